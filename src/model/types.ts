@@ -1,0 +1,23 @@
+import type * as v from 'valibot';
+import type { aircraft, part, roles, tank } from './schema/aircraft';
+import type { block, boom, fuselage, leg, massSource, structurePiece, surface } from './schema/structure';
+
+type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
+
+/** The whole document. Immutable: every edit makes a new one that shares what did not change. */
+export type Aircraft = Frozen<v.InferOutput<typeof aircraft>>;
+export type Part = Frozen<v.InferOutput<typeof part>>;
+export type TankItem = Frozen<v.InferOutput<typeof tank>>;
+export type StructurePiece = Frozen<v.InferOutput<typeof structurePiece>>;
+export type Fuselage = Frozen<v.InferOutput<typeof fuselage>>;
+export type Surface = Frozen<v.InferOutput<typeof surface>>;
+export type Boom = Frozen<v.InferOutput<typeof boom>>;
+export type Leg = Frozen<v.InferOutput<typeof leg>>;
+export type Block = Frozen<v.InferOutput<typeof block>>;
+export type MassSource = Frozen<v.InferOutput<typeof massSource>>;
+export type TargetBand = NonNullable<Aircraft['targetBand']>;
+export type BareAirframe = NonNullable<Aircraft['bareAirframe']>;
+export type Fuel = NonNullable<Aircraft['fuel']>;
+export type ReferencePoint = Aircraft['referencePoints'][number];
+export type Role = (typeof roles)[number];
+export type AircraftKind = Aircraft['kind'];
