@@ -1,0 +1,13 @@
+import { ensureInstalled } from './install.mjs';
+import { inProject } from './paths.mjs';
+
+// Runs src/commands/NAME.ts: node src/commands/run.mjs NAME [arguments].
+// npm changes to the project's folder first; going back makes relative paths mean what the caller means.
+const [, script = '', name = '', ...args] = process.argv;
+ensureInstalled();
+const { register } = await import('tsx/esm/api');
+register({ tsconfig: inProject('tsconfig.json') });
+const { npm_lifecycle_event: npmScript, INIT_CWD: callerFolder } = process.env;
+if (npmScript === name && callerFolder) process.chdir(callerFolder);
+process.argv = [process.execPath, script, ...args];
+await import(`./${name}.ts`);

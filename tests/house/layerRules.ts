@@ -1,0 +1,97 @@
+/** The top folders of src; a file directly in src belongs to `main`. */
+export type Layer =
+  | 'engine'
+  | 'model'
+  | 'store'
+  | 'interaction'
+  | 'scene'
+  | 'panels'
+  | 'files'
+  | 'commands'
+  | 'main';
+
+export interface LayerRule {
+  /** Layers it may import besides itself. */
+  readonly layers: readonly (Layer | 'demo-data' | 'assets')[];
+  /** Packages it may import. */
+  readonly packages: RegExp;
+  /** Globals it must not use. */
+  readonly withoutGlobals: readonly string[];
+}
+
+const none = /^$/;
+const storage = [
+  'localStorage',
+  'sessionStorage',
+  'indexedDB',
+  'caches',
+  'Blob',
+  'File',
+  'FileReader',
+  'FileSystemFileHandle',
+  'showOpenFilePicker',
+  'showSaveFilePicker',
+  'URL.createObjectURL',
+  'navigator.storage',
+];
+const screen = [
+  'window',
+  'globalThis',
+  'self',
+  'document',
+  'navigator',
+  'location',
+  'fetch',
+  'XMLHttpRequest',
+  'WebSocket',
+  'requestAnimationFrame',
+  'HTMLElement',
+  'Element',
+  'Event',
+  'MouseEvent',
+  'PointerEvent',
+  'KeyboardEvent',
+  ...storage,
+];
+const clock = ['Date', 'performance', 'setTimeout', 'setInterval', 'setImmediate', 'queueMicrotask'];
+const chance = ['Math.random', 'crypto'];
+const node = ['process', 'Buffer', 'require', 'console'];
+
+export const layerRules: Readonly<Record<Layer, LayerRule>> = {
+  engine: { layers: [], packages: none, withoutGlobals: [...screen, ...clock, ...chance, ...node] },
+  model: { layers: ['engine'], packages: /^valibot$/, withoutGlobals: screen },
+  store: { layers: ['engine', 'model'], packages: /^zustand\/vanilla$/, withoutGlobals: storage },
+  interaction: { layers: ['engine', 'model', 'store'], packages: none, withoutGlobals: screen },
+  scene: {
+    layers: ['engine', 'model', 'store', 'interaction'],
+    packages: /^(three(\/.*)?|@react-three\/.*|react)$/,
+    withoutGlobals: storage,
+  },
+  panels: {
+    layers: ['engine', 'model', 'store', 'interaction'],
+    packages: /^react(-dom)?$/,
+    withoutGlobals: storage,
+  },
+  files: { layers: ['engine', 'model', 'store', 'demo-data'], packages: none, withoutGlobals: [] },
+  commands: {
+    layers: ['engine', 'model', 'store', 'files', 'demo-data'],
+    packages: /^(\(computed\)|node:.*|vite|tsx\/.*|@valibot\/to-json-schema|\.\.\/\.\.\/tests\/.*)$/,
+    withoutGlobals: [],
+  },
+  main: {
+    layers: ['engine', 'model', 'store', 'interaction', 'scene', 'panels', 'files', 'demo-data', 'assets'],
+    packages: /^(react|react-dom(\/.*)?|@fontsource-variable\/.*)$/,
+    withoutGlobals: storage,
+  },
+};
+
+/** Packages that one file alone may import on top of its layer's. */
+export const extraPackages: Readonly<Record<string, RegExp>> = {
+  'src/store/react.ts': /^(react|zustand)$/,
+};
+
+/** Names that say nothing about what is inside. */
+export const emptyNames = /^(utils?|helpers?|misc|common)$/i;
+
+export const warnLines = 250;
+export const mostLines = 400;

@@ -1,0 +1,52 @@
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+const projectRoot = fileURLToPath(new URL('.', import.meta.url));
+
+export default defineConfig({
+  root: `${projectRoot}src`,
+  publicDir: `${projectRoot}assets`,
+  base: './',
+  plugins: [react()],
+  // Fonts come from node_modules and demo aircraft from demo-data, both outside the served root.
+  server: { fs: { allow: [projectRoot] } },
+  build: {
+    outDir: `${projectRoot}.dist`,
+    emptyOutDir: true,
+    manifest: true,
+    assetsInlineLimit: 0,
+    // The first load as a whole is held by src/commands/size.mjs.
+    chunkSizeWarningLimit: 2000,
+  },
+  test: {
+    root: projectRoot,
+    maxWorkers: 2,
+    projects: [
+      {
+        test: {
+          name: 'engine',
+          root: projectRoot,
+          environment: 'node',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: ['tests/browser/**'],
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        test: {
+          name: 'browser',
+          root: projectRoot,
+          environment: 'node',
+          include: ['tests/browser/**/*.test.ts'],
+          // One page at a time, and only when nothing else runs: software WebGL takes both cores.
+          fileParallelism: false,
+          sequence: { groupOrder: 1 },
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          globalSetup: 'tests/browser/harness/globalSetup.ts',
+        },
+      },
+    ],
+  },
+});
