@@ -1,8 +1,14 @@
 import * as v from 'valibot';
 import {
+  about,
   angleDeg,
+  choice,
+  flag,
+  flowMlPerMin,
   id,
   label,
+  liquidGPerMl,
+  list,
   massG,
   percent,
   pointMm,
@@ -10,6 +16,7 @@ import {
   record,
   sizeMm,
   sizeOrZeroMm,
+  timeS,
   volumeMl,
 } from './fields';
 import { partShape, tankShape } from './shapes';
@@ -27,61 +34,72 @@ const targetBand = v.variant('by', [
     by: v.literal('station'),
     forwardMm: real,
     aftMm: real,
-    /** The reference point that the limits were stated from; the figures themselves are from the datum. */
-    statedFrom: v.optional(id),
+    statedFrom: about(
+      v.optional(id),
+      'the reference point that the limits were stated from; the figures themselves are from the datum',
+    ),
   }),
   record({ by: v.literal('mac'), surfaceId: id, forwardPct: real, aftPct: real }),
 ]);
 
 /**
  * The bare airframe on scales. `use`: `compare` only says how far the sum of the shapes is off;
- * `correct` adds the difference as a point mass; `replace` takes the weighed mass and CG in place of
- * the shapes, with their inertia scaled to it.
+ * `correct` adds what is missing as a point mass, or does as `replace` where no point mass within the
+ * airframe can; `replace` takes the weighed mass and CG in place of the shapes, with their inertia scaled.
  */
-const bareAirframe = record({
-  massG,
-  stationMm: real,
-  buttlineMm: real,
-  waterlineMm: v.optional(real),
-  use: v.picklist(['compare', 'correct', 'replace']),
-});
+const bareAirframe = record(
+  {
+    massG,
+    stationMm: real,
+    buttlineMm: real,
+    waterlineMm: v.optional(real),
+    use: choice(['compare', 'correct', 'replace']),
+  },
+  'the bare airframe as weighed: compare it with the shapes, correct them, or replace them',
+);
 
 const phase = record({
   name: label,
-  durationS: v.pipe(v.number(), v.finite(), v.minValue(0)),
+  durationS: timeS,
   throttlePct: percent,
 });
 
 /** What the tanks hold and how it leaves them: burnt by an engine, or dumped as water ballast. */
-const fuel = record({
-  kind: v.picklist(['petrol', 'methanol', 'kerosene', 'water', 'other']),
-  name: label,
-  densityGPerMl: v.pipe(v.number(), v.finite(), v.gtValue(0), v.maxValue(25)),
-  use: v.picklist(['burn', 'dump']),
-  share: v.picklist(['volume', 'level']),
-  flow: record({ idleMlPerMin: volumeMl, fullMlPerMin: volumeMl }),
-  profile: record({ name: label, phases: v.array(phase) }),
-  reservePct: percent,
-});
+const fuel = record(
+  {
+    kind: choice(['petrol', 'methanol', 'kerosene', 'water', 'other']),
+    name: label,
+    densityGPerMl: liquidGPerMl,
+    use: choice(['burn', 'dump']),
+    share: choice(['volume', 'level']),
+    flow: record({ idleMlPerMin: flowMlPerMin, fullMlPerMin: flowMlPerMin }),
+    profile: record({ name: label, phases: list(phase) }),
+    reservePct: percent,
+  },
+  'what the tanks hold and how it leaves them',
+);
 
-export const tank = record({
-  id,
-  name: label,
-  shape: tankShape,
-  positionMm: pointMm,
-  yawDeg: angleDeg,
-  pitchDeg: angleDeg,
-  rollDeg: angleDeg,
-  mirrored: v.optional(v.boolean()),
-  emptyMassG: massG,
-  /** Liquid at the start; null is brim-full. */
-  startMl: v.nullable(volumeMl),
-  unusableMl: volumeMl,
-  /** "outlet" (engine or dump valve) or the id of the tank that this one feeds. */
-  feeds: id,
-  rank: v.pipe(v.number(), v.integer()),
-  locked: v.optional(v.boolean()),
-});
+const wholeNumber = v.pipe(v.number('Expected a whole number'), v.integer('Expected a whole number'));
+
+export const tank = record(
+  {
+    id,
+    name: label,
+    shape: tankShape,
+    positionMm: pointMm,
+    yawDeg: angleDeg,
+    pitchDeg: angleDeg,
+    rollDeg: angleDeg,
+    mirrored: about(flag, 'the shape is mirrored left for right in its own frame before it is posed'),
+    emptyMassG: massG,
+    startMl: about(v.nullable(volumeMl), 'liquid at the start, ml; null is brim-full'),
+    unusableMl: about(volumeMl, 'what stays behind when the tank has stopped giving, ml'),
+    feeds: about(id, '"outlet" (engine or dump valve) or the id of the tank that this one feeds'),
+    rank: about(wholeNumber, 'among tanks that feed the same place the lower rank drains first'),
+    locked: flag,
+  },
+  'a tank; its shape is the inside',
+);
 
 export const roles = [
   'energy',
@@ -94,41 +112,42 @@ export const roles = [
   'other',
 ] as const;
 
-export const part = record({
-  id,
-  name: label,
-  role: v.picklist(roles),
-  shape: partShape,
-  massG,
-  /** What the scales may be off by, g. */
-  plusMinusG: v.optional(massG),
-  positionMm: pointMm,
-  yawDeg: angleDeg,
-  pitchDeg: angleDeg,
-  rollDeg: angleDeg,
-  locked: v.optional(v.boolean()),
-  /** The figures are typical ones; weigh yours. */
-  typical: v.optional(v.boolean()),
-  notes: v.optional(v.string()),
-});
+export const part = record(
+  {
+    id,
+    name: label,
+    role: choice(roles),
+    shape: partShape,
+    massG,
+    plusMinusG: about(v.optional(massG), 'what the scales may be off by, g'),
+    positionMm: pointMm,
+    yawDeg: angleDeg,
+    pitchDeg: angleDeg,
+    rollDeg: angleDeg,
+    locked: flag,
+    typical: about(flag, 'the figures are typical ones; weigh yours'),
+    notes: v.optional(v.string('Expected text')),
+  },
+  'anything carried',
+);
 
-export const aircraft = record({
-  format: v.literal(FORMAT, `Expected "${FORMAT}"`),
-  version: v.literal(VERSION),
-  name: label,
-  kind: v.picklist(['petrol', 'turbine', 'electric', 'glider']),
-  notes: v.string(),
-  /** What the datum is, in words: "tip of the nose". */
-  datum: label,
-  referencePoints: v.array(referencePoint),
-  targetBand: v.nullable(targetBand),
-  /** How far off centre the CG may be, mm. */
-  lateralToleranceMm: sizeOrZeroMm,
-  structure: v.array(structurePiece),
-  bareAirframe: v.nullable(bareAirframe),
-  fuel: v.nullable(fuel),
-  tanks: v.array(tank),
-  parts: v.array(part),
-  /** The step that dragging snaps to, mm. */
-  gridMm: sizeMm,
-});
+export const aircraft = record(
+  {
+    format: v.literal(FORMAT, `Expected "${FORMAT}"`),
+    version: v.literal(VERSION, `Expected ${VERSION}`),
+    name: label,
+    kind: choice(['petrol', 'turbine', 'electric', 'glider']),
+    notes: v.string('Expected text'),
+    datum: about(label, 'what the datum is, in words: "tip of the nose"'),
+    referencePoints: list(referencePoint),
+    targetBand: v.nullable(targetBand),
+    lateralToleranceMm: about(sizeOrZeroMm, 'how far off centre the CG may be, mm'),
+    structure: list(structurePiece),
+    bareAirframe: v.nullable(bareAirframe),
+    fuel: v.nullable(fuel),
+    tanks: list(tank),
+    parts: list(part),
+    gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),
+  },
+  'One aircraft on the bench. Lengths in mm from the datum (station aft +, buttline right +, waterline up +), masses in g, angles in degrees. Unknown keys are kept.',
+);

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { real, record, sizeMm, sizeOrZeroMm, unit } from './fields';
+import { list, real, record, sizeMm, sizeOrZeroMm, unit } from './fields';
 
 const box = record({
   kind: v.literal('box'),
@@ -39,12 +39,15 @@ const capsule = record({ kind: v.literal('capsule'), lengthMm: sizeMm, diameterM
 const prism = record({
   kind: v.literal('prism'),
   lengthMm: sizeMm,
-  outlineMm: v.pipe(v.array(v.tuple([real, real])), v.minLength(3, 'Expected at least 3 corners [y, z]')),
+  outlineMm: v.pipe(
+    list(v.strictTuple([real, real], 'Expected [y, z] in mm')),
+    v.minLength(3, 'Expected at least 3 corners [y, z]'),
+  ),
 });
 const loft = record({
   kind: v.literal('loft'),
   sections: v.pipe(
-    v.array(
+    list(
       record({
         xMm: real,
         widthMm: sizeOrZeroMm,
@@ -57,10 +60,11 @@ const loft = record({
     v.minLength(2, 'Expected at least 2 sections'),
   ),
 });
+const corner = v.pipe(v.number('Expected the number of a corner'), v.integer(), v.minValue(0));
 const mesh = record({
   kind: v.literal('mesh'),
-  verticesMm: v.array(v.tuple([real, real, real])),
-  triangles: v.array(v.tuple([v.number(), v.number(), v.number()])),
+  verticesMm: list(v.strictTuple([real, real, real], 'Expected [x, y, z] in mm')),
+  triangles: list(v.strictTuple([corner, corner, corner], 'Expected three corner numbers')),
 });
 
 /** The shape of a part or a loose piece of structure, in its own frame, axis along x. */

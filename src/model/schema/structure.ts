@@ -1,8 +1,14 @@
 import * as v from 'valibot';
 import {
+  about,
   angleDeg,
+  choice,
+  dihedralDeg,
+  gPerM2,
+  gPerMl,
   id,
   label,
+  list,
   massG,
   percent,
   pointMm,
@@ -15,117 +21,144 @@ import {
 import { partShape } from './shapes';
 
 /** Spread of a weighed mass: through the solid, or over its skin. */
-const spread = v.optional(v.picklist(['solid', 'skin']));
+const spread = about(
+  v.optional(choice(['solid', 'skin'])),
+  'where a weighed mass sits: through the solid, or over its skin; left out, a hull or boom is a skin and all else solid',
+);
 
 /**
  * Where a piece's mass comes from. `massG` is the piece's own; of a mirrored pair it is the right-hand
  * one's, and `leftMassG` the left-hand one's where the two differ.
  */
 export const massSource = v.variant('by', [
-  record({ by: v.literal('weighed'), massG, leftMassG: v.optional(massG), spread }),
-  record({ by: v.literal('skin'), gPerM2: massG }),
-  record({ by: v.literal('foam'), gPerMl: massG }),
+  record(
+    {
+      by: v.literal('weighed'),
+      massG: about(massG, 'g; of a mirrored pair the mass of the right-hand one'),
+      leftMassG: about(v.optional(massG), 'g; the left-hand one of a pair, where it differs'),
+      spread,
+    },
+    'from the scales',
+  ),
+  record({ by: v.literal('skin'), gPerM2 }, 'a closed skin of this areal density, g/m²'),
+  record({ by: v.literal('foam'), gPerMl }, 'a solid of this density, g/ml'),
 ]);
 
-const sides = v.picklist(['centre', 'both'], 'Expected "centre" (one piece) or "both" (a mirrored pair)');
+const sides = about(
+  choice(['centre', 'both']),
+  'centre: one piece as given; both: the piece given is the right-hand one of a mirrored pair',
+);
 
 /** A hull through sections across the station axis; a pod or nacelle when it is set off the centre line. */
-export const fuselage = record({
-  id,
-  kind: v.literal('fuselage'),
-  name: label,
-  sides,
-  buttlineMm: real,
-  sections: v.pipe(
-    v.array(
-      record({
-        stationMm: real,
-        widthMm: sizeOrZeroMm,
-        heightMm: sizeOrZeroMm,
-        waterlineMm: real,
-        roundness: unit,
-      }),
+export const fuselage = record(
+  {
+    id,
+    kind: v.literal('fuselage'),
+    name: label,
+    sides,
+    buttlineMm: real,
+    sections: v.pipe(
+      list(
+        record({
+          stationMm: real,
+          widthMm: sizeOrZeroMm,
+          heightMm: sizeOrZeroMm,
+          waterlineMm: about(real, "of the section's middle"),
+          roundness: about(unit, '0 a rectangle, 1 an ellipse'),
+        }),
+      ),
+      v.minLength(2, 'Expected at least 2 sections'),
     ),
-    v.minLength(2, 'Expected at least 2 sections'),
-  ),
-  skinMm: sizeOrZeroMm,
-  mass: massSource,
-});
+    skinMm: about(sizeOrZeroMm, 'thickness of the wall, for fit; it has no say in the mass'),
+    mass: massSource,
+  },
+  'a hull through sections across the station axis',
+);
 
 /**
  * A wing, tail, canard or fin. `rootMm` is the leading edge of the (right-hand) root; `cantDeg` raises
- * the span about a fore-and-aft line through it: 0 lies flat, 90 stands up. Each panel begins where
- * the one before it ends. Spans are measured square to the root; dihedral raises the panel's tip on top.
+ * the span about a fore-and-aft line through it: 0 lies flat, 90 stands up. Incidence turns the surface
+ * nose up about its own span line before it is canted. Each panel begins where the one before it ends. Spans are measured square to the root; dihedral raises the panel's tip on top.
  */
-export const surface = record({
-  id,
-  kind: v.literal('surface'),
-  name: label,
-  role: v.picklist(['wing', 'tailplane', 'canard', 'fin', 'v-tail']),
-  sides,
-  rootMm: pointMm,
-  cantDeg: angleDeg,
-  incidenceDeg: angleDeg,
-  rootChordMm: sizeMm,
-  rootThicknessPct: percent,
-  panels: v.pipe(
-    v.array(
-      record({
-        spanMm: sizeMm,
-        tipChordMm: sizeMm,
-        /** Tip leading edge aft of this panel's root leading edge. */
-        sweepMm: real,
-        dihedralDeg: angleDeg,
-        /** Tip section against the surface's root, nose up +; washout is negative. */
-        twistDeg: angleDeg,
-        tipThicknessPct: percent,
-      }),
+export const surface = record(
+  {
+    id,
+    kind: v.literal('surface'),
+    name: label,
+    role: choice(['wing', 'tailplane', 'canard', 'fin', 'v-tail']),
+    sides,
+    rootMm: about(pointMm, 'leading edge of the (right-hand) root: [station, buttline, waterline], mm'),
+    cantDeg: about(angleDeg, '0 lies flat, 90 stands up'),
+    incidenceDeg: about(angleDeg, 'nose up +, before the cant'),
+    rootChordMm: sizeMm,
+    rootThicknessPct: about(percent, '% of the chord'),
+    panels: v.pipe(
+      list(
+        record({
+          spanMm: about(sizeMm, 'square to the root, mm'),
+          tipChordMm: sizeMm,
+          sweepMm: about(real, "tip leading edge aft of this panel's root leading edge, mm"),
+          dihedralDeg: about(dihedralDeg, 'tip up +, on top of the cant'),
+          twistDeg: about(angleDeg, "tip section against the surface's root, nose up +; washout is negative"),
+          tipThicknessPct: about(percent, '% of the chord'),
+        }),
+      ),
+      v.minLength(1, 'Expected at least 1 panel'),
     ),
-    v.minLength(1, 'Expected at least 1 panel'),
-  ),
-  mass: massSource,
-});
+    mass: massSource,
+  },
+  'a wing, tail, canard or fin, panel by panel from the root outwards',
+);
 
 /** A straight round boom between two points. */
-export const boom = record({
-  id,
-  kind: v.literal('boom'),
-  name: label,
-  sides,
-  frontMm: pointMm,
-  rearMm: pointMm,
-  frontDiameterMm: sizeMm,
-  rearDiameterMm: sizeMm,
-  mass: massSource,
-});
+export const boom = record(
+  {
+    id,
+    kind: v.literal('boom'),
+    name: label,
+    sides,
+    frontMm: pointMm,
+    rearMm: pointMm,
+    frontDiameterMm: sizeMm,
+    rearDiameterMm: sizeMm,
+    mass: massSource,
+  },
+  'a straight round boom between two points',
+);
 
 /** An undercarriage leg: a straight strut from its hinge or mount down to the axle, with a wheel. */
-export const leg = record({
-  id,
-  kind: v.literal('leg'),
-  name: label,
-  sides,
-  topMm: pointMm,
-  axleMm: pointMm,
-  strutDiameterMm: sizeMm,
-  strutMassG: massG,
-  wheelDiameterMm: sizeMm,
-  wheelWidthMm: sizeMm,
-  wheelMassG: massG,
-});
+export const leg = record(
+  {
+    id,
+    kind: v.literal('leg'),
+    name: label,
+    sides,
+    topMm: pointMm,
+    axleMm: pointMm,
+    strutDiameterMm: sizeMm,
+    strutMassG: massG,
+    wheelDiameterMm: sizeMm,
+    wheelWidthMm: sizeMm,
+    wheelMassG: massG,
+  },
+  'an undercarriage leg: a strut from its mount down to the axle, and a wheel',
+);
 
 /** Any other piece of structure: a former, a mount, a foam block. */
-export const block = record({
-  id,
-  kind: v.literal('block'),
-  name: label,
-  sides,
-  shape: partShape,
-  positionMm: pointMm,
-  yawDeg: angleDeg,
-  pitchDeg: angleDeg,
-  rollDeg: angleDeg,
-  mass: massSource,
-});
+export const block = record(
+  {
+    id,
+    kind: v.literal('block'),
+    name: label,
+    sides,
+    shape: partShape,
+    positionMm: pointMm,
+    yawDeg: angleDeg,
+    pitchDeg: angleDeg,
+    rollDeg: angleDeg,
+    mass: massSource,
+  },
+  'any other piece of structure',
+);
 
 export const structurePiece = v.variant('kind', [fuselage, surface, boom, leg, block]);

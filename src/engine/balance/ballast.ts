@@ -1,0 +1,46 @@
+import type { Band } from './band';
+import type { TravelPoint } from './travel';
+
+/**
+ * Ballast at a station that brings a CG to a limit: W · (distance out) / (arm from the ballast to the limit), g.
+ * W is the mass without it. Null where ballast cannot do it, standing at the limit or on its wrong side.
+ * Source: FAA Aviation Maintenance Technician Handbook – General, p. 4-23.
+ */
+export function ballastToLimit(
+  massG: number,
+  cgMm: number,
+  limitMm: number,
+  ballastMm: number,
+): number | null {
+  const grams = (massG * (cgMm - limitMm)) / (limitMm - ballastMm);
+  return Number.isFinite(grams) && grams >= 0 ? grams : null;
+}
+
+/**
+ * The masses that, added at a station, bring every point of the travel into the band: from the least to
+ * the most, g. Each limit is a linear bound on the mass, m·(A − b) ≥ W·(x − A) and m·(b − F) ≥ W·(F − x).
+ * Null when no mass there does it.
+ */
+export function ballastRange(
+  travel: readonly TravelPoint[],
+  band: Band,
+  stationMm: number,
+): { readonly leastG: number; readonly mostG: number } | null {
+  let leastG = 0;
+  let mostG = Number.POSITIVE_INFINITY;
+  const require = (perGram: number, needed: number) => {
+    if (perGram > 0) leastG = Math.max(leastG, needed / perGram);
+    else if (perGram < 0) mostG = Math.min(mostG, needed / perGram);
+    else if (needed > 0) mostG = Number.NEGATIVE_INFINITY;
+  };
+  for (const { massG, cgMm } of travel) {
+    require(band.aftMm - stationMm, massG * (cgMm[0] - band.aftMm));
+    require(stationMm - band.forwardMm, massG * (band.forwardMm - cgMm[0]));
+  }
+  return leastG <= mostG ? { leastG, mostG } : null;
+}
+
+/** The mass at the light wing tip that brings a lateral offset to zero: W·|y| / half span, g. */
+export function tipMassForLateral(massG: number, lateralMm: number, halfSpanMm: number): number {
+  return halfSpanMm > 0 ? (massG * Math.abs(lateralMm)) / halfSpanMm : 0;
+}

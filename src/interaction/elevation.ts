@@ -1,0 +1,100 @@
+import { type Axis, type AxisState, fitAxis, panAxis, zoomAxis } from '../store/axisStore';
+import type { View } from '../store/viewStore';
+import type { Extent } from './snap';
+
+/** A view that looks square along one of the aircraft's axes. */
+export type Elevation = Exclude<View, 'free'>;
+
+/** What an elevation shows: how far across and how far up and down, mm. */
+interface Span {
+  readonly across: readonly [number, number];
+  readonly upright: readonly [number, number];
+}
+
+/** Which of station, buttline and waterline runs across the picture and which runs up it. */
+export const acrossAxis = (view: Elevation): 0 | 1 => (view === 'front' ? 1 : 0);
+export const uprightAxis = (view: Elevation): 1 | 2 => (view === 'top' ? 1 : 2);
+
+/** Room above and below the aircraft, px: for the view's buttons and the rule's figures. */
+const ABOVE_PX = 64;
+const BELOW_PX = 56;
+
+const spanOf = (extent: Extent, view: Elevation): Span => ({
+  across: [extent.minMm[acrossAxis(view)], extent.maxMm[acrossAxis(view)]],
+  upright: [extent.minMm[uprightAxis(view)], extent.maxMm[uprightAxis(view)]],
+});
+
+/** Widens an axis about the middle of its picture until it shows at least so many mm to the pixel. */
+function noFiner(axis: Axis, widthPx: number, mmPerPx: number): Axis {
+  const factor = mmPerPx / Math.abs(axis.mmPerPx);
+  return factor > 1 ? zoomAxis(axis, factor, widthPx / 2) : axis;
+}
+
+/**
+ * The axes that show all of an aircraft in a view, the same scale across as up. The free view has the
+ * beam's axis only: stations fitted to the width.
+ */
+export function fitElevation(
+  extent: Extent,
+  view: View,
+  { widthPx, heightPx }: Pick<AxisState, 'widthPx' | 'heightPx'>,
+): Omit<AxisState, 'widthPx' | 'heightPx'> {
+  const marginPx = Math.min(56, Math.max(20, widthPx * 0.05));
+  const tall = Math.max(heightPx - ABOVE_PX - BELOW_PX, 1);
+  const fit = (elevation: Elevation, bounded: boolean): Axis => {
+    const { across, upright } = spanOf(extent, elevation);
+    const range = { lowMm: across[0], highMm: across[1] };
+    const axis = fitAxis(range, widthPx, marginPx, elevation === 'front' ? -1 : 1);
+    return bounded ? noFiner(axis, widthPx, (upright[1] - upright[0]) / tall) : axis;
+  };
+  const station = fit(view === 'top' ? 'top' : 'side', view === 'side' || view === 'top');
+  const lateral = fit('front', view === 'front');
+  const middle = (elevation: Elevation, axis: Axis) => {
+    const [low, high] = spanOf(extent, elevation).upright;
+    return (low + high) / 2 + ((ABOVE_PX - BELOW_PX) / 2) * Math.abs(axis.mmPerPx);
+  };
+  return {
+    station,
+    lateral,
+    middleMm: { side: middle('side', station), top: middle('top', station), front: middle('front', lateral) },
+  };
+}
+
+/** The axis that runs across an elevation. */
+export const axisOf = (axes: AxisState, view: Elevation): Axis =>
+  view === 'front' ? axes.lateral : axes.station;
+
+const withAxis = (axes: AxisState, view: Elevation, axis: Axis, middleMm: number): Partial<AxisState> => ({
+  ...(view === 'front' ? { lateral: axis } : { station: axis }),
+  middleMm: { ...axes.middleMm, [view]: middleMm },
+});
+
+/** Finest and coarsest scale, mm to the pixel. */
+const FINEST = 0.05;
+const COARSEST = 20;
+
+/** Zooms an elevation by a factor (more than 1 shows more) about a pixel, which keeps its place. */
+export function zoomElevation(
+  axes: AxisState,
+  view: Elevation,
+  factor: number,
+  [xPx, yPx]: readonly [number, number],
+): Partial<AxisState> {
+  const axis = axisOf(axes, view);
+  const scale = Math.abs(axis.mmPerPx);
+  const by = Math.min(COARSEST, Math.max(FINEST, scale * factor)) / scale;
+  const abovePx = axes.heightPx / 2 - yPx;
+  const middleMm = axes.middleMm[view] + abovePx * scale * (1 - by);
+  return withAxis(axes, view, zoomAxis(axis, by, xPx), middleMm);
+}
+
+/** Shifts an elevation's picture right and down, px. */
+export function panElevation(
+  axes: AxisState,
+  view: Elevation,
+  [rightPx, downPx]: readonly [number, number],
+): Partial<AxisState> {
+  const axis = axisOf(axes, view);
+  const middleMm = axes.middleMm[view] + downPx * Math.abs(axis.mmPerPx);
+  return withAxis(axes, view, panAxis(axis, rightPx), middleMm);
+}

@@ -1,0 +1,27 @@
+import type { Aircraft } from '../model/types';
+import { type AxisStore, createAxisStore } from './axisStore';
+import { type BalanceStore, createBalanceStore } from './balanceStore';
+import { createDocumentStore, type DocumentStore } from './documentStore';
+import { createDrag, type Drag } from './drag';
+import { createViewStore, type ViewState, type ViewStore } from './viewStore';
+
+/** Everything that one bench holds. Framework-free; made once, in main.tsx or in a test. */
+export interface Bench {
+  readonly document: DocumentStore;
+  readonly view: ViewStore;
+  readonly balance: BalanceStore;
+  readonly axis: AxisStore;
+  readonly drag: Drag;
+}
+
+export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): Bench {
+  const document = createDocumentStore(aircraft);
+  const viewStore = createViewStore(view);
+  return {
+    document,
+    view: viewStore,
+    balance: createBalanceStore(document, viewStore),
+    axis: createAxisStore(),
+    drag: createDrag(document),
+  };
+}

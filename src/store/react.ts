@@ -1,0 +1,64 @@
+import { createContext, useContext, useEffect, useRef, useSyncExternalStore } from 'react';
+import type { Balance } from '../model/balance';
+import type { Aircraft } from '../model/types';
+import type { AxisState } from './axisStore';
+import type { Bench } from './bench';
+import type { ViewState } from './viewStore';
+
+/** The one place where the stores meet React. */
+export const BenchContext = createContext<Bench | null>(null);
+
+export function useBench(): Bench {
+  const bench = useContext(BenchContext);
+  if (!bench) throw new Error('useBench needs a BenchContext around it');
+  return bench;
+}
+
+/** Selectors return primitives or references that stay the same while nothing changed. */
+export function useAircraft<T>(select: (aircraft: Aircraft) => T): T {
+  const { document } = useBench();
+  return useSyncExternalStore(document.subscribe, () => select(document.current()));
+}
+
+/** The aircraft as last committed; a drag does not wake it. */
+export function useCommitted<T>(select: (aircraft: Aircraft) => T): T {
+  const { document } = useBench();
+  return useSyncExternalStore(document.subscribe, () => select(document.api.getState().committed));
+}
+
+export function useView<T>(select: (view: ViewState) => T): T {
+  const { view } = useBench();
+  return useSyncExternalStore(view.subscribe, () => select(view.getState()));
+}
+
+export function useAxis<T>(select: (axis: AxisState) => T): T {
+  const { axis } = useBench();
+  return useSyncExternalStore(axis.subscribe, () => select(axis.getState()));
+}
+
+export function useBalance<T>(select: (balance: Balance) => T): T {
+  const { balance } = useBench();
+  return useSyncExternalStore(balance.subscribe, () => select(balance.get()));
+}
+
+/**
+ * Runs `apply` now and whenever the balance or what is looked at changes, outside React's rendering: for
+ * writing straight to an object of the scene or an attribute of a drawing.
+ */
+export function useLive(apply: (bench: Bench) => void): void {
+  const bench = useBench();
+  const latest = useRef(apply);
+  latest.current = apply;
+  useEffect(() => {
+    const run = () => latest.current(bench);
+    run();
+    const offBalance = bench.balance.subscribe(run);
+    const offView = bench.view.subscribe(run);
+    const offAxis = bench.axis.subscribe(run);
+    return () => {
+      offBalance();
+      offView();
+      offAxis();
+    };
+  }, [bench]);
+}
