@@ -1,0 +1,169 @@
+import type { Vec3 } from '../geometry/types';
+import type { Lattice } from './lattice';
+
+/** Keeps |r| above 0 when a point falls on a node; as a share of δ² it is lost in rounding elsewhere. */
+const NEVER_ZERO = 1e-12;
+
+const PER_FOUR_PI = 1 / (4 * Math.PI);
+
+/**
+ * The influence matrix, row-major: entry (i, j) is the velocity along normal i at control point i that
+ * horseshoe j of unit strength and its image on the left half induce, 1/mm.
+ */
+export function influenceMatrix(lattice: Lattice): Float64Array {
+  const { size, controls, normals } = lattice;
+  const matrix = new Float64Array(size * size);
+  for (const patch of lattice.patches) {
+    const last = patch.firstHorseshoe + patch.rows * patch.strips;
+    for (let i = patch.firstHorseshoe; i < last; i++) {
+      const [x, y, z] = triple(controls, i);
+      const [nx, ny, nz] = triple(normals, i);
+      addWash(matrix, i * size, lattice, patch.surface, x, y, z, nx, ny, nz);
+      // The image induces at P what the original induces at the mirror of P, mirrored.
+      addWash(matrix, i * size, lattice, patch.surface, x, -y, z, nx, -ny, nz);
+    }
+  }
+  return matrix;
+}
+
+/**
+ * Velocity over the freestream's that circulations (Γ/V, mm) and their images induce at a point off the
+ * surfaces, aircraft frame. Every vortex has its core here.
+ */
+export function inducedVelocity(lattice: Lattice, circulationsMm: Float64Array, [x, y, z]: Vec3): Vec3 {
+  const along = (nx: number, ny: number, nz: number): number => {
+    const wash = new Float64Array(lattice.size);
+    addWash(wash, 0, lattice, NO_SURFACE, x, y, z, nx, ny, nz);
+    addWash(wash, 0, lattice, NO_SURFACE, x, -y, z, nx, -ny, nz);
+    return wash.reduce((sum, value, j) => sum + value * (circulationsMm[j] as number), 0);
+  };
+  return [along(1, 0, 0), along(0, 1, 0), along(0, 0, 1)];
+}
+
+const NO_SURFACE = -1;
+
+function triple(from: Float64Array, index: number): Vec3 {
+  return [from[3 * index] as number, from[3 * index + 1] as number, from[3 * index + 2] as number];
+}
+
+/** Adds to `target` from `offset` what each horseshoe induces at (x, y, z) along (nx, ny, nz). */
+function addWash(
+  target: Float64Array,
+  offset: number,
+  lattice: Lattice,
+  ownSurface: number,
+  x: number,
+  y: number,
+  z: number,
+  nx: number,
+  ny: number,
+  nz: number,
+): void {
+  for (const { surface, rows, strips, firstHorseshoe, firstNode } of lattice.patches) {
+    const core = lattice.coresMm[surface] as number;
+    for (let row = 0; row < rows; row++) {
+      const at = offset + firstHorseshoe + row * strips;
+      const node = firstNode + row * (strips + 1);
+      if (surface === ownSurface) addRow(target, at, lattice.nodes, node, strips, x, y, z, nx, ny, nz);
+      else addCoredRow(target, at, lattice.nodes, node, strips, x, y, z, nx, ny, nz, core * core);
+    }
+  }
+}
+
+/**
+ * Biot–Savart for one row of horseshoes, neighbours sharing their trailing legs. With r1, r2 from the
+ * ends of a bound leg to the point: (r1 × r2)(|r1| + |r2|) / (|r1||r2|(|r1||r2| + r1·r2)), and for a leg
+ * from a node aft along x: (x̂ × r) / (|r|(|r| − r_x)); neither is singular except on the vortex itself.
+ * Source: Katz & Plotkin, Low-Speed Aerodynamics, ch. 12 and 13 (from memory), rearranged.
+ */
+function addRow(
+  target: Float64Array,
+  at: number,
+  nodes: Float64Array,
+  node: number,
+  strips: number,
+  x: number,
+  y: number,
+  z: number,
+  nx: number,
+  ny: number,
+  nz: number,
+): void {
+  let x1 = x - (nodes[3 * node] as number);
+  let y1 = y - (nodes[3 * node + 1] as number);
+  let z1 = z - (nodes[3 * node + 2] as number);
+  let r1 = Math.sqrt(x1 * x1 + y1 * y1 + z1 * z1);
+  let leg1 = (nz * y1 - ny * z1) / (r1 * (r1 - x1));
+  for (let k = 0; k < strips; k++) {
+    const next = 3 * (node + k + 1);
+    const x2 = x - (nodes[next] as number);
+    const y2 = y - (nodes[next + 1] as number);
+    const z2 = z - (nodes[next + 2] as number);
+    const r2 = Math.sqrt(x2 * x2 + y2 * y2 + z2 * z2);
+    const leg2 = (nz * y2 - ny * z2) / (r2 * (r2 - x2));
+    const along = nx * (y1 * z2 - z1 * y2) + ny * (z1 * x2 - x1 * z2) + nz * (x1 * y2 - y1 * x2);
+    const product = r1 * r2;
+    const bound = (along * (r1 + r2)) / (product * (product + x1 * x2 + y1 * y2 + z1 * z2));
+    target[at + k] = (target[at + k] as number) + (leg2 - leg1 + bound) * PER_FOUR_PI;
+    x1 = x2;
+    y1 = y2;
+    z1 = z2;
+    r1 = r2;
+    leg1 = leg2;
+  }
+}
+
+/**
+ * The same row as felt by another surface, with a core: 1/d² of a leg, and 1/h² of a
+ * bound leg, become (d² + 2δ²)/(d² + δ²)². With δ one strip width, the row of trailing legs acts as the smooth sheet it stands
+ * for, whether a tail lies in it or above it and whether or not strips line up; far off the change is of
+ * order (δ/d)⁴. Source: high-order algebraic smoothing, e.g. Krasny, J. Comput. Phys. 65, 1986, and
+ * Beale & Majda, J. Comput. Phys. 58, 1985 (idea from memory).
+ */
+function addCoredRow(
+  target: Float64Array,
+  at: number,
+  nodes: Float64Array,
+  node: number,
+  strips: number,
+  x: number,
+  y: number,
+  z: number,
+  nx: number,
+  ny: number,
+  nz: number,
+  core2: number,
+): void {
+  let x1 = x - (nodes[3 * node] as number);
+  let y1 = y - (nodes[3 * node + 1] as number);
+  let z1 = z - (nodes[3 * node + 2] as number);
+  let d2 = y1 * y1 + z1 * z1;
+  let r1 = Math.sqrt(x1 * x1 + d2 + core2 * NEVER_ZERO);
+  let leg1 = ((nz * y1 - ny * z1) * (1 + x1 / r1) * (d2 + 2 * core2)) / ((d2 + core2) * (d2 + core2));
+  for (let k = 0; k < strips; k++) {
+    const next = 3 * (node + k + 1);
+    const x2 = x - (nodes[next] as number);
+    const y2 = y - (nodes[next + 1] as number);
+    const z2 = z - (nodes[next + 2] as number);
+    d2 = y2 * y2 + z2 * z2;
+    const r2 = Math.sqrt(x2 * x2 + d2 + core2 * NEVER_ZERO);
+    const leg2 = ((nz * y2 - ny * z2) * (1 + x2 / r2) * (d2 + 2 * core2)) / ((d2 + core2) * (d2 + core2));
+    const cx = y1 * z2 - z1 * y2;
+    const cy = z1 * x2 - x1 * z2;
+    const cz = x1 * y2 - y1 * x2;
+    const bx = x1 - x2;
+    const by = y1 - y2;
+    const bz = z1 - z2;
+    const length2 = bx * bx + by * by + bz * bz;
+    const h2 = (cx * cx + cy * cy + cz * cz) / length2;
+    const ends = (bx * x1 + by * y1 + bz * z1) / r1 - (bx * x2 + by * y2 + bz * z2) / r2;
+    const bound =
+      ((nx * cx + ny * cy + nz * cz) * ends * (h2 + 2 * core2)) / (length2 * (h2 + core2) * (h2 + core2));
+    target[at + k] = (target[at + k] as number) + (leg2 - leg1 + bound) * PER_FOUR_PI;
+    x1 = x2;
+    y1 = y2;
+    z1 = z2;
+    r1 = r2;
+    leg1 = leg2;
+  }
+}

@@ -1,0 +1,118 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { pctMacToStation, planform, stationToPctMac } from '../../../src/engine/wing/planform';
+import type { LiftingSurface } from '../../../src/engine/wing/types';
+import { flatPanel, surfaceOf } from './builders';
+
+const chord = fc.double({ min: 10, max: 500, noNaN: true });
+const panels = fc.array(
+  fc.record({
+    spanMm: fc.double({ min: 10, max: 900, noNaN: true }),
+    sweepMm: fc.double({ min: -300, max: 300, noNaN: true }),
+    rootChordMm: chord,
+    tipChordMm: chord,
+    dihedralDeg: fc.double({ min: -40, max: 40, noNaN: true }),
+  }),
+  { minLength: 1, maxLength: 5 },
+);
+const surfaces = fc
+  .tuple(panels, fc.double({ min: -60, max: 60, noNaN: true }))
+  .map(([list, cantDeg]) => surfaceOf(list.map(flatPanel), { rootMm: [310, 25, -40], cantDeg }));
+
+/** Midpoint sums over narrow strips seen from above: the definition, without the closed forms. */
+function byStrips(surface: LiftingSurface, strips = 4000) {
+  const cant = (surface.cantDeg * Math.PI) / 180;
+  let [x, y] = surface.rootMm;
+  let area = 0;
+  let square = 0;
+  let areaX = 0;
+  let areaY = 0;
+  for (const panel of surface.panels) {
+    const rise = panel.spanMm * Math.tan((panel.dihedralDeg * Math.PI) / 180);
+    const across = panel.spanMm * Math.cos(cant) - rise * Math.sin(cant);
+    for (let k = 0; k < strips; k++) {
+      const t = (k + 0.5) / strips;
+      const c = panel.rootChordMm * (1 - t) + panel.tipChordMm * t;
+      const piece = (c * Math.abs(across)) / strips;
+      area += piece;
+      square += c * piece;
+      areaX += (x + panel.sweepMm * t) * piece;
+      areaY += (y + across * t) * piece;
+    }
+    x += panel.sweepMm;
+    y += across;
+  }
+  return { area: 2 * area, mac: square / area, lemac: areaX / area, buttline: areaY / area };
+}
+
+describe('planform', () => {
+  test('agrees with strip sums for any stack of panels', () => {
+    fc.assert(
+      fc.property(surfaces, (surface) => {
+        const exact = planform(surface);
+        const sums = byStrips(surface);
+        expect(exact.areaMm2 / sums.area).toBeCloseTo(1, 5);
+        expect(exact.macMm / sums.mac).toBeCloseTo(1, 5);
+        expect(Math.abs(exact.lemacMm - sums.lemac)).toBeLessThan(1e-3);
+        expect(Math.abs(exact.macButtlineMm - sums.buttline)).toBeLessThan(1e-3);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('cutting a panel in two changes nothing', () => {
+    const whole = surfaceOf([
+      flatPanel({ spanMm: 600, rootChordMm: 300, tipChordMm: 100, sweepMm: 150, dihedralDeg: 5 }),
+    ]);
+    const cut = surfaceOf([
+      flatPanel({ spanMm: 150, rootChordMm: 300, tipChordMm: 250, sweepMm: 37.5, dihedralDeg: 5 }),
+      flatPanel({ spanMm: 450, rootChordMm: 250, tipChordMm: 100, sweepMm: 112.5, dihedralDeg: 5 }),
+    ]);
+    const a = planform(whole);
+    const b = planform(cut);
+    for (const key of ['areaMm2', 'spanMm', 'macMm', 'lemacMm', 'macButtlineMm', 'macWaterlineMm'] as const) {
+      expect(b[key]).toBeCloseTo(a[key], 8);
+    }
+  });
+
+  test('lengths grow with scale, areas with its square; a datum shift moves stations only', () => {
+    const base = surfaceOf([flatPanel({ tipChordMm: 120, sweepMm: 60 })], { rootMm: [100, 0, 10] });
+    const big = surfaceOf([flatPanel({ spanMm: 1500, rootChordMm: 600, tipChordMm: 360, sweepMm: 180 })], {
+      rootMm: [300, 0, 30],
+    });
+    const moved: LiftingSurface = { ...base, rootMm: [-900, 0, 10] };
+    expect(planform(big).areaMm2).toBeCloseTo(9 * planform(base).areaMm2, 6);
+    expect(planform(big).lemacMm).toBeCloseTo(3 * planform(base).lemacMm, 9);
+    expect(planform(moved).lemacMm).toBeCloseTo(planform(base).lemacMm - 1000, 9);
+    expect(planform(moved).macMm).toBeCloseTo(planform(base).macMm, 12);
+  });
+
+  test('a V-tail counts by its projection, a fin by its own plane', () => {
+    const panel = flatPanel({ spanMm: 200, rootChordMm: 100, tipChordMm: 100 });
+    const vTail = planform(surfaceOf([panel], { cantDeg: 60 }));
+    expect(vTail.areaMm2).toBeCloseTo(2 * 200 * 100 * 0.5, 8);
+    expect(vTail.macWaterlineMm).toBeCloseTo(100 * Math.sin(Math.PI / 3), 8);
+    const fin = planform(surfaceOf([panel], { cantDeg: 90, sides: 'centre' }));
+    expect(fin.areaMm2).toBe(200 * 100);
+    expect(fin.aspectRatio).toBe(2);
+    expect(fin.macWaterlineMm).toBeCloseTo(100, 9);
+    expect(fin.macButtlineMm).toBeCloseTo(0, 9);
+  });
+
+  test('% MAC and station undo each other', () => {
+    fc.assert(
+      fc.property(surfaces, fc.double({ min: -2000, max: 2000, noNaN: true }), (surface, stationMm) => {
+        const mac = planform(surface);
+        expect(pctMacToStation(mac, stationToPctMac(mac, stationMm))).toBeCloseTo(stationMm, 6);
+      }),
+    );
+  });
+
+  test('impossible geometry is refused with the place named', () => {
+    expect(() => planform(surfaceOf([]))).toThrow(/at least one panel/);
+    expect(() => planform(surfaceOf([flatPanel({}), flatPanel({ spanMm: 0 })]))).toThrow(/panel 2.*above 0/);
+    expect(() => planform(surfaceOf([flatPanel({ tipChordMm: Number.NaN })]))).toThrow(/tipChordMm.*NaN/);
+    expect(() => planform(surfaceOf([flatPanel({ rootChordMm: 0, tipChordMm: 0 })]))).toThrow(/both 0/);
+    expect(() => planform(surfaceOf([flatPanel({ dihedralDeg: 90 })]))).toThrow(/dihedralDeg/);
+  });
+});
