@@ -1,4 +1,5 @@
 import type { Vec3 } from '../engine/geometry/types';
+import { mirroredShape } from '../engine/mass/mirroredShape';
 import type { Aircraft, Part, StructurePiece, TankItem } from './types';
 
 /** Edits are pure: an aircraft in, a new one out that shares everything the edit did not touch. */
@@ -69,10 +70,15 @@ export function movedStructure(piece: StructurePiece, by: Vec3): StructurePiece 
   }
 }
 
-/** Takes anything out by its id: part, tank or structure. A tank that fed it then feeds the outlet. */
+/**
+ * Takes anything out by its id: part, tank or structure. A tank that fed it then feeds the outlet; a target
+ * band stated in % MAC goes with the surface it was stated for.
+ */
 export function removeItem(aircraft: Aircraft, id: string): Aircraft {
   return {
     ...aircraft,
+    targetBand:
+      aircraft.targetBand?.by === 'mac' && aircraft.targetBand.surfaceId === id ? null : aircraft.targetBand,
     parts: aircraft.parts.some((part) => part.id === id)
       ? aircraft.parts.filter((part) => part.id !== id)
       : aircraft.parts,
@@ -130,6 +136,7 @@ export function mirrorPart(aircraft: Aircraft, id: string): { aircraft: Aircraft
   const [x, y, z] = part.positionMm;
   return addPart(aircraft, {
     ...part,
+    shape: mirroredShape(part.shape),
     positionMm: [x, -y, z],
     yawDeg: -part.yawDeg,
     rollDeg: -part.rollDeg,

@@ -42,6 +42,24 @@ const targetBand = v.variant('by', [
   record({ by: v.literal('mac'), surfaceId: id, forwardPct: real, aftPct: real }),
 ]);
 
+/** Static margins that are wanted, % MAC: the least belongs to the aft limit, the most to the forward one. */
+const marginRange = record({ minPct: real, maxPct: real });
+
+/** What the estimate of the neutral point is asked for. */
+const stability = record(
+  {
+    marginRange: about(
+      v.optional(v.nullable(marginRange)),
+      'the static margin wanted, % MAC; the band comes from it when no targetBand is stated',
+    ),
+    fuselage: about(
+      v.optional(v.boolean('Expected true or false')),
+      "whether the fuselage's part in the neutral point is counted; it is when this is left out",
+    ),
+  },
+  'what the estimate of the neutral point is asked for',
+);
+
 /**
  * The bare airframe on scales. `use`: `compare` only says how far the sum of the shapes is off;
  * `correct` adds what is missing as a point mass, or does as `replace` where no point mass within the
@@ -141,6 +159,7 @@ export const aircraft = record(
     datum: about(label, 'what the datum is, in words: "tip of the nose"'),
     referencePoints: list(referencePoint),
     targetBand: v.nullable(targetBand),
+    stability: v.optional(stability),
     lateralToleranceMm: about(sizeOrZeroMm, 'how far off centre the CG may be, mm'),
     structure: list(structurePiece),
     bareAirframe: v.nullable(bareAirframe),

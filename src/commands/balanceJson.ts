@@ -1,0 +1,33 @@
+import { type Balance, LEVEL } from '../model/balance';
+import { bareAirframeDifference } from '../model/bodies';
+import type { Aircraft } from '../model/types';
+import { verdict } from '../model/verdict';
+import { balanceRows } from './balanceRows';
+import { sayIn } from './say';
+
+/**
+ * The balance as JSON, mm and g from the datum. `inertiaAboutCgGmm2` holds tensor elements: xy = −∫xy dm.
+ * `parts` are all the lines of the sum, structure, tanks and liquids included.
+ */
+export function balanceJson(aircraft: Aircraft, balance: Balance, fuelFraction: number): string {
+  const { massG, cgMm, inertiaAboutCgGmm2, usableMl, remainingMl, band, travel } = balance;
+  const report = {
+    name: aircraft.name,
+    fuelFraction,
+    massG,
+    cgMm,
+    inertiaAboutCgGmm2,
+    usableMl,
+    remainingMl,
+    band,
+    verdict: verdict(aircraft, balance, LEVEL, sayIn('metric', null)),
+    bareAirframeDifference: bareAirframeDifference(aircraft),
+    parts: balanceRows(aircraft, balance),
+    travel: travel.map((point) => ({
+      fuelFraction: point.fuelFraction,
+      massG: point.massG,
+      cgMm: point.cgMm,
+    })),
+  };
+  return `${JSON.stringify(report, null, 2)}\n`;
+}

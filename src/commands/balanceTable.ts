@@ -1,0 +1,149 @@
+import type { Vec3 } from '../engine/geometry/types';
+import { stationToPctMac } from '../engine/wing/planform';
+import { type Balance, LEVEL } from '../model/balance';
+import { wingPlanform } from '../model/band';
+import type { Aircraft, ReferencePoint } from '../model/types';
+import {
+  formatInertia,
+  formatLength,
+  formatMass,
+  formatMoment,
+  formatNumber,
+  ownUnit,
+  type UnitSystem,
+} from '../model/units';
+import { ballastG, verdict } from '../model/verdict';
+import { balanceRows } from './balanceRows';
+import { sayIn } from './say';
+import { travelStrip } from './travelStrip';
+
+export interface TableOptions {
+  readonly fuelFraction: number;
+  readonly system: UnitSystem;
+  /** Places are shown from here; null is the datum. */
+  readonly from: ReferencePoint | null;
+}
+
+const WIDTH = 80;
+const MARGIN = '  ';
+
+/** The balance set as plain text, 80 columns: verdict, four figures, the sum line by line, the CG travel. */
+export function balanceTable(aircraft: Aircraft, balance: Balance, options: TableOptions): string {
+  const sections = [
+    heading(aircraft, balance, options),
+    sentences(aircraft, balance, options),
+    figures(aircraft, balance, options),
+    sum(aircraft, balance, options),
+    inertia(balance),
+    travelStrip(aircraft, balance, options),
+  ];
+  return `\n${sections
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.map((line) => (MARGIN + line).trimEnd()).join('\n'))
+    .join('\n\n')}\n\n`;
+}
+
+function heading(
+  { name, datum }: Aircraft,
+  { usableMl }: Balance,
+  { from, fuelFraction }: TableOptions,
+): readonly string[] {
+  const origin = from ? `Places from ${from.name}` : `Places from the datum: ${datum}`;
+  const fuel = usableMl > 0 ? `, ${formatNumber(fuelFraction * 100, 0)} % of what the tanks can give` : '';
+  return [name.toUpperCase(), ...wrapped(`${origin}${fuel}.`)];
+}
+
+function sentences(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {
+  const { headline, detail } = verdict(aircraft, balance, LEVEL, sayIn(system, from));
+  return [...wrapped(headline), ...wrapped(detail)];
+}
+
+function figures(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {
+  const { massG, cgMm } = balance;
+  const length = (mm: number, signed = false) => formatLength(mm, system, { fine: true, signed });
+  const mac = wingPlanform(aircraft);
+  const inMac = cgMm && mac ? `   ${formatNumber(stationToPctMac(mac, cgMm[0]), 1)} % MAC` : '';
+  const cells: readonly (readonly [string, string, string])[] = [
+    ['ready to fly', formatMass(massG, system), ''],
+    ['CG', cgMm ? length(cgMm[0] - (from?.positionMm[0] ?? 0)) : 'none', inMac],
+    ['lateral', cgMm ? length(cgMm[1], true) : 'none', ''],
+    ['ballast', formatMass(ballastG(aircraft), system), ''],
+  ];
+  const wide = Math.max(...cells.map(([, figure]) => figure.length));
+  return cells.map(([name, figure, note]) => `${name.padEnd(14)}${figure.padStart(wide)}${note}`);
+}
+
+/** Name, mass, station, buttline, waterline, moment: the columns' widths. */
+const COLUMNS = [24, 9, 10, 10, 11, 14] as const;
+
+function sum(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {
+  const [x, y, z] = from?.positionMm ?? [0, 0, 0];
+  const length = (mm: number) => formatLength(mm, system, { fine: true, unit: false });
+  const figuresOf = (name: string, massG: number, cgMm: Vec3 | null) =>
+    row([
+      name,
+      formatMass(massG, system, { fine: true, unit: false }),
+      ...(cgMm
+        ? [
+            length(cgMm[0] - x),
+            length(cgMm[1] - y),
+            length(cgMm[2] - z),
+            formatMoment(massG * (cgMm[0] - x), system, { unit: false }),
+          ]
+        : ['', '', '', '']),
+    ]);
+  const mass = ownUnit('mass', system).symbol;
+  const mm = ownUnit('length', system).symbol;
+  const rule = '─'.repeat(COLUMNS.reduce((total, width) => total + width, 0));
+  return [
+    row(['', 'mass', 'station', 'buttline', 'waterline', 'moment']),
+    row(['', mass, mm, mm, mm, `${mass}·${mm}`]),
+    rule,
+    ...balanceRows(aircraft, balance).map(({ name, massG, cgMm }) => figuresOf(name, massG, cgMm)),
+    rule,
+    figuresOf('All', balance.massG, balance.cgMm),
+  ];
+}
+
+function inertia({ cgMm, inertiaAboutCgGmm2: t }: Balance): readonly string[] {
+  if (!cgMm) return [];
+  const entries = (values: readonly (readonly [string, number])[]) =>
+    values
+      .map(([name, value]) => `${name} ${formatInertia(value, { unit: false }).padStart(9)}`)
+      .join('    ');
+  return [
+    'Inertia about the CG, kg·m²; products are tensor elements, xy = −∫xy dm',
+    entries([
+      ['xx', t.xx],
+      ['yy', t.yy],
+      ['zz', t.zz],
+    ]),
+    entries([
+      ['xy', t.xy],
+      ['xz', t.xz],
+      ['yz', t.yz],
+    ]),
+  ];
+}
+
+function row(cells: readonly string[]): string {
+  return cells
+    .map((cell, column) => {
+      const width = COLUMNS[column] ?? 0;
+      return column > 0
+        ? cell.padStart(width)
+        : (cell.length < width ? cell : `${cell.slice(0, width - 2)}…`).padEnd(width);
+    })
+    .join('');
+}
+
+function wrapped(text: string): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ').filter(Boolean)) {
+    const line = lines.at(-1);
+    if (line !== undefined && line.length + word.length < WIDTH - MARGIN.length) {
+      lines[lines.length - 1] = `${line} ${word}`;
+    } else lines.push(word);
+  }
+  return lines;
+}

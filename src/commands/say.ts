@@ -1,0 +1,12 @@
+import type { ReferencePoint } from '../model/types';
+import { formatLength, formatMass, type UnitSystem } from '../model/units';
+import type { Say } from '../model/verdict';
+
+/** Figures in the person's units, stations from their reference point (null: the datum). */
+export function sayIn(system: UnitSystem, from: ReferencePoint | null): Say {
+  return {
+    length: (mm) => formatLength(mm, system, { fine: true }),
+    station: (mm) => formatLength(mm - (from?.positionMm[0] ?? 0), system),
+    mass: (g) => formatMass(g, system),
+  };
+}

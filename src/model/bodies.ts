@@ -1,0 +1,188 @@
+import { massMirror, massPlace, massSum, noMass } from '../engine/mass/massProperties';
+import { shellMass, shellOfMass, surfaceProperties } from '../engine/mass/surfaceProperties';
+import type { MassProperties } from '../engine/mass/types';
+import { solidMass, solidOfMass, volumeProperties } from '../engine/mass/volumeProperties';
+import {
+  type AirframeDifference,
+  airframeCorrection,
+  airframeDifference,
+  BARE_AIRFRAME_ID,
+} from './bareAirframe';
+import { elementPieces, type Piece, type Side } from './pieces';
+import { poseOf } from './poses';
+import type { Aircraft, BareAirframe, MassSource, Part, Role, StructurePiece, TankItem } from './types';
+
+/** What a body is for: a part's role, or the airframe, or what holds the fuel. */
+export type BodyRole = Role | 'airframe' | 'fuel';
+
+/** One thing with mass aboard, liquid apart. */
+export interface Body {
+  /** Unique in the aircraft; of a structure element, its piece's id. */
+  readonly id: string;
+  /** The structure element, tank or part in the file, or `bare-airframe`. */
+  readonly sourceId: string;
+  readonly name: string;
+  readonly group: 'structure' | 'part' | 'tank';
+  readonly role: BodyRole;
+  readonly side: Side;
+  /** Aircraft frame. */
+  readonly mass: MassProperties;
+}
+
+const byElement = new WeakMap<StructurePiece, readonly Body[]>();
+const byPart = new WeakMap<Part, Body>();
+const byTank = new WeakMap<TankItem, Body>();
+const byStructure = new WeakMap<Aircraft['structure'], readonly Body[]>();
+const weighedByStructure = new WeakMap<
+  Aircraft['structure'],
+  WeakMap<BareAirframe, WeighedAirframe | null>
+>();
+const massByStructure = new WeakMap<Aircraft['structure'], MassProperties>();
+
+/**
+ * Everything aboard that has a mass, liquid apart: the structure (or the bare airframe as weighed, where
+ * the file says so), the empty tanks, the parts. What did not change in the document comes back as the
+ * very same objects.
+ */
+export function bodies(aircraft: Aircraft): readonly Body[] {
+  return [...airframeBodies(aircraft), ...aircraft.tanks.map(tankBody), ...aircraft.parts.map(partBody)];
+}
+
+/** The structure as the shapes give it, whatever the scales say. */
+export function structureBodies(structure: Aircraft['structure']): readonly Body[] {
+  return remember(byStructure, structure, () => structure.flatMap(elementBodies));
+}
+
+/** The sum of the shapes: the airframe as the dimensions give it. */
+export function structureMass(structure: Aircraft['structure']): MassProperties {
+  return remember(massByStructure, structure, () =>
+    massSum(structureBodies(structure).map(({ mass }) => mass)),
+  );
+}
+
+/** By how much the bare airframe as weighed differs from the sum of the shapes; null when it was not weighed. */
+export function bareAirframeDifference({ structure, bareAirframe }: Aircraft): AirframeDifference | null {
+  return bareAirframe && airframeDifference(structureMass(structure), bareAirframe);
+}
+
+/** The bodies of one structure element, one for each of its pieces. */
+export function elementBodies(element: StructurePiece): readonly Body[] {
+  return remember(byElement, element, () => {
+    const masses = elementMasses(element, elementPieces(element));
+    return elementPieces(element).map((piece, index) => ({
+      id: piece.id,
+      sourceId: element.id,
+      name: element.name,
+      group: 'structure',
+      role: element.kind === 'leg' ? 'undercarriage' : 'airframe',
+      side: piece.side,
+      mass: posed(masses[index] ?? noMass, piece),
+    }));
+  });
+}
+
+/** A part as a uniform solid of its shape. */
+export function partBody(part: Part): Body {
+  return remember(byPart, part, () => ({
+    id: part.id,
+    sourceId: part.id,
+    name: part.name,
+    group: 'part',
+    role: part.role,
+    side: 'centre',
+    mass: massPlace(solidOfMass(part.shape, part.massG), poseOf(part)),
+  }));
+}
+
+/** An empty tank: its mass is a thin shell around the inside. */
+export function tankBody(tank: TankItem): Body {
+  return remember(byTank, tank, () => {
+    const shell = shellOfMass(tank.shape, tank.emptyMassG);
+    return {
+      id: tank.id,
+      sourceId: tank.id,
+      name: tank.name,
+      group: 'tank',
+      role: 'fuel',
+      side: 'centre',
+      mass: massPlace(tank.mirrored ? massMirror(shell) : shell, poseOf(tank)),
+    };
+  });
+}
+
+function airframeBodies(aircraft: Aircraft): readonly Body[] {
+  const shapes = structureBodies(aircraft.structure);
+  const weighed = weighedAirframe(aircraft);
+  if (!weighed) return shapes;
+  return weighed.by === 'adding' ? [...shapes, weighed.body] : [weighed.body];
+}
+
+/** How the weighed airframe enters the sum: one body, beside the shapes or in their place. */
+export interface WeighedAirframe {
+  readonly by: 'adding' | 'replacing';
+  readonly body: Body;
+}
+
+/** Null when the airframe was not weighed, or is only compared. The same object again while nothing changed. */
+export function weighedAirframe({ structure, bareAirframe }: Aircraft): WeighedAirframe | null {
+  if (!bareAirframe) return null;
+  const byScales = remember(weighedByStructure, structure, () => new WeakMap());
+  return remember(byScales, bareAirframe, () => {
+    const correction = airframeCorrection(structure, structureMass(structure), bareAirframe);
+    if (!correction) return null;
+    const body: Body = {
+      id: BARE_AIRFRAME_ID,
+      sourceId: BARE_AIRFRAME_ID,
+      name: correction.by === 'adding' ? 'Bare airframe, correction' : 'Bare airframe, as weighed',
+      group: 'structure',
+      role: 'airframe',
+      side: 'centre',
+      mass: correction.mass,
+    };
+    return { by: correction.by, body };
+  });
+}
+
+/** Mass properties of each piece in its own frame, before it is posed and mirrored. */
+function elementMasses(element: StructurePiece, pieces: readonly Piece[]): readonly MassProperties[] {
+  if (element.kind === 'leg') {
+    return pieces.map((piece) =>
+      solidOfMass(piece.shape, piece.kind === 'wheel' ? element.wheelMassG : element.strutMassG),
+    );
+  }
+  const { mass } = element;
+  if (mass.by === 'skin') return pieces.map(({ shape }) => shellMass(shape, mass.gPerM2));
+  if (mass.by === 'foam') return pieces.map(({ shape }) => solidMass(shape, mass.gPerMl));
+  const hollow = element.kind === 'fuselage' || element.kind === 'boom';
+  const spread = mass.spread ?? (hollow ? 'skin' : 'solid');
+  return pieces.map((piece) => {
+    const side = pieces.filter((other) => other.side === piece.side);
+    const massG = weighedG(mass, piece.side) * shareOf(piece, side, spread);
+    return spread === 'skin' ? shellOfMass(piece.shape, massG) : solidOfMass(piece.shape, massG);
+  });
+}
+
+function weighedG(mass: Extract<MassSource, { by: 'weighed' }>, side: Side): number {
+  return side === 'left' ? (mass.leftMassG ?? mass.massG) : mass.massG;
+}
+
+/** A piece's share of its side's weighed mass: by skin area or by volume. */
+function shareOf(piece: Piece, side: readonly Piece[], spread: 'solid' | 'skin'): number {
+  const size = ({ shape }: Piece) =>
+    spread === 'skin' ? surfaceProperties(shape).areaMm2 : volumeProperties(shape).volumeMm3;
+  const total = side.reduce((sum, other) => sum + size(other), 0);
+  return total > 0 ? size(piece) / total : 0;
+}
+
+function posed(mass: MassProperties, piece: Piece): MassProperties {
+  const placed = massPlace(mass, piece.pose);
+  return piece.mirrored ? massMirror(placed) : placed;
+}
+
+function remember<K extends object, V>(memory: WeakMap<K, V>, key: K, make: () => V): V {
+  const known = memory.get(key);
+  if (known !== undefined) return known;
+  const made = make();
+  memory.set(key, made);
+  return made;
+}

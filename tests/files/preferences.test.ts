@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest';
+import { defaultPreferences, readPreferences, writePreferences } from '../../src/files/preferences';
+import { mapStorage } from './mapStorage';
+
+test('choices come back', () => {
+  const storage = mapStorage();
+  expect(readPreferences(storage)).toEqual(defaultPreferences);
+  expect(writePreferences(storage, { units: 'inch-ounce', theme: 'dark' })).toBe(true);
+  expect(readPreferences(storage)).toEqual({ units: 'inch-ounce', theme: 'dark' });
+});
+
+test.each(['', '{', 'null', '3', '{"units": "furlong", "theme": 7}'])('%j reads as the defaults', (text) => {
+  const storage = mapStorage();
+  storage.map.set('counterpoise.preferences', text);
+  expect(readPreferences(storage)).toEqual(defaultPreferences);
+});
+
+test('a full store is told by false', () => {
+  expect(writePreferences(mapStorage(5), defaultPreferences)).toBe(false);
+});

@@ -1,0 +1,45 @@
+import { readFileSync } from 'node:fs';
+import { blankAircraft } from '../../src/model/blank';
+import type { Aircraft, MassSource, Part, StructurePiece } from '../../src/model/types';
+
+/** The kept file of version 1: an invented petrol aircraft with one element of every kind. */
+export const dunlinText = readFileSync(new URL('./files/v1.json', import.meta.url), 'utf8');
+
+/** The same, parsed afresh, to be broken by a test. */
+// biome-ignore lint/suspicious/noExplicitAny: tests put wrong things in wrong places.
+export const dunlinJson = (): any => JSON.parse(dunlinText);
+
+/** An aircraft of nothing but the given structure and parts. */
+export const aircraftOf = (structure: readonly StructurePiece[], parts: readonly Part[] = []): Aircraft => ({
+  ...blankAircraft(),
+  structure,
+  parts,
+});
+
+const place = { yawDeg: 0, pitchDeg: 0, rollDeg: 0 } as const;
+
+export const boxPart = (id: string, massG: number, positionMm: readonly [number, number, number]): Part => ({
+  id,
+  name: id,
+  role: 'other',
+  shape: { kind: 'box', lengthMm: 100, widthMm: 40, heightMm: 20 },
+  massG,
+  positionMm,
+  ...place,
+});
+
+export const boxBlock = (
+  id: string,
+  positionMm: readonly [number, number, number],
+  mass: MassSource,
+  sides: 'centre' | 'both' = 'centre',
+): StructurePiece => ({
+  id,
+  kind: 'block',
+  name: id,
+  sides,
+  shape: { kind: 'box', lengthMm: 200, widthMm: 100, heightMm: 50 },
+  positionMm,
+  ...place,
+  mass,
+});
