@@ -1,0 +1,103 @@
+import fc from 'fast-check';
+import type { Vec3 } from '../../../src/engine/geometry/types';
+import type { Shape } from '../../../src/engine/mass/shapes';
+
+const section = (xMm: number, w: number, h: number, y: number, z: number, roundness: number) => ({
+  xMm,
+  widthMm: w,
+  heightMm: h,
+  centreYMm: y,
+  centreZMm: z,
+  roundness,
+});
+
+/** One tank of each kind, some of them awkward. */
+export const TANKS: Readonly<Record<string, Shape>> = {
+  box: { kind: 'box', lengthMm: 120, widthMm: 70, heightMm: 45 },
+  taperedBox: {
+    kind: 'taperedBox',
+    lengthMm: 110,
+    frontWidthMm: 60,
+    frontHeightMm: 30,
+    rearWidthMm: 24,
+    rearHeightMm: 56,
+  },
+  cylinder: { kind: 'cylinder', lengthMm: 130, diameterMm: 62 },
+  coin: { kind: 'cylinder', lengthMm: 14, diameterMm: 90 },
+  frustum: { kind: 'frustum', lengthMm: 100, frontDiameterMm: 70, rearDiameterMm: 30 },
+  cone: { kind: 'frustum', lengthMm: 100, frontDiameterMm: 0, rearDiameterMm: 64 },
+  sphere: { kind: 'sphere', diameterMm: 80 },
+  ellipsoid: { kind: 'ellipsoid', lengthMm: 140, widthMm: 60, heightMm: 40 },
+  capsule: { kind: 'capsule', lengthMm: 150, diameterMm: 60 },
+  saddle: {
+    kind: 'prism',
+    lengthMm: 80,
+    outlineMm: [
+      [-50, 30],
+      [-50, -40],
+      [-24, -40],
+      [-24, 8],
+      [24, 8],
+      [24, -40],
+      [50, -40],
+      [50, 30],
+    ],
+  },
+  roundedBox: { kind: 'loft', sections: [section(-60, 60, 40, 0, 0, 0.3), section(60, 60, 40, 0, 0, 0.3)] },
+  oval: {
+    kind: 'loft',
+    sections: [section(-70, 30, 24, 0, -6, 1), section(-10, 64, 50, 4, 2, 1), section(70, 26, 60, -3, 5, 1)],
+  },
+  fuselage: {
+    kind: 'loft',
+    sections: [
+      section(-70, 40, 30, 3, 0, 0.15),
+      section(0, 70, 60, 0, 4, 0.7),
+      section(60, 30, 44, -5, 9, 1),
+    ],
+  },
+  crate: { kind: 'loft', sections: [section(-50, 40, 30, 3, 0, 0), section(60, 60, 44, -5, 9, 0)] },
+};
+
+export const TANK_NAMES = Object.keys(TANKS);
+
+/** Any direction, with those near an axis made common, for that is where tanks lie. */
+export const anyDown: fc.Arbitrary<Vec3> = fc
+  .tuple(
+    fc.double({ min: -1, max: 1, noNaN: true }),
+    fc.double({ min: 0, max: 2 * Math.PI, noNaN: true }),
+    fc.constantFrom(0, 0, 1, 2, 3),
+    fc.integer({ min: 0, max: 9 }),
+  )
+  .map(([z, turn, axis, digits]): Vec3 => {
+    const flat = Math.sqrt(1 - z * z);
+    const lean = axis === 0 ? 1 : 10 ** -digits;
+    const v = [lean * flat * Math.cos(turn), lean * flat * Math.sin(turn), lean * z];
+    if (axis > 0) v[axis - 1] = v[axis - 1]! < 0 ? -1 : 1;
+    const size = Math.hypot(v[0]!, v[1]!, v[2]!);
+    return [v[0]! / size, v[1]! / size, v[2]! / size];
+  });
+
+/** A share of full, small shares and shares near one made common. */
+export const anyFill: fc.Arbitrary<number> = fc.oneof(
+  fc.double({ min: 0.02, max: 0.98, noNaN: true }),
+  fc.double({ min: -5, max: -1, noNaN: true }).map((power) => 10 ** power),
+  fc.double({ min: -5, max: -1, noNaN: true }).map((power) => 1 - 10 ** power),
+);
+
+/** A repeatable stream of numbers 0…1 (Park and Miller, minimal standard generator, CACM 31(10), 1988). */
+export function randomStream(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state * 48271) % 2147483647;
+    return state / 2147483647;
+  };
+}
+
+/** A direction spread evenly over the sphere. */
+export function randomDown(random: () => number): Vec3 {
+  const z = 2 * random() - 1;
+  const turn = 2 * Math.PI * random();
+  const flat = Math.sqrt(1 - z * z);
+  return [flat * Math.cos(turn), flat * Math.sin(turn), z];
+}
