@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { type Balance, balanceAt, LEVEL } from '../model/balance';
+import { estimateStability } from '../model/estimateStability';
 import { parseAircraft } from '../model/read';
+import { type StabilityAnswer, stabilityInput } from '../model/stability';
 import type { Aircraft, ReferencePoint } from '../model/types';
 import type { UnitSystem } from '../model/units';
 import { balanceJson } from './balanceJson';
@@ -46,11 +48,13 @@ export function balanceCommand(args: readonly string[]): Outcome {
     if (wish === 'help') return { status: 0, out: HELP, err: '' };
     const aircraft = aircraftIn(wish.path);
     const from = wish.from === undefined ? null : pointNamed(aircraft, wish.from);
-    const balance: Balance = balanceAt(aircraft, { fuelFraction: wish.fuelFraction, down: LEVEL });
+    const answer: StabilityAnswer = estimateStability(stabilityInput(aircraft), 'fine');
+    const [estimate, fault] = answer && 'fault' in answer ? [null, `${answer.fault}\n`] : [answer, ''];
+    const balance: Balance = balanceAt(aircraft, { fuelFraction: wish.fuelFraction, down: LEVEL, estimate });
     const out = wish.json
       ? balanceJson(aircraft, balance, wish.fuelFraction)
       : balanceTable(aircraft, balance, { fuelFraction: wish.fuelFraction, system: wish.system, from });
-    return { status: 0, out, err: '' };
+    return { status: 0, out, err: fault };
   } catch (error) {
     if (error instanceof Refused) return { status: 2, out: '', err: `${error.message}\n` };
     throw error;

@@ -7,10 +7,11 @@ import { sayIn } from './say';
 
 /**
  * The balance as JSON, mm and g from the datum. `inertiaAboutCgGmm2` holds tensor elements: xy = −∫xy dm.
+ * `neutralPointMm` and the margins (% MAC) are estimates; null without.
  * `parts` are all the lines of the sum, structure, tanks and liquids included.
  */
 export function balanceJson(aircraft: Aircraft, balance: Balance, fuelFraction: number): string {
-  const { massG, cgMm, inertiaAboutCgGmm2, usableMl, remainingMl, band, travel } = balance;
+  const { massG, cgMm, inertiaAboutCgGmm2, usableMl, remainingMl, band, travel, estimate, margin } = balance;
   const report = {
     name: aircraft.name,
     fuelFraction,
@@ -20,6 +21,10 @@ export function balanceJson(aircraft: Aircraft, balance: Balance, fuelFraction: 
     usableMl,
     remainingMl,
     band,
+    bandFrom: balance.bandFrom,
+    neutralPointMm: estimate?.neutralPointMm ?? null,
+    staticMarginPct: margin?.nowPct ?? null,
+    leastStaticMarginPct: margin?.leastPct ?? null,
     verdict: verdict(aircraft, balance, LEVEL, sayIn('metric', null)),
     bareAirframeDifference: bareAirframeDifference(aircraft),
     parts: balanceRows(aircraft, balance),

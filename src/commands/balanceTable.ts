@@ -59,17 +59,27 @@ function sentences(aircraft: Aircraft, balance: Balance, { system, from }: Table
 }
 
 function figures(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {
-  const { massG, cgMm } = balance;
+  const { massG, cgMm, estimate, margin } = balance;
   const length = (mm: number, signed = false) => formatLength(mm, system, { fine: true, signed });
   const mac = wingPlanform(aircraft);
   const inMac = cgMm && mac ? `   ${formatNumber(stationToPctMac(mac, cgMm[0]), 1)} % MAC` : '';
-  const cells: readonly (readonly [string, string, string])[] = [
+  const cells: (readonly [string, string, string])[] = [
     ['ready to fly', formatMass(massG, system), ''],
     ['CG', cgMm ? length(cgMm[0] - (from?.positionMm[0] ?? 0)) : 'none', inMac],
     ['lateral', cgMm ? length(cgMm[1], true) : 'none', ''],
     ['ballast', formatMass(ballastG(aircraft), system), ''],
   ];
   const wide = Math.max(...cells.map(([, figure]) => figure.length));
+  if (estimate) {
+    const stationMm = estimate.neutralPointMm - (from?.positionMm[0] ?? 0);
+    const note = `   ${formatNumber(estimate.pctMac, 1)} % MAC, an estimate`;
+    cells.push(['neutral point', length(stationMm), note]);
+  }
+  if (margin) {
+    const pct = (value: number) => `${formatNumber(value, 1)} % MAC`;
+    const least = balance.travel.length > 1 ? `   at least ${pct(margin.leastPct)} over the burn` : '';
+    cells.push(['static margin', pct(margin.nowPct), least]);
+  }
   return cells.map(([name, figure, note]) => `${name.padEnd(14)}${figure.padStart(wide)}${note}`);
 }
 

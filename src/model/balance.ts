@@ -1,14 +1,16 @@
 import { allowedStations, type Band, type BandFit, bandFit, bestStation } from '../engine/balance/band';
-import { cgTravel, type LiquidMoment, type TravelPoint } from '../engine/balance/travel';
+import { cgTravel, type LiquidMoment, type TravelPoint, travelExtremes } from '../engine/balance/travel';
 import type { Vec3 } from '../engine/geometry/types';
 import { liquidState } from '../engine/liquid/liquidState';
 import { type Plumbing, plumbing, tankVolumesAfter } from '../engine/liquid/plumbing';
 import type { LiquidState } from '../engine/liquid/types';
 import { massSum } from '../engine/mass/massProperties';
 import type { MassProperties } from '../engine/mass/types';
-import { bandStations } from './band';
+import { staticMarginPct } from '../engine/wing/margin';
+import { bandStations, estimatedBandStations } from './band';
 import { type Body, bodies } from './bodies';
 import { itemById } from './edit';
+import type { StabilityEstimate } from './stability';
 import { engineTanks } from './tanks';
 import type { Aircraft } from './types';
 
@@ -18,6 +20,10 @@ export interface Loading {
   readonly fuelFraction: number;
   /** Apparent down in the aircraft's frame, unit; level at rest is [0, 0, −1]. */
   readonly down: Vec3;
+  /** Where the neutral point is thought to be, when that is known. */
+  readonly estimate?: StabilityEstimate | null;
+  /** Whether the estimate belongs to this very structure; it does when this is left out. */
+  readonly estimateFresh?: boolean;
 }
 
 export const LEVEL: Vec3 = [0, 0, -1];
@@ -30,8 +36,27 @@ export interface Balance extends MassProperties {
   readonly remainingMl: number;
   /** From full to dry; a single point when nothing burns. */
   readonly travel: readonly TravelPoint[];
+  /** The stated limits, or else what the margin wanted makes of the estimate. */
   readonly band: Band | null;
+  readonly bandFrom: 'stated' | 'estimate' | null;
+  /** What the margin wanted makes of the estimate, whether it is the band or stands beside stated limits. */
+  readonly estimatedBand: Band | null;
+  readonly estimate: StabilityEstimate | null;
+  readonly estimateFresh: boolean;
+  /** Estimated static margins; null without an estimate or a CG. */
+  readonly margin: StaticMargin | null;
+  /** Estimated static margin at each point of the travel, % MAC; empty without an estimate. */
+  readonly travelMarginsPct: readonly number[];
   readonly fit: BandFit | null;
+}
+
+/** Estimated static margins in % MAC, + when the CG is ahead of the neutral point. */
+export interface StaticMargin {
+  /** At the loading shown. */
+  readonly nowPct: number;
+  /** The least over the burn, and the fuel left there. */
+  readonly leastPct: number;
+  readonly atFuelFraction: number;
 }
 
 /** Fuel states along the burn, full to dry, at which the travel is computed. */
@@ -94,7 +119,10 @@ export function balanceAt(aircraft: Aircraft, loading: Loading): Balance {
   const whole = massSum([fixed, ...liquids.map((state) => state.mass)]);
   const usableMl = table.plumbing?.usableMl ?? 0;
   const travel = cgTravel(fixed, table.moments);
-  const band = bandStations(aircraft);
+  const estimate = loading.estimate ?? null;
+  const stated = bandStations(aircraft);
+  const estimatedBand = estimatedBandStations(aircraft, estimate);
+  const band = stated ?? estimatedBand;
   return {
     ...whole,
     bodies: aboard,
@@ -103,7 +131,31 @@ export function balanceAt(aircraft: Aircraft, loading: Loading): Balance {
     remainingMl: usableMl * loading.fuelFraction,
     travel,
     band,
+    bandFrom: stated ? 'stated' : estimatedBand && 'estimate',
+    estimatedBand,
+    estimate,
+    estimateFresh: estimate !== null && (loading.estimateFresh ?? true),
+    margin: estimate && staticMargin(estimate, whole, travel),
+    travelMarginsPct: estimate ? travel.map(({ cgMm }) => marginAt(estimate, cgMm[0])) : [],
     fit: band && bandFit(travel, band),
+  };
+}
+
+const marginAt = ({ neutralPointMm, macMm }: StabilityEstimate, stationMm: number) =>
+  staticMarginPct(neutralPointMm, stationMm, macMm);
+
+function staticMargin(
+  estimate: StabilityEstimate,
+  { cgMm }: MassProperties,
+  travel: readonly TravelPoint[],
+): StaticMargin | null {
+  const extremes = travelExtremes(travel);
+  if (!cgMm || !extremes) return null;
+  const { aftmost } = extremes;
+  return {
+    nowPct: marginAt(estimate, cgMm[0]),
+    leastPct: marginAt(estimate, aftmost.cgMm[0]),
+    atFuelFraction: aftmost.fuelFraction,
   };
 }
 

@@ -1,5 +1,5 @@
 import type { FuselageStation } from '../engine/wing/fuselage';
-import { COMMON_MARGINS, type MarginRange } from '../engine/wing/margin';
+import type { COMMON_MARGINS, MarginRange } from '../engine/wing/margin';
 import type { StripLoad } from '../engine/wing/spanLoading';
 import type { LiftingSurface } from '../engine/wing/types';
 import { macSurface } from './band';
@@ -104,7 +104,7 @@ export function stabilityInput(aircraft: Aircraft): StabilityInput {
     input = {
       surfaces: liftingSurfaces(aircraft),
       macSurfaceId,
-      hull: main && main.sections.map(({ stationMm, widthMm }) => ({ stationMm, widthMm })),
+      hull: main?.sections.map(({ stationMm, widthMm }) => ({ stationMm, widthMm })) ?? null,
       countFuselage,
       otherHulls: hulls.length - (main ? 1 : 0),
     };

@@ -3,6 +3,7 @@ import type { BandFit } from '../engine/balance/band';
 import type { Vec3 } from '../engine/geometry/types';
 import type { Balance } from './balance';
 import { aircraftExtent } from './extent';
+import { marginWords, noBandWords } from './marginWords';
 import { remedyFor } from './remedy';
 import type { Aircraft } from './types';
 
@@ -52,14 +53,15 @@ function travelSentence({ travel, band, fit }: Balance, say: Say, liquid: string
   return `The CG ${way} as the tanks empty and stays ${nearer}.`;
 }
 
-function outsideHeadline(fit: BandFit, burns: boolean, say: Say, liquid: string): string {
+function outsideHeadline(fit: BandFit, { travel, bandFrom }: Balance, say: Say, liquid: string): string {
+  const against = bandFrom === 'estimate' ? ' of the estimated band' : '';
   if (fit.where === 'both') {
-    return `Nose-heavy by ${say.length(-fit.forwardMarginMm)} and tail-heavy by ${say.length(-fit.aftMarginMm)} in one flight.`;
+    return `Nose-heavy by ${say.length(-fit.forwardMarginMm)} and tail-heavy by ${say.length(-fit.aftMarginMm)}${against} in one flight.`;
   }
   const tail = fit.where === 'tail-heavy';
   const by = say.length(tail ? -fit.aftMarginMm : -fit.forwardMarginMm);
   const words = fit.outside.map(({ from, to }) => span(from, to, liquid)).join(' and ');
-  return `${tail ? 'Tail-heavy' : 'Nose-heavy'} by ${by}${burns ? `, ${words}` : ''}.`;
+  return `${tail ? 'Tail-heavy' : 'Nose-heavy'} by ${by}${against}${travel.length > 1 ? `, ${words}` : ''}.`;
 }
 
 function remedySentence(aircraft: Aircraft, balance: Balance, down: Vec3, say: Say): string {
@@ -96,29 +98,39 @@ export function verdict(aircraft: Aircraft, balance: Balance, down: Vec3, say: S
     };
   }
   const lateral = lateralSentence(aircraft, balance, say);
-  const { fit } = balance;
+  const { warning, margin, unstable } = marginWords(balance, liquid, say.length);
+  const { bandFrom } = balance;
+  const fit = bandFrom === 'estimate' && !balance.estimateFresh ? null : balance.fit;
   if (!fit) {
     return {
-      tone: 'unknown',
+      tone: unstable ? 'bad' : 'unknown',
       headline: `The CG is at station ${say.station(balance.cgMm[0])}.`,
-      detail:
-        `There is no target band to hold it against; give one on the aircraft’s card. ${lateral}`.trim(),
+      detail: sentences(noBandWords(aircraft), margin, lateral),
     };
   }
-  const burns = balance.travel.length > 1;
   if (fit.where === 'inside') {
+    const within = bandFrom === 'estimate' ? 'In the estimated band' : 'In the band';
+    const burns = balance.travel.length > 1;
     return {
-      tone: lateral ? 'caution' : 'good',
-      headline: burns ? 'In the band, full to dry.' : 'In the band.',
-      detail: `${travelSentence(balance, say, liquid)} ${lateral || 'Level from left to right.'}`,
+      tone: unstable ? 'bad' : lateral || warning ? 'caution' : 'good',
+      headline: unstable
+        ? `${within}, but behind the estimated neutral point.`
+        : `${within}${burns ? ', full to dry' : ''}.`,
+      detail: sentences(
+        warning || travelSentence(balance, say, liquid),
+        margin,
+        lateral || (margin ? '' : 'Level from left to right.'),
+      ),
     };
   }
   return {
     tone: 'bad',
-    headline: outsideHeadline(fit, burns, say, liquid),
-    detail: `${remedySentence(aircraft, balance, down, say)} ${lateral}`.trim(),
+    headline: outsideHeadline(fit, balance, say, liquid),
+    detail: sentences(warning || remedySentence(aircraft, balance, down, say), margin, lateral),
   };
 }
+
+const sentences = (...all: readonly string[]) => all.filter(Boolean).join(' ');
 
 /** Dead weight aboard, g: every part whose role is ballast. */
 export const ballastG = (aircraft: Aircraft): number =>

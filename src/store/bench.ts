@@ -3,6 +3,8 @@ import { type AxisStore, createAxisStore } from './axisStore';
 import { type BalanceStore, createBalanceStore } from './balanceStore';
 import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
+import { createNoticeStore, type NoticeStore } from './noticeStore';
+import { createStabilityStore, type StabilityStore } from './stabilityStore';
 import { createViewStore, type ViewState, type ViewStore } from './viewStore';
 
 /** Everything that one bench holds. Framework-free; made once, in main.tsx or in a test. */
@@ -10,18 +12,23 @@ export interface Bench {
   readonly document: DocumentStore;
   readonly view: ViewStore;
   readonly balance: BalanceStore;
+  readonly stability: StabilityStore;
   readonly axis: AxisStore;
   readonly drag: Drag;
+  readonly notice: NoticeStore;
 }
 
 export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): Bench {
   const document = createDocumentStore(aircraft);
+  const stability = createStabilityStore(document);
   const viewStore = createViewStore(view);
   return {
     document,
     view: viewStore,
-    balance: createBalanceStore(document, viewStore),
+    balance: createBalanceStore(document, viewStore, stability),
+    stability,
     axis: createAxisStore(),
     drag: createDrag(document),
+    notice: createNoticeStore(),
   };
 }

@@ -3,6 +3,7 @@ import type { Balance } from '../model/balance';
 import type { Aircraft } from '../model/types';
 import type { AxisState } from './axisStore';
 import type { Bench } from './bench';
+import type { StabilityState } from './stabilityStore';
 import type { ViewState } from './viewStore';
 
 /** The one place where the stores meet React. */
@@ -39,6 +40,11 @@ export function useAxis<T>(select: (axis: AxisState) => T): T {
 export function useBalance<T>(select: (balance: Balance) => T): T {
   const { balance } = useBench();
   return useSyncExternalStore(balance.subscribe, () => select(balance.get()));
+}
+
+export function useStability<T>(select: (stability: StabilityState) => T): T {
+  const { stability } = useBench();
+  return useSyncExternalStore(stability.subscribe, () => select(stability.get()));
 }
 
 /**

@@ -7,6 +7,7 @@ export type Layer =
   | 'scene'
   | 'panels'
   | 'files'
+  | 'workers'
   | 'commands'
   | 'main';
 
@@ -73,13 +74,25 @@ export const layerRules: Readonly<Record<Layer, LayerRule>> = {
     withoutGlobals: storage,
   },
   files: { layers: ['engine', 'model', 'store', 'demo-data'], packages: none, withoutGlobals: [] },
+  workers: { layers: ['engine', 'model'], packages: none, withoutGlobals: storage },
   commands: {
     layers: ['engine', 'model', 'store', 'files', 'demo-data'],
     packages: /^(\(computed\)|node:.*|vite|tsx\/.*|@valibot\/to-json-schema|\.\.\/\.\.\/tests\/.*)$/,
     withoutGlobals: [],
   },
   main: {
-    layers: ['engine', 'model', 'store', 'interaction', 'scene', 'panels', 'files', 'demo-data', 'assets'],
+    layers: [
+      'engine',
+      'model',
+      'store',
+      'interaction',
+      'scene',
+      'panels',
+      'files',
+      'workers',
+      'demo-data',
+      'assets',
+    ],
     packages: /^(react|react-dom(\/.*)?|@fontsource-variable\/.*)$/,
     withoutGlobals: storage,
   },

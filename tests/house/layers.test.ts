@@ -35,6 +35,8 @@ describe('the layer check finds', () => {
     ['src/panels/A.tsx', "import type { Part } from '../scene/Part';"],
     ['src/panels/A.tsx', "import { Vector3 } from 'three';"],
     ['src/files/a.ts', "import { Card } from '../panels/Card';"],
+    ['src/workers/a.ts', "import type { D } from '../store/document';"],
+    ['src/store/a.ts', "import { solver } from '../workers/solver';"],
     ['src/scene/A.tsx', "import { App } from '../main';"],
     ['src/main.tsx', "import { Mesh } from 'three';"],
     ['src/commands/a.ts', "import { Card } from '../panels/Card';"],
@@ -48,6 +50,7 @@ describe('the layer check finds', () => {
       'interaction/ray.ts',
       'scene/Part.tsx',
       'panels/Card.tsx',
+      'workers/solver.ts',
     ];
     const planted = Object.fromEntries([...others, 'main.tsx'].map((name) => [`src/${name}`, 'export {};']));
     expect(plant({ ...planted, [path]: text })).toEqual([expect.stringContaining(`${path}: imports`)]);

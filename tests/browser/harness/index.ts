@@ -1,3 +1,4 @@
 export { type Bench, type BenchOptions, expectClean, openBench } from './bench';
 export { type DragOptions, drag, type PagePoint } from './drag';
 export { axe, screenshot } from './inspect';
+export { type Look, look, middleOf, onPage, placeOf, settled, showView } from './look';

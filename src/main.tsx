@@ -1,0 +1,130 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import sandmartin from '../demo-data/sandmartin.json';
+import { createAutosave } from './files/autosave';
+import { browserPickers } from './files/filePickers';
+import { openFile } from './files/openFile';
+import { readPreferences, writePreferences } from './files/preferences';
+import { saveFile } from './files/saveFile';
+import { blankAircraft } from './model/blank';
+import { readAircraft } from './model/read';
+import type { Aircraft } from './model/types';
+import { App } from './panels/App';
+import type { FileActions } from './panels/fileActions';
+import { Stage } from './scene/Stage';
+import { createBench } from './store/bench';
+import { BenchContext } from './store/react';
+import { stabilitySolver } from './workers/stabilitySolver';
+
+/** The demo aircraft that are not on the bench at the start come when they are asked for. */
+const demos = {
+  sandmartin: {
+    name: 'Sandmartin',
+    lesson: 'Petrol pusher: a camera off to one side.',
+    load: async () => sandmartin,
+  },
+  fieldfare: {
+    name: 'Fieldfare',
+    lesson: 'Turbine delta: a third of the mass is fuel.',
+    load: async () => (await import('../demo-data/fieldfare.json')).default,
+  },
+  whimbrel: {
+    name: 'Whimbrel',
+    lesson: 'Electric wing: no tail, a short band, heavy to one side.',
+    load: async () => (await import('../demo-data/whimbrel.json')).default,
+  },
+  corncrake: {
+    name: 'Corncrake',
+    lesson: 'Large glider: water that is dropped in flight.',
+    load: async () => (await import('../demo-data/corncrake.json')).default,
+  },
+} as const;
+
+function readDemo(json: unknown): Aircraft {
+  const read = readAircraft(json);
+  if (!read.ok) throw new Error(`A demo aircraft does not read: ${read.faults[0]?.sentence}`);
+  return read.aircraft;
+}
+
+const autosave = createAutosave(localStorage);
+const pickers = browserPickers(window);
+const restored = autosave.restore();
+const bench = createBench(
+  restored.kind === 'restored' ? restored.aircraft : readDemo(sandmartin),
+  readPreferences(localStorage),
+);
+
+const SAVE_AFTER_MS = 300;
+let saving: ReturnType<typeof setTimeout> | undefined;
+const save = () => {
+  clearTimeout(saving);
+  saving = undefined;
+  const result = autosave.save(bench.document.api.getState().committed);
+  bench.notice.setState({ text: result.ok ? null : result.sentence });
+};
+bench.document.api.subscribe((now, before) => {
+  if (now.committed === before.committed) return;
+  clearTimeout(saving);
+  saving = setTimeout(save, SAVE_AFTER_MS);
+});
+window.addEventListener('pagehide', () => saving && save());
+bench.view.subscribe((now, before) => {
+  if (now.units !== before.units || now.theme !== before.theme) {
+    writePreferences(localStorage, { units: now.units, theme: now.theme });
+  }
+});
+
+/** Another aircraft on the bench, looked at afresh. */
+function putOnBench(aircraft: Aircraft): void {
+  bench.drag.cancel();
+  bench.document.replace(aircraft);
+  bench.view.setState({
+    selectedId: null,
+    hoveredId: null,
+    fuelFraction: 1,
+    playing: false,
+    measureFromId: null,
+  });
+}
+
+const files: FileActions = {
+  demos: Object.entries(demos).map(([id, { name, lesson }]) => ({ id, name, lesson })),
+  openDemo: async (id) => {
+    if (id in demos) putOnBench(readDemo(await demos[id as keyof typeof demos].load()));
+  },
+  newAircraft: () => putOnBench(blankAircraft()),
+  openFile: async () => {
+    const opened = await openFile(pickers);
+    if (!opened) return { ok: false, cancelled: true };
+    if (!opened.read.ok) return { ok: false, fileName: opened.name, faults: opened.read.faults };
+    putOnBench(opened.read.aircraft);
+    return { ok: true };
+  },
+  saveFile: async () => {
+    await saveFile(pickers, bench.document.api.getState().committed);
+  },
+};
+
+declare global {
+  interface Window {
+    /** The bench, for anyone who wants to drive it from the console. */
+    counterpoise: typeof bench;
+  }
+}
+window.counterpoise = bench;
+
+const root = document.getElementById('root');
+if (!root) throw new Error('index.html has no element with the id "root"');
+createRoot(root).render(
+  <StrictMode>
+    <BenchContext.Provider value={bench}>
+      <App stage={<Stage />} files={files} />
+    </BenchContext.Provider>
+  </StrictMode>,
+);
+
+const solveStability = stabilitySolver(
+  () => new Worker(new URL('./workers/stability.worker.ts', import.meta.url), { type: 'module' }),
+);
+// After the first paint: the bench shows before the worker is even fetched.
+requestAnimationFrame(() => setTimeout(() => bench.stability.start(solveStability)));

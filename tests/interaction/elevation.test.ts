@@ -1,0 +1,72 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  acrossAxis,
+  axisOf,
+  type Elevation,
+  fitElevation,
+  panElevation,
+  uprightAxis,
+  zoomElevation,
+} from '../../src/interaction/elevation';
+import type { Extent } from '../../src/interaction/snap';
+import { type AxisState, axisToPx } from '../../src/store/axisStore';
+
+const size = { widthPx: 880, heightPx: 600 };
+const views: Elevation[] = ['side', 'top', 'front'];
+const length = fc.double({ min: 50, max: 4000, noNaN: true });
+const low = fc.double({ min: -2000, max: 500, noNaN: true });
+const extent = fc
+  .tuple(low, low, low, length, length, length)
+  .map(([x, y, z, l, w, h]): Extent => ({ minMm: [x, y, z], maxMm: [x + l, y + w, z + h] }));
+
+const toPx = (axes: AxisState, view: Elevation, across: number, upright: number) => {
+  const axis = axisOf(axes, view);
+  return [
+    axisToPx(axis, across),
+    axes.heightPx / 2 - (upright - axes.middleMm[view]) / Math.abs(axis.mmPerPx),
+  ] as const;
+};
+
+describe.each(views)('the %s elevation', (view) => {
+  test('is fitted so that the whole aircraft is in the picture and touches a margin', () => {
+    fc.assert(
+      fc.property(extent, (box) => {
+        const axes: AxisState = { ...size, ...fitElevation(box, view, size) };
+        const corners = [box.minMm, box.maxMm].map((c) =>
+          toPx(axes, view, c[acrossAxis(view)], c[uprightAxis(view)]),
+        );
+        for (const [x, y] of corners) {
+          expect(x).toBeGreaterThan(0);
+          expect(x).toBeLessThan(size.widthPx);
+          expect(y).toBeGreaterThan(0);
+          expect(y).toBeLessThan(size.heightPx);
+        }
+        const [a, b] = corners as [readonly [number, number], readonly [number, number]];
+        const fills = Math.max(Math.abs(a[0] - b[0]) / size.widthPx, Math.abs(a[1] - b[1]) / size.heightPx);
+        expect(fills).toBeGreaterThan(0.7);
+      }),
+    );
+  });
+
+  test('zooms about the pointer and pans with it', () => {
+    const px = fc.tuple(fc.integer({ min: 0, max: 880 }), fc.integer({ min: 0, max: 600 }));
+    fc.assert(
+      fc.property(extent, px, fc.double({ min: 0.7, max: 1.4, noNaN: true }), (box, at, factor) => {
+        const before: AxisState = { ...size, ...fitElevation(box, view, size) };
+        const axis = axisOf(before, view);
+        const across = axis.atLeftMm + at[0] * axis.mmPerPx;
+        const upright = before.middleMm[view] + (300 - at[1]) * Math.abs(axis.mmPerPx);
+        const zoomed = { ...before, ...zoomElevation(before, view, factor, at) };
+        const [x, y] = toPx(zoomed, view, across, upright);
+        expect(x).toBeCloseTo(at[0], 6);
+        expect(y).toBeCloseTo(at[1], 6);
+        expect(axisOf(zoomed, view).mmPerPx / axis.mmPerPx).toBeCloseTo(factor, 9);
+        const panned = { ...before, ...panElevation(before, view, [31, -17]) };
+        const [px1, py1] = toPx(panned, view, across, upright);
+        expect(px1 - at[0]).toBeCloseTo(31, 6);
+        expect(py1 - at[1]).toBeCloseTo(-17, 6);
+      }),
+    );
+  });
+});
