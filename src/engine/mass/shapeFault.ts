@@ -1,12 +1,15 @@
 import { polygonArea, polygonCrossesItself } from '../geometry/polygon';
 import { meshFault } from './meshFault';
+import { perShape } from './perShape';
 import type { LoftSection, LoftShape, PanelShape, PrismShape, Shape } from './shapes';
 import { loftVolume } from './solids/loft';
 
 type Sizes = Readonly<Record<string, number>>;
 
 /** What makes a shape no solid, as a sentence for the person who typed it; null when it is one. */
-export function shapeFault(shape: Shape): string | null {
+export const shapeFault: (shape: Shape) => string | null = perShape(findFault);
+
+function findFault(shape: Shape): string | null {
   switch (shape.kind) {
     case 'box':
     case 'ellipsoid':

@@ -1,0 +1,162 @@
+import type { Band } from './band';
+import { bivariateNormalBelow } from './bivariateNormal';
+import { type LiquidMoment, type TravelPoint, travelExtremes } from './travel';
+import { cgPerG, cgPerMm, type MeasuredBody } from './uncertainty';
+
+/** One independent measurement and how it bears on the CG travel. */
+export interface Measurement {
+  /** The body measured; 'fuel' for the fuel's density. */
+  readonly bodyId: string;
+  readonly quantity: 'mass' | 'station' | 'density';
+  /** Standard uncertainty (one sigma): g, mm, or g/ml. */
+  readonly sigma: number;
+  /** How the CG's station moves with it, mm per unit, at each point of the travel. */
+  readonly perUnitMm: readonly number[];
+}
+
+/** The masses and stations of bodies that are aboard at all points of a travel, as measurements. */
+export function bodyMeasurements(
+  bodies: readonly MeasuredBody[],
+  travel: readonly TravelPoint[],
+): Measurement[] {
+  return bodies.flatMap(({ id, mass: { massG, cgMm }, sigmaG, sigmaMm }): Measurement[] =>
+    cgMm === null
+      ? []
+      : [
+          {
+            bodyId: id,
+            quantity: 'mass',
+            sigma: sigmaG,
+            perUnitMm: travel.map((point) => cgPerG(cgMm, point.massG, point.cgMm)[0]),
+          },
+          {
+            bodyId: id,
+            quantity: 'station',
+            sigma: sigmaMm[0],
+            perUnitMm: travel.map((point) => cgPerMm(massG, point.massG)),
+          },
+        ],
+  );
+}
+
+/**
+ * The density of all the fuel as one measurement: it scales the liquid's mass where it lies, so the CG moves by
+ * (liquid moment − liquid mass·x)/(M·density) per g/ml. `moments` must be those of the travel.
+ */
+export function densityMeasurement(
+  densityGPerMl: number,
+  sigmaGPerMl: number,
+  moments: readonly LiquidMoment[],
+  travel: readonly TravelPoint[],
+): Measurement {
+  return {
+    bodyId: 'fuel',
+    quantity: 'density',
+    sigma: sigmaGPerMl,
+    perUnitMm: travel.map(({ massG, cgMm }, k) => {
+      const liquid = moments[k]!;
+      return (liquid.momentGmm[0] - liquid.massG * cgMm[0]) / (massG * densityGPerMl);
+    }),
+  };
+}
+
+/** The foremost and aftmost CG with their errors: standard uncertainties and correlation. */
+interface Ends {
+  readonly foremostMm: number;
+  readonly aftmostMm: number;
+  readonly foremostSigmaMm: number;
+  readonly aftmostSigmaMm: number;
+  readonly correlation: number;
+}
+
+function endsOf(travel: readonly TravelPoint[], measurements: readonly Measurement[]): Ends | null {
+  const extremes = travelExtremes(travel);
+  if (!extremes) return null;
+  const [f, a] = [travel.indexOf(extremes.foremost), travel.indexOf(extremes.aftmost)];
+  let [ff, aa, fa] = [0, 0, 0];
+  for (const { sigma, perUnitMm } of measurements) {
+    const [atForemost, atAftmost] = [perUnitMm[f]! * sigma, perUnitMm[a]! * sigma];
+    ff += atForemost * atForemost;
+    aa += atAftmost * atAftmost;
+    fa += atForemost * atAftmost;
+  }
+  return {
+    foremostMm: extremes.foremost.cgMm[0],
+    aftmostMm: extremes.aftmost.cgMm[0],
+    foremostSigmaMm: Math.sqrt(ff),
+    aftmostSigmaMm: Math.sqrt(aa),
+    correlation: ff > 0 && aa > 0 ? Math.max(-1, Math.min(1, fa / Math.sqrt(ff * aa))) : 0,
+  };
+}
+
+/** A margin in standard uncertainties. One that is known exactly holds or does not; none left at all still holds. */
+const sigmas = (marginMm: number, sigmaMm: number): number =>
+  sigmaMm > 0 ? marginMm / sigmaMm : marginMm >= 0 ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
+
+/**
+ * The probability that the whole travel lies in the band, limits included, under the first-order Gaussian model. Both
+ * margins are linear in the errors, so they are bivariate normal, with the correlation that the shared errors give:
+ * P(foremost ≥ forward limit and aftmost ≤ aft limit). It takes the points that are foremost and aftmost as weighed for
+ * those that truly are, which a point within an error's difference of them may turn out to be instead; with the same
+ * bodies aboard throughout, that difference is small. Null for an empty travel.
+ */
+export function probabilityInBand(
+  travel: readonly TravelPoint[],
+  measurements: readonly Measurement[],
+  band: Band,
+): number | null {
+  const ends = endsOf(travel, measurements);
+  return ends && probabilityOf(ends, band);
+}
+
+const probabilityOf = (ends: Ends, { forwardMm, aftMm }: Band): number =>
+  // The forward margin shrinks as the aft margin grows, hence the sign of the correlation.
+  bivariateNormalBelow(
+    sigmas(ends.foremostMm - forwardMm, ends.foremostSigmaMm),
+    sigmas(aftMm - ends.aftmostMm, ends.aftmostSigmaMm),
+    -ends.correlation,
+  );
+
+/** What it would help to know one measurement perfectly. */
+export interface Ranked {
+  readonly bodyId: string;
+  readonly quantity: Measurement['quantity'];
+  /** What it adds to the variance of the CG's station at the end of the travel in question, mm². */
+  readonly varianceMm2: number;
+  /** Its share of that variance, 0 to 1; 0 where there is none. */
+  readonly share: number;
+  /** The probability that the whole travel lies in the band, were it known perfectly. */
+  readonly probabilityIfPerfect: number;
+}
+
+/**
+ * The measurements, the one whose improvement helps most first: by the variance that it adds to the CG's station at the
+ * end of the travel (foremost or aftmost) that is fewest standard uncertainties inside its limit. The variances sum to
+ * that end's. The probability is told beside it but does not order them: near certainty all gains vanish, and outside the
+ * band better measurements lower it. Empty for an empty travel.
+ */
+export function ranking(
+  travel: readonly TravelPoint[],
+  measurements: readonly Measurement[],
+  band: Band,
+): Ranked[] {
+  const ends = endsOf(travel, measurements);
+  const extremes = travelExtremes(travel);
+  if (!ends || !extremes) return [];
+  const forward = sigmas(ends.foremostMm - band.forwardMm, ends.foremostSigmaMm);
+  const aft = sigmas(band.aftMm - ends.aftmostMm, ends.aftmostSigmaMm);
+  const critical = travel.indexOf(aft <= forward ? extremes.aftmost : extremes.foremost);
+  const totalMm2 = (aft <= forward ? ends.aftmostSigmaMm : ends.foremostSigmaMm) ** 2;
+  return measurements
+    .map(({ bodyId, quantity, sigma, perUnitMm }, k): Ranked => {
+      const varianceMm2 = (perUnitMm[critical]! * sigma) ** 2;
+      return {
+        bodyId,
+        quantity,
+        varianceMm2,
+        share: totalMm2 > 0 ? varianceMm2 / totalMm2 : 0,
+        probabilityIfPerfect: probabilityInBand(travel, measurements.toSpliced(k, 1), band)!,
+      };
+    })
+    .sort((a, b) => b.varianceMm2 - a.varianceMm2);
+}

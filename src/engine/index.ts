@@ -1,0 +1,85 @@
+/**
+ * The whole engine: functions on plain data, without the app. Frame: x station aft, y buttline right,
+ * z waterline up, from the datum; mm, g, ml, s and degrees; inertia in g·mm² with products as tensor
+ * elements (xy = −∫xy dm). Each function's own docstring gives the rest.
+ *
+ * A first roll-up:
+ *   const pack = massPlace(solidOfMass({ kind: 'box', lengthMm: 120, widthMm: 45, heightMm: 30 }, 420), pose);
+ *   const whole = massSum([airframe, pack, liquidState(tank, 300, [0, 0, -1]).mass]);
+ *   whole.cgMm; principalMoments(whole.inertiaAboutCgGmm2);
+ */
+
+// CG travel, band, ballast, load states, uncertainty
+export { ballastRange, ballastToLimit, tipMassForLateral } from './balance/ballast';
+export { allowedStations, type Band, type BandFit, bandFit, bestStation, type Movable } from './balance/band';
+export { bodyMeasurements, probabilityInBand, ranking } from './balance/bandProbability';
+export { equivalentBox, inertiaForPeople } from './balance/inertiaForPeople';
+export { type LoadEnvelope, loadEnvelope } from './balance/loadStates';
+export { cgShiftForFuel, cgShiftForMass, cgShiftForMove, sensitivities } from './balance/sensitivity';
+export { cgTravel, type LiquidMoment, type TravelPoint, travelExtremes } from './balance/travel';
+export { type MeasuredBody, propagate, standardUncertainty, type Uncertainty } from './balance/uncertainty';
+// Places and turns
+export {
+  directionFromAircraft,
+  directionToAircraft,
+  pointFromAircraft,
+  pointToAircraft,
+  poseAtDatum,
+  poseRotation,
+} from './geometry/rotation';
+export type { Mat3, Pose, Vec3 } from './geometry/types';
+// Liquid at any attitude, the order in which tanks drain, and the burn
+export { type Attitude, downFromAttitude } from './liquid/attitude';
+export {
+  type BurnTimeline,
+  burnTimeline,
+  drawnAt,
+  endurance,
+  flowAt,
+  timeAtDrawn,
+  timeToReserve,
+} from './liquid/burn';
+export { feedBreaks } from './liquid/feedBreaks';
+export { densityAtTemperature } from './liquid/fuelDensity';
+export { liquidInShape, type ShapeLiquid } from './liquid/liquidInShape';
+export { liquidState, tankVolumeMl } from './liquid/liquidState';
+export { fuelStates, type Plumbing, plumbing, tankVolumesAfter } from './liquid/plumbing';
+export type { Flow, LiquidState, Phase, Tank } from './liquid/types';
+export { tankShapeFault } from './liquid/vesselOf';
+export { surfaceOutline, wettedMesh } from './liquid/wettedMesh';
+// Solids, skins, meshes, and the algebra of mass properties
+export {
+  inertiaAbout,
+  massAdd,
+  massMirror,
+  massMove,
+  massPlace,
+  massPoint,
+  massRemove,
+  massScale,
+  massSum,
+  massTurn,
+  noMass,
+} from './mass/massProperties';
+export { meshProperties, meshSurface } from './mass/mesh';
+export { meshFault } from './mass/meshFault';
+export { mirroredShape } from './mass/mirroredShape';
+export { featureLines } from './mass/outline';
+export { massFault, principalMoments, radiiOfGyration, triangleInequalityFault } from './mass/principal';
+export { shapeBounds } from './mass/shapeBounds';
+export { shapeFault } from './mass/shapeFault';
+export type * from './mass/shapes';
+export { shellMass, shellOfMass, surfaceProperties } from './mass/surfaceProperties';
+export { tensorRotate } from './mass/tensor';
+export { tessellate } from './mass/tessellate';
+export type { MassProperties, Mesh, SurfaceProperties, Tensor, VolumeProperties } from './mass/types';
+export { solidMass, solidOfMass, volumeProperties } from './mass/volumeProperties';
+// Planform, neutral point and static margin
+export { carryThrough } from './wing/carryThrough';
+export { fuselageMomentMm3PerRad } from './wing/fuselage';
+export { bandFromMargins, COMMON_MARGINS, marginsOfBand, staticMarginPct } from './wing/margin';
+export { type NeutralPoint, neutralPoint } from './wing/neutralPoint';
+export { type Planform, pctMacToStation, planform, stationToPctMac } from './wing/planform';
+export { type StripLoad, spanLoading } from './wing/spanLoading';
+export { drelaNeutralPoint, nelsonNeutralPoint, textbookNeutralPoint } from './wing/textbook';
+export type { LiftingSurface, WingPanel } from './wing/types';
