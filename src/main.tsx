@@ -6,6 +6,7 @@ import { browserPickers } from './files/filePickers';
 import { openFile } from './files/openFile';
 import { readPreferences, writePreferences } from './files/preferences';
 import { saveFile } from './files/saveFile';
+import { pageStorage } from './files/storage';
 import { blankAircraft } from './model/blank';
 import { readAircraft } from './model/read';
 import type { Aircraft } from './model/types';
@@ -25,7 +26,7 @@ const demos = {
   },
   fieldfare: {
     name: 'Fieldfare',
-    lesson: 'Turbine delta: a third of the mass is fuel.',
+    lesson: 'Turbine delta: more than a quarter of the mass is fuel.',
     load: async () => (await import('../demo-data/fieldfare.json')).default,
   },
   whimbrel: {
@@ -46,12 +47,12 @@ function readDemo(json: unknown): Aircraft {
   return read.aircraft;
 }
 
-const autosave = createAutosave(localStorage);
+const autosave = createAutosave(pageStorage);
 const pickers = browserPickers(window);
 const restored = autosave.restore();
 const bench = createBench(
   restored.kind === 'restored' ? restored.aircraft : readDemo(sandmartin),
-  readPreferences(localStorage),
+  readPreferences(pageStorage),
 );
 
 const SAVE_AFTER_MS = 300;
@@ -70,7 +71,7 @@ bench.document.api.subscribe((now, before) => {
 window.addEventListener('pagehide', () => saving && save());
 bench.view.subscribe((now, before) => {
   if (now.units !== before.units || now.theme !== before.theme) {
-    writePreferences(localStorage, { units: now.units, theme: now.theme });
+    writePreferences(pageStorage, { units: now.units, theme: now.theme });
   }
 });
 

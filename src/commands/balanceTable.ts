@@ -2,27 +2,13 @@ import type { Vec3 } from '../engine/geometry/types';
 import { stationToPctMac } from '../engine/wing/planform';
 import { type Balance, LEVEL } from '../model/balance';
 import { wingPlanform } from '../model/band';
-import type { Aircraft, ReferencePoint } from '../model/types';
-import {
-  formatInertia,
-  formatLength,
-  formatMass,
-  formatMoment,
-  formatNumber,
-  ownUnit,
-  type UnitSystem,
-} from '../model/units';
+import type { Aircraft } from '../model/types';
+import { formatInertia, formatLength, formatMass, formatMoment, formatNumber, ownUnit } from '../model/units';
 import { ballastG, verdict } from '../model/verdict';
 import { balanceRows } from './balanceRows';
 import { sayIn } from './say';
+import type { TableOptions } from './tableOptions';
 import { travelStrip } from './travelStrip';
-
-export interface TableOptions {
-  readonly fuelFraction: number;
-  readonly system: UnitSystem;
-  /** Places are shown from here; null is the datum. */
-  readonly from: ReferencePoint | null;
-}
 
 const WIDTH = 80;
 const MARGIN = '  ';

@@ -1,7 +1,7 @@
 import { type Balance, balanceAt, LEVEL } from '../model/balance';
 import type { Aircraft } from '../model/types';
 import { formatLength, formatNumber } from '../model/units';
-import type { TableOptions } from './balanceTable';
+import type { TableOptions } from './tableOptions';
 
 const CELLS = 48;
 const TENTHS = 10;

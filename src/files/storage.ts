@@ -4,3 +4,10 @@ export interface TextStorage {
   setItem(key: string, value: string): void;
   removeItem(key: string): void;
 }
+
+/** The page's own store. Reading it throws where the browser shuts it off, as autosave and preferences expect. */
+export const pageStorage: TextStorage = {
+  getItem: (key) => localStorage.getItem(key),
+  setItem: (key, value) => localStorage.setItem(key, value),
+  removeItem: (key) => localStorage.removeItem(key),
+};

@@ -1,7 +1,9 @@
 import { ballastRange } from '../engine/balance/ballast';
 import type { Vec3 } from '../engine/geometry/types';
 import { type Balance, roomFor } from './balance';
-import type { Item } from './edit';
+import { clashesOf } from './clash';
+import { type Item, placeItem } from './edit';
+import { itemExtent } from './extent';
 import { pieces } from './pieces';
 import type { Aircraft } from './types';
 
@@ -13,12 +15,17 @@ export type Remedy =
 /** Ballast goes this far inside the end of the hull, mm. */
 const INSIDE_END_MM = 30;
 
+interface HullStations {
+  readonly noseMm: number;
+  readonly tailMm: number;
+}
+
 /** From the foremost to the aftmost station of the hulls; null without one. */
-function hullStations(aircraft: Aircraft): { readonly noseMm: number; readonly tailMm: number } | null {
+function hullStations(aircraft: Aircraft): HullStations | null {
   let noseMm = Number.POSITIVE_INFINITY;
   let tailMm = Number.NEGATIVE_INFINITY;
-  for (const { shape } of pieces(aircraft)) {
-    if (shape.kind !== 'loft') continue;
+  for (const { kind, shape } of pieces(aircraft)) {
+    if (kind !== 'hull' || shape.kind !== 'loft') continue;
     noseMm = Math.min(noseMm, shape.sections[0]?.xMm ?? noseMm);
     tailMm = Math.max(tailMm, shape.sections.at(-1)?.xMm ?? tailMm);
   }
@@ -28,26 +35,45 @@ function hullStations(aircraft: Aircraft): { readonly noseMm: number; readonly t
 /** Things made to be moved: useful mass first, then what carries nothing but itself. */
 const MOVABLE = new Set(['energy', 'payload', 'radio', 'ballast', 'other']);
 
+interface Move {
+  readonly item: Item;
+  readonly toMm: number;
+}
+
+const byMm = ({ item, toMm }: Move) => Math.abs(toMm - item.positionMm[0]);
+
+/** Every move of one unlocked part that would just do, the shortest first, whatever may stand in its way. */
+function moves(aircraft: Aircraft, balance: Balance, down: Vec3): Move[] {
+  const found: Move[] = [];
+  for (const item of aircraft.parts) {
+    if (item.locked || !MOVABLE.has(item.role)) continue;
+    const allowed = roomFor(aircraft, balance, item.id, down)?.allowed;
+    if (!allowed) continue;
+    found.push({ item, toMm: item.positionMm[0] < allowed.fromMm ? allowed.fromMm : allowed.toMm });
+  }
+  return found.sort((a, b) => byMm(a) - byMm(b));
+}
+
+/** Whether the part would stand clear of every other part and tank there, and not reach past the hull's ends. */
+function fits(aircraft: Aircraft, { item, toMm }: Move, hull: HullStations | null): boolean {
+  const [, buttlineMm, waterlineMm] = item.positionMm;
+  const positionMm: Vec3 = [toMm, buttlineMm, waterlineMm];
+  const { minMm, maxMm } = itemExtent({ ...item, positionMm });
+  if (hull && (minMm[0] < hull.noseMm || maxMm[0] > hull.tailMm)) return false;
+  return clashesOf(placeItem(aircraft, item.id, positionMm), item.id).length === 0;
+}
+
 /**
- * What would bring the whole travel into the band: the shortest move of one unlocked part within the hull,
- * or, when no move does it, the least ballast at the end that helps. Null when neither does, or nothing is out.
+ * What would bring the whole travel into the band: the shortest move of one unlocked part to a place that is
+ * free and within the hull's length, or, when no move does it, the least ballast at the end that helps. Null
+ * when neither does, or nothing is out. A place counts as taken by bounding boxes, so rather too often.
  */
 export function remedyFor(aircraft: Aircraft, balance: Balance, down: Vec3): Remedy | null {
   const { fit, band, travel } = balance;
   if (!fit || !band || fit.where === 'inside') return null;
   const hull = hullStations(aircraft);
-  let best: { item: Item; toMm: number; byMm: number } | null = null;
-  for (const item of aircraft.parts) {
-    if (item.locked || !MOVABLE.has(item.role)) continue;
-    const allowed = roomFor(aircraft, balance, item.id, down)?.allowed;
-    if (!allowed) continue;
-    const at = item.positionMm[0];
-    const toMm = at < allowed.fromMm ? allowed.fromMm : allowed.toMm;
-    if (hull && (toMm < hull.noseMm + INSIDE_END_MM || toMm > hull.tailMm - INSIDE_END_MM)) continue;
-    const byMm = Math.abs(toMm - at);
-    if (!best || byMm < best.byMm) best = { item, toMm, byMm };
-  }
-  if (best) return { by: 'moving', item: best.item, fromMm: best.item.positionMm[0], toMm: best.toMm };
+  const move = moves(aircraft, balance, down).find((each) => fits(aircraft, each, hull));
+  if (move) return { by: 'moving', item: move.item, fromMm: move.item.positionMm[0], toMm: move.toMm };
   if (!hull) return null;
   const ends = [hull.noseMm + INSIDE_END_MM, hull.tailMm - INSIDE_END_MM];
   const spots = ends.flatMap((stationMm) => {

@@ -68,7 +68,7 @@ function remedySentence(aircraft: Aircraft, balance: Balance, down: Vec3, say: S
   const remedy = remedyFor(aircraft, balance, down);
   if (!remedy) return 'No single move and no ballast at either end brings every fuel state into the band.';
   if (remedy.by === 'ballast') {
-    return `No move of one part is enough; ${say.mass(remedy.massG)} of ballast at station ${say.station(remedy.stationMm)} would just do.`;
+    return `No move of one part will do; ${say.mass(remedy.massG)} of ballast at station ${say.station(remedy.stationMm)} would just do.`;
   }
   const byMm = remedy.toMm - remedy.fromMm;
   return `Moving “${remedy.item.name}” ${say.length(Math.abs(byMm))} ${byMm > 0 ? 'aft' : 'forward'}, to station ${say.station(remedy.toMm)}, would just do.`;

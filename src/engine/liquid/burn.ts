@@ -1,4 +1,4 @@
-import type { Flow, Phase } from './types';
+import type { Flow, FlowPoint, Phase } from './types';
 
 /** Fuel drawn at one moment since the start. */
 export interface BurnKnot {
@@ -20,8 +20,18 @@ export interface BurnTimeline {
 }
 
 /** Flow at the outlet at a throttle of 0 to 100 %, ml/min. */
-export const flowAt = (flow: Flow, throttlePct: number): number =>
-  flow.idleMlPerMin + (throttlePct / 100) * (flow.fullMlPerMin - flow.idleMlPerMin);
+export function flowAt({ idleMlPerMin, fullMlPerMin, table = [] }: Flow, throttlePct: number): number {
+  const full: FlowPoint = { throttlePct: 100, mlPerMin: fullMlPerMin };
+  let below: FlowPoint = { throttlePct: 0, mlPerMin: idleMlPerMin };
+  for (const above of [...table, full]) {
+    if (throttlePct <= above.throttlePct || above === full) {
+      const share = (throttlePct - below.throttlePct) / (above.throttlePct - below.throttlePct);
+      return below.mlPerMin + share * (above.mlPerMin - below.mlPerMin);
+    }
+    below = above;
+  }
+  return fullMlPerMin;
+}
 
 /**
  * Flies a fuel profile from the start with `usableMl` of usable fuel. Phases follow each other; a phase may last no time or
@@ -113,6 +123,13 @@ function burnFaults(phases: readonly Phase[], flow: Flow, usableMl: number): str
   check(notNegative(usableMl), 'Usable fuel', '0 ml or more', usableMl);
   check(notNegative(flow.idleMlPerMin), 'Flow at idle', '0 ml/min or more', flow.idleMlPerMin);
   check(notNegative(flow.fullMlPerMin), 'Flow at full throttle', '0 ml/min or more', flow.fullMlPerMin);
+  flow.table?.forEach(({ throttlePct, mlPerMin }, i) => {
+    const point = `Flow table, point ${i + 1}`;
+    const below = flow.table?.[i - 1]?.throttlePct ?? 0;
+    const between = throttlePct > below && throttlePct < 100;
+    check(between, `${point}, throttle`, `more than ${below} and less than 100 %`, throttlePct);
+    check(notNegative(mlPerMin), `${point}, flow`, '0 ml/min or more', mlPerMin);
+  });
   phases.forEach(({ name, durationS, throttlePct }, i) => {
     const phase = `Phase ${i + 1} “${name}”`;
     check(notNegative(durationS), `${phase}, duration`, '0 s or more', durationS);

@@ -1,3 +1,6 @@
+/** Value at u = 0 and its change to u = 1. */
+export type Linear = readonly [number, number];
+
 /**
  * The real roots of c[0] + c[1] u + c[2] u² + … between `low` and `high`, in no order. Degree 2 in closed form; above it
  * the roots of the derivative part the range into stretches that hold at most one root each. A root where the polynomial

@@ -1,5 +1,6 @@
 import type { Vec3 } from '../geometry/types';
 import type { LoftSection } from '../mass/shapes';
+import type { Linear } from './polynomialRoots';
 import { waterlineBreaks } from './waterlineBreaks';
 
 /** A section across x: a rounded rectangle, by its station, centre, half sizes (mm) and roundness. */
@@ -71,9 +72,6 @@ function latitude(angle: number): number {
   if (angle < -Math.PI / 2) return -Math.PI - angle;
   return angle;
 }
-
-/** Value at u = 0 and its change to u = 1. */
-export type Linear = readonly [number, number];
 
 /** Between two neighbouring sections of a loft; everything runs linearly with x, and u from 0 to 1. */
 export function loftPiece(a: LoftSection, b: LoftSection): StackPiece {

@@ -39,8 +39,17 @@ export interface Phase {
   readonly throttlePct: number;
 }
 
-/** Flow at the outlet, linear between idle and full throttle. */
+/** Flow at the outlet: straight lines from idle (0 %) through the table's points to full throttle (100 %). */
 export interface Flow {
   readonly idleMlPerMin: number;
   readonly fullMlPerMin: number;
+  /** Points between the two, throttles rising; none is one straight line. */
+  readonly table?: readonly FlowPoint[] | undefined;
+}
+
+/** The flow measured at one throttle setting. */
+export interface FlowPoint {
+  /** More than 0 and less than 100. */
+  readonly throttlePct: number;
+  readonly mlPerMin: number;
 }

@@ -1,5 +1,4 @@
-import { polynomialRoots } from './polynomialRoots';
-import type { Linear } from './stackPieces';
+import { type Linear, polynomialRoots } from './polynomialRoots';
 
 /** Below this the cut passes through the section within a millionth of the piece; its ends are then linear in u. */
 const ABRUPT = 1e-6;

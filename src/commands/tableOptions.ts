@@ -1,0 +1,9 @@
+import type { ReferencePoint } from '../model/types';
+import type { UnitSystem } from '../model/units';
+
+export interface TableOptions {
+  readonly fuelFraction: number;
+  readonly system: UnitSystem;
+  /** Places are shown from here; null is the datum. */
+  readonly from: ReferencePoint | null;
+}
