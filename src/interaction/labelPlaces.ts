@@ -8,8 +8,10 @@ export interface LabelBox {
 
 export interface LabelAsk {
   readonly id: string;
-  /** Where it points: the middle of its bottom edge goes a little above. */
-  readonly at: readonly [x: number, y: number];
+  /** What it names, px: the label goes a little above its top, or, where it must be shown, below its bottom. */
+  readonly x: number;
+  readonly topPx: number;
+  readonly bottomPx: number;
   readonly width: number;
   readonly height: number;
   /** Shown whatever it covers. */
@@ -17,17 +19,20 @@ export interface LabelAsk {
 }
 
 const GAP_PX = 4;
-const ABOVE_PX = 10;
+const OFF_PX = 10;
+/** Nothing comes nearer to the edge of the stage. */
+const EDGE_PX = 6;
 
-const overlap = (a: LabelBox, b: LabelBox) =>
+/** Whether two boxes come nearer than a small gap. */
+export const overlap = (a: LabelBox, b: LabelBox) =>
   a.left < b.left + b.width + GAP_PX &&
   b.left < a.left + a.width + GAP_PX &&
   a.top < b.top + b.height + GAP_PX &&
   b.top < a.top + a.height + GAP_PX;
 
-const boxFor = ({ at: [x, y], width, height }: LabelAsk, stage: LabelBox): LabelBox => ({
-  left: Math.min(Math.max(x - width / 2, 6), Math.max(stage.width - width - 6, 6)),
-  top: Math.min(Math.max(y - height - ABOVE_PX, 6), Math.max(stage.height - height - 6, 6)),
+const boxAt = ({ x, width, height }: LabelAsk, top: number, stage: LabelBox): LabelBox => ({
+  left: Math.min(Math.max(x - width / 2, EDGE_PX), Math.max(stage.width - width - EDGE_PX, EDGE_PX)),
+  top: Math.min(Math.max(top, EDGE_PX), Math.max(stage.height - height - EDGE_PX, EDGE_PX)),
   width,
   height,
 });
@@ -44,8 +49,13 @@ export function labelPlaces(
   const used = [...taken];
   const places = new Map<string, LabelBox>();
   for (const ask of asks) {
-    const box = boxFor(ask, stage);
-    if (!ask.must && used.some((other) => overlap(box, other))) continue;
+    const above = boxAt(ask, ask.topPx - ask.height - OFF_PX, stage);
+    const below = boxAt(ask, ask.bottomPx + OFF_PX, stage);
+    const free = (ask.must ? [above, below] : [above]).find(
+      (one) => !used.some((other) => overlap(one, other)),
+    );
+    if (!free && !ask.must) continue;
+    const box = free ?? above;
     used.push(box);
     places.set(ask.id, box);
   }

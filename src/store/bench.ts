@@ -4,6 +4,7 @@ import { type BalanceStore, createBalanceStore } from './balanceStore';
 import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
+import { createReshape, type Reshape } from './reshape';
 import { createStabilityStore, type StabilityStore } from './stabilityStore';
 import { createViewStore, type ViewState, type ViewStore } from './viewStore';
 
@@ -15,6 +16,7 @@ export interface Bench {
   readonly stability: StabilityStore;
   readonly axis: AxisStore;
   readonly drag: Drag;
+  readonly reshape: Reshape;
   readonly notice: NoticeStore;
 }
 
@@ -29,6 +31,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     stability,
     axis: createAxisStore(),
     drag: createDrag(document),
+    reshape: createReshape(document),
     notice: createNoticeStore(),
   };
 }

@@ -32,7 +32,8 @@ export function createDrag(document: DocumentStore): Drag {
     api,
     pickUp: (itemId) => {
       const item = itemById(document.current(), itemId);
-      if (!item || item.locked || api.getState().itemId !== null) return false;
+      const inHand = api.getState().itemId !== null || document.api.getState().preview !== null;
+      if (!item || item.locked || inHand) return false;
       api.setState({ itemId, fromMm: item.positionMm });
       return true;
     },

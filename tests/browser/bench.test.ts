@@ -82,7 +82,7 @@ async function columnsOfBand(
     const found: number[] = [];
     for (let x = 0; x < width; x++) {
       const [r = 0, , b = 0] = data.slice(4 * x, 4 * x + 3);
-      if (r - b > 60) found.push(x);
+      if (r - b > 40) found.push(x);
     }
     return found;
   }, strip.toString('base64'));

@@ -127,9 +127,11 @@ describe('dragging a pack', () => {
     expect((await look(page)).steps).toBe(0);
 
     await showView(page, 'Free');
-    const empty = await middleOf(page, '[data-testid=stage]');
+    const stage = await page.locator('[data-testid=stage] canvas').boundingBox();
+    if (!stage) throw new Error('no stage');
+    const corner = { x: stage.x + 24, y: stage.y + 24 };
     const picture = await pixels();
-    await drag(page, { x: empty.x - 300, y: empty.y + 180 }, { x: empty.x - 200, y: empty.y + 150 });
+    await drag(page, corner, { x: corner.x + 100, y: corner.y + 30 });
     await page.waitForTimeout(300);
     expect(Buffer.compare(await pixels(), picture)).not.toBe(0);
     expect((await look(page)).steps).toBe(0);

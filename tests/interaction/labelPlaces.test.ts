@@ -46,8 +46,8 @@ describe('labels on the stage', () => {
     expect([...places.keys()]).toEqual(['a', 'b']);
   });
 
-  test('where the room above is taken it goes below', () => {
+  test('where the room above is taken, one that must be shown goes below', () => {
     const taken = [{ left: 300, top: 230, width: 200, height: 60 }];
-    expect(labelPlaces([ask('a', 400, 300)], taken, stage).get('a')?.top).toBeGreaterThan(330);
+    expect(labelPlaces([ask('a', 400, 300, true)], taken, stage).get('a')?.top).toBeGreaterThan(330);
   });
 });

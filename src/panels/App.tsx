@@ -1,0 +1,90 @@
+import { type ReactNode, useState } from 'react';
+import './theme.css';
+import './app.css';
+import { useBench } from '../store/react';
+import { Beam } from './beam/Beam';
+import { Burn } from './burn/Burn';
+import { Cautions } from './Cautions';
+import { Card } from './card/Card';
+import type { FileActions } from './fileActions';
+import { Manifest } from './manifest/Manifest';
+import { AppMenu } from './menu/AppMenu';
+import { Notice } from './Notice';
+import { Shortcuts } from './Shortcuts';
+import type { Sheet } from './sheet';
+import { useNudge } from './useNudge';
+import { useShortcuts } from './useShortcuts';
+import { useTheme } from './useTheme';
+import { Verdict } from './Verdict';
+import { ViewSwitch } from './ViewSwitch';
+
+interface AppProps {
+  readonly stage: ReactNode;
+  readonly files: FileActions;
+}
+
+/** The bench as a person sees it: every place, and the stage handed in from outside. */
+export function App({ stage, files }: AppProps) {
+  const [sheet, setSheet] = useState<Sheet>(null);
+  const [tab, setTab] = useState<'manifest' | 'card'>('manifest');
+  const bench = useBench();
+  const nudge = useNudge();
+  useTheme();
+  useShortcuts({ openShortcuts: () => setSheet('shortcuts') });
+  return (
+    <div className="app" data-tab={tab}>
+      <header className="app-header">
+        <h1 className="unseen">Counterpoise</h1>
+        <AppMenu files={files} onSheet={setSheet} />
+        <Verdict />
+      </header>
+      <main className="bench">
+        <section className="stage" data-testid="stage" aria-label="Stage">
+          {/* biome-ignore lint/a11y/useSemanticElements: a drawing is no fieldset */}
+          <div
+            className="stage-picture"
+            role="group"
+            // biome-ignore lint/a11y/noNoninteractiveTabindex: the arrow keys move what is selected
+            tabIndex={0}
+            aria-label="Stage. Arrow keys move the selected thing, square brackets select the next one."
+            {...nudge}
+          >
+            {stage}
+          </div>
+          <ViewSwitch />
+        </section>
+        <section className="beam-place" aria-label="Beam and burn">
+          <Beam />
+          <Burn />
+        </section>
+        {/* Only on narrow screens: manifest and card take turns. */}
+        <nav className="sheet-tabs" aria-label="Below the bench">
+          <button type="button" aria-pressed={tab === 'manifest'} onClick={() => setTab('manifest')}>
+            Manifest
+          </button>
+          <button type="button" aria-pressed={tab === 'card'} onClick={() => setTab('card')}>
+            Card
+          </button>
+        </nav>
+        <section className="manifest-place" data-testid="manifest" aria-label="Manifest">
+          <Manifest onOpenCard={() => setTab('card')} />
+        </section>
+        <section className="card-place" data-testid="card" aria-label="Card">
+          <Card onClose={() => bench.view.setState({ selectedId: null })} />
+        </section>
+      </main>
+      <footer className="app-footer">
+        <p>
+          <Notice />
+          Estimates are estimates: weigh your own parts, and have an experienced hand check the balance before
+          the first flight.
+        </p>
+        <button type="button" className="link" onClick={() => setSheet('cautions')}>
+          Before the first flight
+        </button>
+      </footer>
+      {sheet === 'cautions' && <Cautions onClose={() => setSheet(null)} />}
+      {sheet === 'shortcuts' && <Shortcuts onClose={() => setSheet(null)} />}
+    </div>
+  );
+}

@@ -1,0 +1,23 @@
+import { useCallback, useSyncExternalStore } from 'react';
+import type { Bench } from '../store/bench';
+import { useBench } from '../store/react';
+
+/** A word or figure worked out from the bench, redrawn only when it reads differently. */
+export function useBenchValue<T extends string | number | boolean | null>(select: (bench: Bench) => T): T {
+  const bench = useBench();
+  const subscribe = useCallback(
+    (listener: () => void) => {
+      const off = [bench.balance.subscribe(listener), bench.view.subscribe(listener)];
+      return () =>
+        off.forEach((stop) => {
+          stop();
+        });
+    },
+    [bench],
+  );
+  return useSyncExternalStore(subscribe, () => select(bench));
+}
+
+export function Live({ read }: { readonly read: (bench: Bench) => string }) {
+  return <>{useBenchValue(read)}</>;
+}

@@ -1,0 +1,62 @@
+import { Fragment } from 'react';
+import { Modal } from './Modal';
+
+const shortcuts: readonly {
+  readonly keys: readonly string[];
+  readonly does: string;
+  readonly where: string;
+}[] = [
+  { keys: ['1', '2', '3', '4'], does: 'Side, top, front and free view', where: 'Anywhere' },
+  { keys: ['Space'], does: 'Play or pause the burn', where: 'Anywhere' },
+  { keys: ['Ctrl Z'], does: 'Undo', where: 'Anywhere' },
+  { keys: ['Ctrl Y', 'Ctrl ⇧ Z'], does: 'Redo', where: 'Anywhere' },
+  { keys: ['?'], does: 'This list', where: 'Anywhere' },
+  {
+    keys: ['←', '→', '↑', '↓'],
+    does: 'Move the selected thing by 1 mm, with ⇧ by 10 mm',
+    where: 'Stage, beam',
+  },
+  { keys: ['PgUp', 'PgDn'], does: 'Raise or lower it', where: 'Stage, beam' },
+  { keys: ['[', ']'], does: 'Select the next thing forward or aft', where: 'Stage, beam' },
+  { keys: ['Esc'], does: 'Put back what is being dragged, or select nothing', where: 'Stage, beam' },
+  { keys: ['Alt'], does: 'While dragging: go free of the grid', where: 'Stage, beam' },
+  { keys: ['↑', '↓'], does: 'Select the line above or below', where: 'Manifest' },
+  { keys: ['L'], does: 'Lock or unlock', where: 'Manifest' },
+  { keys: ['D'], does: 'Duplicate', where: 'Manifest' },
+  { keys: ['M'], does: 'Mirror to the other side', where: 'Manifest' },
+  { keys: ['Del'], does: 'Take out', where: 'Manifest' },
+  { keys: ['↑', '↓'], does: 'More or less fuel, by 1 %', where: 'CG travel' },
+];
+
+const places = ['Anywhere', 'Stage, beam', 'Manifest', 'CG travel'];
+
+/** Every key that does something. */
+export function Shortcuts({ onClose }: { readonly onClose: () => void }) {
+  return (
+    <Modal title="Keys" onClose={onClose}>
+      {places.map((place) => (
+        <Fragment key={place}>
+          <h3>{place}</h3>
+          <table className="shortcuts">
+            <tbody>
+              {shortcuts
+                .filter(({ where }) => where === place)
+                .map(({ keys, does }) => (
+                  <tr key={does}>
+                    <th scope="row">
+                      {keys.map((key) => (
+                        <Fragment key={key}>
+                          <kbd>{key}</kbd>{' '}
+                        </Fragment>
+                      ))}
+                    </th>
+                    <td>{does}</td>
+                  </tr>
+                ))}
+            </tbody>
+          </table>
+        </Fragment>
+      ))}
+    </Modal>
+  );
+}

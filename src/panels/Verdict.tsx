@@ -1,0 +1,80 @@
+import './verdict.css';
+import type { Balance } from '../model/balance';
+import { type Verdict as Answer, ballastG, verdict } from '../model/verdict';
+import type { Bench } from '../store/bench';
+import { Icon, type IconName } from './icons';
+import { Live, useBenchValue } from './Live';
+import { type Readings, useReadings } from './readings';
+import { useSettled } from './useSettled';
+
+const signs: Readonly<Record<Answer['tone'], { readonly icon: IconName; readonly word: string }>> = {
+  good: { icon: 'tick', word: 'Good' },
+  caution: { icon: 'warn', word: 'Caution' },
+  bad: { icon: 'bad', word: 'Out of balance' },
+  unknown: { icon: 'question', word: 'Not known' },
+};
+
+let kept: { readonly balance: Balance; readonly say: Readings; readonly answer: Answer } | null = null;
+
+/** The verdict of now; its three parts are asked for one by one. */
+function answerOf(bench: Bench, say: Readings): Answer {
+  const balance = bench.balance.get();
+  if (kept?.balance !== balance || kept.say !== say) {
+    const answer = verdict(bench.document.current(), balance, bench.view.getState().down, say);
+    kept = { balance, say, answer };
+  }
+  return kept.answer;
+}
+
+/** Whether it balances, in plain words, and the four figures that matter. */
+export function Verdict() {
+  const say = useReadings();
+  const tone = useBenchValue((bench) => answerOf(bench, say).tone);
+  const headline = useBenchValue((bench) => answerOf(bench, say).headline);
+  const detail = useBenchValue((bench) => answerOf(bench, say).detail);
+  const settled = useSettled(`${headline} ${detail}`);
+  return (
+    <div className="verdict" data-testid="verdict">
+      <div className="verdict-words" data-tone={tone}>
+        <span className="verdict-sign" role="img" aria-label={signs[tone].word}>
+          <Icon name={signs[tone].icon} />
+        </span>
+        <p>
+          <strong>{headline}</strong> {detail}
+        </p>
+        <p className="unseen" aria-live="polite">
+          {settled}
+        </p>
+      </div>
+      <dl className="verdict-figures">
+        <Figure name="ready to fly" read={({ balance }) => say.mass(balance.get().massG)} />
+        <Figure
+          name="CG now"
+          read={({ balance }) => {
+            const { cgMm } = balance.get();
+            return cgMm ? say.stationFine(cgMm[0]) : '–';
+          }}
+        />
+        <Figure
+          name="lateral, right +"
+          read={({ balance }) => {
+            const { cgMm } = balance.get();
+            return cgMm ? say.offset(cgMm[1]) : '–';
+          }}
+        />
+        <Figure name="ballast" read={({ document }) => say.mass(ballastG(document.current()))} />
+      </dl>
+    </div>
+  );
+}
+
+function Figure({ name, read }: { readonly name: string; readonly read: (bench: Bench) => string }) {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd className="figure">
+        <Live read={read} />
+      </dd>
+    </div>
+  );
+}

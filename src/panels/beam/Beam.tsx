@@ -1,0 +1,26 @@
+import './beam.css';
+import { useAxis, useView } from '../../store/react';
+import { useBenchValue } from '../Live';
+import { burns, lateralLine, rows, stationLine } from './lines';
+import { Ruler } from './Ruler';
+import { Travel } from './Travel';
+import { Weights } from './Weights';
+import { Zone } from './Zone';
+
+/** The aircraft as a beam on its fulcrum, and under it the travel of the CG on the same axis. */
+export function Beam() {
+  const front = useView((view) => view.view === 'front');
+  const line = front ? lateralLine : stationLine;
+  const widthPx = useAxis((axis) => axis.widthPx);
+  const travels = useBenchValue(burns);
+  const heightPx = travels ? rows.bottom : rows.bottomWithoutTravel;
+  return (
+    <div className="beam" data-testid="beam" style={{ height: heightPx }}>
+      <Weights line={line} key={line.axis}>
+        <Zone line={line} heightPx={heightPx} />
+        <Ruler line={line} />
+      </Weights>
+      {travels && <Travel line={line} widthPx={widthPx} />}
+    </div>
+  );
+}

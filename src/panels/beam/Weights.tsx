@@ -1,0 +1,183 @@
+import { type PointerEvent, type ReactNode, useMemo, useRef } from 'react';
+import { axisToPx } from '../../store/axisStore';
+import { useAxis, useBench, useView } from '../../store/react';
+import { useBenchValue } from '../Live';
+import { useReadings } from '../readings';
+import { roleLooks } from '../roleLooks';
+import { useDrawn } from '../useDrawn';
+import { useNudge } from '../useNudge';
+import { type Drawn, drawnWeights, fittingScale, isHung, shownWeights, weightAt } from './drawnWeights';
+import { type Line, rows } from './lines';
+import { TiltWords } from './TiltWords';
+import { useWeightDrag } from './useWeightDrag';
+import { tiltDeg, type Weight } from './weights';
+
+/** How far from a weight a press still finds it, px. */
+const REACH_PX = { mouse: 4, touch: 22 };
+
+/** A hatched square is drawn at its true size, so that the hatch of all is alike. */
+function placeSquare(square: SVGRectElement, sizePx: number, footPx: number): void {
+  square.setAttribute('x', String(-sizePx / 2));
+  square.setAttribute('y', String(footPx - sizePx));
+  square.setAttribute('width', String(sizePx));
+  square.setAttribute('height', String(sizePx));
+}
+
+interface WeightsProps {
+  readonly line: Line;
+  readonly children: ReactNode;
+}
+
+/** The beam itself. Its weights are made by React and moved by hand, so that a drag renders nothing. */
+export function Weights({ line, children }: WeightsProps) {
+  const bench = useBench();
+  const say = useReadings();
+  const widthPx = useAxis((state) => state.widthPx);
+  const selectedId = useView((view) => view.selectedId);
+  const hoveredId = useView((view) => view.hoveredId);
+  const keys = useBenchValue((live) =>
+    shownWeights(live, line)
+      .map(({ key, sourceId, role }) => `${key} ${sourceId} ${role}`)
+      .join('\n'),
+  );
+  const made = useMemo(
+    () =>
+      keys.split('\n').flatMap((row) => {
+        const [key, sourceId, role] = row.split(' ');
+        return key && sourceId && role ? [{ key, sourceId, role: role as Weight['role'] }] : [];
+      }),
+    [keys],
+  );
+  const elements = useRef(new Map<string, SVGGElement>());
+  const tipping = useRef<SVGGElement>(null);
+  const fulcrum = useRef<SVGGElement>(null);
+  const tag = useRef<SVGTextElement>(null);
+  const tagHalfPx = useRef(0);
+  const leader = useRef<SVGPathElement>(null);
+  const drawn = useRef<readonly Drawn[]>([]);
+  const scale = useRef(0);
+  const nudge = useNudge();
+
+  useDrawn(() => {
+    const axis = line.pick(bench.axis.getState());
+    // While something is in hand sizes must not jump.
+    if (scale.current === 0 || bench.drag.api.getState().itemId === null)
+      scale.current = fittingScale(shownWeights(bench, line), axis);
+    drawn.current = drawnWeights(bench, line, scale.current);
+    const { selectedId: selected, hoveredId: hovered } = bench.view.getState();
+    const tagged = hovered ?? selected;
+    let labelled = false;
+    for (const one of drawn.current) {
+      const { weight, xPx, offPx, sizePx } = one;
+      const element = elements.current.get(weight.key);
+      if (!element) continue;
+      const hung = isHung(one);
+      element.setAttribute('transform', `translate(${xPx} ${hung ? rows.beam + 4 : rows.beam})`);
+      const [stem, shape] = element.children;
+      stem?.setAttribute('y2', String(hung ? offPx : -offPx));
+      const footPx = hung ? offPx + sizePx : -offPx;
+      if (shape instanceof SVGRectElement) placeSquare(shape, sizePx, footPx);
+      else shape?.setAttribute('transform', `translate(0 ${footPx}) scale(${sizePx})`);
+      if (weight.sourceId === tagged && tag.current && !labelled) {
+        labelled = true;
+        // Measuring lays the page out again, so only a new text is measured.
+        const text = `${weight.name} · ${say.mass(weight.massG)}`;
+        if (tag.current.textContent !== text) {
+          tag.current.textContent = text;
+          tagHalfPx.current = tag.current.getComputedTextLength() / 2 + 8;
+        }
+        const half = tagHalfPx.current;
+        const width = bench.axis.getState().widthPx;
+        tag.current.setAttribute('x', String(Math.min(Math.max(xPx, half), Math.max(half, width - half))));
+        const topPx = rows.beam + footPx - sizePx;
+        leader.current?.setAttribute(
+          'd',
+          hung ? '' : `M${xPx} ${rows.tag + 4}V${Math.max(topPx - 2, rows.tag + 4)}`,
+        );
+      }
+    }
+    if (!labelled) {
+      if (tag.current) tag.current.textContent = '';
+      leader.current?.setAttribute('d', '');
+    }
+    const balance = bench.balance.get();
+    const pivotMm = line.pivot(balance);
+    const cgMm = balance.cgMm?.[line.axis] ?? null;
+    const zone = line.zone(bench.document.current(), balance);
+    const facing = Math.sign(axis.mmPerPx) || 1;
+    const tilt = zone && cgMm !== null ? tiltDeg(cgMm, zone) * facing : 0;
+    const pivotPx = pivotMm === null ? 0 : axisToPx(axis, pivotMm);
+    tipping.current?.setAttribute('transform', `rotate(${tilt} ${pivotPx} ${rows.beam})`);
+    fulcrum.current?.setAttribute('transform', `translate(${pivotPx} ${rows.beam + 3})`);
+    fulcrum.current?.setAttribute('visibility', pivotMm === null ? 'hidden' : 'visible');
+  });
+
+  const find = (event: PointerEvent<SVGSVGElement>) => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const reach = event.pointerType === 'mouse' ? REACH_PX.mouse : REACH_PX.touch;
+    return weightAt(drawn.current, event.clientX - box.left, event.clientY - box.top, reach);
+  };
+  const { onPointerMove, ...drag } = useWeightDrag(line, find);
+
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a drawing is no fieldset
+    <svg
+      className="beam-picture"
+      width="100%"
+      height="100%"
+      role="group"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: the arrow keys move what is selected
+      tabIndex={0}
+      aria-label="Beam. Arrow keys move the selected thing, square brackets select the next one."
+      {...nudge}
+      {...drag}
+      onPointerMove={(event) => {
+        onPointerMove(event);
+        if (event.buttons === 0) bench.view.setState({ hoveredId: find(event) });
+      }}
+      onPointerLeave={() => bench.view.setState({ hoveredId: null })}
+    >
+      <defs>
+        <pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+          <rect width="5" height="5" className="hatch-ground" />
+          <line x1="0" x2="0" y1="0" y2="5" className="hatch-line" />
+        </pattern>
+      </defs>
+      {children}
+      <g ref={tipping} className="tipping">
+        <line className="beam-bar" x1="14" x2={widthPx - 14} y1={rows.beam + 1} y2={rows.beam + 1} />
+        {made.map(({ key, sourceId, role }) => (
+          <g
+            key={key}
+            data-item={sourceId}
+            className="weight"
+            data-selected={sourceId === selectedId || undefined}
+            data-hovered={sourceId === hoveredId || undefined}
+            ref={(element) => {
+              if (element) elements.current.set(key, element);
+              else elements.current.delete(key);
+            }}
+          >
+            <line className="stem" x1="0" x2="0" y1="0" y2="0" />
+            {role === 'airframe' ? (
+              <rect className="weight-shape" fill="url(#hatch)" />
+            ) : (
+              <path
+                className="weight-shape"
+                d={roleLooks[role].path}
+                fill={roleLooks[role].colour}
+                fillRule="evenodd"
+              />
+            )}
+          </g>
+        ))}
+      </g>
+      <g ref={fulcrum} className="fulcrum">
+        <path d={`M0 0L15 ${rows.ruler - rows.beam - 3}H-15Z`} />
+      </g>
+      <path ref={leader} className="leader" />
+      <text ref={tag} className="weight-tag" y={rows.tag} />
+      <TiltWords line={line} widthPx={widthPx} />
+    </svg>
+  );
+}

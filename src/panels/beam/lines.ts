@@ -1,0 +1,46 @@
+import type { Balance } from '../../model/balance';
+import type { BandStations } from '../../model/band';
+import type { Aircraft } from '../../model/types';
+import type { Axis, AxisState } from '../../store/axisStore';
+import type { Bench } from '../../store/bench';
+
+/** What the strip is laid along: stations under side, top and free view, buttlines under the front view. */
+export interface Line {
+  readonly axis: 0 | 1;
+  pick(state: AxisState): Axis;
+  /** Where the CG should be along this line, mm; null when nobody said. */
+  zone(aircraft: Aircraft, balance: Balance): BandStations | null;
+  /** Where the beam rests, mm. */
+  pivot(balance: Balance): number | null;
+}
+
+export const stationLine: Line = {
+  axis: 0,
+  pick: (state) => state.station,
+  zone: (_aircraft, balance) => balance.band,
+  pivot: (balance) => balance.cgMm?.[0] ?? null,
+};
+
+export const lateralLine: Line = {
+  axis: 1,
+  pick: (state) => state.lateral,
+  zone: ({ lateralToleranceMm }) => ({ forwardMm: -lateralToleranceMm, aftMm: lateralToleranceMm }),
+  pivot: () => 0,
+};
+
+/** The heights of the strip's rows, px from its top. */
+export const rows = {
+  labels: 16,
+  /** Where the name of what is selected stands. */
+  tag: 34,
+  weightsTop: 40,
+  beam: 122,
+  ruler: 172,
+  numerals: 190,
+  travelTop: 210,
+  travelBottom: 276,
+  bottom: 288,
+  bottomWithoutTravel: 200,
+} as const;
+
+export const burns = ({ balance }: Bench): boolean => balance.get().travel.length > 1;

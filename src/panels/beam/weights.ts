@@ -1,0 +1,123 @@
+import type { Balance } from '../../model/balance';
+import type { Body, BodyRole } from '../../model/bodies';
+
+/** One weight as it stands on the beam. */
+export interface Weight {
+  /** Unique on the beam: the item's id, with its side where the two of a pair stand apart. */
+  readonly key: string;
+  readonly sourceId: string;
+  readonly name: string;
+  readonly group: Body['group'];
+  readonly role: BodyRole;
+  readonly massG: number;
+  /** CG along the beam, mm from the datum. */
+  readonly atMm: number;
+}
+
+/** Several places ask for the same answer within a frame. */
+const kept = [new WeakMap<Balance, readonly Weight[]>(), new WeakMap<Balance, readonly Weight[]>()] as const;
+
+/**
+ * Everything aboard, lumped by item along the station axis (0), or by item and side along the buttline
+ * axis (1). A tank weighs what it and its liquid weigh now. What has no mass is left out.
+ */
+export function weightsAlong(balance: Balance, axis: 0 | 1): readonly Weight[] {
+  const known = kept[axis].get(balance);
+  if (known) return known;
+  const made = lumped(balance, axis);
+  kept[axis].set(balance, made);
+  return made;
+}
+
+function lumped(balance: Balance, axis: 0 | 1): Weight[] {
+  const lumps = new Map<string, { body: Body; massG: number; momentGmm: number }>();
+  for (const body of balance.bodies) {
+    if (!body.mass.cgMm) continue;
+    const key = axis === 1 && body.side !== 'centre' ? `${body.sourceId}.${body.side}` : body.sourceId;
+    const lump = lumps.get(key) ?? { body, massG: 0, momentGmm: 0 };
+    lump.massG += body.mass.massG;
+    lump.momentGmm += body.mass.massG * body.mass.cgMm[axis];
+    lumps.set(key, lump);
+  }
+  for (const { tankId, mass } of balance.liquids) {
+    const lump = lumps.get(tankId);
+    if (!lump || !mass.cgMm) continue;
+    lump.massG += mass.massG;
+    lump.momentGmm += mass.massG * mass.cgMm[axis];
+  }
+  return [...lumps].map(([key, { body, massG, momentGmm }]) => ({
+    key,
+    sourceId: body.sourceId,
+    name: body.name,
+    group: body.group,
+    role: body.role,
+    massG,
+    atMm: momentGmm / massG,
+  }));
+}
+
+/** What the drawing needs to know of one weight to stack it. */
+export interface Block {
+  readonly key: string;
+  /** Its middle along the beam, px. */
+  readonly xPx: number;
+  readonly sizePx: number;
+}
+
+export interface Stacked extends Block {
+  /** How far its foot stands off the beam, px. */
+  readonly offPx: number;
+}
+
+/** Space left between two weights, px. */
+const GAP_PX = 1.5;
+
+/**
+ * Stacks weights off the beam so that none hides another: the largest stands on it, a smaller one that
+ * would overlap stands on top of what is there. A stack higher than `roomPx` is pressed together.
+ */
+export function stackBlocks(blocks: readonly Block[], roomPx: number): Stacked[] {
+  const placed: Stacked[] = [];
+  for (const block of [...blocks].sort((a, b) => b.sizePx - a.sizePx)) {
+    const beside = placed
+      .filter((other) => Math.abs(other.xPx - block.xPx) < (other.sizePx + block.sizePx) / 2 + GAP_PX)
+      .sort((a, b) => a.offPx - b.offPx);
+    let offPx = 0;
+    for (const other of beside) {
+      if (other.offPx - offPx >= block.sizePx + GAP_PX) break;
+      offPx = Math.max(offPx, other.offPx + other.sizePx + GAP_PX);
+    }
+    placed.push({ ...block, offPx });
+  }
+  const pressed = Math.min(1, roomPx / stackTop(placed));
+  return placed.map((block) => ({ ...block, offPx: block.offPx * pressed }));
+}
+
+/** How high the highest stack is, px. */
+export const stackTop = (stacked: readonly Stacked[]): number =>
+  stacked.reduce((top, { offPx, sizePx }) => Math.max(top, offPx + sizePx), 0);
+
+/** A weight smaller than this could not be hit, px. */
+const LEAST_PX = 7;
+
+/** px² of drawn area for each gram, so that the heaviest of each kind just fits its side of the beam. */
+export function areaPerGram(weights: readonly Weight[], partPx: number, structurePx: number): number {
+  const heaviest = (structure: boolean) =>
+    Math.max(1e-9, ...weights.filter((w) => (w.group === 'structure') === structure).map((w) => w.massG));
+  return Math.min(partPx ** 2 / heaviest(false), structurePx ** 2 / heaviest(true));
+}
+
+/** The side of a weight's unit square, px, for an outline that fills the given share of it. */
+export const weightSizePx = (massG: number, pxPerGram: number, filled: number): number =>
+  Math.max(LEAST_PX, Math.sqrt((massG * pxPerGram) / filled));
+
+/** How steeply the beam may tip, degrees. */
+const MOST_TILT_DEG = 1.6;
+
+/** Tilt of the beam, degrees, + down to the right, for a CG that lies so far beyond the band that is `widthMm` wide. */
+export function tiltDeg(cgMm: number, band: { readonly forwardMm: number; readonly aftMm: number }): number {
+  const outMm = cgMm < band.forwardMm ? cgMm - band.forwardMm : Math.max(0, cgMm - band.aftMm);
+  if (outMm === 0) return 0;
+  const share = outMm / Math.max(band.aftMm - band.forwardMm, 1);
+  return Math.sign(share) * Math.min(MOST_TILT_DEG, 0.4 + Math.abs(share) * 0.8);
+}

@@ -1,0 +1,145 @@
+import { freeId } from '../../model/edit';
+import type { AircraftKind, ReferencePoint } from '../../model/types';
+import { useBench } from '../../store/react';
+import { Choice } from '../fields/Choice';
+import { Measure } from '../fields/Measure';
+import { RowsTable } from '../fields/RowsTable';
+import { TextEntry } from '../fields/TextEntry';
+import { BandFields } from './BandFields';
+import { BareAirframeFields } from './BareAirframeFields';
+import { FuelFields } from './FuelFields';
+import { Inertia } from './Inertia';
+
+const kinds: readonly { readonly value: AircraftKind; readonly label: string }[] = [
+  { value: 'petrol', label: 'Petrol' },
+  { value: 'turbine', label: 'Turbine' },
+  { value: 'electric', label: 'Electric' },
+  { value: 'glider', label: 'Glider' },
+];
+
+interface PointRow {
+  readonly name: string;
+  readonly stationMm: number;
+  readonly buttlineMm: number;
+  readonly waterlineMm: number;
+}
+
+const asRow = ({ name, positionMm: [stationMm, buttlineMm, waterlineMm] }: ReferencePoint): PointRow => ({
+  name,
+  stationMm,
+  buttlineMm,
+  waterlineMm,
+});
+
+/** The aircraft's own figures. */
+export function AircraftCard() {
+  const bench = useBench();
+  return (
+    <div className="card">
+      <header>
+        <h2>The aircraft</h2>
+      </header>
+      <section>
+        <TextEntry
+          label="Name"
+          step="Rename the aircraft"
+          read={(aircraft) => aircraft.name}
+          write={(aircraft, name) => ({ ...aircraft, name })}
+        />
+        <Choice
+          label="Kind"
+          step="Change the kind of aircraft"
+          options={kinds}
+          read={(aircraft) => aircraft.kind}
+          write={(aircraft, kind) => ({ ...aircraft, kind: kind as AircraftKind })}
+        />
+        <TextEntry
+          label="Datum"
+          step="Change what the datum is"
+          read={(aircraft) => aircraft.datum}
+          write={(aircraft, datum) => ({ ...aircraft, datum })}
+        />
+        <Measure
+          label="Drag step"
+          quantity="length"
+          step="Change the step that drags catch on"
+          read={(aircraft) => aircraft.gridMm}
+          write={(aircraft, gridMm) => ({ ...aircraft, gridMm })}
+        />
+      </section>
+      <section>
+        <h3>Target band</h3>
+        <BandFields />
+        <Measure
+          label="Lateral, up to"
+          quantity="length"
+          step="Change the lateral tolerance"
+          read={(aircraft) => aircraft.lateralToleranceMm}
+          write={(aircraft, lateralToleranceMm) => ({ ...aircraft, lateralToleranceMm })}
+        />
+      </section>
+      <section>
+        <h3>Bare airframe</h3>
+        <BareAirframeFields />
+      </section>
+      <section>
+        <h3>Fuel</h3>
+        <FuelFields />
+      </section>
+      <section>
+        <RowsTable<PointRow>
+          title="Reference points, from the datum"
+          one="point"
+          least={0}
+          columns={[
+            { key: 'name', label: 'Name', quantity: 'text' },
+            { key: 'stationMm', label: 'Station', quantity: 'length' },
+            { key: 'buttlineMm', label: 'Buttline', quantity: 'length' },
+            { key: 'waterlineMm', label: 'Waterline', quantity: 'length' },
+          ]}
+          read={(aircraft) => aircraft.referencePoints.map(asRow)}
+          write={(aircraft, rows) => ({
+            ...aircraft,
+            referencePoints: keepIds(aircraft.referencePoints, rows, freeId(aircraft, 'point')),
+          })}
+          another={(rows) => ({
+            name: `Point ${rows.length + 1}`,
+            stationMm: Math.round(bench.balance.get().cgMm?.[0] ?? 0),
+            buttlineMm: 0,
+            waterlineMm: 0,
+          })}
+        />
+      </section>
+      <Inertia />
+      <section>
+        <TextEntry
+          long
+          label="Notes"
+          step="Change the notes"
+          read={(aircraft) => aircraft.notes}
+          write={(aircraft, notes) => ({ ...aircraft, notes })}
+        />
+      </section>
+    </div>
+  );
+}
+
+/**
+ * Rows back into points. Edited rows keep their place's id; when one was taken out, the ids follow the
+ * rows that stayed as they were.
+ */
+function keepIds(
+  points: readonly ReferencePoint[],
+  rows: readonly PointRow[],
+  newId: string,
+): ReferencePoint[] {
+  const left = [...points];
+  return rows.map((row, at) => {
+    const same = left.findIndex((point) => JSON.stringify(asRow(point)) === JSON.stringify(row));
+    const from =
+      same >= 0 ? same : rows.length === points.length ? left.indexOf(points[at] as ReferencePoint) : -1;
+    const [point] = from >= 0 ? left.splice(from, 1) : [];
+    const { name, stationMm, buttlineMm, waterlineMm } = row;
+    return { ...point, id: point?.id ?? newId, name, positionMm: [stationMm, buttlineMm, waterlineMm] };
+  });
+}

@@ -1,0 +1,122 @@
+import { bareAirframeDifference, structureMass } from '../../model/bodies';
+import type { Aircraft, BareAirframe } from '../../model/types';
+import { useCommitted } from '../../store/react';
+import { Choice } from '../fields/Choice';
+import { Measure } from '../fields/Measure';
+import { useEdit } from '../fields/useEdit';
+import { type Readings, useReadings } from '../readings';
+
+const uses: readonly { readonly value: BareAirframe['use']; readonly label: string }[] = [
+  { value: 'compare', label: 'Only compare' },
+  { value: 'correct', label: 'Correct the shapes' },
+  { value: 'replace', label: 'Replace the shapes' },
+];
+
+/** By how much the scales and the shapes differ, in words. */
+function differenceWords(aircraft: Aircraft, say: Readings): string {
+  const difference = bareAirframeDifference(aircraft);
+  if (!difference) return '';
+  const { massG, stationMm } = difference;
+  const mass =
+    Math.abs(massG) < 0.5
+      ? 'It weighs what the shapes say'
+      : `The scales say ${say.mass(Math.abs(massG))} ${massG > 0 ? 'more' : 'less'} than the shapes`;
+  if (stationMm === null) return `${mass}.`;
+  const cg =
+    Math.abs(stationMm) < 0.05
+      ? 'and the CG agrees'
+      : `and the CG ${say.lengthFine(Math.abs(stationMm))} further ${stationMm > 0 ? 'aft' : 'forward'}`;
+  return `${mass}, ${cg}.`;
+}
+
+/** The bare airframe as it was weighed, and what to make of it. */
+export function BareAirframeFields() {
+  const say = useReadings();
+  const edit = useEdit();
+  const weighed = useCommitted(({ bareAirframe }) => bareAirframe !== null);
+  const words = useCommitted((aircraft) => differenceWords(aircraft, say));
+  const change = (aircraft: Aircraft, fields: Partial<BareAirframe>): Aircraft => ({
+    ...aircraft,
+    bareAirframe: aircraft.bareAirframe && { ...aircraft.bareAirframe, ...fields },
+  });
+  if (!weighed) {
+    const begin = () =>
+      edit('Enter the weighed airframe', (aircraft) => {
+        const shapes = structureMass(aircraft.structure);
+        const [x, y] = shapes.cgMm ?? [0, 0];
+        const bareAirframe: BareAirframe = {
+          massG: Math.round(shapes.massG),
+          stationMm: Math.round(x * 10) / 10,
+          buttlineMm: Math.round(y * 10) / 10,
+          use: 'compare',
+        };
+        return { ...aircraft, bareAirframe };
+      });
+    return (
+      <>
+        <p className="hint">Not weighed yet; the masses of the structure stand for it.</p>
+        <button type="button" className="button" onClick={begin}>
+          Enter what the scales say
+        </button>
+      </>
+    );
+  }
+  return (
+    <>
+      <Measure
+        label="Mass"
+        quantity="mass"
+        step="Change the weighed mass"
+        read={({ bareAirframe }) => bareAirframe?.massG}
+        write={(aircraft, massG) => change(aircraft, { massG })}
+      />
+      <Measure
+        label="Station"
+        quantity="length"
+        from={say.fromMm}
+        step="Change the weighed CG"
+        read={({ bareAirframe }) => bareAirframe?.stationMm}
+        write={(aircraft, stationMm) => change(aircraft, { stationMm })}
+      />
+      <Measure
+        label="Buttline"
+        quantity="length"
+        step="Change the weighed CG"
+        read={({ bareAirframe }) => bareAirframe?.buttlineMm}
+        write={(aircraft, buttlineMm) => change(aircraft, { buttlineMm })}
+      />
+      <Measure
+        label="Waterline"
+        quantity="length"
+        step="Change the weighed CG"
+        empty={{
+          means: 'as the shapes',
+          write: (aircraft) => {
+            if (!aircraft.bareAirframe) return aircraft;
+            const { waterlineMm: _weighed, ...rest } = aircraft.bareAirframe;
+            return { ...aircraft, bareAirframe: rest };
+          },
+        }}
+        read={({ bareAirframe }) => bareAirframe?.waterlineMm ?? null}
+        write={(aircraft, waterlineMm) => change(aircraft, { waterlineMm })}
+      />
+      <Choice
+        label="Use it to"
+        step="Change what the weighed airframe is used for"
+        options={uses}
+        read={({ bareAirframe }) => bareAirframe?.use ?? 'compare'}
+        write={(aircraft, use) => change(aircraft, { use: use as BareAirframe['use'] })}
+      />
+      <p className="hint">{words}</p>
+      <button
+        type="button"
+        className="button"
+        onClick={() =>
+          edit('Forget the weighed airframe', (aircraft) => ({ ...aircraft, bareAirframe: null }))
+        }
+      >
+        Forget what the scales said
+      </button>
+    </>
+  );
+}

@@ -1,0 +1,131 @@
+import { elementBodies } from '../../model/bodies';
+import type { Aircraft, MassSource, StructurePiece } from '../../model/types';
+import { useCommitted } from '../../store/react';
+import { Choice } from '../fields/Choice';
+import { Measure } from '../fields/Measure';
+
+type Massive = Exclude<StructurePiece, { kind: 'leg' }>;
+
+interface MassSourceFieldsProps {
+  readonly name: string;
+  readonly paired: boolean;
+  readonly read: (aircraft: Aircraft) => Massive | undefined;
+  readonly write: (aircraft: Aircraft, mass: MassSource) => Aircraft;
+}
+
+const sources = [
+  { value: 'weighed', label: 'Weighed' },
+  { value: 'skin', label: 'Skin, by area' },
+  { value: 'foam', label: 'Solid foam' },
+];
+
+/** The same mass by another source, as near as it comes to what it was: a start to type over. */
+function sourceAs(piece: Massive, by: string): MassSource {
+  if (by === 'skin') return { by, gPerM2: 400 };
+  if (by === 'foam') return { by, gPerMl: 0.03 };
+  const pieces = elementBodies(piece).filter(({ side }) => side !== 'left');
+  const massG = pieces.reduce((sum, { mass }) => sum + mass.massG, 0);
+  return { by: 'weighed', massG: Math.round(massG * 10) / 10 };
+}
+
+/** Where a piece's mass comes from, and the figures for it. */
+export function MassSourceFields({ name, paired, read, write }: MassSourceFieldsProps) {
+  const by = useCommitted((aircraft) => read(aircraft)?.mass.by);
+  const mass = (aircraft: Aircraft) => read(aircraft)?.mass;
+  const step = `Change the mass of ${name}`;
+  const weighedAs = (aircraft: Aircraft) => {
+    const now = mass(aircraft);
+    return now?.by === 'weighed' ? now : null;
+  };
+  return (
+    <>
+      <Choice
+        label="Mass by"
+        step={`Change where the mass of ${name} comes from`}
+        options={sources}
+        read={(aircraft) => mass(aircraft)?.by ?? 'weighed'}
+        write={(aircraft, to) => {
+          const piece = read(aircraft);
+          return piece && piece.mass.by !== to ? write(aircraft, sourceAs(piece, to)) : aircraft;
+        }}
+      />
+      {by === 'weighed' && (
+        <>
+          <Measure
+            label={paired ? 'Right' : 'Mass'}
+            quantity="mass"
+            step={step}
+            read={(aircraft) => weighedAs(aircraft)?.massG}
+            write={(aircraft, massG) => {
+              const now = weighedAs(aircraft);
+              return now ? write(aircraft, { ...now, massG }) : aircraft;
+            }}
+          />
+          {paired && (
+            <Measure
+              label="Left"
+              quantity="mass"
+              step={step}
+              empty={{
+                means: 'as the right',
+                write: (aircraft) => {
+                  const now = weighedAs(aircraft);
+                  if (!now) return aircraft;
+                  const { leftMassG: _own, ...rest } = now;
+                  return write(aircraft, rest);
+                },
+              }}
+              read={(aircraft) => weighedAs(aircraft)?.leftMassG ?? null}
+              write={(aircraft, leftMassG) => {
+                const now = weighedAs(aircraft);
+                return now ? write(aircraft, { ...now, leftMassG }) : aircraft;
+              }}
+            />
+          )}
+          <Choice
+            label="Spread"
+            step={`Change how the mass of ${name} is spread`}
+            options={[
+              { value: '', label: 'As usual for its kind' },
+              { value: 'solid', label: 'Through the solid' },
+              { value: 'skin', label: 'Over the skin' },
+            ]}
+            read={(aircraft) => weighedAs(aircraft)?.spread ?? ''}
+            write={(aircraft, to) => {
+              const now = weighedAs(aircraft);
+              if (!now) return aircraft;
+              const { spread: _was, ...rest } = now;
+              return write(aircraft, to === 'solid' || to === 'skin' ? { ...rest, spread: to } : rest);
+            }}
+          />
+        </>
+      )}
+      {by === 'skin' && (
+        <Measure
+          label="Areal density"
+          quantity="number"
+          suffix="g/m²"
+          step={step}
+          read={(aircraft) => {
+            const now = mass(aircraft);
+            return now?.by === 'skin' ? now.gPerM2 : null;
+          }}
+          write={(aircraft, gPerM2) => write(aircraft, { by: 'skin', gPerM2 })}
+        />
+      )}
+      {by === 'foam' && (
+        <Measure
+          label="Density"
+          quantity="number"
+          suffix="g/ml"
+          step={step}
+          read={(aircraft) => {
+            const now = mass(aircraft);
+            return now?.by === 'foam' ? now.gPerMl : null;
+          }}
+          write={(aircraft, gPerMl) => write(aircraft, { by: 'foam', gPerMl })}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,188 @@
+import { replaceStructure, structureById } from '../../model/edit';
+import type { Quantity } from '../../model/units';
+import { useCommitted } from '../../store/react';
+import { weightsAlong } from '../beam/weights';
+import { Choice } from '../fields/Choice';
+import { Measure } from '../fields/Measure';
+import { Live } from '../Live';
+import { useReadings } from '../readings';
+import { MassSourceFields } from './MassSourceFields';
+import { PlaceFields } from './PlaceFields';
+import { PointFields } from './PointFields';
+import { ShapeFields } from './ShapeFields';
+import { HullSections, PanelRows } from './StructureRows';
+import { type Kind, type Lens, lensOn, type PieceOf } from './structureLens';
+import { Working } from './Working';
+
+interface FigureProps<K extends Kind> {
+  readonly lens: Lens<K>;
+  readonly of: keyof PieceOf<K> & string;
+  readonly label: string;
+  readonly quantity?: Quantity;
+}
+
+function Figure<K extends Kind>({ lens, of, label, quantity = 'length' }: FigureProps<K>) {
+  return (
+    <Measure
+      label={label}
+      quantity={quantity}
+      step={`Change the ${label.toLowerCase()} of ${lens.name}`}
+      read={(aircraft) => lens.read(aircraft)?.[of] as number | undefined}
+      write={(aircraft, value) => lens.change(aircraft, { [of]: value } as Partial<PieceOf<K>>)}
+    />
+  );
+}
+
+/** The figures of a piece of structure. */
+export function StructureCard({ id, name }: { readonly id: string; readonly name: string }) {
+  const say = useReadings();
+  const kind = useCommitted((aircraft) => structureById(aircraft, id)?.kind);
+  const paired = useCommitted((aircraft) => structureById(aircraft, id)?.sides === 'both');
+  if (!kind) return null;
+  return (
+    <>
+      <section>
+        <div className="field">
+          <span className="field-name">In all</span>
+          <span className="figure stated">
+            <Live
+              read={({ balance }) =>
+                say.mass(weightsAlong(balance.get(), 0).find(({ sourceId }) => sourceId === id)?.massG ?? 0)
+              }
+            />
+          </span>
+        </div>
+        <Choice
+          label="Sides"
+          step={`Change the sides of ${name}`}
+          options={[
+            { value: 'centre', label: 'One piece' },
+            { value: 'both', label: 'A mirrored pair' },
+          ]}
+          read={(aircraft) => structureById(aircraft, id)?.sides ?? 'centre'}
+          write={(aircraft, sides) => {
+            const piece = structureById(aircraft, id);
+            return piece
+              ? replaceStructure(aircraft, { ...piece, sides: sides as 'centre' | 'both' })
+              : aircraft;
+          }}
+        />
+        {kind !== 'leg' && (
+          <MassSourceFields
+            name={name}
+            paired={paired}
+            read={(aircraft) => {
+              const piece = structureById(aircraft, id);
+              return piece?.kind === 'leg' ? undefined : piece;
+            }}
+            write={(aircraft, mass) => {
+              const piece = structureById(aircraft, id);
+              return piece && piece.kind !== 'leg'
+                ? replaceStructure(aircraft, { ...piece, mass })
+                : aircraft;
+            }}
+          />
+        )}
+      </section>
+      <section>
+        <KindFields id={id} kind={kind} name={name} />
+      </section>
+      <Working id={id} />
+    </>
+  );
+}
+
+function KindFields({ id, kind, name }: { readonly id: string; readonly kind: Kind; readonly name: string }) {
+  switch (kind) {
+    case 'fuselage': {
+      const lens = lensOn(id, kind, name);
+      return (
+        <>
+          <Figure lens={lens} of="buttlineMm" label="Buttline" />
+          <Figure lens={lens} of="skinMm" label="Skin" />
+          <HullSections lens={lens} />
+        </>
+      );
+    }
+    case 'surface': {
+      const lens = lensOn(id, kind, name);
+      return (
+        <>
+          <PointFields
+            title="Root leading edge"
+            step={`Move ${name}`}
+            read={(aircraft) => lens.read(aircraft)?.rootMm}
+            write={(aircraft, rootMm) => lens.change(aircraft, { rootMm })}
+          />
+          <Figure lens={lens} of="rootChordMm" label="Root chord" />
+          <Figure lens={lens} of="rootThicknessPct" label="Thickness" quantity="ratio" />
+          <Figure lens={lens} of="incidenceDeg" label="Incidence" quantity="angle" />
+          <Figure lens={lens} of="cantDeg" label="Cant" quantity="angle" />
+          <PanelRows lens={lens} />
+        </>
+      );
+    }
+    case 'boom': {
+      const lens = lensOn(id, kind, name);
+      return (
+        <>
+          <PointFields
+            title="Front"
+            step={`Move ${name}`}
+            read={(aircraft) => lens.read(aircraft)?.frontMm}
+            write={(aircraft, frontMm) => lens.change(aircraft, { frontMm })}
+          />
+          <Figure lens={lens} of="frontDiameterMm" label="Front diameter" />
+          <PointFields
+            title="Rear"
+            step={`Move ${name}`}
+            read={(aircraft) => lens.read(aircraft)?.rearMm}
+            write={(aircraft, rearMm) => lens.change(aircraft, { rearMm })}
+          />
+          <Figure lens={lens} of="rearDiameterMm" label="Rear diameter" />
+        </>
+      );
+    }
+    case 'leg': {
+      const lens = lensOn(id, kind, name);
+      return (
+        <>
+          <PointFields
+            title="Top"
+            step={`Move ${name}`}
+            read={(aircraft) => lens.read(aircraft)?.topMm}
+            write={(aircraft, topMm) => lens.change(aircraft, { topMm })}
+          />
+          <PointFields
+            title="Axle"
+            step={`Move ${name}`}
+            read={(aircraft) => lens.read(aircraft)?.axleMm}
+            write={(aircraft, axleMm) => lens.change(aircraft, { axleMm })}
+          />
+          <Figure lens={lens} of="strutMassG" label="Strut mass" quantity="mass" />
+          <Figure lens={lens} of="strutDiameterMm" label="Strut diameter" />
+          <Figure lens={lens} of="wheelMassG" label="Wheel mass" quantity="mass" />
+          <Figure lens={lens} of="wheelDiameterMm" label="Wheel diameter" />
+          <Figure lens={lens} of="wheelWidthMm" label="Wheel width" />
+        </>
+      );
+    }
+    case 'block': {
+      const lens = lensOn(id, kind, name);
+      return (
+        <>
+          <PlaceFields
+            name={name}
+            read={lens.read}
+            write={(aircraft, place) => lens.change(aircraft, place)}
+          />
+          <ShapeFields
+            name={name}
+            read={(aircraft) => lens.read(aircraft)?.shape}
+            write={(aircraft, shape) => lens.change(aircraft, { shape })}
+          />
+        </>
+      );
+    }
+  }
+}

@@ -1,0 +1,115 @@
+import { updateTank } from '../../model/edit';
+import { shapeVolumeMl } from '../../model/tanks';
+import type { Aircraft, TankItem } from '../../model/types';
+import { formatVolume } from '../../model/units';
+import { useCommitted, useView } from '../../store/react';
+import { Choice, Tick } from '../fields/Choice';
+import { Measure } from '../fields/Measure';
+import { Live } from '../Live';
+import { Clashes } from './Clashes';
+import { PlaceFields } from './PlaceFields';
+import { Room } from './Room';
+import { ShapeFields } from './ShapeFields';
+import { Working } from './Working';
+
+/** The figures of a tank and of what is in it. */
+export function TankCard({ id, name }: { readonly id: string; readonly name: string }) {
+  const units = useView((view) => view.units);
+  const read = (aircraft: Aircraft): TankItem | undefined => aircraft.tanks.find((tank) => tank.id === id);
+  const change = (fields: Partial<TankItem>) => (aircraft: Aircraft) => updateTank(aircraft, id, fields);
+  const holdsMl = useCommitted((aircraft) => {
+    const tank = read(aircraft);
+    return tank ? shapeVolumeMl(tank.shape) : 0;
+  });
+  const others = useCommitted((aircraft) =>
+    aircraft.tanks
+      .filter((tank) => tank.id !== id)
+      .map((tank) => `${tank.id}\t${tank.name}`)
+      .join('\n'),
+  );
+  const feeds = [
+    { value: 'outlet', label: 'Outlet: engine or dump valve' },
+    ...others.split('\n').flatMap((line) => {
+      const [value, label] = line.split('\t');
+      return value && label ? [{ value, label }] : [];
+    }),
+  ];
+  return (
+    <>
+      <section>
+        <div className="field">
+          <span className="field-name">Holds</span>
+          <span className="figure stated">{formatVolume(holdsMl, units)}</span>
+        </div>
+        <div className="field">
+          <span className="field-name">In it now</span>
+          <span className="figure stated">
+            <Live
+              read={({ balance }) =>
+                formatVolume(balance.get().liquids.find(({ tankId }) => tankId === id)?.volumeMl ?? 0, units)
+              }
+            />
+          </span>
+        </div>
+        <Measure
+          label="At the start"
+          quantity="volume"
+          step={`Change the filling of ${name}`}
+          empty={{ means: 'brim-full', write: change({ startMl: null }) }}
+          read={(aircraft) => read(aircraft)?.startMl ?? null}
+          write={(aircraft, startMl) => change({ startMl })(aircraft)}
+        />
+        <Measure
+          label="Unusable"
+          quantity="volume"
+          step={`Change what stays in ${name}`}
+          read={(aircraft) => read(aircraft)?.unusableMl}
+          write={(aircraft, unusableMl) => change({ unusableMl })(aircraft)}
+        />
+        <Measure
+          label="Empty mass"
+          quantity="mass"
+          step={`Change the mass of ${name}`}
+          read={(aircraft) => read(aircraft)?.emptyMassG}
+          write={(aircraft, emptyMassG) => change({ emptyMassG })(aircraft)}
+        />
+        <Choice
+          label="Feeds"
+          step={`Change what ${name} feeds`}
+          options={feeds}
+          read={(aircraft) => read(aircraft)?.feeds ?? 'outlet'}
+          write={(aircraft, to) => change({ feeds: to })(aircraft)}
+        />
+        <Measure
+          label="Rank"
+          quantity="number"
+          step={`Change the rank of ${name}`}
+          read={(aircraft) => read(aircraft)?.rank}
+          write={(aircraft, rank) => change({ rank: Math.round(rank) })(aircraft)}
+        />
+        <p className="hint">Among tanks that feed the same place the lower rank empties first.</p>
+        <PlaceFields name={name} read={read} write={(aircraft, place) => change(place)(aircraft)} />
+      </section>
+      <Room id={id} />
+      <Clashes id={id} />
+      <Working id={id} />
+      <section>
+        <h3>Inside</h3>
+        <ShapeFields
+          name={name}
+          without={['tube']}
+          read={(aircraft) => read(aircraft)?.shape}
+          write={(aircraft, shape) => (shape.kind === 'tube' ? aircraft : change({ shape })(aircraft))}
+        />
+      </section>
+      <section>
+        <Tick
+          label="Locked where it is"
+          step={`Lock or unlock ${name}`}
+          read={(aircraft) => read(aircraft)?.locked === true}
+          write={(aircraft, locked) => change({ locked })(aircraft)}
+        />
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,78 @@
+import './fields.css';
+import { useId, useState } from 'react';
+import type { Aircraft } from '../../model/types';
+import { useAircraft } from '../../store/react';
+import { useEdit } from './useEdit';
+
+export interface Option {
+  readonly value: string;
+  readonly label: string;
+}
+
+interface ChoiceProps {
+  readonly label: string;
+  readonly options: readonly Option[];
+  readonly read: (aircraft: Aircraft) => string;
+  readonly write: (aircraft: Aircraft, value: string) => Aircraft;
+  readonly step: string;
+}
+
+/** One of a few. */
+export function Choice({ label, options, read, write, step }: ChoiceProps) {
+  const value = useAircraft(read);
+  const edit = useEdit();
+  const id = useId();
+  const [fault, setFault] = useState<string | null>(null);
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <span className="entry">
+        <select
+          id={id}
+          value={value}
+          onChange={(event) => {
+            const chosen = event.target.value;
+            setFault(edit(step, (aircraft) => write(aircraft, chosen)));
+          }}
+        >
+          {options.map((option) => (
+            <option key={option.value} value={option.value}>
+              {option.label}
+            </option>
+          ))}
+        </select>
+      </span>
+      {fault && (
+        <p className="fault" role="alert">
+          {fault}
+        </p>
+      )}
+    </div>
+  );
+}
+
+interface TickProps {
+  readonly label: string;
+  readonly read: (aircraft: Aircraft) => boolean;
+  readonly write: (aircraft: Aircraft, on: boolean) => Aircraft;
+  readonly step: string;
+}
+
+/** Yes or no. */
+export function Tick({ label, read, write, step }: TickProps) {
+  const on = useAircraft(read);
+  const edit = useEdit();
+  return (
+    <label className="tick">
+      <input
+        type="checkbox"
+        checked={on}
+        onChange={(event) => {
+          const { checked } = event.target;
+          edit(step, (aircraft) => write(aircraft, checked));
+        }}
+      />
+      {label}
+    </label>
+  );
+}

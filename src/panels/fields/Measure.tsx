@@ -1,0 +1,68 @@
+import './fields.css';
+import { useId } from 'react';
+import type { Aircraft } from '../../model/types';
+import type { Quantity } from '../../model/units';
+import { useAircraft, useView } from '../../store/react';
+import { entryText, readEntry } from './entryText';
+import { useEdit } from './useEdit';
+import { useEntry } from './useEntry';
+
+interface MeasureProps {
+  readonly label: string;
+  readonly quantity: Quantity;
+  readonly read: (aircraft: Aircraft) => number | null | undefined;
+  /** The value comes in the file's unit; null only where the field may be empty. */
+  readonly write: (aircraft: Aircraft, value: number) => Aircraft;
+  /** What an empty field means; without it a field must hold a figure. */
+  readonly empty?: { readonly means: string; readonly write: (aircraft: Aircraft) => Aircraft };
+  /** What undo would take back. */
+  readonly step: string;
+  /** Shown and typed from here, in the file's unit. */
+  readonly from?: number;
+  /** A unit that has no quantity of its own. */
+  readonly suffix?: string;
+  /** Named for screen readers only. */
+  readonly bare?: boolean;
+}
+
+/** A figure that a person types in whatever unit they like. */
+export function Measure(props: MeasureProps) {
+  const { label, quantity, read, write, empty, step, from = 0, suffix, bare = false } = props;
+  const units = useView((view) => view.units);
+  const value = useAircraft((aircraft) => read(aircraft) ?? null);
+  const edit = useEdit();
+  const id = useId();
+  const shown = entryText(value === null ? null : value - from, quantity, units);
+  const entry = useEntry(shown, (text) => {
+    const typed = readEntry(text, quantity, units, empty !== undefined);
+    if (!typed.ok) return typed.sentence;
+    const { value: figure } = typed;
+    if (figure === null) return edit(step, (aircraft) => empty?.write(aircraft) ?? aircraft);
+    return edit(step, (aircraft) => write(aircraft, figure + from));
+  });
+  return (
+    <div className={bare ? 'field bare' : 'field'}>
+      <label htmlFor={id} className={bare ? 'unseen' : undefined}>
+        {label}
+      </label>
+      <span className="entry">
+        <input
+          id={id}
+          type="text"
+          inputMode="text"
+          autoComplete="off"
+          spellCheck={false}
+          className="figure"
+          placeholder={empty?.means}
+          {...entry.input}
+        />
+        {suffix && <span className="suffix">{suffix}</span>}
+      </span>
+      {entry.fault && (
+        <p id={entry.faultId} className="fault" role="alert">
+          {entry.fault}
+        </p>
+      )}
+    </div>
+  );
+}

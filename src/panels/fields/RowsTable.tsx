@@ -1,0 +1,121 @@
+import './fields.css';
+import type { Aircraft } from '../../model/types';
+import type { Quantity } from '../../model/units';
+import { useAircraft } from '../../store/react';
+import { Icon } from '../icons';
+import { Measure } from './Measure';
+import { TextEntry } from './TextEntry';
+import { useEdit } from './useEdit';
+
+/** One column of a table of rows: what it is called and what it holds. */
+export interface Column<Row> {
+  readonly key: keyof Row & string;
+  readonly label: string;
+  /** `text` for a name. */
+  readonly quantity: Quantity | 'text';
+  /** The file's unit for each unit on the screen, where the two differ: 0.01 for a share in percent. */
+  readonly scale?: number;
+}
+
+interface RowsTableProps<Row> {
+  readonly title: string;
+  /** One row, as in "Add a section". */
+  readonly one: string;
+  readonly columns: readonly Column<Row>[];
+  readonly read: (aircraft: Aircraft) => readonly Row[];
+  readonly write: (aircraft: Aircraft, rows: readonly Row[]) => Aircraft;
+  /** The row that is added after the last. */
+  readonly another: (rows: readonly Row[]) => Row;
+  readonly least: number;
+}
+
+const replaced = <Row,>(rows: readonly Row[], at: number, change: Partial<Row>): readonly Row[] =>
+  rows.map((row, index) => (index === at ? { ...row, ...change } : row));
+
+/** A list of like things, every figure of which can be typed: sections, panels, phases. */
+export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
+  const { title, one, columns, read, write, another, least } = props;
+  const count = useAircraft((aircraft) => read(aircraft).length);
+  const edit = useEdit();
+  const field = (column: Column<Row>, at: number) => {
+    const label = `${column.label}, ${one} ${at + 1}`;
+    const step = `Change ${column.label.toLowerCase()} of a ${one}`;
+    const put = (aircraft: Aircraft, value: unknown) =>
+      write(aircraft, replaced(read(aircraft), at, { [column.key]: value } as Partial<Row>));
+    const value = (aircraft: Aircraft) => read(aircraft)[at]?.[column.key];
+    if (column.quantity === 'text') {
+      return (
+        <TextEntry bare label={label} step={step} read={(a) => value(a) as string | undefined} write={put} />
+      );
+    }
+    const scale = column.scale ?? 1;
+    return (
+      <Measure
+        bare
+        label={label}
+        step={step}
+        quantity={column.quantity}
+        read={(aircraft) => {
+          const figure = value(aircraft) as number | undefined;
+          return figure === undefined ? null : figure / scale;
+        }}
+        write={(aircraft, figure) => put(aircraft, figure * scale)}
+      />
+    );
+  };
+  return (
+    <div className="rows-table">
+      <section className="rows-scroll" aria-label={title}>
+        <table>
+          <caption>{title}</caption>
+          <thead>
+            <tr>
+              {columns.map(({ key, label }) => (
+                <th key={key} scope="col">
+                  {label}
+                </th>
+              ))}
+              <td />
+            </tr>
+          </thead>
+          <tbody>
+            {Array.from({ length: count }, (_, at) => (
+              <tr key={at}>
+                {columns.map((column) => (
+                  <td key={column.key}>{field(column, at)}</td>
+                ))}
+                <td>
+                  <button
+                    type="button"
+                    className="button bare"
+                    disabled={count <= least}
+                    aria-label={`Remove ${one} ${at + 1}`}
+                    onClick={() =>
+                      edit(`Remove a ${one}`, (aircraft) =>
+                        write(
+                          aircraft,
+                          read(aircraft).filter((_row, index) => index !== at),
+                        ),
+                      )
+                    }
+                  >
+                    <Icon name="cross" />
+                  </button>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      <button
+        type="button"
+        className="button"
+        onClick={() =>
+          edit(`Add a ${one}`, (aircraft) => write(aircraft, [...read(aircraft), another(read(aircraft))]))
+        }
+      >
+        <Icon name="plus" /> Add a {one}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,28 @@
+/** One thing wrong with a file: where, what was expected there and what came. */
+export interface ReadingFault {
+  readonly path: string;
+  readonly expected: string;
+  readonly received: string;
+}
+
+/** An aircraft that comes with the bench, and what it is there to teach. */
+export interface DemoAircraft {
+  readonly id: string;
+  readonly name: string;
+  readonly lesson: string;
+}
+
+/** How an opening ended; `cancelled` when the person thought better of it. */
+export type OpenResult =
+  | { readonly ok: true }
+  | { readonly ok: false; readonly cancelled: true }
+  | { readonly ok: false; readonly fileName: string; readonly faults: readonly ReadingFault[] };
+
+/** What the panels ask of the files, handed in by the composition root. */
+export interface FileActions {
+  openFile(): Promise<OpenResult>;
+  saveFile(): void | Promise<void>;
+  newAircraft(): void;
+  openDemo(id: string): void | Promise<void>;
+  readonly demos: readonly DemoAircraft[];
+}

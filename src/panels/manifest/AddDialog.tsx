@@ -1,0 +1,109 @@
+import './shelf.css';
+import { useState } from 'react';
+import { roles } from '../../model/schema/aircraft';
+import { type ShelfPart, shelf } from '../../model/shelf';
+import { useBench } from '../../store/react';
+import { useEdit } from '../fields/useEdit';
+import { Icon, RoleMark } from '../icons';
+import { Modal } from '../Modal';
+import { useReadings } from '../readings';
+import { roleLooks } from '../roleLooks';
+import type { Added } from './actions';
+import { addFromShelf, addThing, newThings } from './newThings';
+
+interface AddDialogProps {
+  readonly onClose: () => void;
+  readonly onAdded: () => void;
+}
+
+/** The shelf of typical parts, and what can be built from its dimensions. */
+export function AddDialog({ onClose, onAdded }: AddDialogProps) {
+  const bench = useBench();
+  const say = useReadings();
+  const edit = useEdit();
+  const [words, setWords] = useState('');
+  const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
+  const fits = (text: string) => wanted.every((word) => text.toLowerCase().includes(word));
+  const grid = bench.document.current().gridMm;
+  const atMm = Math.round((bench.balance.get().cgMm?.[0] ?? 200) / grid) * grid;
+  const add = (name: string, make: () => Added) => {
+    const added = make();
+    if (edit(`Add ${name}`, () => added.aircraft) !== null) return;
+    bench.view.setState({ selectedId: added.id });
+    onClose();
+    onAdded();
+  };
+  const committed = () => bench.document.api.getState().committed;
+  const built = newThings.filter(({ name, says }) => fits(`${name} ${says} airframe structure`));
+  const groups = roles
+    .map((role) => ({
+      role,
+      parts: shelf.filter((part) => part.role === role && fits(`${part.name} ${role}`)),
+    }))
+    .filter(({ parts }) => parts.length > 0);
+  return (
+    <Modal title="Add a part" onClose={onClose} wide>
+      <label className="filter shelf-filter">
+        <Icon name="search" />
+        <span className="unseen">Search the shelf</span>
+        <input
+          type="search"
+          placeholder="Search: servo, pack, wing…"
+          value={words}
+          onChange={(event) => setWords(event.target.value)}
+        />
+      </label>
+      <p className="shelf-note">
+        Masses on the shelf are typical, weigh yours. It is set down at station {say.station(atMm)}, on the
+        centre line.
+      </p>
+      {groups.map(({ role, parts }) => (
+        <section key={role} className="shelf-group">
+          <h3>
+            <RoleMark of={role} /> {roleLooks[role].label}
+          </h3>
+          <ul>
+            {parts.map((part) => (
+              <li key={part.name}>
+                <button
+                  type="button"
+                  onClick={() => add(part.name, () => addFromShelf(committed(), part, [atMm, 0, 0]))}
+                >
+                  <span>{part.name}</span>
+                  <span className="figure">{sizeWords(part, say.length)}</span>
+                  <span className="figure">≈ {say.mass(part.massG)}</span>
+                </button>
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
+      {built.length > 0 && (
+        <section className="shelf-group">
+          <h3>
+            <RoleMark of="airframe" /> airframe and tanks, from dimensions
+          </h3>
+          <ul>
+            {built.map(({ kind, name, says }) => (
+              <li key={kind}>
+                <button type="button" onClick={() => add(name, () => addThing(committed(), kind, atMm))}>
+                  <span>{name}</span>
+                  <span className="says">{says}</span>
+                </button>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {groups.length + built.length === 0 && <p>Nothing on the shelf has these words.</p>}
+    </Modal>
+  );
+}
+
+/** "106 × 34 × 25 mm": every size of a shape, the unit once at the end. */
+function sizeWords({ shape }: ShelfPart, length: (mm: number) => string): string {
+  const sizes = Object.entries(shape).flatMap(([key, value]) =>
+    key !== 'kind' && typeof value === 'number' && value > 0 ? [length(value)] : [],
+  );
+  return sizes.map((size, at) => (at < sizes.length - 1 ? size.replace(/\s.*$/u, '') : size)).join(' × ');
+}

@@ -1,0 +1,165 @@
+import './manifest.css';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { type ManifestRow, manifestRows } from '../../model/manifestRows';
+import { useBench, useCommitted, useView } from '../../store/react';
+import { Icon } from '../icons';
+import { Live } from '../Live';
+import { useReadings } from '../readings';
+import { AddDialog } from './AddDialog';
+import { MomentBars } from './MomentBars';
+import { orderRows, type Sort, type SortKey, usualSort } from './order';
+import { Row } from './Row';
+import { useManifestKeys } from './useManifestKeys';
+
+type Group = ManifestRow['group'];
+
+const sections: readonly { readonly group: Group; readonly title: string }[] = [
+  { group: 'part', title: 'Parts' },
+  { group: 'tank', title: 'Tanks' },
+  { group: 'structure', title: 'Structure' },
+];
+
+const without = (groups: ReadonlySet<Group>, group: Group): ReadonlySet<Group> =>
+  groups.has(group) ? new Set([...groups].filter((one) => one !== group)) : groups;
+
+/** All that is aboard, as a table. */
+export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
+  const bench = useBench();
+  const say = useReadings();
+  const aircraft = useCommitted((committed) => committed);
+  const [sort, setSort] = useState<Sort>(usualSort);
+  const [words, setWords] = useState('');
+  const [folded, setFolded] = useState<ReadonlySet<Group>>(new Set<Group>(['structure']));
+  const [adding, setAdding] = useState(false);
+  const rows = useMemo(() => manifestRows(aircraft), [aircraft]);
+  const cgMm = bench.balance.get().cgMm?.[0] ?? null;
+  const shown = sections.map(({ group, title }) => {
+    const all = rows.filter((row) => row.group === group);
+    return { group, title, all, listed: orderRows(all, sort, words, cgMm) };
+  });
+  const isOpen = (group: Group) => words !== '' || !folded.has(group);
+  const order = shown.flatMap(({ group, listed }) => (isOpen(group) ? listed.map(({ id }) => id) : []));
+  const keys = useManifestKeys(order, onOpenCard);
+  const table = useRef<HTMLTableElement>(null);
+  const selectedId = useView((view) => view.selectedId);
+  const selectedGroup = rows.find(({ id }) => id === selectedId)?.group;
+  // What is selected elsewhere is shown here too.
+  useEffect(() => {
+    if (selectedGroup) setFolded((before) => without(before, selectedGroup));
+  }, [selectedGroup]);
+  useEffect(() => {
+    if (selectedId === null) return;
+    const line = table.current?.querySelector(`[data-item="${CSS.escape(selectedId)}"]`);
+    line?.nextElementSibling?.scrollIntoView({ block: 'nearest' });
+    line?.scrollIntoView({ block: 'nearest' });
+  }, [selectedId]);
+  const toggle = (group: Group) =>
+    setFolded((before) => {
+      const next = new Set(before);
+      if (!next.delete(group)) next.add(group);
+      return next;
+    });
+  return (
+    <div className="manifest" data-units={say.units}>
+      <header>
+        <h2>Manifest</h2>
+        <label className="filter">
+          <Icon name="search" />
+          <span className="unseen">Filter by name or role</span>
+          <input
+            type="search"
+            placeholder="Filter"
+            value={words}
+            onChange={(event) => setWords(event.target.value)}
+          />
+        </label>
+      </header>
+      <div className="manifest-scroll">
+        <table ref={table} onKeyDown={keys}>
+          <caption className="unseen">What is aboard, with mass, station and moment about the CG</caption>
+          <thead>
+            <tr>
+              <SortHead label="Name" of="name" sort={sort} onSort={setSort} />
+              <SortHead label="Mass" of="mass" sort={sort} onSort={setSort} />
+              <SortHead label="Station" of="station" sort={sort} onSort={setSort} />
+            </tr>
+            <tr className="moment-head">
+              <SortHead label="moment about the CG" of="moment" sort={sort} onSort={setSort} wide />
+            </tr>
+          </thead>
+          {shown.map(
+            ({ group, title, all, listed }) =>
+              all.length > 0 && (
+                <tbody key={group}>
+                  <tr className="section">
+                    <th colSpan={3} scope="rowgroup">
+                      <button type="button" aria-expanded={isOpen(group)} onClick={() => toggle(group)}>
+                        <Icon name={isOpen(group) ? 'up' : 'down'} />
+                        {title} <span>{listed.length}</span>
+                      </button>
+                    </th>
+                  </tr>
+                  {isOpen(group) &&
+                    listed.map((row) => (
+                      <Row key={row.id} row={row} isFirst={row.id === order[0]} onOpenCard={onOpenCard} />
+                    ))}
+                </tbody>
+              ),
+          )}
+          <tfoot>
+            <tr>
+              <th scope="row">Ready to fly</th>
+              <td className="figure">
+                <Live read={({ balance }) => say.mass(balance.get().massG)} />
+              </td>
+              <td className="figure">
+                <Live
+                  read={({ balance }) => {
+                    const at = balance.get().cgMm?.[0];
+                    return at === undefined ? '–' : say.station(at);
+                  }}
+                />
+              </td>
+            </tr>
+          </tfoot>
+        </table>
+        <MomentBars />
+        {rows.length === 0 && (
+          <p className="nothing">Nothing aboard yet. Add a part, or an airframe to carry it.</p>
+        )}
+      </div>
+      <footer>
+        <button type="button" className="button" onClick={() => setAdding(true)}>
+          <Icon name="plus" /> Add a part
+        </button>
+      </footer>
+      {adding && <AddDialog onClose={() => setAdding(false)} onAdded={onOpenCard} />}
+    </div>
+  );
+}
+
+interface SortHeadProps {
+  readonly label: string;
+  readonly of: SortKey;
+  readonly sort: Sort;
+  readonly onSort: (sort: Sort) => void;
+  readonly wide?: boolean;
+}
+
+function SortHead({ label, of, sort, onSort, wide = false }: SortHeadProps) {
+  const sorted = sort.key === of;
+  return (
+    <th
+      scope="col"
+      colSpan={wide ? 3 : 1}
+      aria-sort={sorted ? (sort.falling ? 'descending' : 'ascending') : 'none'}
+    >
+      <button type="button" onClick={() => onSort({ key: of, falling: sorted && !sort.falling })}>
+        {wide && <span aria-hidden="true">nose ◂ </span>}
+        {label}
+        {wide && <span aria-hidden="true"> ▸ tail</span>}
+        {sorted && <Icon name={sort.falling ? 'down' : 'up'} />}
+      </button>
+    </th>
+  );
+}

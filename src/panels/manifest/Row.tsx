@@ -1,0 +1,86 @@
+import { memo } from 'react';
+import { type ManifestRow, manifestRows } from '../../model/manifestRows';
+import type { Aircraft } from '../../model/types';
+import { useBench, useView } from '../../store/react';
+import { Icon, RoleMark } from '../icons';
+import { Live } from '../Live';
+import { useReadings } from '../readings';
+import { RowActions } from './RowActions';
+
+let kept: { aircraft: Aircraft; rows: ReadonlyMap<string, ManifestRow> } | null = null;
+
+/** A row of the aircraft as it is now, drag and all. */
+function rowNow(aircraft: Aircraft, id: string): ManifestRow | undefined {
+  if (kept?.aircraft !== aircraft) {
+    kept = { aircraft, rows: new Map(manifestRows(aircraft).map((row) => [row.id, row])) };
+  }
+  return kept.rows.get(id);
+}
+
+interface RowProps {
+  readonly row: ManifestRow;
+  readonly isFirst: boolean;
+  readonly onOpenCard: () => void;
+}
+
+/** One thing aboard. The selected one opens its actions below. */
+export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
+  const bench = useBench();
+  const say = useReadings();
+  const { id, name, role, locked, typical, counted } = row;
+  const selected = useView((view) => view.selectedId === id);
+  const nothingSelected = useView((view) => view.selectedId === null);
+  return (
+    <>
+      <tr
+        data-item={id}
+        className="row"
+        data-selected={selected || undefined}
+        data-uncounted={!counted || undefined}
+        onClick={() => bench.view.setState({ selectedId: id })}
+        onDoubleClick={onOpenCard}
+        onPointerEnter={() => bench.view.setState({ hoveredId: id })}
+        onPointerLeave={() => bench.view.setState({ hoveredId: null })}
+      >
+        <th scope="row">
+          <button
+            type="button"
+            aria-pressed={selected}
+            tabIndex={selected || (nothingSelected && isFirst) ? 0 : -1}
+            title={name}
+          >
+            <RoleMark of={role} />
+            <span className="row-name">{name}</span>
+            {typical && (
+              <span className="typical" title="Typical, weigh yours">
+                ≈<span className="unseen">typical, weigh yours</span>
+              </span>
+            )}
+            {locked && <Icon name="lock" />}
+          </button>
+        </th>
+        <td className="figure">
+          <Live
+            read={({ document, balance }) => {
+              const now = rowNow(document.current(), id);
+              const liquid = balance.get().liquids.find(({ tankId }) => tankId === id);
+              return now ? say.massFigure(now.massG + (liquid?.mass.massG ?? 0)) : '';
+            }}
+          />
+        </td>
+        <td className="figure">
+          <Live
+            read={({ document }) => {
+              const at = rowNow(document.current(), id)?.cgMm?.[0];
+              return at === undefined ? '–' : say.stationFigure(at);
+            }}
+          />
+          <span className="moment" aria-hidden="true">
+            <span data-moment={id} />
+          </span>
+        </td>
+      </tr>
+      {selected && <RowActions row={row} />}
+    </>
+  );
+});

@@ -1,0 +1,84 @@
+import { BARE_AIRFRAME_ID } from '../../model/bareAirframe';
+import { removeItem } from '../../model/edit';
+import type { ManifestRow } from '../../model/manifestRows';
+import { useBench, useCommitted } from '../../store/react';
+import { useEdit } from '../fields/useEdit';
+import { Icon, type IconName } from '../icons';
+import { type Added, duplicate, mirrored, toggleLock } from './actions';
+
+/** What can be done to anything aboard, by button or by key. */
+export function useActions() {
+  const bench = useBench();
+  const edit = useEdit();
+  const add = (step: string, make: (aircraft: Parameters<typeof duplicate>[0]) => Added | null) => {
+    const added = make(bench.document.api.getState().committed);
+    if (added && edit(step, () => added.aircraft) === null) bench.view.setState({ selectedId: added.id });
+  };
+  return {
+    lock: (id: string, name: string) =>
+      edit(`Lock or unlock ${name}`, (aircraft) => toggleLock(aircraft, id)),
+    duplicate: (id: string, name: string) => add(`Duplicate ${name}`, (aircraft) => duplicate(aircraft, id)),
+    mirror: (id: string, name: string) => add(`Mirror ${name}`, (aircraft) => mirrored(aircraft, id)),
+    remove: (id: string, name: string) => {
+      bench.document.commit(`Take out ${name}`, removeItem(bench.document.api.getState().committed, id));
+      bench.view.setState({ selectedId: null });
+    },
+  };
+}
+
+/** The buttons under the selected row. */
+export function RowActions({ row: { id, name, group, locked } }: { readonly row: ManifestRow }) {
+  const act = useActions();
+  const offCentre = useCommitted(({ parts, tanks }) =>
+    [...parts, ...tanks].some((item) => item.id === id && item.positionMm[1] !== 0),
+  );
+  if (id === BARE_AIRFRAME_ID) return null;
+  return (
+    <tr className="row-actions">
+      <td colSpan={3}>
+        {group !== 'structure' && (
+          <Action
+            icon={locked ? 'lock' : 'unlocked'}
+            label={locked ? `Unlock ${name}` : `Lock ${name}`}
+            pressed={locked}
+            onPick={() => act.lock(id, name)}
+          />
+        )}
+        <Action icon="copy" label={`Duplicate ${name}`} onPick={() => act.duplicate(id, name)} />
+        {group !== 'structure' && (
+          <Action
+            icon="mirror"
+            label={`Mirror ${name} to the other side`}
+            disabled={!offCentre}
+            onPick={() => act.mirror(id, name)}
+          />
+        )}
+        <Action icon="bin" label={`Take out ${name}`} onPick={() => act.remove(id, name)} />
+      </td>
+    </tr>
+  );
+}
+
+interface ActionProps {
+  readonly icon: IconName;
+  readonly label: string;
+  readonly pressed?: boolean;
+  readonly disabled?: boolean;
+  readonly onPick: () => void;
+}
+
+function Action({ icon, label, pressed, disabled = false, onPick }: ActionProps) {
+  return (
+    <button
+      type="button"
+      className="button bare"
+      aria-label={label}
+      title={label}
+      aria-pressed={pressed}
+      disabled={disabled}
+      onClick={onPick}
+    >
+      <Icon name={icon} />
+    </button>
+  );
+}

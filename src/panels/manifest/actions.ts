@@ -1,0 +1,69 @@
+import type { Vec3 } from '../../engine/geometry/types';
+import {
+  duplicatePart,
+  freeId,
+  itemById,
+  mirrorPart,
+  movedStructure,
+  structureById,
+  updatePart,
+  updateTank,
+} from '../../model/edit';
+import { itemExtent } from '../../model/extent';
+import type { Aircraft, StructurePiece } from '../../model/types';
+
+/** An aircraft with something new in it, and what to select. */
+export interface Added {
+  readonly aircraft: Aircraft;
+  readonly id: string;
+}
+
+/** Locks or unlocks a part or tank, so that a drag leaves it where it is. */
+export function toggleLock(aircraft: Aircraft, id: string): Aircraft {
+  const item = itemById(aircraft, id);
+  if (!item) return aircraft;
+  const update = aircraft.tanks.some((tank) => tank.id === id) ? updateTank : updatePart;
+  return update(aircraft, id, { locked: !item.locked });
+}
+
+/** A second one just aft of the first, touching it. Null for what is not in the aircraft. */
+export function duplicate(aircraft: Aircraft, id: string): Added | null {
+  const piece = structureById(aircraft, id);
+  if (piece) {
+    const copy: StructurePiece = { ...movedStructure(piece, [20, 0, 0]), id: freeId(aircraft, piece.name) };
+    return { aircraft: { ...aircraft, structure: [...aircraft.structure, copy] }, id: copy.id };
+  }
+  const item = itemById(aircraft, id);
+  if (!item) return null;
+  const { minMm, maxMm } = itemExtent(item);
+  const by: Vec3 = [maxMm[0] - minMm[0], 0, 0];
+  const tank = aircraft.tanks.find((one) => one.id === id);
+  if (!tank) return duplicatePart(aircraft, id, by);
+  const [x, y, z] = tank.positionMm;
+  const copyId = freeId(aircraft, tank.name);
+  const copy = { ...tank, id: copyId, positionMm: [x + by[0], y, z] as const, locked: false };
+  return { aircraft: { ...aircraft, tanks: [...aircraft.tanks, copy] }, id: copyId };
+}
+
+/** The same on the other side. Null for what lies on the plane of symmetry or is structure. */
+export function mirrored(aircraft: Aircraft, id: string): Added | null {
+  const tank = aircraft.tanks.find((one) => one.id === id);
+  if (!tank) return mirrorPart(aircraft, id);
+  const [x, y, z] = tank.positionMm;
+  if (y === 0) return null;
+  const copyId = freeId(aircraft, tank.name);
+  const copy = {
+    ...tank,
+    id: copyId,
+    positionMm: [x, -y, z] as const,
+    yawDeg: -tank.yawDeg,
+    rollDeg: -tank.rollDeg,
+    mirrored: !tank.mirrored,
+    locked: false,
+  };
+  return { aircraft: { ...aircraft, tanks: [...aircraft.tanks, copy] }, id: copyId };
+}
+
+/** What anything aboard is called; the id where nothing has it. */
+export const nameOf = (aircraft: Aircraft, id: string): string =>
+  (itemById(aircraft, id) ?? structureById(aircraft, id))?.name ?? id;

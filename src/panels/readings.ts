@@ -1,0 +1,49 @@
+import { useMemo } from 'react';
+import type { UnitSystem } from '../model/units';
+import { formatLength, formatMass, formatMoment } from '../model/units';
+import type { Say } from '../model/verdict';
+import { useCommitted, useView } from '../store/react';
+
+/** Puts figures into words in the person's units, and stations as read from their reference point. */
+export interface Readings extends Say {
+  readonly units: UnitSystem;
+  /** The station that readings are taken from, mm aft of the datum. */
+  readonly fromMm: number;
+  /** A station or a mass without its unit, for a column that names it in its head. */
+  stationFigure(mm: number): string;
+  massFigure(g: number): string;
+  /** A station with one decimal in metric. */
+  stationFine(mm: number): string;
+  /** A distance with one decimal in metric. */
+  lengthFine(mm: number): string;
+  /** A distance with one decimal in metric and its sign. */
+  offset(mm: number): string;
+  /** A moment with its sign, from g·mm. */
+  moment(gmm: number): string;
+}
+
+export function readings(units: UnitSystem, fromMm: number): Readings {
+  return {
+    units,
+    fromMm,
+    length: (mm) => formatLength(mm, units),
+    station: (mm) => formatLength(mm - fromMm, units),
+    mass: (g) => formatMass(g, units),
+    stationFigure: (mm) => formatLength(mm - fromMm, units, { unit: false }),
+    massFigure: (g) => formatMass(g, units, { unit: false }),
+    stationFine: (mm) => formatLength(mm - fromMm, units, { fine: true }),
+    lengthFine: (mm) => formatLength(mm, units, { fine: true }),
+    offset: (mm) => formatLength(mm, units, { fine: true, signed: true }),
+    moment: (gmm) => formatMoment(gmm, units, { signed: true }),
+  };
+}
+
+/** The readings of the bench; the same object until units or reference point change. */
+export function useReadings(): Readings {
+  const units = useView((view) => view.units);
+  const fromId = useView((view) => view.measureFromId);
+  const fromMm = useCommitted(
+    ({ referencePoints }) => referencePoints.find(({ id }) => id === fromId)?.positionMm[0] ?? 0,
+  );
+  return useMemo(() => readings(units, fromMm), [units, fromMm]);
+}

@@ -1,0 +1,2 @@
+/** What stands open over the bench. */
+export type Sheet = 'cautions' | 'shortcuts' | null;

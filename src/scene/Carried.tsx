@@ -1,0 +1,53 @@
+import { useLayoutEffect, useRef } from 'react';
+import type { Group } from 'three';
+import type { Item } from '../model/edit';
+import { useAircraft, useBench, useLive } from '../store/react';
+import { writePoseTurn } from './frame';
+import { PartSolid } from './PartSolid';
+import { TankVessel } from './TankVessel';
+
+const idsOf = (list: string) => list.split(' ').filter(Boolean);
+
+/**
+ * Everything carried: parts and tanks. They are placed by hand from the live document, so a drag moves
+ * a group and renders nothing of React's.
+ */
+export function Carried() {
+  const bench = useBench();
+  const partIds = useAircraft(({ parts }) => parts.map(({ id }) => id).join(' '));
+  const tankIds = useAircraft(({ tanks }) => tanks.map(({ id }) => id).join(' '));
+  const groups = useRef(new Map<string, Group>());
+  const placed = useRef(new WeakMap<Group, Item>());
+
+  const place = () => {
+    const { parts, tanks } = bench.document.current();
+    for (const item of [...parts, ...tanks]) {
+      const group = groups.current.get(item.id);
+      if (!group || placed.current.get(group) === item) continue;
+      group.position.set(...item.positionMm);
+      writePoseTurn(item, group.quaternion);
+      placed.current.set(group, item);
+    }
+  };
+  useLive(place);
+  useLayoutEffect(place);
+
+  const keep = (id: string) => (group: Group | null) => {
+    if (group) groups.current.set(id, group);
+    else groups.current.delete(id);
+  };
+  return (
+    <>
+      {idsOf(partIds).map((id) => (
+        <group key={id} ref={keep(id)}>
+          <PartSolid id={id} />
+        </group>
+      ))}
+      {idsOf(tankIds).map((id) => (
+        <group key={id} ref={keep(id)}>
+          <TankVessel id={id} />
+        </group>
+      ))}
+    </>
+  );
+}

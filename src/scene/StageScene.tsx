@@ -1,0 +1,74 @@
+import { useThree } from '@react-three/fiber';
+import { type RefObject, useEffect } from 'react';
+import type { Snapped } from '../interaction/snap';
+import { useBench, useLive } from '../store/react';
+import { Airframe } from './Airframe';
+import { BandSlab } from './BandSlab';
+import { Cameras } from './Cameras';
+import { Carried } from './Carried';
+import { CgMark } from './CgMark';
+import { ROOT_ROTATION } from './frame';
+import { attachGestures } from './gestures';
+import { Heartbeat } from './Heartbeat';
+import { LabelPlacer } from './LabelPlacer';
+import type { LabelElements } from './Labels';
+import { Mat } from './Mat';
+import { usePalette } from './palette';
+import { Selection } from './Selection';
+
+interface StageSceneProps {
+  readonly box: RefObject<HTMLElement | null>;
+  readonly labels: RefObject<LabelElements>;
+  readonly resetFree: RefObject<() => void>;
+  readonly refit: () => void;
+  readonly onDrag: (snapped: Snapped | null) => void;
+}
+
+/** Everything inside the canvas. */
+export function StageScene({ box, labels, resetFree, refit, onDrag }: StageSceneProps) {
+  const bench = useBench();
+  const palette = usePalette();
+  const get = useThree((state) => state.get);
+  const setSize = useThree((state) => state.setSize);
+
+  useLive(({ axis }) => {
+    const { widthPx, heightPx } = axis.getState();
+    const { width, height } = get().size;
+    if (widthPx > 0 && (widthPx !== width || heightPx !== height)) setSize(widthPx, heightPx, 0, 0);
+  });
+
+  useEffect(() => {
+    if (!box.current) return;
+    return attachGestures(box.current, {
+      bench,
+      camera: () => get().camera,
+      scene: () => get().scene,
+      reset: () => (bench.view.getState().view === 'free' ? resetFree.current() : refit()),
+      onDrag,
+    });
+  }, [bench, box, get, onDrag, refit, resetFree]);
+
+  return (
+    <>
+      <color attach="background" args={[palette.room]} />
+      <hemisphereLight args={['#ffffff', palette.dark ? '#50606a' : '#8fa39c', 1.9]} />
+      <directionalLight position={[-900, 2400, 1500]} intensity={1.5} />
+      <directionalLight position={[1600, 900, -1200]} intensity={0.35} />
+      <Cameras
+        onReady={(reset) => {
+          resetFree.current = reset;
+        }}
+      />
+      <group rotation={[...ROOT_ROTATION]}>
+        <Mat />
+        <Airframe />
+        <Carried />
+        <BandSlab />
+        <Selection />
+        <CgMark />
+      </group>
+      <LabelPlacer elements={labels} />
+      <Heartbeat />
+    </>
+  );
+}

@@ -1,0 +1,54 @@
+import type { Vec3 } from '../engine/geometry/types';
+import type { Snapped } from '../interaction/snap';
+import { clashesOf } from '../model/clash';
+import { formatLength } from '../model/units';
+import type { Bench } from '../store/bench';
+
+const VIEWS = {
+  free: 'Free view',
+  side: 'Side elevation',
+  top: 'Top elevation',
+  front: 'Front elevation',
+} as const;
+
+const readingOf = ({ document, view }: Bench, mm: Vec3) => {
+  const { measureFromId, units } = view.getState();
+  const zero = document.current().referencePoints.find(({ id }) => id === measureFromId)?.positionMm ?? [
+    0, 0, 0,
+  ];
+  const figure = (axis: 0 | 1 | 2) => formatLength(mm[axis] - zero[axis], units);
+  return { station: figure(0), buttline: figure(1), waterline: figure(2) };
+};
+
+/** What a person who does not see the stage is told of it. */
+export function stageSummary(bench: Bench): string {
+  const { name } = bench.document.current();
+  const { cgMm, band } = bench.balance.get();
+  const { view, units } = bench.view.getState();
+  const where = VIEWS[view];
+  if (!cgMm) return `${where} of ${name}. Nothing has a mass yet, so there is no CG.`;
+  const cg = `CG at station ${readingOf(bench, cgMm).station}`;
+  if (!band) return `${where} of ${name}. ${cg}; no target band is set.`;
+  const ahead = band.forwardMm - cgMm[0];
+  const behind = cgMm[0] - band.aftMm;
+  if (ahead > 0) return `${where} of ${name}. ${cg}, ${formatLength(ahead, units)} ahead of the target band.`;
+  if (behind > 0) return `${where} of ${name}. ${cg}, ${formatLength(behind, units)} behind the target band.`;
+  return `${where} of ${name}. ${cg}, in the target band.`;
+}
+
+const CAUGHT = { grid: '', free: 'no snap', centreline: 'on the centre line', touching: 'touching' } as const;
+
+/** The reading of what is being dragged: its place, what it caught on, and what it runs into. */
+export function dragReading(bench: Bench, { positionMm, caught }: Snapped): string {
+  const { station, buttline, waterline } = readingOf(bench, positionMm);
+  const { itemId } = bench.drag.api.getState();
+  const [clash] = itemId ? clashesOf(bench.document.current(), itemId) : [];
+  const snap = caught.every((one) => one === 'free')
+    ? CAUGHT.free
+    : [...new Set(caught.filter((one) => one !== 'free').map((one) => CAUGHT[one]))]
+        .filter(Boolean)
+        .join(', ');
+  const place = `station ${station} · buttline ${buttline} · waterline ${waterline}`;
+  const notes = [snap, clash && `in the way of ${clash.otherName}`].filter(Boolean).join(' · ');
+  return notes ? `${place} · ${notes}` : place;
+}
