@@ -7,6 +7,8 @@ import { openFile } from './files/openFile';
 import { readPreferences, writePreferences } from './files/preferences';
 import { saveFile } from './files/saveFile';
 import { pageStorage } from './files/storage';
+import { LEVEL_ATTITUDE } from './model/attitude';
+import { LEVEL } from './model/balance';
 import { blankAircraft } from './model/blank';
 import { readAircraft } from './model/read';
 import type { Aircraft } from './model/types';
@@ -15,6 +17,7 @@ import type { FileActions } from './panels/fileActions';
 import { Stage } from './scene/Stage';
 import { createBench } from './store/bench';
 import { BenchContext } from './store/react';
+import { loadSolver } from './workers/loadSolver';
 import { stabilitySolver } from './workers/stabilitySolver';
 
 /** The demo aircraft that are not on the bench at the start come when they are asked for. */
@@ -84,7 +87,11 @@ function putOnBench(aircraft: Aircraft): void {
     hoveredId: null,
     fuelFraction: 1,
     playing: false,
+    positions: {},
+    attitude: LEVEL_ATTITUDE,
+    down: LEVEL,
     measureFromId: null,
+    hiddenIds: [],
   });
 }
 
@@ -127,5 +134,13 @@ createRoot(root).render(
 const solveStability = stabilitySolver(
   () => new Worker(new URL('./workers/stability.worker.ts', import.meta.url), { type: 'module' }),
 );
+const solveLoads = loadSolver(
+  () => new Worker(new URL('./workers/load.worker.ts', import.meta.url), { type: 'module' }),
+);
 // After the first paint: the bench shows before the worker is even fetched.
-requestAnimationFrame(() => setTimeout(() => bench.stability.start(solveStability)));
+requestAnimationFrame(() =>
+  setTimeout(() => {
+    bench.stability.start(solveStability);
+    bench.rest.start(solveLoads);
+  }),
+);

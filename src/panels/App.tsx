@@ -7,6 +7,7 @@ import { Burn } from './burn/Burn';
 import { Cautions } from './Cautions';
 import { Card } from './card/Card';
 import type { FileActions } from './fileActions';
+import { LoadSwitches } from './loading/LoadSwitches';
 import { Manifest } from './manifest/Manifest';
 import { AppMenu } from './menu/AppMenu';
 import { Notice } from './Notice';
@@ -52,6 +53,7 @@ export function App({ stage, files }: AppProps) {
             {stage}
           </div>
           <ViewSwitch />
+          <LoadSwitches />
         </section>
         <section className="beam-place" aria-label="Beam and burn">
           <Beam />

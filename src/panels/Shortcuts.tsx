@@ -22,6 +22,7 @@ const shortcuts: readonly {
   { keys: ['Alt'], does: 'While dragging: go free of the grid', where: 'Stage, beam' },
   { keys: ['↑', '↓'], does: 'Select the line above or below', where: 'Manifest' },
   { keys: ['L'], does: 'Lock or unlock', where: 'Manifest' },
+  { keys: ['H'], does: 'Hide on the stage, or show', where: 'Manifest' },
   { keys: ['D'], does: 'Duplicate', where: 'Manifest' },
   { keys: ['M'], does: 'Mirror to the other side', where: 'Manifest' },
   { keys: ['Del'], does: 'Take out', where: 'Manifest' },

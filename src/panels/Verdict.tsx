@@ -1,10 +1,13 @@
 import './verdict.css';
 import type { Balance } from '../model/balance';
+import type { LoadEnvelope } from '../model/loadStates';
 import { type Verdict as Answer, ballastG, verdict } from '../model/verdict';
+import type { Figure } from '../model/workingSheet';
 import type { Bench } from '../store/bench';
 import { Icon, type IconName } from './icons';
 import { Live, useBenchValue } from './Live';
 import { type Readings, useReadings } from './readings';
+import { SumButton } from './sums/SumButton';
 import { useSettled } from './useSettled';
 
 const signs: Readonly<Record<Answer['tone'], { readonly icon: IconName; readonly word: string }>> = {
@@ -14,14 +17,19 @@ const signs: Readonly<Record<Answer['tone'], { readonly icon: IconName; readonly
   unknown: { icon: 'question', word: 'Not known' },
 };
 
-let kept: { readonly balance: Balance; readonly say: Readings; readonly answer: Answer } | null = null;
+let kept: {
+  readonly balance: Balance;
+  readonly say: Readings;
+  readonly envelope: LoadEnvelope | null;
+  readonly answer: Answer;
+} | null = null;
 
 /** The verdict of now; its three parts are asked for one by one. */
 function answerOf(bench: Bench, say: Readings): Answer {
   const balance = bench.balance.get();
-  if (kept?.balance !== balance || kept.say !== say) {
-    const answer = verdict(bench.document.current(), balance, bench.view.getState().down, say);
-    kept = { balance, say, answer };
+  const { envelope } = bench.rest.get();
+  if (kept?.balance !== balance || kept.say !== say || kept.envelope !== envelope) {
+    kept = { balance, say, envelope, answer: verdict(bench.document.current(), balance, say, envelope) };
   }
   return kept.answer;
 }
@@ -47,33 +55,49 @@ export function Verdict() {
         </p>
       </div>
       <dl className="verdict-figures">
-        <Figure name="ready to fly" read={({ balance }) => say.mass(balance.get().massG)} />
-        <Figure
+        <FigureOf name="ready to fly" sum="mass" read={({ balance }) => say.mass(balance.get().massG)} />
+        <FigureOf
           name="CG now"
+          sum="station"
           read={({ balance }) => {
             const { cgMm } = balance.get();
             return cgMm ? say.stationFine(cgMm[0]) : '–';
           }}
         />
-        <Figure
+        <FigureOf
           name="lateral, right +"
+          sum="buttline"
           read={({ balance }) => {
             const { cgMm } = balance.get();
             return cgMm ? say.offset(cgMm[1]) : '–';
           }}
         />
-        <Figure name="ballast" read={({ document }) => say.mass(ballastG(document.current()))} />
+        <FigureOf name="ballast" read={({ document }) => say.mass(ballastG(document.current()))} />
       </dl>
     </div>
   );
 }
 
-function Figure({ name, read }: { readonly name: string; readonly read: (bench: Bench) => string }) {
+interface FigureProps {
+  readonly name: string;
+  readonly read: (bench: Bench) => string;
+  /** The sum that it opens into; none for a plain figure. */
+  readonly sum?: Figure;
+}
+
+function FigureOf({ name, read, sum }: FigureProps) {
+  const figure = <Live read={read} />;
   return (
     <div>
       <dt>{name}</dt>
       <dd className="figure">
-        <Live read={read} />
+        {sum ? (
+          <SumButton figure={sum} name={name}>
+            {figure}
+          </SumButton>
+        ) : (
+          figure
+        )}
       </dd>
     </div>
   );

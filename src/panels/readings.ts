@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import type { UnitSystem } from '../model/units';
-import { formatLength, formatMass, formatMoment } from '../model/units';
+import { formatLength, formatMass, formatMoment, formatShift } from '../model/units';
 import type { Say } from '../model/verdict';
 import { useCommitted, useView } from '../store/react';
 
@@ -18,6 +18,8 @@ export interface Readings extends Say {
   lengthFine(mm: number): string;
   /** A distance with one decimal in metric and its sign. */
   offset(mm: number): string;
+  /** A small distance with two decimals in metric, three in inches, and its sign. */
+  shift(mm: number): string;
   /** A moment with its sign, from g·mm. */
   moment(gmm: number): string;
 }
@@ -34,6 +36,7 @@ export function readings(units: UnitSystem, fromMm: number): Readings {
     stationFine: (mm) => formatLength(mm - fromMm, units, { fine: true }),
     lengthFine: (mm) => formatLength(mm, units, { fine: true }),
     offset: (mm) => formatLength(mm, units, { fine: true, signed: true }),
+    shift: (mm) => formatShift(mm, units),
     moment: (gmm) => formatMoment(gmm, units, { signed: true }),
   };
 }

@@ -22,6 +22,7 @@ export function Airframe() {
   const palette = usePalette();
   const all = useAircraft(pieces);
   const selectedId = useView((state) => state.selectedId);
+  const hidden = useView((state) => state.hiddenIds);
   const skin = useDisposed(createSkinMaterial, []);
   const hullSkin = useDisposed(createSkinMaterial, []);
   const litSkin = useDisposed(createSkinMaterial, []);
@@ -38,8 +39,8 @@ export function Airframe() {
 
   useLive(({ document, balance, view }) => {
     const now = balance.get();
-    const { selectedId: id, down, view: looking } = view.getState();
-    const room = id ? roomFor(document.current(), now, id, down) : null;
+    const { selectedId: id, view: looking } = view.getState();
+    const room = id ? roomFor(document.current(), now, id) : null;
     for (const { uniforms } of [skin, hullSkin, litSkin]) {
       uniforms.uLimitsOn!.value = now.band && looking !== 'front' ? 1 : 0;
       if (now.band) uniforms.uLimits?.value.set(now.band.forwardMm, now.band.aftMm);
@@ -50,7 +51,8 @@ export function Airframe() {
     if (room?.allowed) hullSkin.uniforms.uRoomAt?.value.set(room.allowed.fromMm, room.allowed.toMm);
   });
 
-  return all.map((piece) => {
+  const shown = all.filter(({ sourceId }) => !hidden.includes(sourceId));
+  return shown.map((piece) => {
     if (piece.kind === 'wheel') return <Wheel key={piece.id} piece={piece} />;
     if (piece.kind === 'strut') return <Strut key={piece.id} piece={piece} />;
     const shows = piece.kind === 'hull' || (!hasHull && piece.kind === 'panel');

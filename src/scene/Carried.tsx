@@ -1,12 +1,13 @@
 import { useLayoutEffect, useRef } from 'react';
 import type { Group } from 'three';
 import type { Item } from '../model/edit';
-import { useAircraft, useBench, useLive } from '../store/react';
+import { useAircraft, useBench, useLive, useView } from '../store/react';
 import { writePoseTurn } from './frame';
 import { PartSolid } from './PartSolid';
 import { TankVessel } from './TankVessel';
 
-const idsOf = (list: string) => list.split(' ').filter(Boolean);
+const idsOf = (list: string, hidden: readonly string[]) =>
+  list.split(' ').filter((id) => id !== '' && !hidden.includes(id));
 
 /**
  * Everything carried: parts and tanks. They are placed by hand from the live document, so a drag moves
@@ -16,6 +17,7 @@ export function Carried() {
   const bench = useBench();
   const partIds = useAircraft(({ parts }) => parts.map(({ id }) => id).join(' '));
   const tankIds = useAircraft(({ tanks }) => tanks.map(({ id }) => id).join(' '));
+  const hidden = useView(({ hiddenIds }) => hiddenIds);
   const groups = useRef(new Map<string, Group>());
   const placed = useRef(new WeakMap<Group, Item>());
 
@@ -38,12 +40,12 @@ export function Carried() {
   };
   return (
     <>
-      {idsOf(partIds).map((id) => (
+      {idsOf(partIds, hidden).map((id) => (
         <group key={id} ref={keep(id)}>
           <PartSolid id={id} />
         </group>
       ))}
-      {idsOf(tankIds).map((id) => (
+      {idsOf(tankIds, hidden).map((id) => (
         <group key={id} ref={keep(id)}>
           <TankVessel id={id} />
         </group>

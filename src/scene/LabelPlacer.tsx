@@ -8,6 +8,7 @@ import type { Aircraft } from '../model/types';
 import { useBench } from '../store/react';
 import { toWorld } from './frame';
 import type { LabelElements } from './Labels';
+import type { StabilityElements } from './StabilityOverlay';
 
 /** How many of the heaviest things are named in the free view. */
 const HEAVIEST = 6;
@@ -24,10 +25,12 @@ const extentOf = (item: Item): Extent => {
 
 interface LabelPlacerProps {
   readonly elements: RefObject<LabelElements>;
+  /** No pill may cover these. */
+  readonly marks: RefObject<StabilityElements>;
 }
 
 /** Puts the pills where their things are, with each frame, and hides those that would cover another. */
-export function LabelPlacer({ elements }: LabelPlacerProps) {
+export function LabelPlacer({ elements, marks }: LabelPlacerProps) {
   const bench = useBench();
   const point = useMemo(() => new Vector3(), []);
   useFrame(({ camera, size }) => {
@@ -50,7 +53,7 @@ export function LabelPlacer({ elements }: LabelPlacerProps) {
       const [x, topPx] = toPx();
       asks.push({ id: item.id, x, topPx, bottomPx, width: Number(element.dataset.width), height: 22, must });
     }
-    const taken = [];
+    const taken = [...marks.current.boxes];
     if (cgMm) {
       toWorld(cgMm, point);
       const [x, y] = toPx();
@@ -73,12 +76,13 @@ interface Looking {
   readonly view: string;
   readonly selectedId: string | null;
   readonly hoveredId: string | null;
+  readonly hiddenIds: readonly string[];
 }
 
 /** What to name: the selected and the hovered always, the heaviest parts in the free view where there is room. */
 function wanted(
   aircraft: Aircraft,
-  { view, selectedId, hoveredId }: Looking,
+  { view, selectedId, hoveredId, hiddenIds }: Looking,
 ): { item: Item; must: boolean }[] {
   const asked = [selectedId, hoveredId].flatMap((id, i) => {
     const item = id && (i === 0 || id !== selectedId) ? itemById(aircraft, id) : undefined;
@@ -86,7 +90,7 @@ function wanted(
   });
   if (view !== 'free') return asked;
   const heavy = [...aircraft.parts]
-    .filter(({ id }) => id !== selectedId && id !== hoveredId)
+    .filter(({ id }) => id !== selectedId && id !== hoveredId && !hiddenIds.includes(id))
     .sort((a, b) => b.massG - a.massG)
     .slice(0, HEAVIEST)
     .map((item) => ({ item, must: false }));

@@ -1,7 +1,7 @@
 import { useLayoutEffect, useMemo } from 'react';
 import { type Color, PlaneGeometry } from 'three';
 import { pieces } from '../model/pieces';
-import { useAircraft, useLive, useView } from '../store/react';
+import { useAircraft, useCommitted, useLive, useView } from '../store/react';
 import { drawingPlane } from './drawingPlane';
 import { graduation, type RuleRun } from './graduation';
 import { createMatMaterial } from './matMaterial';
@@ -24,7 +24,8 @@ export function Mat() {
   const view = useView((state) => state.view);
   const units = useView((state) => state.units);
   const extent = useExtent();
-  const structure = useAircraft(pieces);
+  // The shadow follows once a reshaped piece is let go: it is too slow to paint with every move.
+  const structure = useCommitted(pieces);
   const zeroMm = useZero(view === 'front');
   const rectKey = matRect(extent).join(' ');
   const rect = useMemo(

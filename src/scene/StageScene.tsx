@@ -1,6 +1,5 @@
 import { useThree } from '@react-three/fiber';
 import { type RefObject, useEffect } from 'react';
-import type { Snapped } from '../interaction/snap';
 import { useBench, useLive } from '../store/react';
 import { Airframe } from './Airframe';
 import { BandSlab } from './BandSlab';
@@ -12,20 +11,25 @@ import { attachGestures } from './gestures';
 import { Heartbeat } from './Heartbeat';
 import { LabelPlacer } from './LabelPlacer';
 import type { LabelElements } from './Labels';
+import { MacMark } from './MacMark';
 import { Mat } from './Mat';
+import { NeutralPointMark } from './NeutralPointMark';
 import { usePalette } from './palette';
 import { Selection } from './Selection';
+import type { StabilityElements } from './StabilityOverlay';
+import { TipGrips } from './TipGrips';
 
 interface StageSceneProps {
   readonly box: RefObject<HTMLElement | null>;
   readonly labels: RefObject<LabelElements>;
   readonly resetFree: RefObject<() => void>;
   readonly refit: () => void;
-  readonly onDrag: (snapped: Snapped | null) => void;
+  readonly onDrag: (reading: string | null) => void;
+  readonly marks: RefObject<StabilityElements>;
 }
 
 /** Everything inside the canvas. */
-export function StageScene({ box, labels, resetFree, refit, onDrag }: StageSceneProps) {
+export function StageScene({ box, labels, resetFree, refit, onDrag, marks }: StageSceneProps) {
   const bench = useBench();
   const palette = usePalette();
   const get = useThree((state) => state.get);
@@ -64,10 +68,13 @@ export function StageScene({ box, labels, resetFree, refit, onDrag }: StageScene
         <Airframe />
         <Carried />
         <BandSlab />
+        <MacMark />
+        <TipGrips />
         <Selection />
+        <NeutralPointMark elements={marks} />
         <CgMark />
       </group>
-      <LabelPlacer elements={labels} />
+      <LabelPlacer elements={labels} marks={marks} />
       <Heartbeat />
     </>
   );

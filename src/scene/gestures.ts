@@ -1,10 +1,11 @@
 import type { Camera, Scene } from 'three';
 import { panElevation, zoomElevation } from '../interaction/elevation';
-import type { Snapped } from '../interaction/snap';
+import type { TipChord } from '../interaction/wingTip';
 import { itemById } from '../model/edit';
 import type { Bench } from '../store/bench';
-import { type ItemDrag, startItemDrag } from './itemDrag';
+import { type StageDrag, startItemDrag } from './itemDrag';
 import { type Hit, pick } from './picking';
+import { startTipDrag, tipAt } from './tipGrip';
 
 export interface GestureSetting {
   readonly bench: Bench;
@@ -12,14 +13,16 @@ export interface GestureSetting {
   readonly scene: () => Scene;
   /** Brings the view shown back to where it began. */
   readonly reset: () => void;
-  /** Told what a drag has caught on, and null when it ends. */
-  readonly onDrag: (snapped: Snapped | null) => void;
+  /** Told how a drag reads, and null when it ends. */
+  readonly onDrag: (reading: string | null) => void;
 }
 
 /** A finger or mouse may shake so much and still be a click, px. */
 const CLICK_PX = 5;
 /** Around a fingertip, for things smaller than one, px. */
 const FINGER_PX = 15;
+/** How near to a tip chord takes it in hand, px. */
+const TIP_PX = { mouse: 7, finger: 22 } as const;
 const WHEEL = 0.0015;
 
 type Place = readonly [x: number, y: number];
@@ -28,7 +31,8 @@ interface Press {
   readonly pointerId: number;
   readonly start: Place;
   readonly hit: Hit | null;
-  drag: ItemDrag | null;
+  readonly tip: TipChord | null;
+  drag: StageDrag | null;
   moved: boolean;
 }
 
@@ -66,11 +70,22 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
     return straight;
   };
 
+  const tipNear = (at: Place, finger: boolean): TipChord | null =>
+    tipAt(
+      bench,
+      {
+        camera: setting.camera,
+        sizePx: () => ({ width: box.clientWidth, height: box.clientHeight }),
+      },
+      at,
+      finger ? TIP_PX.finger : TIP_PX.mouse,
+    );
+
   const letGo = (how: 'setDown' | 'cancel') => {
     const dragging = press?.drag;
     press = null;
     if (!dragging) return;
-    bench.drag[how]();
+    dragging.end(how);
     setting.onDrag(null);
     box.style.cursor = '';
   };
@@ -84,18 +99,21 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
       press = null;
       return;
     }
-    const hit = pickNear(at, event.pointerType === 'touch');
-    press = { pointerId: event.pointerId, start: at, hit, drag: null, moved: false };
+    const finger = event.pointerType === 'touch';
+    const hit = pickNear(at, finger);
+    const tip = hit?.kind === 'item' ? null : tipNear(at, finger);
+    press = { pointerId: event.pointerId, start: at, hit, tip, drag: null, moved: false };
     const item = hit?.kind === 'item' ? itemById(bench.document.current(), hit.id) : undefined;
     if (item) bench.view.setState({ selectedId: item.id });
-    if (item && !item.locked) event.stopPropagation();
-    if ((item && !item.locked) || flat()) box.setPointerCapture(event.pointerId);
+    const inHand = tip !== null || (item !== undefined && !item.locked);
+    if (inHand) event.stopPropagation();
+    if (inHand || flat()) box.setPointerCapture(event.pointerId);
   };
 
   const dragAfter = (event: PointerEvent, at: Place, now: Press) => {
     const keys = { upright: event.shiftKey, free: event.altKey };
-    const snapped = now.drag?.moveTo(picture(at), keys);
-    if (snapped) setting.onDrag(snapped);
+    const reading = now.drag?.moveTo(picture(at), keys);
+    if (reading) setting.onDrag(reading);
   };
 
   const onMove = (event: PointerEvent) => {
@@ -119,8 +137,10 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
         camera: setting.camera,
         heightPx: () => box.clientHeight,
       });
-      if (press.drag) box.style.cursor = 'grabbing';
+    } else if (began && press.tip) {
+      press.drag = startTipDrag(bench, press.tip, picture(press.start), setting.camera);
     }
+    if (began && press.drag) box.style.cursor = press.tip ? 'ew-resize' : 'grabbing';
     if (press.drag) return dragAfter(event, at, press);
     if (elevation) pan(elevation, at, began ? press.start : before);
   };
@@ -140,7 +160,8 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
     const id = hit?.kind === 'item' ? hit.id : null;
     if (id !== bench.view.getState().hoveredId) bench.view.setState({ hoveredId: id });
     const item = id ? itemById(bench.document.current(), id) : undefined;
-    box.style.cursor = item ? (item.locked ? 'pointer' : 'grab') : '';
+    const besides = tipNear(at, false) ? 'ew-resize' : '';
+    box.style.cursor = item ? (item.locked ? 'pointer' : 'grab') : besides;
   };
 
   const onUp = (event: PointerEvent) => {

@@ -1,7 +1,7 @@
 import { type Camera, Vector3 } from 'three';
 import type { Vec3 } from '../engine/geometry/types';
 import { dragStep, type Grip, regrip } from '../interaction/dragStep';
-import type { Extent, Snapped } from '../interaction/snap';
+import type { Extent } from '../interaction/snap';
 import { itemById } from '../model/edit';
 import { extentOf, itemExtent, orientedBox } from '../model/extent';
 import { pieces } from '../model/pieces';
@@ -10,6 +10,7 @@ import type { Bench } from '../store/bench';
 import { toWorld } from './frame';
 import { mmPerPixel } from './mmPerPixel';
 import { pointerRay } from './picking';
+import { dragReading } from './stageReadings';
 import { extentOnce } from './useGround';
 
 /** How near to a neighbour, in pixels of the picture, a dragged thing catches on it. */
@@ -17,12 +18,14 @@ const REACH_PX = 7;
 /** How far out of the aircraft's box a thing can be dragged, mm. */
 const OUTSIDE_MM = 300;
 
-export interface ItemDrag {
-  /** Moves the item after the pointer; tells what it caught on. */
+/** Something in hand on the stage. */
+export interface StageDrag {
+  /** Moves it after the pointer; returns how that reads, or null where the pointer leads nowhere. */
   moveTo(
     at: readonly [number, number],
     keys: { readonly upright: boolean; readonly free: boolean },
-  ): Snapped | null;
+  ): string | null;
+  end(how: 'setDown' | 'cancel'): void;
 }
 
 /** What a dragged item may catch on: other parts, tanks, and formers. */
@@ -46,7 +49,7 @@ export function startItemDrag(
   itemId: string,
   grabbedMm: Vec3,
   lens: { readonly camera: () => Camera; readonly heightPx: () => number },
-): ItemDrag | null {
+): StageDrag | null {
   const aircraft = bench.document.current();
   const item = itemById(aircraft, itemId);
   if (!item || !bench.drag.pickUp(itemId)) return null;
@@ -78,7 +81,8 @@ export function startItemDrag(
       if (!snapped) return null;
       nowMm = snapped.positionMm;
       bench.drag.moveTo(nowMm);
-      return snapped;
+      return dragReading(bench, snapped);
     },
+    end: (how) => bench.drag[how](),
   };
 }

@@ -6,7 +6,7 @@ import type { ViewStore } from './viewStore';
 /** The balance of what is on the bench now, worked out once for each aircraft and loading. */
 export interface BalanceStore {
   get(): Balance;
-  /** Called after the aircraft, the fuel shown, the attitude or the estimate has changed. */
+  /** Called after the aircraft, the fuel shown, the attitude, a switch or the estimate has changed. */
   subscribe(listener: () => void): () => void;
 }
 
@@ -19,11 +19,11 @@ export function createBalanceStore(
   let balance: Balance | null = null;
   const get = () => {
     const aircraft = document.current();
-    const { fuelFraction, down } = view.getState();
+    const { fuelFraction, down, positions } = view.getState();
     const { estimate, fresh } = stability.get();
-    const wanted = [aircraft, fuelFraction, down, estimate, fresh];
+    const wanted = [aircraft, fuelFraction, down, positions, estimate, fresh];
     if (!balance || wanted.some((value, index) => value !== key[index])) {
-      balance = balanceAt(aircraft, { fuelFraction, down, estimate, estimateFresh: fresh });
+      balance = balanceAt(aircraft, { fuelFraction, down, positions, estimate, estimateFresh: fresh });
       key = wanted;
     }
     return balance;
@@ -34,7 +34,10 @@ export function createBalanceStore(
       const offDocument = document.subscribe(listener);
       const offStability = stability.subscribe(listener);
       const offView = view.subscribe((now, before) => {
-        if (now.fuelFraction !== before.fuelFraction || now.down !== before.down) listener();
+        const same = (['fuelFraction', 'down', 'positions'] as const).every(
+          (key) => now[key] === before[key],
+        );
+        if (!same) listener();
       });
       return () => {
         offDocument();

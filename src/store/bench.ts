@@ -5,6 +5,7 @@ import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
 import { createReshape, type Reshape } from './reshape';
+import { createRestStore, type RestStore } from './restStore';
 import { createStabilityStore, type StabilityStore } from './stabilityStore';
 import { createViewStore, type ViewState, type ViewStore } from './viewStore';
 
@@ -14,6 +15,7 @@ export interface Bench {
   readonly view: ViewStore;
   readonly balance: BalanceStore;
   readonly stability: StabilityStore;
+  readonly rest: RestStore;
   readonly axis: AxisStore;
   readonly drag: Drag;
   readonly reshape: Reshape;
@@ -24,11 +26,13 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
   const document = createDocumentStore(aircraft);
   const stability = createStabilityStore(document);
   const viewStore = createViewStore(view);
+  const balance = createBalanceStore(document, viewStore, stability);
   return {
     document,
     view: viewStore,
-    balance: createBalanceStore(document, viewStore, stability),
+    balance,
     stability,
+    rest: createRestStore(document, viewStore, balance),
     axis: createAxisStore(),
     drag: createDrag(document),
     reshape: createReshape(document),

@@ -3,6 +3,7 @@ import type { Balance } from '../model/balance';
 import type { Aircraft } from '../model/types';
 import type { AxisState } from './axisStore';
 import type { Bench } from './bench';
+import type { RestState } from './restStore';
 import type { StabilityState } from './stabilityStore';
 import type { ViewState } from './viewStore';
 
@@ -45,6 +46,11 @@ export function useBalance<T>(select: (balance: Balance) => T): T {
 export function useStability<T>(select: (stability: StabilityState) => T): T {
   const { stability } = useBench();
   return useSyncExternalStore(stability.subscribe, () => select(stability.get()));
+}
+
+export function useRest<T>(select: (rest: RestState) => T): T {
+  const { rest } = useBench();
+  return useSyncExternalStore(rest.subscribe, () => select(rest.get()));
 }
 
 /**

@@ -1,6 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Vec3 } from '../engine/geometry/types';
+import { type BenchAttitude, downOf, LEVEL_ATTITUDE } from '../model/attitude';
 import { LEVEL } from '../model/balance';
+import { AT_START, type Positions } from '../model/loadSwitches';
 import type { UnitSystem } from '../model/units';
 
 export type View = 'free' | 'side' | 'top' | 'front';
@@ -11,11 +13,19 @@ export interface ViewState {
   readonly view: View;
   readonly selectedId: string | null;
   readonly hoveredId: string | null;
+  /** Left out of the stage's picture; they weigh what they weigh. */
+  readonly hiddenIds: readonly string[];
   /** Usable liquid left at the moment shown, 1 full to 0 dry. */
   readonly fuelFraction: number;
   readonly playing: boolean;
+  /** The chosen position of each switch by its id; a switch that is not named is in its first. */
+  readonly positions: Positions;
+  /** How the aircraft is held; set with `setAttitude`, which keeps `down` with it. */
+  readonly attitude: BenchAttitude;
   /** Apparent down in the aircraft's frame. */
   readonly down: Vec3;
+  /** The uniform box with the same inertia is drawn on the stage. */
+  readonly boxShown: boolean;
   readonly units: UnitSystem;
   /** The reference point that readings are shown from; null is the datum. */
   readonly measureFromId: string | null;
@@ -29,12 +39,34 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     view: 'free',
     selectedId: null,
     hoveredId: null,
+    hiddenIds: [],
     fuelFraction: 1,
     playing: false,
+    positions: AT_START,
+    attitude: LEVEL_ATTITUDE,
     down: LEVEL,
+    boxShown: false,
     units: 'metric',
     measureFromId: null,
     theme: 'system',
     ...initial,
   }));
+}
+
+/** Takes something out of the picture, or puts it back. */
+export function toggleHidden(view: ViewStore, id: string): void {
+  view.setState(({ hiddenIds }) => ({
+    hiddenIds: hiddenIds.includes(id) ? hiddenIds.filter((one) => one !== id) : [...hiddenIds, id],
+  }));
+}
+
+/** Holds the aircraft another way; the liquid settles to it. */
+export function setAttitude(view: ViewStore, change: Partial<BenchAttitude>): void {
+  const attitude = { ...view.getState().attitude, ...change };
+  view.setState({ attitude, down: downOf(attitude) });
+}
+
+/** Puts a switch in a position. */
+export function setSwitch(view: ViewStore, switchId: string, positionId: string): void {
+  view.setState(({ positions }) => ({ positions: { ...positions, [switchId]: positionId } }));
 }

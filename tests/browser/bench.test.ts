@@ -42,6 +42,17 @@ describe('the elevations and the beam are one drawing', () => {
       const { band } = await look(page);
       if (!band) throw new Error('the demo aircraft has a band');
       const stage = await page.locator('[data-testid=stage] canvas').boundingBox();
+      // Closer in about the band, so that the plumb line does not cover its edge; the beam must follow.
+      const about = await onPage(page, [band.aftMm, 0, 0]);
+      await page.mouse.move(about.x, about.y);
+      const scale = () => page.evaluate(() => window.counterpoise.axis.getState().station.mmPerPx);
+      const before = await scale();
+      await page.mouse.wheel(0, -900);
+      await page.waitForFunction(
+        (was) => window.counterpoise.axis.getState().station.mmPerPx < was / 2,
+        before,
+      );
+      await settled(page);
       const beam = await page.getByTestId('beam').boundingBox();
       if (!stage || !beam) throw new Error('stage or beam not shown');
       expect(beam.x).toBeCloseTo(stage.x, 1);

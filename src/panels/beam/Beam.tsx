@@ -1,7 +1,10 @@
 import './beam.css';
+import './stabilityMarks.css';
 import { useAxis, useView } from '../../store/react';
 import { useBenchValue } from '../Live';
 import { burns, lateralLine, rows, stationLine } from './lines';
+import { MacScale } from './MacScale';
+import { EstimatedZone, NeutralPoint } from './NeutralPoint';
 import { Ruler } from './Ruler';
 import { Travel } from './Travel';
 import { Weights } from './Weights';
@@ -16,9 +19,11 @@ export function Beam() {
   const heightPx = travels ? rows.bottom : rows.bottomWithoutTravel;
   return (
     <div className="beam" data-testid="beam" style={{ height: heightPx }}>
-      <Weights line={line} key={line.axis}>
+      <Weights line={line} key={line.axis} over={!front && <NeutralPoint heightPx={heightPx} />}>
         <Zone line={line} heightPx={heightPx} />
+        {!front && <EstimatedZone heightPx={heightPx} />}
         <Ruler line={line} />
+        {!front && <MacScale />}
       </Weights>
       {travels && <Travel line={line} widthPx={widthPx} />}
     </div>

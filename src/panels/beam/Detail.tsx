@@ -6,21 +6,30 @@ import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';
 import { useDrawn } from '../useDrawn';
 import { type Line, rows } from './lines';
+import { MarginEnds } from './MarginPlot';
+import { Spread } from './Spread';
 import { detailFactor } from './ticks';
 
 const WIDTH_PX = 176;
 /** What the detail takes up with its caption, px. */
 export const DETAIL_PX = WIDTH_PX + 136;
+/** A strip narrower than this has no room for it, px. */
+export const LEAST_DETAIL_PX = 560;
 const HEIGHT_PX = rows.travelBottom - rows.travelTop;
+
+/** Full at the top, dry at the foot. */
+const toDetailY = (fraction: number) => (1 - fraction) * HEIGHT_PX;
 
 interface DetailProps {
   readonly line: Line;
   readonly axis: Axis;
   readonly widthPx: number;
+  /** Names the margins at either end too, where they have no picture of their own. */
+  readonly margins: boolean;
 }
 
 /** The CG travel enlarged along the axis only, and saying so, when at true scale its shape cannot be seen. */
-export function Detail({ line, axis, widthPx }: DetailProps) {
+export function Detail({ line, axis, widthPx, margins }: DetailProps) {
   const bench = useBench();
   const say = useReadings();
   const curve = useRef<SVGPathElement>(null);
@@ -51,7 +60,7 @@ export function Detail({ line, axis, widthPx }: DetailProps) {
     const live = line.pick(bench.axis.getState());
     const { lowMm, highMm, middleMm } = stretch();
     const x = (mm: number) => WIDTH_PX / 2 + ((mm - middleMm) / live.mmPerPx) * factor;
-    const y = (fraction: number) => (1 - fraction) * HEIGHT_PX;
+    const y = toDetailY;
     curve.current?.setAttribute(
       'd',
       `M${travel.map((p) => `${x(p.cgMm[line.axis])} ${y(p.fuelFraction)}`).join('L')}`,
@@ -70,7 +79,11 @@ export function Detail({ line, axis, widthPx }: DetailProps) {
     if (ends.current) ends.current.textContent = `${say.lengthFine(highMm - lowMm)} of travel`;
   });
 
-  if (factor < 2 || widthPx < 560) return null;
+  const toPx = (mm: number) => {
+    const live = line.pick(bench.axis.getState());
+    return WIDTH_PX / 2 + ((mm - stretch().middleMm) / live.mmPerPx) * factor;
+  };
+  if (factor < 2 || widthPx < LEAST_DETAIL_PX) return null;
   const left = onLeft ? 76 : widthPx - WIDTH_PX - 16;
   return (
     // biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group in a drawing takes no focus
@@ -81,6 +94,7 @@ export function Detail({ line, axis, widthPx }: DetailProps) {
       <rect className="detail-paper" width={WIDTH_PX} height={HEIGHT_PX} />
       <rect ref={zone} className="detail-zone" height={HEIGHT_PX} />
       <g clipPath="url(#detail-edge)">
+        <Spread line={line} x={toPx} y={toDetailY} />
         <path ref={curve} className="travel-curve" />
         <g ref={disc}>
           <QuarteredDisc />
@@ -89,6 +103,7 @@ export function Detail({ line, axis, widthPx }: DetailProps) {
       <rect className="detail-frame" width={WIDTH_PX} height={HEIGHT_PX} />
       <path ref={limits} className="detail-limits" />
       <g textAnchor={onLeft ? 'start' : 'end'} transform={`translate(${onLeft ? WIDTH_PX + 8 : -8} 0)`}>
+        {margins && <MarginEnds />}
         <text y="24">enlarged ×{factor}</text>
         <text y="40">along the axis</text>
         <text ref={ends} y="56" />

@@ -8,13 +8,18 @@ import { QuarteredDisc } from '../icons';
 import { useBenchValue } from '../Live';
 import { type Readings, useReadings } from '../readings';
 import { useDrawn } from '../useDrawn';
-import { DETAIL_PX, Detail } from './Detail';
+import { DETAIL_PX, Detail, LEAST_DETAIL_PX } from './Detail';
 import { type Line, rows } from './lines';
+import { MarginPlot } from './MarginPlot';
+import { labelSide, PLOT_PX, plotLeft } from './marginCurve';
+import { Spread } from './Spread';
 
 const RISE_PX = rows.travelBottom - rows.travelTop;
 
 /** A character of the label, whose figures are all of one width; measuring would lay the page out again. */
 const CHARACTER_PX = 8;
+/** Room for a station alone. */
+const LEAST_LABEL_PX = 80;
 
 /** Fuel remaining runs downward: full at the top, dry at the foot. */
 const fractionToY = (fraction: number) => rows.travelTop + (1 - fraction) * RISE_PX;
@@ -50,6 +55,14 @@ export function Travel({ line, widthPx }: TravelProps) {
   const reservePct = useAircraft((aircraft) => aircraft.fuel?.reservePct ?? 0);
   const percent = useBenchValue(({ view }) => Math.round(view.getState().fuelFraction * 100));
   const words = useBenchValue(() => momentWords(bench, say, line));
+  const plotPx = useBenchValue(({ balance }) => {
+    const { cgMm, margin } = balance.get();
+    if (!margin || !cgMm || line.axis === 1) return null;
+    const cgPx = axisToPx(axis, cgMm[0]);
+    const side = cgPx > widthPx / 2 ? 'left' : 'right';
+    const detail = widthPx < LEAST_DETAIL_PX ? null : side;
+    return plotLeft({ widthPx, cgPx, detail, detailPx: DETAIL_PX, labelPx: LEAST_LABEL_PX });
+  });
 
   useDrawn(() => {
     const { travel, cgMm } = bench.balance.get();
@@ -62,10 +75,19 @@ export function Travel({ line, widthPx }: TravelProps) {
     if (!cgMm) return;
     const [x, y] = [axisToPx(live, cgMm[line.axis]), fractionToY(fuelFraction)];
     handle.current?.setAttribute('transform', `translate(${x} ${y})`);
-    const wordsPx = momentWords(bench, say, line).length * CHARACTER_PX;
     const width = bench.axis.getState().widthPx;
-    const roomPx = width - (x > width / 2 ? 14 : DETAIL_PX);
-    const flip = x + 18 + wordsPx > roomPx && x - 18 - wordsPx > 12;
+    const plotOnLeft = plotPx !== null && plotPx < x;
+    const fromPx = plotOnLeft ? plotPx + PLOT_PX : 50;
+    const toPx =
+      plotPx !== null && !plotOnLeft
+        ? plotPx
+        : width - (x > width / 2 || width < LEAST_DETAIL_PX ? 14 : DETAIL_PX);
+    const place = (text: string) => labelSide(x, text.length * CHARACTER_PX, fromPx, toPx);
+    const full = momentWords(bench, say, line);
+    const station = full.split(' · ', 1)[0] ?? '';
+    const said = place(full) === null && plotPx !== null ? station : full;
+    const flip = place(said) === 'left';
+    if (label.current) label.current.textContent = said;
     label.current?.setAttribute('x', String(flip ? x - 18 : x + 18));
     label.current?.setAttribute('text-anchor', flip ? 'end' : 'start');
     label.current?.setAttribute('y', String(y + 4.5));
@@ -117,9 +139,11 @@ export function Travel({ line, widthPx }: TravelProps) {
             )}
           </g>
         )}
+        <Spread line={line} x={(mm) => axisToPx(line.pick(bench.axis.getState()), mm)} y={fractionToY} />
         <path ref={curve} className="travel-curve" />
       </g>
-      <Detail line={line} axis={axis} widthPx={widthPx} />
+      <Detail line={line} axis={axis} widthPx={widthPx} margins={plotPx === null && line.axis === 0} />
+      {plotPx !== null && <MarginPlot leftPx={plotPx} />}
       <g
         ref={handle}
         className="travel-handle"
@@ -154,9 +178,7 @@ export function Travel({ line, widthPx }: TravelProps) {
         </g>
       </g>
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group in a drawing takes no focus */}
-      <text ref={label} className="travel-label figure" aria-hidden="true">
-        {words}
-      </text>
+      <text ref={label} className="travel-label figure" aria-hidden="true" />
     </svg>
   );
 }

@@ -26,10 +26,12 @@ function placeSquare(square: SVGRectElement, sizePx: number, footPx: number): vo
 interface WeightsProps {
   readonly line: Line;
   readonly children: ReactNode;
+  /** Drawn over the weights. */
+  readonly over: ReactNode;
 }
 
 /** The beam itself. Its weights are made by React and moved by hand, so that a drag renders nothing. */
-export function Weights({ line, children }: WeightsProps) {
+export function Weights({ line, children, over }: WeightsProps) {
   const bench = useBench();
   const say = useReadings();
   const widthPx = useAxis((state) => state.widthPx);
@@ -175,6 +177,7 @@ export function Weights({ line, children }: WeightsProps) {
       <g ref={fulcrum} className="fulcrum">
         <path d={`M0 0L15 ${rows.ruler - rows.beam - 3}H-15Z`} />
       </g>
+      {over}
       <path ref={leader} className="leader" />
       <text ref={tag} className="weight-tag" y={rows.tag} />
       <TiltWords line={line} widthPx={widthPx} />

@@ -20,13 +20,15 @@ export function Zone({ line, heightPx }: ZoneProps) {
   const aftMm = useBenchValue(limit('aftMm'));
   const lateral = line.axis === 1;
   const tolerance = useAircraft((aircraft) => aircraft.lateralToleranceMm);
+  const estimated = useBenchValue(({ balance }) => !lateral && balance.get().bandFrom === 'estimate');
+  const fresh = useBenchValue(({ balance }) => balance.get().estimateFresh);
   if (forwardMm === null || aftMm === null) return null;
   const [a, b] = [axisToPx(axis, forwardMm), axisToPx(axis, aftMm)];
   const [left, right] = [Math.min(a, b), Math.max(a, b)];
   const leftLabel = lateral ? `±${say.length(tolerance)}` : say.station(forwardMm);
   return (
     // biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group in a drawing takes no focus
-    <g className="zone" aria-hidden="true">
+    <g className="zone" data-estimated={estimated} data-fresh={!estimated || fresh} aria-hidden="true">
       <rect x={left} width={Math.max(right - left, 1)} y="0" height={heightPx} />
       <path d={`M${left} 0V${heightPx}M${right} 0V${heightPx}`} />
       <text x={left - 6} y={rows.labels} textAnchor="end" className="figure">

@@ -35,12 +35,15 @@ export const rows = {
   tag: 34,
   weightsTop: 40,
   beam: 122,
-  ruler: 172,
-  numerals: 190,
-  travelTop: 210,
-  travelBottom: 276,
-  bottom: 288,
-  bottomWithoutTravel: 200,
+  ruler: 168,
+  numerals: 185,
+  /** The second scale, in % MAC. */
+  mac: 193,
+  macNumerals: 213,
+  travelTop: 232,
+  travelBottom: 298,
+  bottom: 310,
+  bottomWithoutTravel: 222,
 } as const;
 
 export const burns = ({ balance }: Bench): boolean => balance.get().travel.length > 1;

@@ -4,6 +4,8 @@ import { formatTime, formatVolume } from '../../model/units';
 import { useAircraft, useBench, useView } from '../../store/react';
 import { Icon } from '../icons';
 import { Live, useBenchValue } from '../Live';
+import { Attitude } from '../loading/Attitude';
+import { AttitudeButton } from '../loading/AttitudeButton';
 import { useDrawn } from '../useDrawn';
 import { endOf, fractionAt, phaseAt, timeOfFraction } from './burnClock';
 import { ProfileDialog } from './ProfileDialog';
@@ -19,7 +21,10 @@ export function Burn() {
   const burns = useBenchValue((bench) => clockOf(bench) !== null);
   const fuel = useAircraft((aircraft) => aircraft.fuel);
   const usable = useBenchValue(({ balance }) => balance.get().usableMl > 0);
+  const wet = useAircraft((aircraft) => aircraft.tanks.length > 0);
+  const [tilting, setTilting] = useState(false);
   return (
+    <>
     <div className="burn" data-testid="burn">
       {burns && fuel ? (
         <Running />
@@ -29,7 +34,10 @@ export function Burn() {
         </p>
       )}
       {!burns && fuel && usable && <ProfileButton />}
+      {wet && <AttitudeButton open={tilting} onToggle={() => setTilting(!tilting)} />}
     </div>
+    {wet && tilting && <Attitude />}
+    </>
   );
 }
 

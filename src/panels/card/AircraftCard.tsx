@@ -5,6 +5,8 @@ import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { RowsTable } from '../fields/RowsTable';
 import { TextEntry } from '../fields/TextEntry';
+import { EstimatePlace } from '../stability/EstimatePlace';
+import { MarginFields } from '../stability/MarginFields';
 import { BandFields } from './BandFields';
 import { BareAirframeFields } from './BareAirframeFields';
 import { FuelFields } from './FuelFields';
@@ -68,8 +70,9 @@ export function AircraftCard() {
         />
       </section>
       <section>
-        <h3>Target band</h3>
+        <h3>Where must the CG be?</h3>
         <BandFields />
+        <MarginFields />
         <Measure
           label="Lateral, up to"
           quantity="length"
@@ -78,6 +81,7 @@ export function AircraftCard() {
           write={(aircraft, lateralToleranceMm) => ({ ...aircraft, lateralToleranceMm })}
         />
       </section>
+      <EstimatePlace />
       <section>
         <h3>Bare airframe</h3>
         <BareAirframeFields />

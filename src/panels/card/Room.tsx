@@ -14,10 +14,10 @@ let kept: {
 } | null = null;
 
 /** The room of now; its figures are asked for one by one. */
-function roomOf({ document, balance, view }: Bench, id: string) {
+function roomOf({ document, balance }: Bench, id: string) {
   const answer = balance.get();
   if (kept?.balance !== answer || kept.id !== id) {
-    kept = { balance: answer, id, room: roomFor(document.current(), answer, id, view.getState().down) };
+    kept = { balance: answer, id, room: roomFor(document.current(), answer, id) };
   }
   return kept.room;
 }

@@ -1,20 +1,32 @@
-import { useRef } from 'react';
+import { lazy, Suspense, useRef, useState } from 'react';
+import { cgShiftForMass } from '../../engine/balance/sensitivity';
+import type { MassProperties } from '../../engine/mass/types';
 import type { Bench } from '../../store/bench';
 import { weightsAlong } from '../beam/weights';
 import { Live } from '../Live';
 import { momentAbout } from '../manifest/order';
 import { useReadings } from '../readings';
 
-/** How far "10 mm aft" moves it, mm. */
-const STEP_MM = 10;
+const MomentDialog = lazy(() =>
+  import('../sums/MomentDialog').then((module) => ({ default: module.MomentDialog })),
+);
 
-/** The sum behind the selected thing's pull on the beam. */
+/** How far "10 mm aft" moves it, mm, and what "10 g more" adds, g. */
+const STEP_MM = 10;
+const STEP_G = 10;
+
+/** The sum behind the selected thing's pull on the beam, and what the CG makes of it. */
 export function Working({ id }: { readonly id: string }) {
   const say = useReadings();
-  const kept = useRef<{ key: unknown; lines: readonly string[] }>({ key: null, lines: [] });
+  const kept = useRef<{ key: unknown; say: unknown; lines: readonly string[] }>({
+    key: null,
+    say: null,
+    lines: [],
+  });
+  const [open, setOpen] = useState(false);
   const lines = ({ balance }: Bench): readonly string[] => {
     const answer = balance.get();
-    if (kept.current.key === answer) return kept.current.lines;
+    if (kept.current.key === answer && kept.current.say === say) return kept.current.lines;
     const own = weightsAlong(answer, 0).find(({ sourceId }) => sourceId === id);
     const cgMm = answer.cgMm?.[0];
     const made =
@@ -23,9 +35,10 @@ export function Working({ id }: { readonly id: string }) {
         : [
             `${say.mass(own.massG)} × (${say.station(own.atMm)} − ${say.stationFine(cgMm)})`,
             `= ${say.moment(momentAbout(own.massG, own.atMm, cgMm))}`,
-            `${say.length(STEP_MM)} aft → CG ${say.offset((own.massG / answer.massG) * STEP_MM)}`,
+            `${say.length(STEP_MM)} aft → CG ${say.shift((own.massG / answer.massG) * STEP_MM)}`,
+            `${say.mass(STEP_G)} more → CG ${say.shift(perStep(answer, own.atMm))}`,
           ];
-    kept.current = { key: answer, lines: made };
+    kept.current = { key: answer, say, lines: made };
     return made;
   };
   return (
@@ -40,6 +53,21 @@ export function Working({ id }: { readonly id: string }) {
       <p className="figure">
         <Live read={(bench) => lines(bench)[2] ?? ''} />
       </p>
+      <p className="figure">
+        <Live read={(bench) => lines(bench)[3] ?? ''} />
+      </p>
+      <button type="button" className="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
+        Show the sum
+      </button>
+      {open && (
+        <Suspense fallback={null}>
+          <MomentDialog id={id} onClose={() => setOpen(false)} />
+        </Suspense>
+      )}
     </section>
   );
 }
+
+/** CG shift when STEP_G more lies at a station, mm. */
+const perStep = (whole: MassProperties, stationMm: number): number =>
+  cgShiftForMass(whole, [stationMm, 0, 0], STEP_G)?.[0] ?? 0;

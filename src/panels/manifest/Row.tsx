@@ -29,6 +29,7 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
   const say = useReadings();
   const { id, name, role, locked, typical, counted } = row;
   const selected = useView((view) => view.selectedId === id);
+  const hidden = useView((view) => view.hiddenIds.includes(id));
   const nothingSelected = useView((view) => view.selectedId === null);
   return (
     <>
@@ -57,6 +58,7 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
               </span>
             )}
             {locked && <Icon name="lock" />}
+            {hidden && <Icon name="hidden" />}
           </button>
         </th>
         <td className="figure">

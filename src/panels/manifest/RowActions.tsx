@@ -1,7 +1,8 @@
 import { BARE_AIRFRAME_ID } from '../../model/bareAirframe';
 import { removeItem } from '../../model/edit';
 import type { ManifestRow } from '../../model/manifestRows';
-import { useBench, useCommitted } from '../../store/react';
+import { useBench, useCommitted, useView } from '../../store/react';
+import { toggleHidden } from '../../store/viewStore';
 import { useEdit } from '../fields/useEdit';
 import { Icon, type IconName } from '../icons';
 import { type Added, duplicate, mirrored, toggleLock } from './actions';
@@ -15,6 +16,7 @@ export function useActions() {
     if (added && edit(step, () => added.aircraft) === null) bench.view.setState({ selectedId: added.id });
   };
   return {
+    hide: (id: string) => toggleHidden(bench.view, id),
     lock: (id: string, name: string) =>
       edit(`Lock or unlock ${name}`, (aircraft) => toggleLock(aircraft, id)),
     duplicate: (id: string, name: string) => add(`Duplicate ${name}`, (aircraft) => duplicate(aircraft, id)),
@@ -32,6 +34,7 @@ export function RowActions({ row: { id, name, group, locked } }: { readonly row:
   const offCentre = useCommitted(({ parts, tanks }) =>
     [...parts, ...tanks].some((item) => item.id === id && item.positionMm[1] !== 0),
   );
+  const hidden = useView(({ hiddenIds }) => hiddenIds.includes(id));
   if (id === BARE_AIRFRAME_ID) return null;
   return (
     <tr className="row-actions">
@@ -44,6 +47,12 @@ export function RowActions({ row: { id, name, group, locked } }: { readonly row:
             onPick={() => act.lock(id, name)}
           />
         )}
+        <Action
+          icon={hidden ? 'hidden' : 'seen'}
+          label={hidden ? `Show ${name}` : `Hide ${name}; it still weighs`}
+          pressed={hidden}
+          onPick={() => act.hide(id)}
+        />
         <Action icon="copy" label={`Duplicate ${name}`} onPick={() => act.duplicate(id, name)} />
         {group !== 'structure' && (
           <Action

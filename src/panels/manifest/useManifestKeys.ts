@@ -37,6 +37,9 @@ export function useManifestKeys(order: readonly string[], onOpenCard: () => void
         case 'l':
           act.lock(selectedId, name);
           break;
+        case 'h':
+          act.hide(selectedId);
+          break;
         case 'd':
           act.duplicate(selectedId, name);
           break;

@@ -1,0 +1,72 @@
+import './loading.css';
+import { ATTITUDES, type AttitudeTravel } from '../../model/attitude';
+import { formatAngle } from '../../model/units';
+import { setAttitude } from '../../store/viewStore';
+import { useBench, useRest, useView } from '../../store/react';
+import { type Readings, useReadings } from '../readings';
+
+/** As far as the slider goes: beyond it nothing flies on, and free fall would leave no down. */
+const STEEPEST_DEG = 80;
+
+/** How the aircraft is held: the liquid settles to it, and the CG with the liquid. */
+export function Attitude() {
+  const bench = useBench();
+  const say = useReadings();
+  const { pitchDeg, rollDeg, forwardG } = useView((view) => view.attitude);
+  const wander = useRest((rest) => rest.wander);
+  const chosen = ATTITUDES.find(
+    (one) => one.pitchDeg === pitchDeg && one.rollDeg === rollDeg && one.forwardG === forwardG,
+  );
+  return (
+    <div className="attitude" data-testid="attitude">
+      <fieldset className="segments">
+        <legend className="unseen">Attitude</legend>
+        {ATTITUDES.map((attitude) => (
+          <button
+            key={attitude.id}
+            type="button"
+            aria-pressed={attitude === chosen}
+            onClick={() => {
+              const { id: _id, name: _name, ...held } = attitude;
+              setAttitude(bench.view, held);
+            }}
+          >
+            {attitude.name}
+          </button>
+        ))}
+      </fieldset>
+      <label className="pitch">
+        <span className="pitch-name">Dive</span>
+        <input
+          type="range"
+          min={-STEEPEST_DEG}
+          max={STEEPEST_DEG}
+          step="1"
+          value={pitchDeg}
+          aria-label="Nose up or down"
+          aria-valuetext={`${formatAngle(Math.abs(pitchDeg))} nose ${pitchDeg < 0 ? 'down' : 'up'}`}
+          onChange={(event) => setAttitude(bench.view, { pitchDeg: Number(event.target.value) })}
+        />
+        <span className="pitch-name">Climb</span>
+        <output className="figure">{formatAngle(pitchDeg, { signed: true })}</output>
+      </label>
+      <p className="wander hint">{wander ? wanderWords(wander, say) : 'Settling the liquid …'}</p>
+    </div>
+  );
+}
+
+/** Less than this is not worth a word, mm. */
+const WORTH_SAYING_MM = 0.05;
+
+function wanderWords({ station, buttline }: AttitudeTravel, say: Readings): string {
+  const alongMm = station.most.mm - station.least.mm;
+  const acrossMm = buttline.most.mm - buttline.least.mm;
+  if (alongMm < WORTH_SAYING_MM && acrossMm < WORTH_SAYING_MM) {
+    return 'Attitude travel: none, with the fuel shown.';
+  }
+  const sideways =
+    acrossMm < WORTH_SAYING_MM ? '' : `; ${say.lengthFine(acrossMm)} sideways (${lower(buttline.most.attitude)})`;
+  return `Attitude travel with this fuel: ${say.lengthFine(alongMm)}, from ${lower(station.least.attitude)} to ${lower(station.most.attitude)}${sideways}.`;
+}
+
+const lower = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);

@@ -1,0 +1,35 @@
+import './loading.css';
+import { positionOf, switchesOf } from '../../model/loadSwitches';
+import { setSwitch } from '../../store/viewStore';
+import { useBench, useCommitted, useView } from '../../store/react';
+
+/** What is aboard and how the undercarriage stands: a switch each. Nothing on an aircraft without. */
+export function LoadSwitches() {
+  const bench = useBench();
+  const key = useCommitted((aircraft) => JSON.stringify(switchesOf(aircraft)));
+  const positions = useView((view) => view.positions);
+  const switches = switchesOf(bench.document.api.getState().committed);
+  if (key === '[]') return null;
+  return (
+    <div className="load-switches" data-testid="switches">
+      {switches.map((one) => {
+        const chosen = positionOf(one, positions);
+        return (
+          <fieldset key={one.id}>
+            <legend>{one.name}</legend>
+            {one.positions.map((position) => (
+              <button
+                key={position.id}
+                type="button"
+                aria-pressed={position === chosen}
+                onClick={() => setSwitch(bench.view, one.id, position.id)}
+              >
+                {position.name}
+              </button>
+            ))}
+          </fieldset>
+        );
+      })}
+    </div>
+  );
+}

@@ -1,0 +1,165 @@
+import './stability.css';
+import { pctMacToStation } from '../../engine/wing/planform';
+import { wingPlanform } from '../../model/band';
+import { marginWords } from '../../model/marginWords';
+import { changeStability, ESTIMATE_ADVICE, stabilityInput, stabilitySettings } from '../../model/stability';
+import { formatArea, formatNumber } from '../../model/units';
+import { useAircraft, useBalance, useStability } from '../../store/react';
+import { Tick } from '../fields/Choice';
+import { Icon } from '../icons';
+import { Live } from '../Live';
+import { type Readings, useReadings } from '../readings';
+import { Figure } from './Figure';
+import { SpanLoading } from './SpanLoading';
+import { ofMac, panelWords, shiftWords } from './words';
+
+/** The estimate of the neutral point with all that bears on its trust; always called an estimate. */
+export default function EstimateFigures() {
+  const say = useReadings();
+  const estimate = useStability((stability) => stability.estimate);
+  const fresh = useStability((stability) => stability.fresh);
+  const fault = useStability((stability) => stability.fault);
+  const counted = useAircraft((aircraft) => stabilitySettings(aircraft).fuselage);
+  const hasHull = useAircraft((aircraft) => stabilityInput(aircraft).hull !== null);
+  return (
+    <div className="estimate" data-testid="estimate" data-fresh={fresh && estimate !== null}>
+      <h3>
+        Estimate
+        {!fresh && <span className="estimate-waits">being worked out…</span>}
+      </h3>
+      {fault && <p className="fault">{fault}</p>}
+      {!estimate && !fault && fresh && <p className="hint">Nothing aboard lifts, so there is no estimate.</p>}
+      {estimate && (
+        <dl className="figures">
+          <Figure name="Estimated neutral point" strong>
+            {say.stationFine(estimate.neutralPointMm)}
+            <span>{ofMac(estimate.pctMac)}</span>
+          </Figure>
+          <Margins />
+          <EstimatedBand say={say} />
+        </dl>
+      )}
+      <Warning say={say} />
+      {estimate && <p className="estimate-advice">{ESTIMATE_ADVICE}</p>}
+      <Wing say={say} />
+      {hasHull && (
+        <Tick
+          label="Count the fuselage"
+          step="Change whether the fuselage is counted"
+          read={(aircraft) => stabilitySettings(aircraft).fuselage}
+          write={(aircraft, fuselage) => changeStability(aircraft, { fuselage })}
+        />
+      )}
+      {estimate && (
+        <>
+          {hasHull && counted && (
+            <p className="hint">{shiftWords(estimate.fuselageShiftMm, say.lengthFine)}</p>
+          )}
+          <dl className="figures">
+            <Figure name="Estimated lift-curve slope">
+              {formatNumber(estimate.clAlphaPerRad, 2)}
+              <span>per rad</span>
+            </Figure>
+            {estimate.textbookMm !== null && (
+              <Figure name="Textbook sum">
+                {say.stationFine(estimate.textbookMm)}
+                <span>surfaces alone</span>
+              </Figure>
+            )}
+          </dl>
+          {estimate.textbookDiffers && (
+            <p className="estimate-warning">
+              <Icon name="warn" />
+              The textbook sum and the lattice part by more than is usual: look over the geometry before you
+              trust this estimate.
+            </p>
+          )}
+          <p className="hint">{panelWords(estimate)}</p>
+          <SpanLoading estimate={estimate} />
+          <h4>This estimate leaves out</h4>
+          <ul className="leaves-out">
+            {estimate.leavesOut.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
+  );
+}
+
+/** The static margin at the loading shown, and the least over the burn. */
+function Margins() {
+  const now = useBalance(({ margin }) => margin?.nowPct ?? null);
+  const least = useBalance(({ margin }) => margin?.leastPct ?? null);
+  const at = useBalance(({ margin }) => margin?.atFuelFraction ?? 0);
+  const burns = useBalance(({ travel }) => travel.length > 1);
+  if (now === null || least === null) return null;
+  const when = at > 0.995 ? 'full' : at < 0.005 ? 'dry' : `${Math.round(at * 100)} % left`;
+  return (
+    <>
+      <Figure name="Estimated margin now" strong>
+        {ofMac(now)}
+      </Figure>
+      {burns && (
+        <Figure name="Least, over the burn">
+          {ofMac(least)}
+          <span>{when}</span>
+        </Figure>
+      )}
+    </>
+  );
+}
+
+function EstimatedBand({ say }: { readonly say: Readings }) {
+  const forwardMm = useBalance(({ estimatedBand }) => estimatedBand?.forwardMm ?? null);
+  const aftMm = useBalance(({ estimatedBand }) => estimatedBand?.aftMm ?? null);
+  if (forwardMm === null || aftMm === null) return null;
+  return (
+    <Figure name="Estimated band">
+      {say.station(forwardMm)} – {say.station(aftMm)}
+    </Figure>
+  );
+}
+
+/** That the stated band reaches behind the estimated neutral point. */
+function Warning({ say }: { readonly say: Readings }) {
+  const warning = useBalance((balance) => marginWords(balance, 'fuel', say.length).warning);
+  if (!warning) return null;
+  return (
+    <p className="estimate-warning">
+      <Icon name="warn" />
+      {warning}
+    </p>
+  );
+}
+
+/** The wing that % MAC is read on: exact integrals, no estimate. */
+function Wing({ say }: { readonly say: Readings }) {
+  const wing = useAircraft(wingPlanform);
+  if (!wing) return null;
+  return (
+    <dl className="figures">
+      <Figure name="MAC">
+        {say.lengthFine(wing.macMm)}
+        <span>buttline {say.length(wing.macButtlineMm)}</span>
+      </Figure>
+      <Figure name="LEMAC">
+        {say.stationFine(wing.lemacMm)}
+        <span>quarter {say.station(pctMacToStation(wing, 25))}</span>
+      </Figure>
+      <Figure name="Wing area">
+        {formatArea(wing.areaMm2, say.units)}
+        <span>aspect ratio {formatNumber(wing.aspectRatio, 1)}</span>
+      </Figure>
+      <Figure name="CG now">
+        <Live
+          read={({ balance }) => {
+            const cgMm = balance.get().cgMm;
+            return cgMm ? ofMac((100 * (cgMm[0] - wing.lemacMm)) / wing.macMm) : '–';
+          }}
+        />
+      </Figure>
+    </dl>
+  );
+}

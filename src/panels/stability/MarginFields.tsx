@@ -1,0 +1,66 @@
+import { COMMON_MARGINS } from '../../engine/wing/margin';
+import { changeStability, likelyMarginKind, type MarginKind, stabilitySettings } from '../../model/stability';
+import type { Aircraft } from '../../model/types';
+import { useCommitted } from '../../store/react';
+import { Measure } from '../fields/Measure';
+import { useEdit } from '../fields/useEdit';
+
+const kindNames: Readonly<Record<MarginKind, string>> = {
+  trainer: 'a trainer',
+  sport: 'a sport aircraft',
+  aerobatic: 'an aerobatic aircraft',
+  glider: 'a glider',
+  flyingWing: 'a flying wing',
+  canard: 'a canard',
+  jet: 'a jet',
+  scale: 'a scale aircraft',
+};
+
+const usual = (aircraft: Aircraft) => COMMON_MARGINS[likelyMarginKind(aircraft)];
+
+/** The static margin wanted, from which the estimate makes a band; what is usual is offered, as common practice. */
+export function MarginFields() {
+  const edit = useEdit();
+  const kind = useCommitted(likelyMarginKind);
+  const { minPct, maxPct } = COMMON_MARGINS[kind];
+  const taken = useCommitted((aircraft) => {
+    const { marginRange } = stabilitySettings(aircraft);
+    return marginRange?.minPct === minPct && marginRange.maxPct === maxPct;
+  });
+  const field = (of: 'minPct' | 'maxPct', label: string) => (
+    <Measure
+      label={label}
+      quantity="ratio"
+      step={`Change the ${label.toLowerCase()}`}
+      read={(aircraft) => stabilitySettings(aircraft).marginRange?.[of]}
+      write={(aircraft, value) =>
+        changeStability(aircraft, {
+          marginRange: { ...(stabilitySettings(aircraft).marginRange ?? usual(aircraft)), [of]: value },
+        })
+      }
+      empty={{ means: 'none wanted', write: (aircraft) => changeStability(aircraft, { marginRange: null }) }}
+    />
+  );
+  return (
+    <>
+      {field('minPct', 'Least margin')}
+      {field('maxPct', 'Most margin')}
+      {!taken && (
+        <div className="usual-margin">
+          <button
+            type="button"
+            className="button"
+            onClick={() =>
+              edit('Take the usual margin', (aircraft) =>
+                changeStability(aircraft, { marginRange: usual(aircraft) }),
+              )
+            }
+          >
+            Take {minPct} to {maxPct} % MAC
+          </button>
+          <p className="hint">Usual for {kindNames[kind]}: common practice, no more.</p>
+        </div>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,37 @@
+import './sums.css';
+import { lazy, type ReactNode, Suspense, useState } from 'react';
+import type { Figure } from '../../model/workingSheet';
+
+const WorkingDialog = lazy(() =>
+  import('./WorkingDialog').then((module) => ({ default: module.WorkingDialog })),
+);
+
+interface SumButtonProps {
+  readonly figure: Figure;
+  readonly name: string;
+  readonly children: ReactNode;
+}
+
+/** A figure that opens into the sum that made it. */
+export function SumButton({ figure, name, children }: SumButtonProps) {
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <button
+        type="button"
+        className="sum-button"
+        title="Show the working"
+        aria-haspopup="dialog"
+        onClick={() => setOpen(true)}
+      >
+        {children}
+        <span className="unseen">: show the working of {name}</span>
+      </button>
+      {open && (
+        <Suspense fallback={null}>
+          <WorkingDialog first={figure} onClose={() => setOpen(false)} />
+        </Suspense>
+      )}
+    </>
+  );
+}

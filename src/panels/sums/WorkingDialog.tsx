@@ -1,0 +1,50 @@
+import { useState } from 'react';
+import { type Figure, workingSheet } from '../../model/workingSheet';
+import { useBalance, useBench } from '../../store/react';
+import { Modal } from '../Modal';
+import { useReadings } from '../readings';
+import { useFrom } from './useFrom';
+import { SheetView } from './SheetView';
+
+const figures: readonly { readonly figure: Figure; readonly label: string }[] = [
+  { figure: 'mass', label: 'Mass' },
+  { figure: 'station', label: 'CG station' },
+  { figure: 'buttline', label: 'CG buttline' },
+  { figure: 'waterline', label: 'CG waterline' },
+  { figure: 'margin', label: 'Static margin' },
+];
+
+/** The sums behind the main figures, one at a time. */
+export function WorkingDialog({ first, onClose }: { readonly first: Figure; readonly onClose: () => void }) {
+  const [figure, setFigure] = useState(first);
+  const bench = useBench();
+  const { units } = useReadings();
+  const balance = useBalance((answer) => answer);
+  const from = useFrom();
+  const sheet = workingSheet(figure, bench.document.current(), balance, units, from);
+  const label = figures.find((one) => one.figure === figure)?.label ?? '';
+  return (
+    <Modal title="The working" onClose={onClose} wide>
+      <fieldset className="segments">
+        <legend className="unseen">Figure</legend>
+        {figures
+          .filter((one) => one.figure !== 'margin' || balance.margin)
+          .map((one) => (
+            <button
+              key={one.figure}
+              type="button"
+              aria-pressed={one.figure === figure}
+              onClick={() => setFigure(one.figure)}
+            >
+              {one.label}
+            </button>
+          ))}
+      </fieldset>
+      {sheet ? (
+        <SheetView key={figure} title={label} sheet={sheet} />
+      ) : (
+        <p className="hint">Nothing aboard weighs anything yet.</p>
+      )}
+    </Modal>
+  );
+}

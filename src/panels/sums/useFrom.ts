@@ -1,0 +1,12 @@
+import { useMemo } from 'react';
+import type { From } from '../../model/workingSheet';
+import { useCommitted, useView } from '../../store/react';
+import { useReadings } from '../readings';
+
+/** The reference point that stations are read from, with its name. */
+export function useFrom(): From {
+  const { fromMm } = useReadings();
+  const id = useView((view) => view.measureFromId);
+  const name = useCommitted(({ referencePoints }) => referencePoints.find((one) => one.id === id)?.name);
+  return useMemo(() => ({ name: name ? `“${name}”` : 'the datum', mm: fromMm }), [name, fromMm]);
+}

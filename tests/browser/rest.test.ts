@@ -1,0 +1,96 @@
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { type Bench, expectClean, openBench, settled } from './harness';
+
+let bench: Bench;
+beforeAll(async () => {
+  bench = await openBench({ width: 640, height: 620 });
+  await bench.page.waitForFunction(
+    () => (window.document.querySelector('canvas')?.drawn?.render.frame ?? 0) > 0,
+  );
+  // Counting frames and buffers needs no picture: a stamp of a stage keeps software rendering quick.
+  await bench.page.addStyleTag({
+    content: '.stage-picture { width: 64px !important; height: 48px !important; }',
+  });
+  // The estimate of the neutral point arrives on its own; wait until nothing more is coming.
+  await bench.page.waitForFunction(() => window.counterpoise.stability.get().fresh);
+  await bench.page.waitForTimeout(1000);
+});
+afterEach(() => expectClean(bench));
+afterAll(() => bench.close());
+
+const drawn = () =>
+  bench.page.evaluate(() => {
+    const info = window.document.querySelector('canvas')?.drawn;
+    if (!info) throw new Error('the stage has not drawn');
+    return { frames: info.render.frame, geometries: info.memory.geometries, textures: info.memory.textures };
+  });
+
+test('nothing is drawn at rest, and frames flow while the burn plays', async () => {
+  const { page } = bench;
+  const atRest = (await drawn()).frames;
+  await page.waitForTimeout(1500);
+  expect((await drawn()).frames).toBe(atRest);
+  await page.evaluate(() => window.counterpoise.view.setState({ playing: true }));
+  await page.waitForTimeout(1500);
+  expect((await drawn()).frames).toBeGreaterThan(atRest + 1);
+  const left = await page.evaluate(() => {
+    window.counterpoise.view.setState({ playing: false });
+    return window.counterpoise.view.getState().fuelFraction;
+  });
+  expect(left).toBeLessThan(1);
+});
+
+test('graphics memory stays level over 100 rounds of add, take out and undo', async () => {
+  const { page } = bench;
+  /** Adds a part and a tank by copying what is there, takes others out, undoes all. */
+  const rounds = (count: number) =>
+    page.evaluate(async (times) => {
+      const { document } = window.counterpoise;
+      const frame = () => new Promise((done) => requestAnimationFrame(done));
+      for (let i = 0; i < times; i++) {
+        const now = document.current();
+        const [part] = now.parts;
+        const [tank] = now.tanks;
+        if (!part || !tank) throw new Error('expected a part and a tank');
+        document.commit('Add', {
+          ...now,
+          parts: [...now.parts, { ...part, id: 'copy', shape: { ...part.shape } }],
+          tanks: [...now.tanks, { ...tank, id: 'copy-tank', shape: { ...tank.shape } }],
+        });
+        // Drawn once with the additions aboard, so that their buffers are made, and taken down again below.
+        await frame();
+        document.commit('Take out', { ...now, parts: now.parts.slice(1), structure: now.structure.slice(1) });
+        document.undo();
+        document.undo();
+      }
+    }, count);
+  await rounds(3);
+  await settled(page);
+  const before = await drawn();
+  await rounds(100);
+  await settled(page);
+  const after = await drawn();
+  expect(after.geometries).toBe(before.geometries);
+  expect(after.textures).toBe(before.textures);
+}, 300_000);
+
+test('a drag is drawn frame by frame and builds no geometry', async () => {
+  const { page } = bench;
+  const before = await drawn();
+  await page.evaluate(async () => {
+    const { drag, document } = window.counterpoise;
+    const [x, y, z] = document.current().parts.find(({ id }) => id === 'flight-pack')?.positionMm ?? [
+      0, 0, 0,
+    ];
+    drag.pickUp('flight-pack');
+    for (let i = 1; i <= 30; i++) {
+      drag.moveTo([x + i, y, z]);
+      await new Promise((done) => requestAnimationFrame(done));
+    }
+    drag.cancel();
+  });
+  await settled(page);
+  const after = await drawn();
+  expect(after.geometries).toBe(before.geometries);
+  expect(after.frames).toBeGreaterThan(before.frames + 5);
+});
