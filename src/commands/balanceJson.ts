@@ -1,4 +1,4 @@
-import { type Balance, LEVEL } from '../model/balance';
+import type { Balance } from '../model/balance';
 import { bareAirframeDifference } from '../model/bodies';
 import type { Aircraft } from '../model/types';
 import { verdict } from '../model/verdict';
@@ -25,7 +25,7 @@ export function balanceJson(aircraft: Aircraft, balance: Balance, fuelFraction: 
     neutralPointMm: estimate?.neutralPointMm ?? null,
     staticMarginPct: margin?.nowPct ?? null,
     leastStaticMarginPct: margin?.leastPct ?? null,
-    verdict: verdict(aircraft, balance, LEVEL, sayIn('metric', null)),
+    verdict: verdict(aircraft, balance, sayIn('metric', null)),
     bareAirframeDifference: bareAirframeDifference(aircraft),
     parts: balanceRows(aircraft, balance),
     travel: travel.map((point) => ({

@@ -7,7 +7,7 @@ import type { Aircraft } from '../model/types';
 export interface BalanceRow {
   readonly id: string;
   readonly name: string;
-  readonly group: 'structure' | 'tank' | 'part' | 'liquid';
+  readonly group: 'structure' | 'tank' | 'part' | 'lead' | 'liquid';
   readonly role: string;
   readonly massG: number;
   readonly cgMm: Vec3 | null;

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../engine/geometry/types';
 import { stationToPctMac } from '../engine/wing/planform';
-import { type Balance, LEVEL } from '../model/balance';
+import type { Balance } from '../model/balance';
 import { wingPlanform } from '../model/band';
 import type { Aircraft } from '../model/types';
 import { formatInertia, formatLength, formatMass, formatMoment, formatNumber, ownUnit } from '../model/units';
@@ -40,7 +40,7 @@ function heading(
 }
 
 function sentences(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {
-  const { headline, detail } = verdict(aircraft, balance, LEVEL, sayIn(system, from));
+  const { headline, detail } = verdict(aircraft, balance, sayIn(system, from));
   return [...wrapped(headline), ...wrapped(detail)];
 }
 

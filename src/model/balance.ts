@@ -1,8 +1,6 @@
 import { allowedStations, type Band, type BandFit, bandFit, bestStation } from '../engine/balance/band';
-import { cgTravel, type LiquidMoment, type TravelPoint, travelExtremes } from '../engine/balance/travel';
+import { cgTravel, type TravelPoint, travelExtremes } from '../engine/balance/travel';
 import type { Vec3 } from '../engine/geometry/types';
-import { liquidState } from '../engine/liquid/liquidState';
-import { type Plumbing, plumbing, tankVolumesAfter } from '../engine/liquid/plumbing';
 import type { LiquidState } from '../engine/liquid/types';
 import { massSum } from '../engine/mass/massProperties';
 import type { MassProperties } from '../engine/mass/types';
@@ -10,9 +8,12 @@ import { staticMarginPct } from '../engine/wing/margin';
 import { bandStations, estimatedBandStations } from './band';
 import { type Body, bodies } from './bodies';
 import { itemById } from './edit';
+import { type LiquidTable, liquidStatesAt, liquidTableOf } from './liquidTable';
+import { AT_START, inLoadState, type Positions } from './loadSwitches';
 import type { StabilityEstimate } from './stability';
-import { engineTanks } from './tanks';
 import type { Aircraft } from './types';
+
+export { FUEL_STATES } from './liquidTable';
 
 /** What the balance depends on besides the aircraft: how much is left, and which way is down. */
 export interface Loading {
@@ -20,6 +21,8 @@ export interface Loading {
   readonly fuelFraction: number;
   /** Apparent down in the aircraft's frame, unit; level at rest is [0, 0, −1]. */
   readonly down: Vec3;
+  /** What is aboard and how the undercarriage stands; all switches in their first position when left out. */
+  readonly positions?: Positions;
   /** Where the neutral point is thought to be, when that is known. */
   readonly estimate?: StabilityEstimate | null;
   /** Whether the estimate belongs to this very structure; it does when this is left out. */
@@ -30,6 +33,10 @@ export const LEVEL: Vec3 = [0, 0, -1];
 
 /** The whole answer for one aircraft at one loading. Aircraft frame, mm and g. */
 export interface Balance extends MassProperties {
+  /** The aircraft in the load state shown: without what is not aboard, legs as they stand. */
+  readonly loaded: Aircraft;
+  /** The liquid at each point of the travel. */
+  readonly liquid: LiquidTable;
   readonly bodies: readonly Body[];
   readonly liquids: readonly LiquidState[];
   readonly usableMl: number;
@@ -59,62 +66,12 @@ export interface StaticMargin {
   readonly atFuelFraction: number;
 }
 
-/** Fuel states along the burn, full to dry, at which the travel is computed. */
-export const FUEL_STATES = 64;
-
-interface LiquidTable {
-  readonly plumbing: Plumbing | null;
-  readonly moments: readonly LiquidMoment[];
-}
-
-const DRY: LiquidTable = { plumbing: null, moments: [{ fuelFraction: 0, massG: 0, momentGmm: [0, 0, 0] }] };
-
-const sumMoments = (fuelFraction: number, states: readonly LiquidState[]): LiquidMoment => {
-  let massG = 0;
-  let [x, y, z] = [0, 0, 0];
-  for (const { mass } of states) {
-    if (!mass.cgMm) continue;
-    massG += mass.massG;
-    x += mass.massG * mass.cgMm[0];
-    y += mass.massG * mass.cgMm[1];
-    z += mass.massG * mass.cgMm[2];
-  }
-  return { fuelFraction, massG, momentGmm: [x, y, z] };
-};
-
-const statesAt = (plumbed: Plumbing, fuelFraction: number, down: Vec3): LiquidState[] => {
-  const volumes = tankVolumesAfter(plumbed, (1 - fuelFraction) * plumbed.usableMl, down);
-  return plumbed.tanks.map((tank, i) => liquidState(tank, volumes[i] ?? 0, down));
-};
-
-function liquidTable(aircraft: Aircraft, down: Vec3): LiquidTable {
-  const tanks = engineTanks(aircraft);
-  if (tanks.length === 0) return DRY;
-  const plumbed = plumbing(tanks);
-  if ('faults' in plumbed) return DRY;
-  const count = plumbed.usableMl > 0 ? FUEL_STATES : 1;
-  const moments = Array.from({ length: count }, (_, i) => {
-    const fuelFraction = count === 1 ? 0 : 1 - i / (count - 1);
-    return sumMoments(fuelFraction, statesAt(plumbed, fuelFraction, down));
-  });
-  return { plumbing: plumbed, moments };
-}
-
-/** The last table, kept because a part being dragged leaves the tanks as they are. */
-let kept: { tanks: Aircraft['tanks']; fuel: Aircraft['fuel']; down: Vec3; table: LiquidTable } | null = null;
-
-function tableFor(aircraft: Aircraft, down: Vec3): LiquidTable {
-  if (kept && kept.tanks === aircraft.tanks && kept.fuel === aircraft.fuel && kept.down === down)
-    return kept.table;
-  kept = { tanks: aircraft.tanks, fuel: aircraft.fuel, down, table: liquidTable(aircraft, down) };
-  return kept.table;
-}
-
 /** Balances the aircraft at a loading: mass, CG, inertia about it, and the CG travel from full to dry. */
 export function balanceAt(aircraft: Aircraft, loading: Loading): Balance {
-  const aboard = bodies(aircraft);
-  const table = tableFor(aircraft, loading.down);
-  const liquids = table.plumbing ? statesAt(table.plumbing, loading.fuelFraction, loading.down) : [];
+  const loaded = inLoadState(aircraft, loading.positions ?? AT_START);
+  const aboard = bodies(loaded, aircraft);
+  const table = liquidTableOf(loaded, loading.down);
+  const liquids = table.plumbing ? liquidStatesAt(table.plumbing, loading.fuelFraction, loading.down) : [];
   const fixed = massSum(aboard.map((body) => body.mass));
   const whole = massSum([fixed, ...liquids.map((state) => state.mass)]);
   const usableMl = table.plumbing?.usableMl ?? 0;
@@ -125,7 +82,9 @@ export function balanceAt(aircraft: Aircraft, loading: Loading): Balance {
   const band = stated ?? estimatedBand;
   return {
     ...whole,
+    loaded,
     bodies: aboard,
+    liquid: table,
     liquids,
     usableMl,
     remainingMl: usableMl * loading.fuelFraction,
@@ -166,22 +125,16 @@ export interface Room {
 }
 
 /** The room along the station axis for a part or a tank with what is in it; null without a band or a mass. */
-export function roomFor(aircraft: Aircraft, balance: Balance, itemId: string, down: Vec3): Room | null {
+export function roomFor(aircraft: Aircraft, balance: Balance, itemId: string): Room | null {
   if (!balance.band) return null;
   const own = massSum(balance.bodies.filter((body) => body.sourceId === itemId).map((body) => body.mass));
-  const { plumbing: plumbed } = tableFor(aircraft, down);
+  const { plumbing: plumbed, tankMassesG } = balance.liquid;
   const tankIndex = plumbed?.tanks.findIndex((tank) => tank.id === itemId) ?? -1;
-  const liquidG = (fuelFraction: number) => {
-    const tank = plumbed?.tanks[tankIndex];
-    if (!plumbed || !tank) return 0;
-    const volumes = tankVolumesAfter(plumbed, (1 - fuelFraction) * plumbed.usableMl, down);
-    return (volumes[tankIndex] ?? 0) * tank.densityGPerMl;
-  };
   const item = itemById(aircraft, itemId);
   if (!item) return null;
   const movable = {
     stationMm: item.positionMm[0],
-    massesG: balance.travel.map((point) => own.massG + liquidG(point.fuelFraction)),
+    massesG: balance.travel.map((_, moment) => own.massG + (tankMassesG[moment]?.[tankIndex] ?? 0)),
   };
   const bestMm = bestStation(balance.travel, movable, balance.band);
   return bestMm === null ? null : { allowed: allowedStations(balance.travel, movable, balance.band), bestMm };

@@ -1,4 +1,4 @@
-import { massMirror, massPlace, massSum, noMass } from '../engine/mass/massProperties';
+import { massAdd, massMirror, massPlace, massRemove, massSum, noMass } from '../engine/mass/massProperties';
 import { shellMass, shellOfMass, surfaceProperties } from '../engine/mass/surfaceProperties';
 import type { MassProperties } from '../engine/mass/types';
 import { solidMass, solidOfMass, volumeProperties } from '../engine/mass/volumeProperties';
@@ -8,9 +8,12 @@ import {
   airframeDifference,
   BARE_AIRFRAME_ID,
 } from './bareAirframe';
+import { type Item, itemById } from './edit';
+import { type CutOut, cutOuts } from './fit/cutOuts';
+import { leadMass, leadState } from './fit/leads';
 import { elementPieces, type Piece, type Side } from './pieces';
 import { poseOf } from './poses';
-import type { Aircraft, BareAirframe, MassSource, Part, Role, StructurePiece, TankItem } from './types';
+import type { Aircraft, BareAirframe, Lead, MassSource, Part, Role, StructurePiece, TankItem } from './types';
 
 /** What a body is for: a part's role, or the airframe, or what holds the fuel. */
 export type BodyRole = Role | 'airframe' | 'fuel';
@@ -22,7 +25,7 @@ export interface Body {
   /** The structure element, tank or part in the file, or `bare-airframe`. */
   readonly sourceId: string;
   readonly name: string;
-  readonly group: 'structure' | 'part' | 'tank';
+  readonly group: 'structure' | 'part' | 'tank' | 'lead';
   readonly role: BodyRole;
   readonly side: Side;
   /** Aircraft frame. */
@@ -32,6 +35,12 @@ export interface Body {
 const byElement = new WeakMap<StructurePiece, readonly Body[]>();
 const byPart = new WeakMap<Part, Body>();
 const byTank = new WeakMap<TankItem, Body>();
+const byLead = new WeakMap<
+  Lead,
+  { readonly ends: readonly (Item | undefined)[]; readonly body: Body | null }
+>();
+/** By the whole body that was cut. */
+const cutBodies = new WeakMap<Body, { readonly cuts: readonly CutOut[]; readonly body: Body }>();
 const byStructure = new WeakMap<Aircraft['structure'], readonly Body[]>();
 const weighedByStructure = new WeakMap<
   Aircraft['structure'],
@@ -42,10 +51,59 @@ const massByStructure = new WeakMap<Aircraft['structure'], MassProperties>();
 /**
  * Everything aboard that has a mass, liquid apart: the structure (or the bare airframe as weighed, where
  * the file says so), the empty tanks, the parts. What did not change in the document comes back as the
- * very same objects.
+ * very same objects. Cut-outs are taken out of the blocks they are in, leads are bodies of their own. `asWeighed` is the aircraft as its bare airframe stood on the scales, where the one
+ * given is in another load state.
  */
-export function bodies(aircraft: Aircraft): readonly Body[] {
-  return [...airframeBodies(aircraft), ...aircraft.tanks.map(tankBody), ...aircraft.parts.map(partBody)];
+export function bodies(aircraft: Aircraft, asWeighed: Aircraft = aircraft): readonly Body[] {
+  return [
+    ...withCutOuts(airframeBodies(aircraft, asWeighed), asWeighed),
+    ...aircraft.tanks.map(tankBody),
+    ...aircraft.parts.map(partBody),
+    ...(aircraft.leads ?? []).flatMap((lead) => leadBody(aircraft, lead) ?? []),
+  ];
+}
+
+/** The structure less what its cut-outs take out of it. A weighed airframe is taken to have them already. */
+function withCutOuts(structure: readonly Body[], aircraft: Aircraft): readonly Body[] {
+  const cuts = cutOuts(aircraft);
+  if (cuts.length === 0) return structure;
+  return structure.map((body) => {
+    const own = cuts.filter(({ pieceId }) => pieceId === body.id);
+    if (own.length === 0) return body;
+    const known = cutBodies.get(body);
+    if (known && known.cuts.length === own.length && known.cuts.every((cut, i) => sameCut(cut, own[i]!)))
+      return known.body;
+    const left = own.reduce(
+      (rest, { massRemoved }) => (massRemoved.massG < rest.massG ? massRemove(rest, massRemoved) : noMass),
+      body.mass,
+    );
+    const cut = { ...body, mass: left };
+    cutBodies.set(body, { cuts: own, body: cut });
+    return cut;
+  });
+}
+
+const sameCut = (a: CutOut, b: CutOut): boolean =>
+  a.removed === b.removed && a.massRemovedG === b.massRemovedG;
+
+/** A lead as thin rods along its way; null when an end is not aboard. The same body while its ends stand still. */
+function leadBody(aircraft: Aircraft, lead: Lead): Body | null {
+  const ends = [itemById(aircraft, lead.from), itemById(aircraft, lead.to)];
+  const known = byLead.get(lead);
+  if (known && known.ends[0] === ends[0] && known.ends[1] === ends[1]) return known.body;
+  const state = leadState(aircraft, lead);
+  const { id, name } = lead;
+  const body: Body | null = state && {
+    id,
+    sourceId: id,
+    name,
+    group: 'lead',
+    role: 'other',
+    side: 'centre',
+    mass: leadMass(state),
+  };
+  byLead.set(lead, { ends, body });
+  return body;
 }
 
 /** The structure as the shapes give it, whatever the scales say. */
@@ -81,7 +139,13 @@ export function elementBodies(element: StructurePiece): readonly Body[] {
   });
 }
 
-/** A part as a uniform solid of its shape. */
+/** A part's mass in its own frame: a uniform solid of its shape, with the inertia that was typed in, if any. */
+function ownMass({ shape, massG, inertiaGmm2 }: Part): MassProperties {
+  const solid = solidOfMass(shape, massG);
+  return inertiaGmm2 && solid.cgMm ? { ...solid, inertiaAboutCgGmm2: inertiaGmm2 } : solid;
+}
+
+/** A part with its mass where it stands. */
 export function partBody(part: Part): Body {
   return remember(byPart, part, () => ({
     id: part.id,
@@ -90,7 +154,7 @@ export function partBody(part: Part): Body {
     group: 'part',
     role: part.role,
     side: 'centre',
-    mass: massPlace(solidOfMass(part.shape, part.massG), poseOf(part)),
+    mass: massPlace(ownMass(part), poseOf(part)),
   }));
 }
 
@@ -110,11 +174,27 @@ export function tankBody(tank: TankItem): Body {
   });
 }
 
-function airframeBodies(aircraft: Aircraft): readonly Body[] {
-  const shapes = structureBodies(aircraft.structure);
-  const weighed = weighedAirframe(aircraft);
-  if (!weighed) return shapes;
-  return weighed.by === 'adding' ? [...shapes, weighed.body] : [weighed.body];
+function airframeBodies({ structure }: Aircraft, asWeighed: Aircraft): readonly Body[] {
+  const weighed = weighedAirframe(asWeighed);
+  if (!weighed) return structureBodies(structure);
+  if (weighed.by === 'adding') return [...structureBodies(structure), weighed.body];
+  if (structure === asWeighed.structure) return [weighed.body];
+  return [{ ...weighed.body, mass: withChanges(weighed.body.mass, asWeighed.structure, structure) }];
+}
+
+/** The weighed airframe once some elements were taken off it and others put on: swung legs, a canopy. */
+function withChanges(
+  weighed: MassProperties,
+  before: Aircraft['structure'],
+  after: Aircraft['structure'],
+): MassProperties {
+  const apart = (from: Aircraft['structure'], other: Aircraft['structure']) => {
+    const kept = new Set(other);
+    return structureMass(from.filter((element) => !kept.has(element)));
+  };
+  const gone = apart(before, after);
+  const left = gone.massG < weighed.massG ? massRemove(weighed, gone) : noMass;
+  return massAdd(left, apart(after, before));
 }
 
 /** How the weighed airframe enters the sum: one body, beside the shapes or in their place. */

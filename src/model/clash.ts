@@ -1,10 +1,8 @@
-import { boxOverlap } from '../engine/fit/boxes';
 import type { Vec3 } from '../engine/geometry/types';
-import { type Item, itemById } from './edit';
-import { orientedBox } from './extent';
+import { clashesIn, clearances } from './fit/clearances';
 import type { Aircraft } from './types';
 
-/** Two things in one place, judged by their bounding boxes: which other, and the shortest way clear of it. */
+/** Two things in one place: which other, and the shortest way clear of it. */
 export interface Clash {
   readonly otherId: string;
   readonly otherName: string;
@@ -13,29 +11,8 @@ export interface Clash {
   readonly depthMm: number;
 }
 
-const boxes = new WeakMap<Item, ReturnType<typeof orientedBox>>();
-
-const boxOf = (item: Item) => {
-  let box = boxes.get(item);
-  if (!box) {
-    box = orientedBox(item);
-    boxes.set(item, box);
-  }
-  return box;
-};
-
-/** What one part or tank runs into, deepest first. A round thing is taken as the box around it. */
-export function clashesOf(aircraft: Aircraft, itemId: string): Clash[] {
-  const item = itemById(aircraft, itemId);
-  if (!item) return [];
-  const own = boxOf(item);
-  const found: Clash[] = [];
-  for (const other of [...aircraft.parts, ...aircraft.tanks]) {
-    if (other.id === itemId) continue;
-    const clearByMm = boxOverlap(own, boxOf(other));
-    if (clearByMm) {
-      found.push({ otherId: other.id, otherName: other.name, clearByMm, depthMm: Math.hypot(...clearByMm) });
-    }
-  }
-  return found.sort((a, b) => b.depthMm - a.depthMm);
-}
+/** What one part or tank runs into among parts, tanks and structure, deepest first. Hulls are not counted. */
+export const clashesOf = (aircraft: Aircraft, itemId: string): Clash[] =>
+  clashesIn(clearances(aircraft, itemId)).flatMap(({ id, name, distanceMm, clearByMm }) =>
+    clearByMm ? [{ otherId: id, otherName: name, clearByMm, depthMm: -distanceMm }] : [],
+  );

@@ -1,5 +1,8 @@
 import type { Vec3 } from '../engine/geometry/types';
 import { mirroredShape } from '../engine/mass/mirroredShape';
+import { fitWithout } from './fitEdits';
+import { freeIdAmong } from './freeId';
+import { switchesWithout } from './switchEdits';
 import type { Aircraft, Part, StructurePiece, TankItem } from './types';
 
 /** Edits are pure: an aircraft in, a new one out that shares everything the edit did not touch. */
@@ -71,8 +74,9 @@ export function movedStructure(piece: StructurePiece, by: Vec3): StructurePiece 
 }
 
 /**
- * Takes anything out by its id: part, tank or structure. A tank that fed it then feeds the outlet; a target
- * band stated in % MAC goes with the surface it was stated for.
+ * Takes anything out by its id: part, tank or structure. A tank that fed it then feeds the outlet; a switch
+ * forgets it, and goes with the last thing that it was about; a target band stated in % MAC goes with the surface it was stated for;
+ * leads and rules of distance go with what they were for.
  */
 export function removeItem(aircraft: Aircraft, id: string): Aircraft {
   return {
@@ -90,25 +94,16 @@ export function removeItem(aircraft: Aircraft, id: string): Aircraft {
     structure: aircraft.structure.some((piece) => piece.id === id)
       ? aircraft.structure.filter((piece) => piece.id !== id)
       : aircraft.structure,
+    ...(aircraft.switches && { switches: switchesWithout(aircraft.switches, id) }),
+    ...fitWithout(aircraft, id),
   };
 }
 
 /** An id that the aircraft does not use yet: the stem, then the stem with 2, 3, ... */
 export function freeId(aircraft: Aircraft, stem: string): string {
-  const taken = new Set(
-    [...aircraft.parts, ...aircraft.tanks, ...aircraft.structure, ...aircraft.referencePoints].map(
-      (one) => one.id,
-    ),
-  );
-  const base =
-    stem
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
-      .replace(/^-+|-+$/g, '') || 'part';
-  if (!taken.has(base)) return base;
-  let n = 2;
-  while (taken.has(`${base}-${n}`)) n += 1;
-  return `${base}-${n}`;
+  const { parts, tanks, structure, referencePoints } = aircraft;
+  const taken = [...parts, ...tanks, ...structure, ...referencePoints].map((one) => one.id);
+  return freeIdAmong(new Set(taken), stem, 'part');
 }
 
 /** Adds a part and returns it as it stands in the new aircraft, with an id of its own. */

@@ -1,4 +1,4 @@
-import type { OrientedBox } from '../engine/fit/boxes';
+import type { OrientedBox } from '../engine/fit/orientedBox';
 import { poseRotation } from '../engine/geometry/rotation';
 import type { Vec3 } from '../engine/geometry/types';
 import { shapeBounds } from '../engine/mass/shapeBounds';

@@ -1,8 +1,12 @@
+import { normalise } from '../engine/geometry/vec3';
 import { shapeFault } from '../engine/mass/shapeFault';
 import { BARE_AIRFRAME_ID } from './bareAirframe';
 import { type Checked, collections, soundItems } from './checked';
 import { type Fault, type Path, toldFault, valueAt } from './fault';
+import { fitFaults } from './fitFaults';
+import { fuelFaults } from './fuelFaults';
 import { elementPieces } from './pieces';
+import { switchFaults } from './switchFaults';
 import { tankFaults } from './tankFaults';
 import type { Aircraft, StructurePiece } from './types';
 
@@ -24,8 +28,11 @@ export function crossFaults(json: unknown, broken: readonly Fault[]): readonly F
     ...structureFaults(checked),
     ...bandFaults(checked),
     ...marginFaults(checked),
+    ...fuelFaults(checked),
     ...tankFaults(checked),
     ...partFaults(checked),
+    ...switchFaults(checked),
+    ...fitFaults(checked),
   ];
 }
 
@@ -60,7 +67,7 @@ function structureFaults(checked: Checked): readonly Fault[] {
       const order = sectionOrderFaults(item.sections, index, checked);
       if (order.length > 0) return order;
     }
-    const told = samePointFault(item) ?? firstShapeFault(item);
+    const told = pointFault(item) ?? firstShapeFault(item);
     return told
       ? [checked.tell(['structure', index], told, 'a shape that encloses a volume', `a ${item.kind}`)]
       : [];
@@ -81,10 +88,14 @@ function sectionOrderFaults(
   });
 }
 
-function samePointFault(item: StructurePiece): string | null {
+function pointFault(item: StructurePiece): string | null {
   if (item.kind === 'boom' && same(item.frontMm, item.rearMm))
     return 'frontMm and rearMm are the same point.';
-  if (item.kind === 'leg' && same(item.topMm, item.axleMm)) return 'topMm and axleMm are the same point.';
+  if (item.kind === 'leg') {
+    if (same(item.topMm, item.axleMm)) return 'topMm and axleMm are the same point.';
+    if (item.retract && !normalise(item.retract.axis)) return 'the axis of retract has no direction.';
+    if (item.spindle && !normalise(item.spindle)) return 'the spindle has no direction.';
+  }
   return null;
 }
 

@@ -137,7 +137,8 @@ function boom({ frontMm, rearMm, frontDiameterMm, rearDiameterMm }: Boom): Membe
   return { kind: 'boom', shape: { kind: 'frustum', lengthMm, frontDiameterMm, rearDiameterMm }, pose };
 }
 
-function leg({ topMm, axleMm, strutDiameterMm, wheelDiameterMm, wheelWidthMm }: Leg): readonly Member[] {
+function leg(element: Leg): readonly Member[] {
+  const { topMm, axleMm, spindle, strutDiameterMm, wheelDiameterMm, wheelWidthMm } = element;
   const { pose, lengthMm } = poseBetween(topMm, axleMm);
   return [
     {
@@ -150,7 +151,9 @@ function leg({ topMm, axleMm, strutDiameterMm, wheelDiameterMm, wheelWidthMm }: 
       kind: 'wheel',
       suffix: 'wheel',
       shape: { kind: 'cylinder', lengthMm: wheelWidthMm, diameterMm: wheelDiameterMm },
-      pose: { positionMm: axleMm, yawDeg: 90, pitchDeg: 0, rollDeg: 0 },
+      pose: spindle
+        ? { ...poseBetween([0, 0, 0], spindle).pose, positionMm: axleMm }
+        : { positionMm: axleMm, yawDeg: 90, pitchDeg: 0, rollDeg: 0 },
     },
   ];
 }

@@ -43,11 +43,11 @@ interface Move {
 const byMm = ({ item, toMm }: Move) => Math.abs(toMm - item.positionMm[0]);
 
 /** Every move of one unlocked part that would just do, the shortest first, whatever may stand in its way. */
-function moves(aircraft: Aircraft, balance: Balance, down: Vec3): Move[] {
+function moves(aircraft: Aircraft, balance: Balance): Move[] {
   const found: Move[] = [];
   for (const item of aircraft.parts) {
     if (item.locked || !MOVABLE.has(item.role)) continue;
-    const allowed = roomFor(aircraft, balance, item.id, down)?.allowed;
+    const allowed = roomFor(aircraft, balance, item.id)?.allowed;
     if (!allowed) continue;
     found.push({ item, toMm: item.positionMm[0] < allowed.fromMm ? allowed.fromMm : allowed.toMm });
   }
@@ -68,11 +68,11 @@ function fits(aircraft: Aircraft, { item, toMm }: Move, hull: HullStations | nul
  * free and within the hull's length, or, when no move does it, the least ballast at the end that helps. Null
  * when neither does, or nothing is out. A place counts as taken by bounding boxes, so rather too often.
  */
-export function remedyFor(aircraft: Aircraft, balance: Balance, down: Vec3): Remedy | null {
+export function remedyFor(aircraft: Aircraft, balance: Balance): Remedy | null {
   const { fit, band, travel } = balance;
   if (!fit || !band || fit.where === 'inside') return null;
   const hull = hullStations(aircraft);
-  const move = moves(aircraft, balance, down).find((each) => fits(aircraft, each, hull));
+  const move = moves(aircraft, balance).find((each) => fits(aircraft, each, hull));
   if (move) return { by: 'moving', item: move.item, fromMm: move.item.positionMm[0], toMm: move.toMm };
   if (!hull) return null;
   const ends = [hull.noseMm + INSIDE_END_MM, hull.tailMm - INSIDE_END_MM];

@@ -1,3 +1,4 @@
+import { densityAtTemperature } from '../engine/liquid/fuelDensity';
 import type { Tank } from '../engine/liquid/types';
 import type { Shape } from '../engine/mass/shapes';
 import { volumeProperties } from '../engine/mass/volumeProperties';
@@ -24,7 +25,7 @@ export function engineTank(item: TankItem, fuel: Fuel | null): Tank {
     shape: item.shape,
     pose: poseOf(item),
     mirrored: item.mirrored ?? false,
-    densityGPerMl: fuel?.densityGPerMl ?? 0,
+    densityGPerMl: fuel ? fuelDensity(fuel) : 0,
     startMl: item.startMl ?? shapeVolumeMl(item.shape),
     unusableMl: item.unusableMl,
     feeds: item.feeds,
@@ -34,6 +35,13 @@ export function engineTank(item: TankItem, fuel: Fuel | null): Tank {
   byItem.set(item, { fuel, tank });
   return tank;
 }
+
+/**
+ * Density of the fuel in the tanks, g/ml: as weighed, or of kerosene with a temperature worked out from the
+ * density at 15 °C. Throws a RangeError outside the range of the published correction.
+ */
+export const fuelDensity = ({ densityGPerMl, temperatureC }: Fuel): number =>
+  temperatureC === undefined ? densityGPerMl : densityAtTemperature(densityGPerMl, temperatureC);
 
 /** What the inside of a shape holds, ml. */
 export const shapeVolumeMl = (shape: Shape): number => volumeProperties(shape).volumeMm3 / 1000;

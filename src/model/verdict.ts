@@ -1,18 +1,16 @@
 import { tipMassForLateral } from '../engine/balance/ballast';
 import type { BandFit } from '../engine/balance/band';
-import type { Vec3 } from '../engine/geometry/types';
 import type { Balance } from './balance';
 import { aircraftExtent } from './extent';
+import type { LoadEnvelope } from './loadStates';
+import { switchesOf } from './loadSwitches';
+import { loadWords } from './loadWords';
 import { marginWords, noBandWords } from './marginWords';
 import { remedyFor } from './remedy';
+import type { Say } from './say';
 import type { Aircraft } from './types';
 
-/** How figures are put into words: in the person's units, and stations from their reference point. */
-export interface Say {
-  length(mm: number): string;
-  station(mm: number): string;
-  mass(g: number): string;
-}
+export type { Say } from './say';
 
 /** The answer in plain sentences. */
 export interface Verdict {
@@ -64,8 +62,8 @@ function outsideHeadline(fit: BandFit, { travel, bandFrom }: Balance, say: Say, 
   return `${tail ? 'Tail-heavy' : 'Nose-heavy'} by ${by}${against}${travel.length > 1 ? `, ${words}` : ''}.`;
 }
 
-function remedySentence(aircraft: Aircraft, balance: Balance, down: Vec3, say: Say): string {
-  const remedy = remedyFor(aircraft, balance, down);
+function remedySentence(aircraft: Aircraft, balance: Balance, say: Say): string {
+  const remedy = remedyFor(aircraft, balance);
   if (!remedy) return 'No single move and no ballast at either end brings every fuel state into the band.';
   if (remedy.by === 'ballast') {
     return `No move of one part will do; ${say.mass(remedy.massG)} of ballast at station ${say.station(remedy.stationMm)} would just do.`;
@@ -87,8 +85,30 @@ function lateralSentence(aircraft: Aircraft, balance: Balance, say: Say): string
   return `The ${heavy} wing is heavy; ${tip} at the ${light} tip would level it.`;
 }
 
-/** Says in plain words whether the CG stays in the band, by how much, and what would mend it. */
-export function verdict(aircraft: Aircraft, balance: Balance, down: Vec3, say: Say): Verdict {
+/**
+ * Says in plain words whether the CG stays in the band, by how much, and what would mend it. With the extremes over all
+ * load states it also says which of them leaves the band, and names the ones at either end.
+ */
+export function verdict(
+  aircraft: Aircraft,
+  balance: Balance,
+  say: Say,
+  envelope: LoadEnvelope | null = null,
+): Verdict {
+  const own = verdictAsLoaded(aircraft, balance, say);
+  if (!envelope || switchesOf(aircraft).length === 0 || !balance.cgMm) return own;
+  const { warning, ends } = loadWords(aircraft, envelope, balance.band, say);
+  if (warning && balance.fit?.where === 'inside') {
+    return {
+      tone: 'bad',
+      headline: 'In the band as loaded now, but not always.',
+      detail: sentences(warning, own.detail),
+    };
+  }
+  return { ...own, detail: sentences(own.detail, ends) };
+}
+
+function verdictAsLoaded(aircraft: Aircraft, balance: Balance, say: Say): Verdict {
   const liquid = aircraft.fuel?.use === 'dump' ? 'water' : 'fuel';
   if (!balance.cgMm) {
     return {
@@ -126,7 +146,7 @@ export function verdict(aircraft: Aircraft, balance: Balance, down: Vec3, say: S
   return {
     tone: 'bad',
     headline: outsideHeadline(fit, balance, say, liquid),
-    detail: sentences(warning || remedySentence(aircraft, balance, down, say), margin, lateral),
+    detail: sentences(warning || remedySentence(aircraft, balance, say), margin, lateral),
   };
 }
 

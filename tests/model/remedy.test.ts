@@ -20,7 +20,7 @@ const tailHeavy = (more: readonly Part[] = [], structure: readonly StructurePiec
 });
 
 const remedyOf = (aircraft: Aircraft): Remedy | null =>
-  remedyFor(aircraft, balanceAt(aircraft, { fuelFraction: 1, down: LEVEL }), LEVEL);
+  remedyFor(aircraft, balanceAt(aircraft, { fuelFraction: 1, down: LEVEL }));
 
 type Weighed = { readonly massG: number; readonly stationMm: number };
 const weighed = ({ parts, tanks }: Aircraft): Weighed[] => [

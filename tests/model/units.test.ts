@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   formatAngle,
+  formatArea,
   formatInertia,
   formatLength,
   formatMass,
@@ -147,6 +148,11 @@ describe('formatting', () => {
     expect(formatInertia(1e9)).toBe(`1.0000${thin}kg·m²`);
     expect(formatMoment(-78588, 'metric')).toBe(`−78${thin}588${thin}g·mm`);
     expect(formatMoment(28.349523125 * 25.4, 'inch-ounce')).toBe(`1.00${thin}oz·in`);
+  });
+
+  test('area is in dm², or in the square of the inch', () => {
+    expect(formatArea(853_000, 'metric')).toBe(`85.3${thin}dm²`);
+    expect(formatArea(100 * 25.4 ** 2, 'inch-ounce')).toBe(`100${thin}in²`);
   });
 
   test('time', () => {

@@ -37,7 +37,7 @@ const at = (neutralPointMm: number): StabilityEstimate => ({
   leavesOut: [],
 });
 const said = (subject: Aircraft, loading: Partial<Loading>) =>
-  verdict(subject, balanceAt(subject, { fuelFraction: 1, down: LEVEL, ...loading }), LEVEL, say);
+  verdict(subject, balanceAt(subject, { fuelFraction: 1, down: LEVEL, ...loading }), say);
 
 test('the static margin is said as an estimate: (550 − 530)/200 is 10 % MAC', () => {
   const { tone, detail } = said(banded(520, 540), { estimate: at(550) });

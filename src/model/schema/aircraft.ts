@@ -5,12 +5,16 @@ import {
   choice,
   flag,
   flowMlPerMin,
+  fuelTemperatureC,
   id,
   label,
   liquidGPerMl,
+  liquidPlusMinusGPerMl,
   list,
   massG,
   percent,
+  plusMinusG,
+  plusMinusMm,
   pointMm,
   real,
   record,
@@ -19,8 +23,11 @@ import {
   timeS,
   volumeMl,
 } from './fields';
+import { bay, hatch, keepApartRule, lead, loadFactors } from './fit';
+import { ballastSpot } from './place';
 import { partShape, tankShape } from './shapes';
 import { structurePiece } from './structure';
+import { loadSwitch } from './switches';
 
 export const FORMAT = 'counterpoise aircraft';
 export const VERSION = 1;
@@ -71,6 +78,8 @@ const bareAirframe = record(
     stationMm: real,
     buttlineMm: real,
     waterlineMm: v.optional(real),
+    plusMinusG,
+    plusMinusMm,
     use: choice(['compare', 'correct', 'replace']),
   },
   'the bare airframe as weighed: compare it with the shapes, correct them, or replace them',
@@ -82,15 +91,32 @@ const phase = record({
   throttlePct: percent,
 });
 
+const flowPoint = record({ throttlePct: percent, mlPerMin: flowMlPerMin });
+
 /** What the tanks hold and how it leaves them: burnt by an engine, or dumped as water ballast. */
 const fuel = record(
   {
     kind: choice(['petrol', 'methanol', 'kerosene', 'water', 'other']),
     name: label,
-    densityGPerMl: liquidGPerMl,
+    densityGPerMl: about(liquidGPerMl, 'g/ml as weighed; at 15 °C where a temperature is given'),
+    temperatureC: about(
+      v.optional(fuelTemperatureC),
+      'kerosene only: °C in the tanks, from which the density is worked out',
+    ),
+    plusMinusGPerMl: about(
+      v.optional(liquidPlusMinusGPerMl),
+      'what the density may be off by, g/ml: two standard uncertainties',
+    ),
     use: choice(['burn', 'dump']),
     share: choice(['volume', 'level']),
-    flow: record({ idleMlPerMin: flowMlPerMin, fullMlPerMin: flowMlPerMin }),
+    flow: record({
+      idleMlPerMin: flowMlPerMin,
+      fullMlPerMin: flowMlPerMin,
+      table: about(
+        v.optional(list(flowPoint)),
+        'flows measured between idle and full throttle, throttles rising; straight lines between them',
+      ),
+    }),
     profile: record({ name: label, phases: list(phase) }),
     reservePct: percent,
   },
@@ -110,6 +136,8 @@ export const tank = record(
     rollDeg: angleDeg,
     mirrored: about(flag, 'the shape is mirrored left for right in its own frame before it is posed'),
     emptyMassG: massG,
+    plusMinusG,
+    plusMinusMm,
     startMl: about(v.nullable(volumeMl), 'liquid at the start, ml; null is brim-full'),
     unusableMl: about(volumeMl, 'what stays behind when the tank has stopped giving, ml'),
     feeds: about(id, '"outlet" (engine or dump valve) or the id of the tank that this one feeds'),
@@ -130,6 +158,9 @@ export const roles = [
   'other',
 ] as const;
 
+/** Products are tensor elements: xy = −∫xy dm. */
+const tensor = record({ xx: real, yy: real, zz: real, xy: real, xz: real, yz: real });
+
 export const part = record(
   {
     id,
@@ -137,12 +168,18 @@ export const part = record(
     role: choice(roles),
     shape: partShape,
     massG,
-    plusMinusG: about(v.optional(massG), 'what the scales may be off by, g'),
+    plusMinusG,
+    plusMinusMm,
+    inertiaGmm2: about(
+      v.optional(tensor),
+      'as measured, about its own CG along its own axes, g·mm²; a uniform solid when left out',
+    ),
     positionMm: pointMm,
     yawDeg: angleDeg,
     pitchDeg: angleDeg,
     rollDeg: angleDeg,
     locked: flag,
+    bayId: about(v.optional(id), 'the bay that it must stay in'),
     typical: about(flag, 'the figures are typical ones; weigh yours'),
     notes: v.optional(v.string('Expected text')),
   },
@@ -166,6 +203,19 @@ export const aircraft = record(
     fuel: v.nullable(fuel),
     tanks: list(tank),
     parts: list(part),
+    switches: about(
+      v.optional(list(loadSwitch)),
+      'what can be aboard or not, full or empty; retracting legs apart',
+    ),
+    bays: about(v.optional(list(bay)), 'where parts may be mounted'),
+    hatches: about(v.optional(list(hatch)), 'openings that parts go in through'),
+    keepApart: about(
+      v.optional(list(keepApartRule)),
+      'what must be kept apart; the usual rules when left out',
+    ),
+    leads: v.optional(list(lead)),
+    ballastSpots: about(v.optional(list(ballastSpot)), 'where ballast may be put'),
+    loadFactors: v.optional(loadFactors),
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),
   },
   'One aircraft on the bench. Lengths in mm from the datum (station aft +, buttline right +, waterline up +), masses in g, angles in degrees. Unknown keys are kept.',

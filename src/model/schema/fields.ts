@@ -35,6 +35,8 @@ export const real = number('Expected a number');
 export const massG = atLeast0('Expected 0 g or more');
 /** A size in mm, more than 0. */
 export const sizeMm = v.pipe(number('Expected more than 0 mm'), v.gtValue(0, 'Expected more than 0 mm'));
+/** A number, 0 or more. */
+export const realOrZero = atLeast0('Expected 0 or more');
 /** A size in mm, 0 or more. */
 export const sizeOrZeroMm = atLeast0('Expected 0 mm or more');
 /** A volume in ml, 0 or more. */
@@ -52,6 +54,10 @@ export const liquidGPerMl = v.pipe(
   between(0, 25, 'Expected more than 0 and at most 25 g/ml'),
   v.gtValue(0, 'Expected more than 0 and at most 25 g/ml'),
 );
+/** What a liquid's density may be off by, g/ml. */
+export const liquidPlusMinusGPerMl = between(0, 1, 'Expected 0 to 1 g/ml');
+/** A temperature that a model's fuel gets to, °C. */
+export const fuelTemperatureC = between(-20, 60, 'Expected −20 to 60 °C');
 /** An angle in degrees within ±360. */
 export const angleDeg = between(-360, 360, 'Expected −360° to 360°');
 /** An angle in degrees that a panel can stand at. */
@@ -60,6 +66,20 @@ export const dihedralDeg = between(-89, 89, 'Expected −89° to 89°');
 export const percent = between(0, 100, 'Expected 0 to 100 %');
 /** A share, 0 to 1. */
 export const unit = between(0, 1, 'Expected 0 to 1');
+
+/** What a mass may be off by, as entered: two standard uncertainties. */
+export const plusMinusG = about(
+  v.optional(massG),
+  'what the scales may be off by, g: two standard uncertainties',
+);
+/** What a place may be off by, as entered: two standard uncertainties. */
+export const plusMinusMm = about(
+  v.optional(sizeOrZeroMm),
+  'what the place of its CG may be off by, mm: two standard uncertainties',
+);
+
+/** A direction in the aircraft's frame, of any length. */
+export const direction = v.strictTuple([real, real, real], 'Expected a direction [x, y, z]');
 
 /** [station, buttline, waterline] in mm from the datum. */
 export const pointMm = v.pipe(

@@ -4,6 +4,8 @@ import {
   angleDeg,
   choice,
   dihedralDeg,
+  direction,
+  flag,
   gPerM2,
   gPerMl,
   id,
@@ -11,6 +13,8 @@ import {
   list,
   massG,
   percent,
+  plusMinusG,
+  plusMinusMm,
   pointMm,
   real,
   record,
@@ -70,7 +74,10 @@ export const fuselage = record(
       v.minLength(2, 'Expected at least 2 sections'),
     ),
     skinMm: about(sizeOrZeroMm, 'thickness of the wall, for fit; it has no say in the mass'),
+    open: about(v.optional(choice(['front', 'rear', 'both'])), 'ends without a wall, for fit'),
     mass: massSource,
+    plusMinusG,
+    plusMinusMm,
   },
   'a hull through sections across the station axis',
 );
@@ -106,6 +113,8 @@ export const surface = record(
       v.minLength(1, 'Expected at least 1 panel'),
     ),
     mass: massSource,
+    plusMinusG,
+    plusMinusMm,
   },
   'a wing, tail, canard or fin, panel by panel from the root outwards',
 );
@@ -122,9 +131,16 @@ export const boom = record(
     frontDiameterMm: sizeMm,
     rearDiameterMm: sizeMm,
     mass: massSource,
+    plusMinusG,
+    plusMinusMm,
   },
   'a straight round boom between two points',
 );
+
+const retract = record({
+  axis: about(direction, 'the hinge line, as a direction; of a pair that of the right-hand leg'),
+  angleDeg: about(angleDeg, 'from down to up, right-handed about the axis'),
+});
 
 /** An undercarriage leg: a straight strut from its hinge or mount down to the axle, with a wheel. */
 export const leg = record(
@@ -140,6 +156,13 @@ export const leg = record(
     wheelDiameterMm: sizeMm,
     wheelWidthMm: sizeMm,
     wheelMassG: massG,
+    spindle: about(
+      v.optional(direction),
+      'where the wheel’s spindle points, as a direction; across the aircraft when left out',
+    ),
+    retract: about(v.optional(retract), 'how the leg swings up about its top; a leg without it stays down'),
+    plusMinusG,
+    plusMinusMm,
   },
   'an undercarriage leg: a strut from its mount down to the axle, and a wheel',
 );
@@ -157,6 +180,10 @@ export const block = record(
     pitchDeg: angleDeg,
     rollDeg: angleDeg,
     mass: massSource,
+    cuttable: about(flag, 'parts may be let into it: what they displace is cut out'),
+    minimumWallMm: about(v.optional(sizeOrZeroMm), 'the least that must be left around a cut-out, mm'),
+    plusMinusG,
+    plusMinusMm,
   },
   'any other piece of structure',
 );

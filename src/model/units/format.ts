@@ -19,9 +19,19 @@ const decimals: Readonly<Record<UnitSystem, Readonly<Record<Quantity, number>>>>
   'inch-ounce': { length: 2, mass: 2, volume: 2, angle: 1, time: 0, ratio: 0, number: 2 },
 };
 
+/** The decimals that a quantity is shown with. */
+export const shownPlaces = (quantity: Quantity, system: UnitSystem, fine = false): number =>
+  decimals[system][quantity] + (fine && system === 'metric' ? 1 : 0);
+
 /** mm as "603 mm" or "23.74 in". */
 export const formatLength = (lengthMm: number, system: UnitSystem, options?: FormatOptions) =>
   formatQuantity(lengthMm, 'length', system, options);
+
+/** A small shift in mm as "+0.34 mm" or "+0.013 in". */
+export function formatShift(shiftMm: number, system: UnitSystem): string {
+  const figure = formatNumber(toOwnUnit(shiftMm, 'length', system), system === 'metric' ? 2 : 3, true);
+  return withUnit(figure, ownUnit('length', system).symbol, {});
+}
 
 /** g as "236 g" or "8.32 oz". */
 export const formatMass = (massG: number, system: UnitSystem, options?: FormatOptions) =>
@@ -30,6 +40,14 @@ export const formatMass = (massG: number, system: UnitSystem, options?: FormatOp
 /** ml as "500 ml" or "16.91 fl oz" (US). */
 export const formatVolume = (volumeMl: number, system: UnitSystem, options?: FormatOptions) =>
   formatQuantity(volumeMl, 'volume', system, options);
+
+/** mm² as "85.2 dm²" or "1321 in²". */
+export function formatArea(areaMm2: number, system: UnitSystem, options: FormatOptions = {}): string {
+  const own = ownUnit('length', system);
+  return system === 'metric'
+    ? withUnit(formatNumber(areaMm2 / 1e4, 1), 'dm²', options)
+    : withUnit(formatNumber(areaMm2 / own.size ** 2, 0), `${own.symbol}²`, options);
+}
 
 /** Degrees as "2.5°". */
 export const formatAngle = (angleDeg: number, options?: FormatOptions) =>
@@ -73,7 +91,7 @@ export function formatQuantity(
   system: UnitSystem,
   options: FormatOptions = {},
 ): string {
-  const places = decimals[system][quantity] + (options.fine && system === 'metric' ? 1 : 0);
+  const places = shownPlaces(quantity, system, options.fine);
   const figure = formatNumber(toOwnUnit(value, quantity, system), places, options.signed);
   return withUnit(figure, ownUnit(quantity, system).symbol, options);
 }

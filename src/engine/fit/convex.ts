@@ -1,0 +1,151 @@
+import type { Mat3, Vec3 } from '../geometry/types';
+import type { LoftSection } from '../mass/shapes';
+
+/** A convex solid in its shape's own frame, mm. */
+export type ConvexPiece =
+  /** The hull of some points, grown all round by a radius: one point a ball, two a capsule, more a polyhedron. */
+  | { readonly kind: 'points'; readonly pointsMm: readonly Vec3[]; readonly radiusMm: number }
+  /** The hull of two rounded rectangles across x. */
+  | { readonly kind: 'sections'; readonly from: LoftSection; readonly to: LoftSection }
+  | { readonly kind: 'ellipsoid'; readonly semiMm: Vec3 };
+
+/**
+ * A convex solid where it stands: a core that tells its furthest point in any direction, grown by a
+ * radius. Aircraft frame, mm.
+ */
+export interface Convex {
+  readonly radiusMm: number;
+  readonly minMm: Vec3;
+  readonly maxMm: Vec3;
+  /** Writes the core's furthest point along (x, y, z), which need not be a unit vector, to `out[at…at + 2]`. */
+  support(x: number, y: number, z: number, out: Float64Array, at: number): void;
+}
+
+type Support = Convex['support'];
+
+/** Sets a piece down: turned by `rotation`, then moved to `positionMm`. */
+export function placeConvex(piece: ConvexPiece, rotation: Mat3, positionMm: Vec3): Convex {
+  const radiusMm = piece.kind === 'points' ? piece.radiusMm : 0;
+  const support = placedSupport(piece, rotation, positionMm);
+  return { radiusMm, ...boundsOf(support, radiusMm), support };
+}
+
+/** A polyhedron (or polygon, or line) by its corners in the aircraft's frame. */
+export function convexOfPoints(pointsMm: readonly Vec3[]): Convex {
+  const support = pointSupport(Float64Array.from(pointsMm.flat()));
+  return { radiusMm: 0, ...boundsOf(support, 0), support };
+}
+
+/** The same solid carried along by `byMm`. */
+export function movedConvex(convex: Convex, [dx, dy, dz]: Vec3): Convex {
+  const { minMm, maxMm } = convex;
+  return {
+    radiusMm: convex.radiusMm,
+    minMm: [minMm[0] + dx, minMm[1] + dy, minMm[2] + dz],
+    maxMm: [maxMm[0] + dx, maxMm[1] + dy, maxMm[2] + dz],
+    support: (x, y, z, out, at) => {
+      convex.support(x, y, z, out, at);
+      out[at]! += dx;
+      out[at + 1]! += dy;
+      out[at + 2]! += dz;
+    },
+  };
+}
+
+function boundsOf(support: Support, radiusMm: number): { readonly minMm: Vec3; readonly maxMm: Vec3 } {
+  const p = new Float64Array(3);
+  const reach = (x: number, y: number, z: number) => {
+    support(x, y, z, p, 0);
+    return p[0]! * Math.abs(x) + p[1]! * Math.abs(y) + p[2]! * Math.abs(z) + (x + y + z) * radiusMm;
+  };
+  return {
+    minMm: [reach(-1, 0, 0), reach(0, -1, 0), reach(0, 0, -1)],
+    maxMm: [reach(1, 0, 0), reach(0, 1, 0), reach(0, 0, 1)],
+  };
+}
+
+function placedSupport(piece: ConvexPiece, r: Mat3, t: Vec3): Support {
+  if (piece.kind === 'points') {
+    return pointSupport(
+      Float64Array.from(
+        piece.pointsMm.flatMap(([x, y, z]) => [
+          r[0] * x + r[1] * y + r[2] * z + t[0],
+          r[3] * x + r[4] * y + r[5] * z + t[1],
+          r[6] * x + r[7] * y + r[8] * z + t[2],
+        ]),
+      ),
+    );
+  }
+  const own =
+    piece.kind === 'ellipsoid' ? ellipsoidSupport(piece.semiMm) : sectionSupport(piece.from, piece.to);
+  return (x, y, z, out, at) => {
+    own(
+      r[0] * x + r[3] * y + r[6] * z,
+      r[1] * x + r[4] * y + r[7] * z,
+      r[2] * x + r[5] * y + r[8] * z,
+      out,
+      at,
+    );
+    const [px, py, pz] = [out[at]!, out[at + 1]!, out[at + 2]!];
+    out[at] = r[0] * px + r[1] * py + r[2] * pz + t[0];
+    out[at + 1] = r[3] * px + r[4] * py + r[5] * pz + t[1];
+    out[at + 2] = r[6] * px + r[7] * py + r[8] * pz + t[2];
+  };
+}
+
+const pointSupport =
+  (points: Float64Array): Support =>
+  (x, y, z, out, at) => {
+    let most = Number.NEGATIVE_INFINITY;
+    let best = 0;
+    for (let i = 0; i < points.length; i += 3) {
+      const along = points[i]! * x + points[i + 1]! * y + points[i + 2]! * z;
+      if (along > most) {
+        most = along;
+        best = i;
+      }
+    }
+    out[at] = points[best]!;
+    out[at + 1] = points[best + 1]!;
+    out[at + 2] = points[best + 2]!;
+  };
+
+const ellipsoidSupport =
+  ([a, b, c]: Vec3): Support =>
+  (x, y, z, out, at) => {
+    const size = Math.sqrt(a * a * x * x + b * b * y * y + c * c * z * z) || 1;
+    out[at] = (a * a * x) / size;
+    out[at + 1] = (b * b * y) / size;
+    out[at + 2] = (c * c * z) / size;
+  };
+
+/** A rounded rectangle is a smaller rectangle grown by a quarter-ellipse round: the two supports add. */
+function sectionSupport(from: LoftSection, to: LoftSection): Support {
+  const measures = [from, to].map(({ xMm, widthMm, heightMm, centreYMm, centreZMm, roundness }) => {
+    const [a, b] = [widthMm / 2, heightMm / 2];
+    return {
+      x: xMm,
+      cy: centreYMm,
+      cz: centreZMm,
+      flatY: a * (1 - roundness),
+      flatZ: b * (1 - roundness),
+      roundY: a * roundness,
+      roundZ: b * roundness,
+    };
+  });
+  return (x, y, z, out, at) => {
+    let most = Number.NEGATIVE_INFINITY;
+    for (let i = 0; i < 2; i += 1) {
+      const s = measures[i]!;
+      const round = Math.sqrt((s.roundY * y) ** 2 + (s.roundZ * z) ** 2) || 1;
+      const py = s.cy + Math.sign(y) * s.flatY + (s.roundY * s.roundY * y) / round;
+      const pz = s.cz + Math.sign(z) * s.flatZ + (s.roundZ * s.roundZ * z) / round;
+      const along = s.x * x + py * y + pz * z;
+      if (along <= most) continue;
+      most = along;
+      out[at] = s.x;
+      out[at + 1] = py;
+      out[at + 2] = pz;
+    }
+  };
+}

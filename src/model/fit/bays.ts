@@ -1,0 +1,176 @@
+import { solidOf } from '../../engine/fit/solid';
+import { pointFromAircraft, pointToAircraft } from '../../engine/geometry/rotation';
+import type { Pose, Vec3 } from '../../engine/geometry/types';
+import { scale, sub } from '../../engine/geometry/vec3';
+import { shapeBounds } from '../../engine/mass/shapeBounds';
+import { sectionBetween } from '../../engine/mass/solids/loft';
+import { poseOf } from '../poses';
+import type { Aircraft, Bay, Part } from '../types';
+import { hulls, itemShape, middleOf, type NamedHull, type Standing, standingStructure } from './solids';
+
+/** A part that leaves the bay it is bound to. */
+export interface BayFault {
+  readonly bayId: string;
+  readonly bayName: string;
+  /** How far it reaches over the bay's side, the worst side, mm. */
+  readonly overMm: number;
+  /** The move that brings it in, aircraft frame, mm; null when it is too big for the bay as it is turned. */
+  readonly moveByMm: Vec3 | null;
+  readonly sentence: string;
+}
+
+/** What is wrong with a part's place in its bay; null when it is inside, or bound to none. */
+export function bayFault({ bays = [] }: Aircraft, part: Part): BayFault | null {
+  const bay = bays.find(({ id }) => id === part.bayId);
+  if (!bay) return null;
+  const { minMm, maxMm } = boundsSeenFrom(poseOf(bay), part);
+  const half: Vec3 = [bay.lengthMm / 2, bay.widthMm / 2, bay.heightMm / 2];
+  const over = ([0, 1, 2] as const).map((axis) => {
+    const low = -half[axis] - minMm[axis];
+    const high = maxMm[axis] - half[axis];
+    return { low, high, tooBig: maxMm[axis] - minMm[axis] > 2 * half[axis] + tolerance };
+  });
+  const overMm = Math.max(...over.flatMap(({ low, high }) => [low, high]));
+  if (overMm <= tolerance) return null;
+  const tooBig = over.some((one) => one.tooBig);
+  const [x, y, z] = over.map(({ low, high }) => Math.max(0, low) - Math.max(0, high)) as [
+    number,
+    number,
+    number,
+  ];
+  const moveByMm = tooBig ? null : sub(pointToAircraft(poseOf(bay), [x, y, z]), bay.positionMm);
+  const sentence = tooBig
+    ? `${part.name} is too big for ${bay.name} as it is turned.`
+    : `${part.name} reaches ${overMm.toFixed(1)} mm out of ${bay.name}.`;
+  return { bayId: bay.id, bayName: bay.name, overMm, moveByMm, sentence };
+}
+
+const tolerance = 1e-6;
+
+/** The box round a part along another body's axes. */
+function boundsSeenFrom(frame: Pose, part: Part) {
+  const axis = (v: Vec3) => sub(pointFromAircraft(frame, v), pointFromAircraft(frame, [0, 0, 0]));
+  const solid = solidOf({ shape: itemShape(part), pose: poseOf(part) });
+  const out = new Float64Array(3);
+  const [ex, ey, ez] = [axis([1, 0, 0]), axis([0, 1, 0]), axis([0, 0, 1])];
+  const reach = (n: Vec3): number => {
+    // n in the bay's frame, the support in the aircraft's.
+    const way: Vec3 = [
+      n[0] * ex[0] + n[1] * ex[1] + n[2] * ex[2],
+      n[0] * ey[0] + n[1] * ey[1] + n[2] * ey[2],
+      n[0] * ez[0] + n[1] * ez[1] + n[2] * ez[2],
+    ];
+    const reaches = solid.convexes.map((convex) => {
+      convex.support(...way, out, 0);
+      const p = pointFromAircraft(frame, [out[0]!, out[1]!, out[2]!]);
+      return p[0] * n[0] + p[1] * n[1] + p[2] * n[2] + convex.radiusMm;
+    });
+    return Math.max(...reaches);
+  };
+  const minMm: Vec3 = [-reach([-1, 0, 0]), -reach([0, -1, 0]), -reach([0, 0, -1])];
+  return { minMm, maxMm: [reach([1, 0, 0]), reach([0, 1, 0]), reach([0, 0, 1])] as Vec3 };
+}
+
+/** A former is thin fore and aft, mm, and fills this share of the hull's section or more. */
+const thinMm = 12;
+const filling = 0.6;
+/** Bays shorter or narrower than this are not proposed, mm. */
+const leastMm = 25;
+
+/**
+ * Bays between the formers of each hull on the plane of symmetry or off it: the greatest box square to the
+ * axes in each stretch, clear of the skin. Names and ids count from the nose. A proposal, to be edited.
+ */
+export function proposeBays(aircraft: Aircraft): Bay[] {
+  const structure = standingStructure(aircraft);
+  return hulls(aircraft).flatMap((hull) => {
+    const formers = structure
+      .filter((one) => isFormer(one, hull))
+      .sort((a, b) => a.solid.minMm[0] - b.solid.minMm[0]);
+    const { minMm, maxMm } = shapeBounds(hull.shape);
+    const x0 = hull.pose.positionMm[0];
+    const fronts = [x0 + minMm[0] + hull.skinMm, ...formers.map(({ solid }) => solid.maxMm[0])];
+    const rears = [...formers.map(({ solid }) => solid.minMm[0]), x0 + maxMm[0] - hull.skinMm];
+    const boxes = fronts.flatMap((front, i) => largestBox(hull, front, rears[i]!) ?? []);
+    return boxes.map(({ sizeMm, middleMm }, i) => ({
+      id: `${hull.id.replaceAll('.', '-')}-bay-${i + 1}`,
+      name: `${hull.name}, bay ${i + 1}`,
+      lengthMm: sizeMm[0],
+      widthMm: sizeMm[1],
+      heightMm: sizeMm[2],
+      positionMm: middleMm,
+      yawDeg: 0,
+      pitchDeg: 0,
+      rollDeg: 0,
+    }));
+  });
+}
+
+function isFormer({ solid }: Standing, hull: NamedHull): boolean {
+  const [long, wide, high] = sub(solid.maxMm, solid.minMm);
+  const middle = middleOf(solid);
+  const room = roomAt(hull, middle[0]);
+  return (
+    long <= thinMm &&
+    room !== null &&
+    Math.abs(middle[1] - room.y) < room.a &&
+    Math.abs(middle[2] - room.z) < room.b &&
+    wide >= filling * 2 * room.a &&
+    high >= filling * 2 * room.b
+  );
+}
+
+/** The hull's section at a station, aircraft frame: middle, half sizes, and the box within its round corners. */
+function roomAt({ shape: { sections }, pose, skinMm }: NamedHull, stationMm: number) {
+  const x = stationMm - pose.positionMm[0];
+  const at = sections.findIndex((section, i) => i > 0 && section.xMm >= x && sections[i - 1]!.xMm <= x);
+  if (at < 0) return null;
+  const [from, to] = [sections[at - 1]!, sections[at]!];
+  const { widthMm, heightMm, centreYMm, centreZMm, roundness } = sectionBetween(
+    from,
+    to,
+    (x - from.xMm) / (to.xMm - from.xMm),
+  );
+  const corner = 1 - roundness * (1 - Math.SQRT1_2);
+  const [a, b] = [widthMm / 2, heightMm / 2];
+  return {
+    a,
+    b,
+    y: pose.positionMm[1] + centreYMm,
+    z: pose.positionMm[2] + centreZMm,
+    boxA: a * corner - skinMm,
+    boxB: b * corner - skinMm,
+  };
+}
+
+const cuts = 24;
+
+/** The greatest box between two stations that lies within every section between its ends; null when there is none. */
+function largestBox(hull: NamedHull, front: number, rear: number) {
+  const rooms = Array.from({ length: cuts + 1 }, (_, i) => {
+    const x = front + ((rear - front) * i) / cuts;
+    return { x, room: roomAt(hull, x) };
+  });
+  let best: { sizeMm: Vec3; middleMm: Vec3 } | null = null;
+  let most = 0;
+  for (let i = 0; i < cuts; i += 1) {
+    const low: [number, number] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    const high: [number, number] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+    for (let j = i; j <= cuts; j += 1) {
+      const room = rooms[j]!.room;
+      if (!room) break;
+      low[0] = Math.max(low[0], room.y - room.boxA);
+      high[0] = Math.min(high[0], room.y + room.boxA);
+      low[1] = Math.max(low[1], room.z - room.boxB);
+      high[1] = Math.min(high[1], room.z + room.boxB);
+      const from: Vec3 = [rooms[i]!.x, low[0], low[1]];
+      const to: Vec3 = [rooms[j]!.x, high[0], high[1]];
+      const size = sub(to, from);
+      const volume = size[0] * size[1] * size[2];
+      if (size.some((side) => side < leastMm) || volume <= most) continue;
+      most = volume;
+      best = { sizeMm: size, middleMm: scale([from[0] + to[0], from[1] + to[1], from[2] + to[2]], 0.5) };
+    }
+  }
+  return best;
+}

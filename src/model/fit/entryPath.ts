@@ -1,0 +1,189 @@
+import { findPath, type PathResult, poseTravelMm } from '../../engine/fit/pathSearch';
+import { shapesClash, touchMm } from '../../engine/fit/shapeDistance';
+import { boxGap, type Solid, solidOf } from '../../engine/fit/solid';
+import { type TriangleTree, triangleTree } from '../../engine/fit/triangleTree';
+import type { Pose, Vec3 } from '../../engine/geometry/types';
+import { add, addScaled, dot, length, sub } from '../../engine/geometry/vec3';
+import { type Item, itemById } from '../edit';
+import { poseOf } from '../poses';
+import type { Aircraft, Hatch } from '../types';
+import { hullFit } from './clearances';
+import { hatchAxes, wallsWithout } from './hatchWalls';
+import {
+  hulls,
+  itemShape,
+  itemSolid,
+  middleOf,
+  type NamedHull,
+  type Standing,
+  standingItems,
+  standingStructure,
+} from './solids';
+
+export interface EntryOptions {
+  /** Poses to look at before giving up. */
+  readonly budget?: number;
+  /** The same seed gives the same search. */
+  readonly seed?: number;
+  /** Items not mounted yet, by their ids. */
+  readonly without?: ReadonlySet<string>;
+}
+
+export type EntryPath =
+  | {
+      readonly found: true;
+      /** From outside the hatch to where it is mounted, no point moving more than `stepMm` from one to the next. */
+      readonly poses: readonly Pose[];
+      readonly tried: number;
+      readonly sentence: string;
+    }
+  | {
+      readonly found: false;
+      /** Poses looked at. */
+      readonly tried: number;
+      /** What was run into most, the worst first, and its ids where it is no hull. */
+      readonly blockedBy: readonly string[];
+      readonly blockedByIds: readonly string[];
+      readonly sentence: string;
+    };
+
+/** No point of a part goes further than this between two poses that are looked at, mm. */
+export const stepMm = 2;
+const defaultBudget = 12_000;
+const tiltDeg = 90;
+
+/**
+ * Looks for a way by which an item goes in through a hatch to its place, past all that is mounted, by shifting
+ * and tilting. Every pose given is clear, and so are the steps of at most 2 mm between them. "No path found" is
+ * no proof that there is none. Null when the item or the hatch is not there.
+ */
+export function entryPath(
+  aircraft: Aircraft,
+  itemId: string,
+  hatchId: string,
+  { budget = defaultBudget, seed = 1, without = new Set() }: EntryOptions = {},
+): EntryPath | null {
+  const item = itemById(aircraft, itemId);
+  const hatch = aircraft.hatches?.find(({ id }) => id === hatchId);
+  if (!item || !hatch) return null;
+  const struck = new Map<string, { readonly name: string; readonly id: string | null; count: number }>();
+  const test = clearanceTest(aircraft, item, hatch, without);
+  const clear = (pose: Pose) => {
+    const hit = test(pose);
+    if (hit) {
+      const known = struck.get(hit.id ?? hit.name) ?? { ...hit, count: 0 };
+      struck.set(hit.id ?? hit.name, { ...known, count: known.count + 1 });
+    }
+    return !hit;
+  };
+  const result = search(item, hatch, clear, budget, seed);
+  if (result.poses) {
+    const sentence = `${item.name} goes in through ${hatch.name}.`;
+    return { found: true, poses: result.poses, tried: result.tried, sentence };
+  }
+  const worst = [...struck.values()].sort((a, b) => b.count - a.count).slice(0, 4);
+  const blockedBy = worst.map(({ name }) => name);
+  const sentence = `No path found for ${item.name} through ${hatch.name} in ${result.tried} poses${
+    blockedBy.length > 0 ? `; it ran into ${blockedBy.join(', ')}` : ''
+  }.`;
+  const blockedByIds = worst.flatMap(({ id }) => id ?? []);
+  return { found: false, tried: result.tried, blockedBy, blockedByIds, sentence };
+}
+
+/** The hull that an item is fitted in, by its clearance; null outside. */
+function ownHull(aircraft: Aircraft, item: Item): NamedHull | null {
+  const fit = hullFit(aircraft, item.id);
+  return fit.place === 'inside' ? (hulls(aircraft).find(({ id }) => id === fit.clearance.id) ?? null) : null;
+}
+
+type Hit = { readonly name: string; readonly id: string | null };
+
+/** Says what an item runs into in a pose; null when it is clear. */
+export function clearanceTest(
+  aircraft: Aircraft,
+  item: Item,
+  hatch: Hatch,
+  without: ReadonlySet<string> = new Set(),
+): (pose: Pose) => Hit | null {
+  const mounted = standingItems(aircraft).filter(({ id }) => id !== item.id && !without.has(id));
+  const obstacles: readonly Standing[] = [...mounted, ...standingStructure(aircraft)];
+  const walls: readonly { readonly name: string; readonly tree: TriangleTree }[] = wallsWithout(
+    aircraft,
+    hatch,
+    ownHull(aircraft, item),
+  ).map(({ name, facets }) => ({ name, tree: triangleTree(facets) }));
+  const shape = itemShape(item);
+  return (pose) => {
+    const solid: Solid = solidOf({ shape, pose });
+    const hit = obstacles.find((one) => boxGap(solid, one.solid) === 0 && shapesClash(solid, one.solid));
+    if (hit) return { name: hit.name, id: hit.sourceId };
+    const wall = walls.find(({ tree }) => tree.nearest(solid, touchMm));
+    return wall ? { name: wall.name, id: null } : null;
+  };
+}
+
+function search(
+  item: Item,
+  hatch: Hatch,
+  clear: (pose: Pose) => boolean,
+  budget: number,
+  seed: number,
+): PathResult {
+  const to = poseOf(item);
+  const solid = itemSolid(item);
+  const reachMm = furthestMm(solid, to.positionMm);
+  const size = length(sub(solid.maxMm, solid.minMm));
+  const out = hatchAxes(hatch).normal;
+  const middle = middleOf(solid);
+  // Its middle over the hatch, well outside.
+  const over = addScaled(hatch.centreMm, out, size / 2 + 10);
+  const from: Pose = { ...to, positionMm: addScaled(to.positionMm, sub(over, middle), 1) };
+  // In under the hatch, as deep as its place is; and the same, turned by right angles.
+  const aside = sub(over, middle);
+  const under = addScaled(add(to.positionMm, aside), out, -dot(aside, out));
+  const upright = [0, 90, -90].map((pitchDeg) => ({
+    ...to,
+    positionMm: under,
+    pitchDeg: to.pitchDeg + pitchDeg,
+  }));
+  const around = (pick: (...values: number[]) => number, by: number): Vec3 => [
+    pick(from.positionMm[0], to.positionMm[0]) + by,
+    pick(from.positionMm[1], to.positionMm[1]) + by,
+    pick(from.positionMm[2], to.positionMm[2]) + by,
+  ];
+  return findPath({
+    from,
+    to,
+    clear,
+    reachMm,
+    minMm: around(Math.min, -size),
+    maxMm: around(Math.max, size),
+    tiltDeg,
+    stepMm,
+    budget,
+    seed,
+    hints: upright,
+  });
+}
+
+/** The distance from an origin to the furthest corner of the box around a solid, mm. */
+function furthestMm({ minMm, maxMm }: Solid, [x, y, z]: Vec3): number {
+  return Math.hypot(
+    Math.max(x - minMm[0], maxMm[0] - x),
+    Math.max(y - minMm[1], maxMm[1] - y),
+    Math.max(z - minMm[2], maxMm[2] - z),
+  );
+}
+
+/** The greatest step of a path for an item, mm: never more than `stepMm`. */
+export function longestStepMm(item: Item, poses: readonly Pose[]): number {
+  const reachMm = furthestMm(itemSolid(item), item.positionMm);
+  return Math.max(0, ...poses.slice(1).map((pose, i) => poseTravelMm(poses[i]!, pose, reachMm)));
+}
+
+/** The hatch nearest an item's middle; null when there is none. */
+export function nearestHatch({ hatches = [] }: Aircraft, item: Item): Hatch | null {
+  const middle = middleOf(itemSolid(item));
+  const far = (hatch: Hatch) => length(sub(hatch.centreMm, middle));
+  return hatches.reduce<Hatch | null>((near, one) => (!near || far(one) < far(near) ? one : near), null);
+}

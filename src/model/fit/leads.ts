@@ -1,0 +1,77 @@
+import { pointToAircraft } from '../../engine/geometry/rotation';
+import type { Vec3 } from '../../engine/geometry/types';
+import { distance, lerp } from '../../engine/geometry/vec3';
+import { massPoint, massSum } from '../../engine/mass/massProperties';
+import type { MassProperties } from '../../engine/mass/types';
+import { itemById } from '../edit';
+import { poseOf } from '../poses';
+import type { Aircraft, Lead } from '../types';
+
+/** A lead as it runs. */
+export interface LeadState {
+  readonly id: string;
+  readonly name: string;
+  /** End to end, aircraft frame, mm. */
+  readonly pathMm: readonly Vec3[];
+  readonly neededMm: number;
+  /** The length owned, mm; null when it is made to measure. */
+  readonly ownedMm: number | null;
+  /** Owned less needed; negative when it is too short; 0 when it is made to measure. */
+  readonly slackMm: number;
+  /** Of the length owned, or of what is needed when it is made to measure, g. */
+  readonly massG: number;
+  readonly sentence: string;
+}
+
+/** How a lead runs and whether it reaches; null when an end is not aboard. */
+export function leadState(aircraft: Aircraft, lead: Lead): LeadState | null {
+  const pathMm = leadPath(aircraft, lead);
+  if (!pathMm) return null;
+  const neededMm = pathMm.slice(1).reduce((sum, point, i) => sum + distance(pathMm[i]!, point), 0);
+  const slackMm = lead.lengthMm === undefined ? 0 : lead.lengthMm - neededMm;
+  const massG = (lead.massGPerM * (lead.lengthMm ?? neededMm)) / 1000;
+  const sentence =
+    slackMm < 0
+      ? `${lead.name} is ${(-slackMm).toFixed(0)} mm short.`
+      : lead.lengthMm === undefined
+        ? `${lead.name} needs ${neededMm.toFixed(0)} mm.`
+        : `${lead.name} has ${slackMm.toFixed(0)} mm to spare.`;
+  return {
+    id: lead.id,
+    name: lead.name,
+    pathMm,
+    neededMm,
+    ownedMm: lead.lengthMm ?? null,
+    slackMm,
+    massG,
+    sentence,
+  };
+}
+
+/** Every lead whose ends are aboard. */
+export const leadStates = (aircraft: Aircraft): LeadState[] =>
+  (aircraft.leads ?? []).flatMap((lead) => leadState(aircraft, lead) ?? []);
+
+function leadPath(aircraft: Aircraft, lead: Lead): Vec3[] | null {
+  const [from, to] = [itemById(aircraft, lead.from), itemById(aircraft, lead.to)];
+  if (!from || !to) return null;
+  return [
+    pointToAircraft(poseOf(from), lead.fromAtMm ?? [0, 0, 0]),
+    ...lead.waypointsMm,
+    pointToAircraft(poseOf(to), lead.toAtMm ?? [0, 0, 0]),
+  ];
+}
+
+/** The mass of a lead: thin straight rods along its way, its slack spread evenly over them. */
+export function leadMass({ pathMm, neededMm, massG }: LeadState): MassProperties {
+  if (neededMm === 0) return massPoint(massG, pathMm[0]!);
+  // Half a rod's mass at 1/2 ± 1/√12 of its length has the rod's own first and second moments (Gauss, two points).
+  const points = [0.5 - Math.sqrt(1 / 12), 0.5 + Math.sqrt(1 / 12)];
+  return massSum(
+    pathMm.slice(1).flatMap((to, i) => {
+      const from = pathMm[i]!;
+      const half = (massG * distance(from, to)) / neededMm / 2;
+      return points.map((t) => massPoint(half, lerp(from, to, t)));
+    }),
+  );
+}

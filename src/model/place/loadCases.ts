@@ -1,0 +1,53 @@
+import type { Vec3 } from '../../engine/geometry/types';
+import { type Balance, balanceAt } from '../balance';
+import { type Positions, switchesOf } from '../loadSwitches';
+import { loadStateName } from '../loadWords';
+import type { Aircraft } from '../types';
+
+/** One load state at one moment of the burn, with everything aboard that belongs to it. */
+export interface AircraftCase {
+  readonly id: string;
+  readonly name: string;
+  readonly massG: number;
+  readonly momentGmm: Vec3;
+  readonly positions: Positions;
+  readonly fuelFraction: number;
+  /** The mass of a part, or of a tank with what is in it, in this case, g; 0 when it is not aboard. */
+  massOf(itemId: string): number;
+}
+
+/** All combinations of the switches at all points of the burn. */
+export function aircraftCases(aircraft: Aircraft, down: Vec3): AircraftCase[] {
+  return allPositions(aircraft).flatMap((positions, index) => {
+    const balance = balanceAt(aircraft, { fuelFraction: 1, down, positions });
+    const own = ownMasses(balance);
+    return balance.travel.map(
+      ({ fuelFraction, massG, cgMm }, moment): AircraftCase => ({
+        id: `${index}-${moment}`,
+        name: loadStateName(aircraft, { cgMm, massG, fuelFraction, positions }),
+        massG,
+        momentGmm: [massG * cgMm[0], massG * cgMm[1], massG * cgMm[2]],
+        positions,
+        fuelFraction,
+        massOf: (itemId) => own(itemId, moment),
+      }),
+    );
+  });
+}
+
+function allPositions(aircraft: Aircraft): readonly Positions[] {
+  return switchesOf(aircraft).reduce<readonly Positions[]>(
+    (all, { id, positions }) =>
+      all.flatMap((chosen) => positions.map((position) => ({ ...chosen, [id]: position.id }))),
+    [{}],
+  );
+}
+
+function ownMasses({ bodies, liquid: { plumbing, tankMassesG } }: Balance) {
+  const solid = new Map<string, number>();
+  for (const { sourceId, mass } of bodies) solid.set(sourceId, (solid.get(sourceId) ?? 0) + mass.massG);
+  return (itemId: string, moment: number) => {
+    const tank = plumbing?.tanks.findIndex(({ id }) => id === itemId) ?? -1;
+    return (solid.get(itemId) ?? 0) + (tank < 0 ? 0 : (tankMassesG[moment]?.[tank] ?? 0));
+  };
+}

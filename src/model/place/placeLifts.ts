@@ -1,0 +1,86 @@
+import type { PlaceProblem } from '../../engine/place/types';
+import type { Lift } from '../../engine/place/whyNot';
+import { keepApartRules } from '../fit/keepApart';
+import type { Aircraft } from '../types';
+import { type PlaceQuestion, placeProblem } from './placeProblem';
+import { defaultRule, type PlaceRule, type PlaceSettings } from './placeSettings';
+
+/** A problem that also knows what is forbidden, and all that could be let go. */
+export type LiftQuestion =
+  | { readonly problem: PlaceProblem; readonly lifts: readonly Lift[] }
+  | { readonly fault: string };
+
+/**
+ * What could be let go when nothing works: the limits, the keep-apart rules, the leads, the locks, and the bays that parts
+ * are bound to. Locked parts take part in the problem with their present place as their one option, and with the places
+ * that a lock forbids as options that count only when it is lifted.
+ */
+export function placeLifts(aircraft: Aircraft, settings: PlaceSettings): LiftQuestion {
+  const rules: Record<string, PlaceRule> = {};
+  for (const part of aircraft.parts) {
+    const asked = settings.rules?.[part.id] ?? defaultRule(aircraft, part);
+    // As if neither locked nor bound.
+    const { bayId: _bay, ...loose } = { ...part, locked: false };
+    rules[part.id] = asked.by === 'stay' || part.bayId ? defaultRule(aircraft, loose) : asked;
+  }
+  const wide: PlaceQuestion = placeProblem(aircraft, { ...settings, rules });
+  if ('fault' in wide) return wide;
+  const lifts: Lift[] = [];
+  const parts = wide.problem.parts.map((part) => {
+    const own = aircraft.parts.find(({ id }) => id === part.id)!;
+    const asked = settings.rules?.[own.id] ?? defaultRule(aircraft, own);
+    if (asked.by === 'stay') {
+      const now = part.options.find(({ id }) => id === part.present.optionId) ?? part.options[0]!;
+      const half = now.sizeMm.map((mm) => mm / 2);
+      const [x, y, z] = part.present.centreMm;
+      const here = {
+        ...now,
+        id: 'locked',
+        name: 'its place',
+        turnDeg: 0,
+        region: {
+          minMm: [x - half[0]!, y - half[1]!, z - half[2]!] as const,
+          maxMm: [x + half[0]!, y + half[1]!, z + half[2]!] as const,
+        },
+      };
+      lifts.push({
+        id: `lock ${own.id}`,
+        name: own.name,
+        what: 'lock',
+        partId: own.id,
+        optionIds: part.options.map(({ id }) => id),
+      });
+      return { ...part, options: [here, ...part.options], present: { ...part.present, optionId: 'locked' } };
+    }
+    if (asked.by === 'bays') {
+      const beyond = part.options.filter(
+        ({ id }) => !asked.bayIds.some((bay) => id.startsWith(`bay ${bay}`)),
+      );
+      if (beyond.length > 0) {
+        lifts.push({
+          id: `bay ${own.id}`,
+          name: own.name,
+          what: 'bay',
+          partId: own.id,
+          optionIds: beyond.map(({ id }) => id),
+        });
+      }
+    }
+    return part;
+  });
+  const problem = { ...wide.problem, parts };
+  lifts.push(
+    { id: 'forward limit', name: 'forward limit', what: 'limit', limits: ['forward'] },
+    { id: 'aft limit', name: 'aft limit', what: 'limit', limits: ['aft'] },
+  );
+  if (problem.lateralMm !== null) {
+    lifts.push({ id: 'lateral limit', name: 'lateral limit', what: 'limit', limits: ['left', 'right'] });
+  }
+  const rulesHeld = new Set(problem.apart.filter(({ gapMm }) => gapMm > 0).map(({ id }) => id));
+  keepApartRules(aircraft).forEach(({ why }, index) => {
+    const ruleId = `rule ${index}`;
+    if (rulesHeld.has(ruleId)) lifts.push({ id: ruleId, name: why, what: 'rule', ruleId });
+  });
+  for (const { id, name } of problem.leads) lifts.push({ id: `lead ${id}`, name, what: 'lead', leadId: id });
+  return { problem, lifts };
+}

@@ -1,0 +1,95 @@
+import type { Vec3 } from '../../engine/geometry/types';
+import { type MassRange, massRange } from '../../engine/place/massRange';
+import type { LoadCase } from '../../engine/place/types';
+import { balanceAt } from '../balance';
+import { partBody } from '../bodies';
+import { updatePart } from '../edit';
+import type { ShelfPart } from '../shelf';
+import type { Aircraft, Part } from '../types';
+import { itemZone } from './itemZone';
+import { type AircraftCase, aircraftCases } from './loadCases';
+
+/** The masses that a part may have where it is, so that everything keeps its limits. */
+export interface UsefulMass {
+  readonly part: Part;
+  /** All masses that do, g. */
+  readonly range: MassRange;
+  /** What must be added to it at least, g; negative where it is too heavy, 0 where it is right as it is. */
+  readonly changeG: number;
+}
+
+/** Roles whose mass does something besides weighing: a larger pack flies longer. */
+const USEFUL = new Set<Part['role']>(['energy', 'payload']);
+
+/**
+ * Useful mass before lead: the packs and payloads that, heavier or lighter where they are, bring every load state within
+ * its limits; the least change first. The CG is taken to stay where the part's is.
+ */
+export function usefulMass(aircraft: Aircraft, down: Vec3): UsefulMass[] {
+  const { band } = balanceAt(aircraft, { fuelFraction: 1, down });
+  if (!band) return [];
+  const limits = { band, lateralMm: aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null };
+  const cases = aircraftCases(aircraft, down);
+  return aircraft.parts
+    .flatMap((part): UsefulMass[] => {
+      const at = partBody(part).mass.cgMm;
+      if (!USEFUL.has(part.role) || part.locked || !at) return [];
+      // Where it is not aboard its mass changes nothing, so those cases must do without.
+      const aboard = cases.filter((one) => one.massOf(part.id) > 0);
+      const rest = cases.filter((one) => one.massOf(part.id) === 0);
+      if (massRange(rest.map(plain), limits, at)?.leastG !== 0 && rest.length > 0) return [];
+      const range = massRange(
+        aboard.map((one) => less(one, part.massG, at)),
+        limits,
+        at,
+      );
+      if (!range) return [];
+      const changeG = Math.max(range.leastG - part.massG, 0) || Math.min(range.mostG - part.massG, 0);
+      return [{ part, range, changeG }];
+    })
+    .sort((a, b) => Math.abs(a.changeG) - Math.abs(b.changeG));
+}
+
+/** The least and the most that may be carried at a point besides everything aboard, g; null when nothing keeps the limits. */
+export function payloadAt(aircraft: Aircraft, down: Vec3, atMm: Vec3): MassRange | null {
+  const { band } = balanceAt(aircraft, { fuelFraction: 1, down });
+  if (!band) return null;
+  const lateralMm = aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null;
+  return massRange(aircraftCases(aircraft, down).map(plain), { band, lateralMm }, atMm);
+}
+
+/** One thing for another, and what both do where they are. */
+export interface Swap {
+  readonly aircraft: Aircraft;
+  readonly beforeMm: number;
+  readonly afterMm: number;
+  /** Where the new one would sit best along x, mm; null when no place keeps all limits. */
+  readonly bestMm: number | null;
+}
+
+/** Puts another part from the shelf in a part's place, and compares the least margins over all load states, mm. */
+export function swapPart(aircraft: Aircraft, partId: string, other: ShelfPart, down: Vec3): Swap | null {
+  const part = aircraft.parts.find(({ id }) => id === partId);
+  const before = part && itemZone(aircraft, partId, down);
+  if (!part || !before) return null;
+  const { name, shape, massG } = other;
+  const after = updatePart(aircraft, partId, { name, shape, massG });
+  const zone = itemZone(after, partId, down);
+  if (!zone) return null;
+  const [x, y] = part.positionMm;
+  return {
+    aircraft: after,
+    beforeMm: before.marginAt(x, y).marginMm,
+    afterMm: zone.marginAt(x, y).marginMm,
+    bestMm: zone.possible ? zone.station.bestMm : null,
+  };
+}
+
+const plain = ({ id, name, massG, momentGmm }: AircraftCase): LoadCase => ({ id, name, massG, momentGmm });
+
+const less = ({ id, name, massG, momentGmm: [x, y, z] }: AircraftCase, ownG: number, at: Vec3): LoadCase => ({
+  id,
+  name,
+  massG: massG - ownG,
+  momentGmm: [x - ownG * at[0], y - ownG * at[1], z - ownG * at[2]],
+});

@@ -1,0 +1,59 @@
+import { freeIdAmong } from './freeId';
+import type { Aircraft, SwitchItem } from './types';
+
+type Position = SwitchItem['positions'][number];
+
+/** What a person switches: things that come off, in flight or on the balancing stand only, or tanks that are emptied. */
+export type SwitchKind = 'aboard' | 'on-stand' | 'filled';
+
+/** A switch of two positions about some things: aboard and not aboard, or full and empty. */
+export function addSwitch(
+  aircraft: Aircraft,
+  name: string,
+  kind: SwitchKind,
+  ids: readonly string[],
+): Aircraft {
+  const { switches = [] } = aircraft;
+  const taken = new Set(['undercarriage', ...switches.map(({ id }) => id)]);
+  const positions: readonly Position[] =
+    kind === 'filled'
+      ? [
+          { id: 'full', name: 'full' },
+          { id: 'empty', name: 'empty', empty: ids },
+        ]
+      : [
+          { id: 'on', name: 'on' },
+          { id: 'off', name: 'off', without: ids, ...(kind === 'on-stand' && { onStand: true }) },
+        ];
+  return {
+    ...aircraft,
+    switches: [...switches, { id: freeIdAmong(taken, name, 'switch'), name, positions }],
+  };
+}
+
+export function removeSwitch(aircraft: Aircraft, id: string): Aircraft {
+  return { ...aircraft, switches: aircraft.switches?.filter((one) => one.id !== id) };
+}
+
+/** The switches without a thing that is gone; one that is left with nothing to switch goes too. */
+export function switchesWithout(switches: readonly SwitchItem[], id: string): readonly SwitchItem[] {
+  if (!switches.some((one) => idsOf(one).includes(id))) return switches;
+  return switches
+    .map((one) => ({ ...one, positions: one.positions.map((position) => positionWithout(position, id)) }))
+    .filter((one) => idsOf(one).length > 0);
+}
+
+/** Everything that a switch is about. */
+export const idsOf = ({ positions }: SwitchItem): readonly string[] => [
+  ...new Set(positions.flatMap(({ without = [], empty = [] }) => [...without, ...empty])),
+];
+
+function positionWithout(position: Position, id: string): Position {
+  const rest = (ids: readonly string[]) => ids.filter((one) => one !== id);
+  const { without, empty, ...named } = position;
+  return {
+    ...named,
+    ...(without && { without: rest(without) }),
+    ...(empty && { empty: rest(empty) }),
+  };
+}

@@ -1,0 +1,98 @@
+import fc from 'fast-check';
+import { solidOf } from '../../../src/engine/fit/solid';
+import type { Pose, Vec3 } from '../../../src/engine/geometry/types';
+import { length, normalise } from '../../../src/engine/geometry/vec3';
+import type { PrismShape, Shape } from '../../../src/engine/mass/shapes';
+
+export const placed = (shape: Shape, positionMm: Vec3, yawDeg = 0, pitchDeg = 0, rollDeg = 0) =>
+  solidOf({ shape, pose: { positionMm, yawDeg, pitchDeg, rollDeg } });
+
+export const boxShape = (lengthMm: number, widthMm: number, heightMm: number): Shape => ({
+  kind: 'box',
+  lengthMm,
+  widthMm,
+  heightMm,
+});
+
+/** A half ring around the x axis, open below: bore 60, 80 mm over all. */
+export const saddle: PrismShape = {
+  kind: 'prism',
+  lengthMm: 60,
+  outlineMm: [
+    [-40, -20],
+    [-30, -20],
+    [-30, 10],
+    [-20, 22],
+    [20, 22],
+    [30, 10],
+    [30, -20],
+    [40, -20],
+    [40, 35],
+    [-40, 35],
+  ],
+};
+
+const size = fc.double({ min: 2, max: 80, noNaN: true });
+export const angle = fc.double({ min: -180, max: 180, noNaN: true });
+
+/** Solids that hold their own origin, with sizes from 2 to 80 mm. */
+export const convexShapes: fc.Arbitrary<Shape> = fc.oneof(
+  fc.record({ kind: fc.constant('box' as const), lengthMm: size, widthMm: size, heightMm: size }),
+  fc.record({
+    kind: fc.constant('taperedBox' as const),
+    lengthMm: size,
+    frontWidthMm: size,
+    frontHeightMm: size,
+    rearWidthMm: size,
+    rearHeightMm: size,
+  }),
+  fc.record({ kind: fc.constant('cylinder' as const), lengthMm: size, diameterMm: size }),
+  fc.record({
+    kind: fc.constant('frustum' as const),
+    lengthMm: size,
+    frontDiameterMm: size,
+    rearDiameterMm: size,
+  }),
+  fc.record({ kind: fc.constant('sphere' as const), diameterMm: size }),
+  fc.record({ kind: fc.constant('ellipsoid' as const), lengthMm: size, widthMm: size, heightMm: size }),
+  fc
+    .record({ lengthMm: size, diameterMm: size })
+    .map((c): Shape => ({ kind: 'capsule', lengthMm: c.lengthMm + c.diameterMm, diameterMm: c.diameterMm })),
+  fc.record({ size, lengthMm: size, corners: fc.integer({ min: 3, max: 8 }) }).map(
+    (p): Shape => ({
+      kind: 'prism',
+      lengthMm: p.lengthMm,
+      outlineMm: Array.from({ length: p.corners }, (_, i) => {
+        const a = (2 * Math.PI * i) / p.corners;
+        return [(p.size * Math.cos(a)) / 2, (p.size * Math.sin(a)) / 2] as const;
+      }),
+    }),
+  ),
+);
+
+/** Any solid at all, the saddle and a short hull among them. */
+export const anyShapes: fc.Arbitrary<Shape> = fc.oneof(
+  { weight: 6, arbitrary: convexShapes },
+  { weight: 1, arbitrary: fc.constant<Shape>(saddle) },
+  {
+    weight: 1,
+    arbitrary: fc
+      .record({ width: size, height: size, roundness: fc.double({ min: 0, max: 1, noNaN: true }) })
+      .map(
+        ({ width, height, roundness }): Shape => ({
+          kind: 'loft',
+          sections: [
+            { xMm: -20, widthMm: width, heightMm: height, centreYMm: 0, centreZMm: 0, roundness: 1 },
+            { xMm: 0, widthMm: height, heightMm: width, centreYMm: 3, centreZMm: 1, roundness },
+            { xMm: 25, widthMm: 4, heightMm: 6, centreYMm: 0, centreZMm: -2, roundness: 0.2 },
+          ],
+        }),
+      ),
+  },
+);
+
+const place = fc.double({ min: -60, max: 60, noNaN: true });
+export const points = fc.tuple(place, place, place);
+export const directions = points.map((v): Vec3 => (length(v) > 1e-3 && normalise(v)) || [1, 0, 0]);
+
+export const poses = fc.record<Pose>({ positionMm: points, yawDeg: angle, pitchDeg: angle, rollDeg: angle });
