@@ -2,7 +2,7 @@ import { useLayoutEffect, useMemo } from 'react';
 import type { ShaderMaterial } from 'three';
 import { roomFor } from '../model/balance';
 import { type Piece, pieces } from '../model/pieces';
-import { useAircraft, useLive, useView } from '../store/react';
+import { useBalance, useLive, useView } from '../store/react';
 import { FatLines } from './FatLines';
 import { Posed } from './Posed';
 import { type Palette, usePalette } from './palette';
@@ -20,7 +20,7 @@ const FLATTENED = { free: 0, side: 0.95, top: 0, front: 0.45 } as const;
 /** The airframe: a translucent skin with the draughtsman's lines on it, and the wheels it stands on. */
 export function Airframe() {
   const palette = usePalette();
-  const all = useAircraft(pieces);
+  const all = useBalance(({ loaded }) => pieces(loaded));
   const selectedId = useView((state) => state.selectedId);
   const hidden = useView((state) => state.hiddenIds);
   const skin = useDisposed(createSkinMaterial, []);

@@ -1,7 +1,7 @@
 import { useLayoutEffect, useRef } from 'react';
 import type { Group } from 'three';
 import type { Item } from '../model/edit';
-import { useAircraft, useBench, useLive, useView } from '../store/react';
+import { useBalance, useBench, useLive, useView } from '../store/react';
 import { writePoseTurn } from './frame';
 import { PartSolid } from './PartSolid';
 import { TankVessel } from './TankVessel';
@@ -15,8 +15,8 @@ const idsOf = (list: string, hidden: readonly string[]) =>
  */
 export function Carried() {
   const bench = useBench();
-  const partIds = useAircraft(({ parts }) => parts.map(({ id }) => id).join(' '));
-  const tankIds = useAircraft(({ tanks }) => tanks.map(({ id }) => id).join(' '));
+  const partIds = useBalance(({ loaded }) => loaded.parts.map(({ id }) => id).join(' '));
+  const tankIds = useBalance(({ loaded }) => loaded.tanks.map(({ id }) => id).join(' '));
   const hidden = useView(({ hiddenIds }) => hiddenIds);
   const groups = useRef(new Map<string, Group>());
   const placed = useRef(new WeakMap<Group, Item>());

@@ -6,7 +6,7 @@ import { useLive } from '../store/react';
 import { FatLines, moveLines } from './FatLines';
 import { usePalette } from './palette';
 
-/** Half the length of the ticks at the leading edge, and of those at the quarters, mm of the MAC's own 100. */
+/** Half the length of the ticks at either end, and of those at the quarters, as shares of the MAC. */
 const END_SHARE = 0.09;
 const QUARTER_SHARE = 0.045;
 /** A chord and five ticks on either half, six figures each. */

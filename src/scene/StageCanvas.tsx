@@ -9,6 +9,7 @@ import {
   Mesh,
   MeshBasicMaterial,
   MeshStandardMaterial,
+  SphereGeometry,
   Sprite,
   SpriteMaterial,
 } from 'three';
@@ -24,6 +25,7 @@ extend({
   Mesh,
   MeshBasicMaterial,
   MeshStandardMaterial,
+  SphereGeometry,
   Sprite,
   SpriteMaterial,
 });

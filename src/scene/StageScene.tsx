@@ -5,10 +5,12 @@ import { Airframe } from './Airframe';
 import { BandSlab } from './BandSlab';
 import { Cameras } from './Cameras';
 import { Carried } from './Carried';
+import { CgHalo } from './CgHalo';
 import { CgMark } from './CgMark';
 import { ROOT_ROTATION } from './frame';
 import { attachGestures } from './gestures';
 import { Heartbeat } from './Heartbeat';
+import { InertiaBox } from './InertiaBox';
 import { LabelPlacer } from './LabelPlacer';
 import type { LabelElements } from './Labels';
 import { MacMark } from './MacMark';
@@ -72,6 +74,8 @@ export function StageScene({ box, labels, resetFree, refit, onDrag, marks }: Sta
         <TipGrips />
         <Selection />
         <NeutralPointMark elements={marks} />
+        <InertiaBox />
+        <CgHalo />
         <CgMark />
       </group>
       <LabelPlacer elements={labels} marks={marks} />

@@ -24,6 +24,7 @@ const FINGER_PX = 15;
 /** How near to a tip chord takes it in hand, px. */
 const TIP_PX = { mouse: 7, finger: 22 } as const;
 const WHEEL = 0.0015;
+const SWEEP_HINT = 'Drag the tip forward or aft to sweep the wing';
 
 type Place = readonly [x: number, y: number];
 
@@ -45,6 +46,7 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
   const { bench } = setting;
   const pointers = new Map<number, Place>();
   let press: Press | null = null;
+  let hinted = false;
 
   const place = (event: MouseEvent): Place => {
     const { left, top } = box.getBoundingClientRect();
@@ -160,8 +162,14 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
     const id = hit?.kind === 'item' ? hit.id : null;
     if (id !== bench.view.getState().hoveredId) bench.view.setState({ hoveredId: id });
     const item = id ? itemById(bench.document.current(), id) : undefined;
-    const besides = tipNear(at, false) ? 'ew-resize' : '';
-    box.style.cursor = item ? (item.locked ? 'pointer' : 'grab') : besides;
+    hint(!item && tipNear(at, false) !== null);
+    box.style.cursor = item ? (item.locked ? 'pointer' : 'grab') : hinted ? 'ew-resize' : '';
+  };
+
+  const hint = (overTip: boolean) => {
+    if (overTip === hinted) return;
+    hinted = overTip;
+    setting.onDrag(overTip ? SWEEP_HINT : null);
   };
 
   const onUp = (event: PointerEvent) => {
@@ -178,6 +186,7 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
     if (press?.pointerId === event.pointerId) letGo('cancel');
   };
   const onLeave = () => {
+    hint(false);
     if (bench.view.getState().hoveredId !== null) bench.view.setState({ hoveredId: null });
   };
   const onBlur = () => {

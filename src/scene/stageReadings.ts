@@ -23,17 +23,21 @@ const readingOf = ({ document, view }: Bench, mm: Vec3) => {
 /** What a person who does not see the stage is told of it. */
 export function stageSummary(bench: Bench): string {
   const { name } = bench.document.current();
-  const { cgMm, band } = bench.balance.get();
+  const { cgMm, band, estimate, estimateFresh } = bench.balance.get();
   const { view, units } = bench.view.getState();
   const where = VIEWS[view];
   if (!cgMm) return `${where} of ${name}. Nothing has a mass yet, so there is no CG.`;
-  const cg = `CG at station ${readingOf(bench, cgMm).station}`;
-  if (!band) return `${where} of ${name}. ${cg}; no target band is set.`;
+  const cg = `${where} of ${name}. CG at station ${readingOf(bench, cgMm).station}`;
+  const neutral =
+    estimate && estimateFresh
+      ? ` Estimated neutral point at station ${readingOf(bench, [estimate.neutralPointMm, 0, 0]).station}.`
+      : '';
+  if (!band) return `${cg}; no target band is set.${neutral}`;
   const ahead = band.forwardMm - cgMm[0];
   const behind = cgMm[0] - band.aftMm;
-  if (ahead > 0) return `${where} of ${name}. ${cg}, ${formatLength(ahead, units)} ahead of the target band.`;
-  if (behind > 0) return `${where} of ${name}. ${cg}, ${formatLength(behind, units)} behind the target band.`;
-  return `${where} of ${name}. ${cg}, in the target band.`;
+  if (ahead > 0) return `${cg}, ${formatLength(ahead, units)} ahead of the target band.${neutral}`;
+  if (behind > 0) return `${cg}, ${formatLength(behind, units)} behind the target band.${neutral}`;
+  return `${cg}, in the target band.${neutral}`;
 }
 
 const CAUGHT = { grid: '', free: 'no snap', centreline: 'on the centre line', touching: 'touching' } as const;

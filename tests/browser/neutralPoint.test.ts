@@ -125,6 +125,7 @@ describe('dragging a wing tip aft in the top elevation', () => {
       tip,
       { x: tip.x + 30, y: tip.y },
       {
+        steps: 4,
         beforeRelease: async () => {
           await page.waitForFunction(() => {
             const { fresh: now, estimate } = window.counterpoise.stability.get();
@@ -153,7 +154,7 @@ describe('dragging a wing tip aft in the top elevation', () => {
     await showView(page, 'Top');
     const before = await told();
     const tip = await tipOnPage();
-    await drag(page, tip, { x: tip.x + 30, y: tip.y }, { cancel: true });
+    await drag(page, tip, { x: tip.x + 30, y: tip.y }, { steps: 3, cancel: true });
     await fresh();
     expect(await told()).toEqual(before);
     expect(await page.evaluate(() => window.counterpoise.document.current())).toEqual(demo);

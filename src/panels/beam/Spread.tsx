@@ -23,8 +23,7 @@ export function Spread({ line, x, y }: SpreadProps) {
     const plusMinus = line.axis === 0 ? (certainty?.travelPlusMinusMm ?? []) : [];
     const edge = (way: 1 | -1) =>
       travel.map(
-        (point, at) =>
-          `${x(point.cgMm[line.axis] + way * (plusMinus[at] ?? 0))} ${y(point.fuelFraction)}`,
+        (point, at) => `${x(point.cgMm[line.axis] + way * (plusMinus[at] ?? 0))} ${y(point.fuelFraction)}`,
       );
     const known = plusMinus.length > 0 && plusMinus.length === travel.length;
     blur.current?.setAttribute('d', known ? `M${[...edge(-1), ...edge(1).reverse()].join('L')}Z` : '');

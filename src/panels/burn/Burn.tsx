@@ -25,18 +25,18 @@ export function Burn() {
   const [tilting, setTilting] = useState(false);
   return (
     <>
-    <div className="burn" data-testid="burn">
-      {burns && fuel ? (
-        <Running />
-      ) : (
-        <p className="hint">
-          {usable ? 'The fuel profile draws nothing.' : 'Nothing burns: the CG stays where it is.'}
-        </p>
-      )}
-      {!burns && fuel && usable && <ProfileButton />}
-      {wet && <AttitudeButton open={tilting} onToggle={() => setTilting(!tilting)} />}
-    </div>
-    {wet && tilting && <Attitude />}
+      <div className="burn" data-testid="burn">
+        {burns && fuel ? (
+          <Running />
+        ) : (
+          <p className="hint">
+            {usable ? 'The fuel profile draws nothing.' : 'Nothing burns: the CG stays where it is.'}
+          </p>
+        )}
+        {!burns && fuel && usable && <ProfileButton />}
+        {wet && <AttitudeButton open={tilting} onToggle={() => setTilting(!tilting)} />}
+      </div>
+      {wet && tilting && <Attitude />}
     </>
   );
 }

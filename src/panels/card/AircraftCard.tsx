@@ -1,3 +1,4 @@
+import { lazy, Suspense, useState } from 'react';
 import { freeId } from '../../model/edit';
 import type { AircraftKind, ReferencePoint } from '../../model/types';
 import { useBench } from '../../store/react';
@@ -5,12 +6,18 @@ import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { RowsTable } from '../fields/RowsTable';
 import { TextEntry } from '../fields/TextEntry';
+import { Practice } from '../Practice';
 import { EstimatePlace } from '../stability/EstimatePlace';
 import { MarginFields } from '../stability/MarginFields';
 import { BandFields } from './BandFields';
 import { BareAirframeFields } from './BareAirframeFields';
 import { FuelFields } from './FuelFields';
+import { HowSure } from './HowSure';
 import { Inertia } from './Inertia';
+
+const SensitivityDialog = lazy(() =>
+  import('../sums/SensitivityDialog').then((module) => ({ default: module.SensitivityDialog })),
+);
 
 const kinds: readonly { readonly value: AircraftKind; readonly label: string }[] = [
   { value: 'petrol', label: 'Petrol' },
@@ -36,6 +43,7 @@ const asRow = ({ name, positionMm: [stationMm, buttlineMm, waterlineMm] }: Refer
 /** The aircraft's own figures. */
 export function AircraftCard() {
   const bench = useBench();
+  const [asking, setAsking] = useState(false);
   return (
     <div className="card">
       <header>
@@ -80,7 +88,17 @@ export function AircraftCard() {
           read={(aircraft) => aircraft.lateralToleranceMm}
           write={(aircraft, lateralToleranceMm) => ({ ...aircraft, lateralToleranceMm })}
         />
+        <Practice of="fuelState" />
+        <button type="button" className="button" aria-haspopup="dialog" onClick={() => setAsking(true)}>
+          What moves the CG
+        </button>
+        {asking && (
+          <Suspense fallback={null}>
+            <SensitivityDialog onClose={() => setAsking(false)} />
+          </Suspense>
+        )}
       </section>
+      <HowSure />
       <EstimatePlace />
       <section>
         <h3>Bare airframe</h3>

@@ -5,6 +5,7 @@ import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { useEdit } from '../fields/useEdit';
 import { type Readings, useReadings } from '../readings';
+import { PlusMinusFields } from './PlusMinusFields';
 
 const uses: readonly { readonly value: BareAirframe['use']; readonly label: string }[] = [
   { value: 'compare', label: 'Only compare' },
@@ -100,6 +101,7 @@ export function BareAirframeFields() {
         read={({ bareAirframe }) => bareAirframe?.waterlineMm ?? null}
         write={(aircraft, waterlineMm) => change(aircraft, { waterlineMm })}
       />
+      <PlusMinusFields name="the bare airframe" read={({ bareAirframe }) => bareAirframe} write={change} />
       <Choice
         label="Use it to"
         step="Change what the weighed airframe is used for"

@@ -3,6 +3,7 @@ import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { TextEntry } from '../fields/TextEntry';
+import { FuelMore } from './FuelMore';
 
 const kinds: readonly { readonly value: Fuel['kind']; readonly label: string }[] = [
   { value: 'petrol', label: 'Petrol' },
@@ -88,6 +89,7 @@ export function FuelFields() {
         read={({ fuel }) => fuel?.reservePct}
         write={(aircraft, reservePct) => change(aircraft, { reservePct })}
       />
+      <FuelMore />
     </>
   );
 }

@@ -1,7 +1,11 @@
+import { inertiaForPeople } from '../../engine/balance/inertiaForPeople';
 import { principalMoments, radiiOfGyration } from '../../engine/mass/principal';
-import { formatInertia, formatNumber } from '../../model/units';
+import { balanceAt } from '../../model/balance';
+import { formatAngle, formatInertia, formatNumber } from '../../model/units';
 import type { Bench } from '../../store/bench';
+import { useBench, useView } from '../../store/react';
 import { Live } from '../Live';
+import { type Readings, useReadings } from '../readings';
 
 const noUnit = { unit: false } as const;
 
@@ -21,8 +25,42 @@ const radius = (axis: 0 | 1 | 2) => (bench: Bench) => {
   return radii ? metres(radii[axis]) : '–';
 };
 
+function tiltWords(tiltDeg: number | undefined): string {
+  if (tiltDeg === undefined) return '–';
+  const size = formatAngle(Math.abs(tiltDeg));
+  return size === formatAngle(0) ? 'level' : `${size}, nose ${tiltDeg > 0 ? 'low' : 'high'}`;
+}
+
+/** "roll −2 %, pitch −4 %, yaw −3 %": what burning all the fuel takes off. */
+function changeWords(bench: Bench): string {
+  const ends = fullAndDry(bench);
+  if (!ends) return 'no change';
+  const part = (name: string, key: 'xx' | 'yy' | 'zz') => {
+    const change = (ends.dry[key] / ends.full[key] - 1) * 100;
+    return `${name} ${formatNumber(change, 0, true)} %`;
+  };
+  return [part('roll', 'xx'), part('pitch', 'yy'), part('yaw', 'zz')].join(', ');
+}
+
+function fullAndDry({ document, balance, view }: Bench) {
+  const { usableMl } = balance.get();
+  if (usableMl === 0) return null;
+  const { down, positions } = view.getState();
+  const at = (fuelFraction: number) =>
+    balanceAt(document.current(), { fuelFraction, down, positions }).inertiaAboutCgGmm2;
+  return { full: at(1), dry: at(0) };
+}
+
+const boxWords = (say: Readings) => (bench: Bench) => {
+  const box = inertiaForPeople(bench.balance.get())?.box;
+  return box ? box.sidesMm.map((side) => say.length(side)).join(' × ') : 'there is none';
+};
+
 /** The inertia about the CG, ready to fly at the fuel shown. */
 export function Inertia() {
+  const bench = useBench();
+  const say = useReadings();
+  const boxShown = useView((view) => view.boxShown);
   return (
     <section className="inertia">
       <h3>Inertia about the CG</h3>
@@ -59,6 +97,30 @@ export function Inertia() {
           </tr>
         </tbody>
       </table>
+      <dl className="inertia-words">
+        <dt>Tilt of the long axis</dt>
+        <dd>
+          <Live read={({ balance }) => tiltWords(inertiaForPeople(balance.get())?.tiltDeg)} />
+        </dd>
+        <dt>Full to dry</dt>
+        <dd>
+          <Live read={changeWords} />
+        </dd>
+      </dl>
+      <p className="fault" role="status">
+        <Live read={({ balance }) => inertiaForPeople(balance.get())?.warning ?? ''} />
+      </p>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={boxShown}
+          onChange={(event) => bench.view.setState({ boxShown: event.target.checked })}
+        />
+        Show the equal box on the stage
+      </label>
+      <p className="hint">
+        A uniform box of the same mass and inertia: <Live read={boxWords(say)} />.
+      </p>
       <table>
         <caption>Radii of gyration, m</caption>
         <thead>

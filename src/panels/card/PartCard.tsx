@@ -1,14 +1,18 @@
 import { updatePart } from '../../model/edit';
 import { roles } from '../../model/schema/aircraft';
 import type { Aircraft, Part, Role } from '../../model/types';
+import { useCommitted } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { TextEntry } from '../fields/TextEntry';
+import { Practice } from '../Practice';
 import { roleLooks } from '../roleLooks';
 import { Clashes } from './Clashes';
 import { PlaceFields } from './PlaceFields';
+import { PlusMinusFields } from './PlusMinusFields';
 import { Room } from './Room';
 import { ShapeFields } from './ShapeFields';
+import { SwitchTick } from './SwitchTick';
 import { Working } from './Working';
 
 const roleOptions = roles.map((role) => ({ value: role as string, label: roleLooks[role].label }));
@@ -17,6 +21,8 @@ const roleOptions = roles.map((role) => ({ value: role as string, label: roleLoo
 export function PartCard({ id, name }: { readonly id: string; readonly name: string }) {
   const read = (aircraft: Aircraft): Part | undefined => aircraft.parts.find((part) => part.id === id);
   const change = (fields: Partial<Part>) => (aircraft: Aircraft) => updatePart(aircraft, id, fields);
+  const role = useCommitted((aircraft) => read(aircraft)?.role);
+  const practice = role === 'ballast' ? 'ballast' : role === 'energy' ? 'packs' : null;
   return (
     <>
       <section>
@@ -34,16 +40,14 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
           read={(aircraft) => read(aircraft)?.massG}
           write={(aircraft, massG) => change({ massG })(aircraft)}
         />
-        <Measure
-          label="Give or take"
-          quantity="mass"
-          step={`Change how well ${name} was weighed`}
-          empty={{ means: 'not said', write: (aircraft) => withoutPlusMinus(aircraft, id) }}
-          read={(aircraft) => read(aircraft)?.plusMinusG ?? null}
-          write={(aircraft, plusMinusG) => change({ plusMinusG })(aircraft)}
-        />
+        <PlusMinusFields name={name} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
         <PlaceFields name={name} read={read} write={(aircraft, place) => change(place)(aircraft)} />
       </section>
+      {practice && (
+        <section>
+          <Practice of={practice} />
+        </section>
+      )}
       <Room id={id} />
       <Clashes id={id} />
       <Working id={id} />
@@ -62,6 +66,7 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
           read={(aircraft) => read(aircraft)?.locked === true}
           write={(aircraft, locked) => change({ locked })(aircraft)}
         />
+        <SwitchTick id={id} name={name} kind="aboard" />
         <Tick
           label="Typical figures, not weighed"
           step={`Say whether ${name} was weighed`}
@@ -78,15 +83,4 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
       </section>
     </>
   );
-}
-
-function withoutPlusMinus(aircraft: Aircraft, id: string): Aircraft {
-  return {
-    ...aircraft,
-    parts: aircraft.parts.map((part) => {
-      if (part.id !== id) return part;
-      const { plusMinusG: _said, ...rest } = part;
-      return rest;
-    }),
-  };
 }

@@ -1,4 +1,5 @@
 import { replaceStructure, structureById } from '../../model/edit';
+import type { Aircraft } from '../../model/types';
 import type { Quantity } from '../../model/units';
 import { useCommitted } from '../../store/react';
 import { weightsAlong } from '../beam/weights';
@@ -8,9 +9,12 @@ import { Live } from '../Live';
 import { useReadings } from '../readings';
 import { MassSourceFields } from './MassSourceFields';
 import { PlaceFields } from './PlaceFields';
+import { PlusMinusFields } from './PlusMinusFields';
 import { PointFields } from './PointFields';
+import { RetractFields } from './RetractFields';
 import { ShapeFields } from './ShapeFields';
 import { HullSections, PanelRows } from './StructureRows';
+import { SwitchTick } from './SwitchTick';
 import { type Kind, type Lens, lensOn, type PieceOf } from './structureLens';
 import { Working } from './Working';
 
@@ -38,6 +42,10 @@ export function StructureCard({ id, name }: { readonly id: string; readonly name
   const say = useReadings();
   const kind = useCommitted((aircraft) => structureById(aircraft, id)?.kind);
   const paired = useCommitted((aircraft) => structureById(aircraft, id)?.sides === 'both');
+  const retracts = useCommitted((aircraft) => {
+    const piece = structureById(aircraft, id);
+    return piece?.kind === 'leg' && piece.retract !== undefined;
+  });
   if (!kind) return null;
   return (
     <>
@@ -67,6 +75,12 @@ export function StructureCard({ id, name }: { readonly id: string; readonly name
               : aircraft;
           }}
         />
+        <PlusMinusFields
+          name={name}
+          read={(aircraft) => structureById(aircraft, id)}
+          write={(aircraft, fields) => changed(aircraft, id, fields)}
+        />
+        {!retracts && <SwitchTick id={id} name={name} kind="on-stand" />}
         {kind !== 'leg' && (
           <MassSourceFields
             name={name}
@@ -90,6 +104,11 @@ export function StructureCard({ id, name }: { readonly id: string; readonly name
       <Working id={id} />
     </>
   );
+}
+
+function changed(aircraft: Aircraft, id: string, fields: object): Aircraft {
+  const piece = structureById(aircraft, id);
+  return piece ? replaceStructure(aircraft, { ...piece, ...fields }) : aircraft;
 }
 
 function KindFields({ id, kind, name }: { readonly id: string; readonly kind: Kind; readonly name: string }) {
@@ -164,6 +183,7 @@ function KindFields({ id, kind, name }: { readonly id: string; readonly kind: Ki
           <Figure lens={lens} of="wheelMassG" label="Wheel mass" quantity="mass" />
           <Figure lens={lens} of="wheelDiameterMm" label="Wheel diameter" />
           <Figure lens={lens} of="wheelWidthMm" label="Wheel width" />
+          <RetractFields name={name} read={lens.read} write={lens.change} />
         </>
       );
     }

@@ -6,10 +6,13 @@ import { useCommitted, useView } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { Live } from '../Live';
+import { Practice } from '../Practice';
 import { Clashes } from './Clashes';
 import { PlaceFields } from './PlaceFields';
+import { PlusMinusFields } from './PlusMinusFields';
 import { Room } from './Room';
 import { ShapeFields } from './ShapeFields';
+import { SwitchTick } from './SwitchTick';
 import { Working } from './Working';
 
 /** The figures of a tank and of what is in it. */
@@ -73,6 +76,7 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
           read={(aircraft) => read(aircraft)?.emptyMassG}
           write={(aircraft, emptyMassG) => change({ emptyMassG })(aircraft)}
         />
+        <PlusMinusFields name={name} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
         <Choice
           label="Feeds"
           step={`Change what ${name} feeds`}
@@ -88,6 +92,7 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
           write={(aircraft, rank) => change({ rank: Math.round(rank) })(aircraft)}
         />
         <p className="hint">Among tanks that feed the same place the lower rank empties first.</p>
+        <Practice of="tanks" />
         <PlaceFields name={name} read={read} write={(aircraft, place) => change(place)(aircraft)} />
       </section>
       <Room id={id} />
@@ -109,6 +114,7 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
           read={(aircraft) => read(aircraft)?.locked === true}
           write={(aircraft, locked) => change({ locked })(aircraft)}
         />
+        <SwitchTick id={id} name={name} kind="filled" />
       </section>
     </>
   );

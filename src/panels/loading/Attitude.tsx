@@ -1,8 +1,8 @@
 import './loading.css';
 import { ATTITUDES, type AttitudeTravel } from '../../model/attitude';
 import { formatAngle } from '../../model/units';
-import { setAttitude } from '../../store/viewStore';
 import { useBench, useRest, useView } from '../../store/react';
+import { setAttitude } from '../../store/viewStore';
 import { type Readings, useReadings } from '../readings';
 
 /** As far as the slider goes: beyond it nothing flies on, and free fall would leave no down. */
@@ -65,7 +65,9 @@ function wanderWords({ station, buttline }: AttitudeTravel, say: Readings): stri
     return 'Attitude travel: none, with the fuel shown.';
   }
   const sideways =
-    acrossMm < WORTH_SAYING_MM ? '' : `; ${say.lengthFine(acrossMm)} sideways (${lower(buttline.most.attitude)})`;
+    acrossMm < WORTH_SAYING_MM
+      ? ''
+      : `; ${say.lengthFine(acrossMm)} sideways (${lower(buttline.most.attitude)})`;
   return `Attitude travel with this fuel: ${say.lengthFine(alongMm)}, from ${lower(station.least.attitude)} to ${lower(station.most.attitude)}${sideways}.`;
 }
 

@@ -1,7 +1,7 @@
 import './loading.css';
 import { ATTITUDES, LEVEL_ATTITUDE } from '../../model/attitude';
-import { setAttitude } from '../../store/viewStore';
 import { useBench, useView } from '../../store/react';
+import { setAttitude } from '../../store/viewStore';
 
 interface AttitudeButtonProps {
   readonly open: boolean;
@@ -30,18 +30,14 @@ export function AttitudeButton({ open, onToggle }: AttitudeButtonProps) {
       >
         <svg className="icon" viewBox="0 0 16 16" aria-hidden="true">
           <path
-            style={{ rotate: `${-pitchDeg}deg`, transformOrigin: '8px 8px' }}
+            style={{ rotate: `${pitchDeg}deg`, transformOrigin: '8px 8px' }}
             d="M1.5 8.5 4 7h8.5l2-3.2v5.4c0 .8-.6 1.3-1.4 1.3H5zM6.5 8.8h4"
           />
         </svg>
         <span className="attitude-name">{name}</span>
       </button>
       {!level && (
-        <button
-          type="button"
-          className="button bare"
-          onClick={() => setAttitude(bench.view, LEVEL_ATTITUDE)}
-        >
+        <button type="button" className="button bare" onClick={() => setAttitude(bench.view, LEVEL_ATTITUDE)}>
           Level it
         </button>
       )}

@@ -1,7 +1,7 @@
 import './loading.css';
 import { positionOf, switchesOf } from '../../model/loadSwitches';
-import { setSwitch } from '../../store/viewStore';
 import { useBench, useCommitted, useView } from '../../store/react';
+import { setSwitch } from '../../store/viewStore';
 
 /** What is aboard and how the undercarriage stands: a switch each. Nothing on an aircraft without. */
 export function LoadSwitches() {

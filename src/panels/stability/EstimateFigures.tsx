@@ -30,7 +30,7 @@ export default function EstimateFigures() {
       {fault && <p className="fault">{fault}</p>}
       {!estimate && !fault && fresh && <p className="hint">Nothing aboard lifts, so there is no estimate.</p>}
       {estimate && (
-        <dl className="figures">
+        <dl className="figures derived">
           <Figure name="Estimated neutral point" strong>
             {say.stationFine(estimate.neutralPointMm)}
             <span>{ofMac(estimate.pctMac)}</span>
@@ -55,7 +55,7 @@ export default function EstimateFigures() {
           {hasHull && counted && (
             <p className="hint">{shiftWords(estimate.fuselageShiftMm, say.lengthFine)}</p>
           )}
-          <dl className="figures">
+          <dl className="figures derived">
             <Figure name="Estimated lift-curve slope">
               {formatNumber(estimate.clAlphaPerRad, 2)}
               <span>per rad</span>
@@ -152,7 +152,7 @@ function Wing({ say }: { readonly say: Readings }) {
         {formatArea(wing.areaMm2, say.units)}
         <span>aspect ratio {formatNumber(wing.aspectRatio, 1)}</span>
       </Figure>
-      <Figure name="CG now">
+      <Figure name="CG on the MAC">
         <Live
           read={({ balance }) => {
             const cgMm = balance.get().cgMm;

@@ -1,5 +1,6 @@
 import './sums.css';
 import { lazy, type ReactNode, Suspense, useState } from 'react';
+import { createPortal } from 'react-dom';
 import type { Figure } from '../../model/workingSheet';
 
 const WorkingDialog = lazy(() =>
@@ -27,11 +28,14 @@ export function SumButton({ figure, name, children }: SumButtonProps) {
         {children}
         <span className="unseen">: show the working of {name}</span>
       </button>
-      {open && (
-        <Suspense fallback={null}>
-          <WorkingDialog first={figure} onClose={() => setOpen(false)} />
-        </Suspense>
-      )}
+      {open &&
+        createPortal(
+          <Suspense fallback={null}>
+            <WorkingDialog first={figure} onClose={() => setOpen(false)} />
+          </Suspense>,
+          // Away from the figure, whose type the dialog would take on.
+          document.body,
+        )}
     </>
   );
 }

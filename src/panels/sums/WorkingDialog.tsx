@@ -3,8 +3,8 @@ import { type Figure, workingSheet } from '../../model/workingSheet';
 import { useBalance, useBench } from '../../store/react';
 import { Modal } from '../Modal';
 import { useReadings } from '../readings';
-import { useFrom } from './useFrom';
 import { SheetView } from './SheetView';
+import { useFrom } from './useFrom';
 
 const figures: readonly { readonly figure: Figure; readonly label: string }[] = [
   { figure: 'mass', label: 'Mass' },

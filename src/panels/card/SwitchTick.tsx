@@ -1,0 +1,32 @@
+import { addSwitch, idsOf, removeSwitch, type SwitchKind } from '../../model/switchEdits';
+import type { Aircraft } from '../../model/types';
+import { Tick } from '../fields/Choice';
+
+interface SwitchTickProps {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: SwitchKind;
+}
+
+const words = {
+  aboard: 'Comes off: a load state without it',
+  'on-stand': 'Comes off for the balancing stand',
+  filled: 'Can be empty: a load state without its liquid',
+} as const;
+
+/** Whether a thing has a switch of its own on the stage. One that shares a switch with others is left as it is. */
+export function SwitchTick({ id, name, kind }: SwitchTickProps) {
+  const own = ({ switches = [] }: Aircraft) => switches.find((one) => idsOf(one).includes(id));
+  return (
+    <Tick
+      label={words[kind]}
+      step={`Change the load states of ${name}`}
+      read={(aircraft) => own(aircraft) !== undefined}
+      write={(aircraft, on) => {
+        const known = own(aircraft);
+        if (on) return known ? aircraft : addSwitch(aircraft, name, kind, [id]);
+        return known ? removeSwitch(aircraft, known.id) : aircraft;
+      }}
+    />
+  );
+}

@@ -1,0 +1,42 @@
+import { useMemo, useRef } from 'react';
+import { Matrix4, type Mesh, Quaternion, Vector3 } from 'three';
+import { principalMoments } from '../engine/mass/principal';
+import { cgErrorOf, PICTURE_95 } from '../model/certainty';
+import { aircraftExtent } from '../model/extent';
+import { haloFactor } from '../model/haloScale';
+import { useLive } from '../store/react';
+
+/**
+ * How well the CG is known: an ellipsoid about it whose outline, looked at from anywhere, holds 95 % of the places where
+ * the CG may truly be. Enlarged by the factor that the aircraft's card names.
+ */
+export function CgHalo() {
+  const halo = useRef<Mesh>(null);
+  const turned = useMemo(() => new Matrix4(), []);
+  const turn = useMemo(() => new Quaternion(), []);
+
+  useLive(({ document, balance }) => {
+    const mesh = halo.current;
+    if (!mesh) return;
+    const answer = balance.get();
+    const error = cgErrorOf(document.current(), answer);
+    mesh.visible = error !== null && answer.cgMm !== null;
+    if (!error || !answer.cgMm) return;
+    const { minMm, maxMm } = aircraftExtent(document.current());
+    const factor = PICTURE_95 * haloFactor(Math.max(...error.sigmaMm), maxMm[0] - minMm[0]);
+    // A covariance has principal axes as an inertia has.
+    const { momentsGmm2: variances, axes } = principalMoments(error.covarianceMm2);
+    turned.makeBasis(new Vector3(...axes[0]), new Vector3(...axes[1]), new Vector3(...axes[2]));
+    mesh.quaternion.copy(turn.setFromRotationMatrix(turned));
+    const [a, b, c] = variances.map((variance) => Math.max(factor * Math.sqrt(Math.max(0, variance)), 0.01));
+    mesh.scale.set(a ?? 1, b ?? 1, c ?? 1);
+    mesh.position.set(...answer.cgMm);
+  });
+
+  return (
+    <mesh ref={halo} renderOrder={39} frustumCulled={false}>
+      <sphereGeometry args={[1, 48, 32]} />
+      <meshBasicMaterial color="#ffffff" transparent opacity={0.2} depthTest={false} depthWrite={false} />
+    </mesh>
+  );
+}
