@@ -9,6 +9,7 @@ export default defineConfig({
   publicDir: `${projectRoot}assets`,
   base: './',
   plugins: [react()],
+  worker: { format: 'es' },
   // Fonts come from node_modules and demo aircraft from demo-data, both outside the served root.
   server: { fs: { allow: [projectRoot] } },
   build: {

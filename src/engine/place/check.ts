@@ -1,0 +1,147 @@
+import type { Vec3 } from '../geometry/types';
+import { fixedEnd } from './leadRows';
+import { AXES, centreRange, gapBetween } from './regions';
+import type { BallastPlaced, PlaceBox, Placed, PlaceProblem } from './types';
+
+/** How one load case lies against its limits with everything in place, mm; positive inside. */
+export interface CaseBalance {
+  readonly caseId: string;
+  readonly massG: number;
+  readonly cgMm: readonly [number, number];
+  readonly forwardMarginMm: number;
+  readonly aftMarginMm: number;
+  /** Null where the lateral balance does not matter. */
+  readonly lateralMarginMm: number | null;
+}
+
+/** An arrangement worked out again from nothing but the places and the grams. */
+export interface Checked {
+  readonly cases: readonly CaseBalance[];
+  readonly marginMm: number;
+  /** Everything that is wrong with it, in sentences; none for a sound one. */
+  readonly faults: readonly string[];
+}
+
+/** What is forgiven, mm: nobody cuts or weighs to a ten-thousandth. */
+export const FORGIVEN_MM = 1e-4;
+
+/** Checks places and ballast against everything that was asked, without any solver. */
+export function checkPlaced(
+  problem: PlaceProblem,
+  placed: readonly Placed[],
+  ballast: readonly BallastPlaced[],
+  leastMarginMm = 0,
+): Checked {
+  const faults: string[] = [];
+  const cases = problem.cases.map((state, s): CaseBalance => {
+    let massG = state.massG;
+    let [x, y] = [state.momentGmm[0], state.momentGmm[1]];
+    placed.forEach(({ id, cgMm }) => {
+      const own = problem.parts.find((part) => part.id === id)?.massesG[s] ?? 0;
+      massG += own;
+      x += own * cgMm[0];
+      y += own * cgMm[1];
+    });
+    for (const { spotId, massG: own } of ballast) {
+      const spot = problem.spots.find(({ id }) => id === spotId)!;
+      massG += own;
+      x += own * spot.positionMm[0];
+      y += own * spot.positionMm[1];
+    }
+    const cgMm = [x / massG, y / massG] as const;
+    const lateral = problem.lateralMm === null ? null : problem.lateralMm - Math.abs(cgMm[1]);
+    const balance: CaseBalance = {
+      caseId: state.id,
+      massG,
+      cgMm,
+      forwardMarginMm: cgMm[0] - problem.band.forwardMm,
+      aftMarginMm: problem.band.aftMm - cgMm[0],
+      lateralMarginMm: lateral,
+    };
+    const least = Math.min(balance.forwardMarginMm, balance.aftMarginMm) - leastMarginMm;
+    if (!(least >= -FORGIVEN_MM)) faults.push(`${state.name}: the CG is ${(-least).toFixed(3)} mm outside.`);
+    if (lateral !== null && !(lateral >= -FORGIVEN_MM)) {
+      faults.push(`${state.name}: the CG is ${(-lateral).toFixed(3)} mm too far off centre.`);
+    }
+    return balance;
+  });
+  faults.push(
+    ...placeFaults(problem, placed),
+    ...leadFaults(problem, placed),
+    ...ballastFaults(problem, ballast),
+  );
+  const margins = cases.map((one) => Math.min(one.forwardMarginMm, one.aftMarginMm));
+  return { cases, marginMm: Math.min(...margins), faults };
+}
+
+function placeFaults(problem: PlaceProblem, placed: readonly Placed[]): string[] {
+  const faults: string[] = [];
+  const gapOf = gapBetween(problem);
+  const boxes: { id: string; name: string; box: PlaceBox; fixed: boolean }[] = problem.obstacles.map(
+    (one) => ({
+      id: one.id,
+      name: one.name,
+      box: one,
+      fixed: true,
+    }),
+  );
+  for (const part of problem.parts) {
+    const own = placed.find(({ id }) => id === part.id);
+    const option = part.options.find(({ id }) => id === own?.optionId);
+    if (!own || !option) {
+      faults.push(`${part.name} has no place.`);
+      continue;
+    }
+    for (const axis of AXES) {
+      const { lowMm, highMm } = centreRange(option, axis);
+      const out = Math.max(lowMm - own.centreMm[axis], own.centreMm[axis] - highMm);
+      if (out > FORGIVEN_MM)
+        faults.push(`${part.name} sticks out of ${option.name} by ${out.toFixed(3)} mm.`);
+    }
+    const half = option.sizeMm.map((size) => size / 2);
+    const corner = (side: 1 | -1) =>
+      [
+        own.centreMm[0] + side * half[0]!,
+        own.centreMm[1] + side * half[1]!,
+        own.centreMm[2] + side * half[2]!,
+      ] as const;
+    boxes.push({ id: part.id, name: part.name, box: { minMm: corner(-1), maxMm: corner(1) }, fixed: false });
+  }
+  boxes.forEach((a, i) => {
+    for (const b of boxes.slice(0, i)) {
+      if (a.fixed && b.fixed) continue;
+      const apartMm = Math.max(
+        ...AXES.map((axis) =>
+          Math.max(a.box.minMm[axis] - b.box.maxMm[axis], b.box.minMm[axis] - a.box.maxMm[axis]),
+        ),
+      );
+      const short = gapOf(a.id, b.id) - apartMm;
+      if (short > FORGIVEN_MM) faults.push(`${a.name} and ${b.name} are ${short.toFixed(3)} mm too close.`);
+    }
+  });
+  return faults;
+}
+
+function leadFaults(problem: PlaceProblem, placed: readonly Placed[]): string[] {
+  const at = (end: string | Vec3): Vec3 | null =>
+    placed.find(({ id }) => id === end)?.centreMm ?? fixedEnd(problem, end);
+  return problem.leads.flatMap(({ name, from, to, lengthMm }) => {
+    const [a, b] = [at(from), at(to)];
+    const needed =
+      a && b ? AXES.reduce((sum: number, axis) => sum + Math.abs(a[axis] - b[axis]), 0) : Infinity;
+    const short = needed - lengthMm;
+    return short > FORGIVEN_MM ? [`${name} is ${short.toFixed(1)} mm short.`] : [];
+  });
+}
+
+function ballastFaults(problem: PlaceProblem, ballast: readonly BallastPlaced[]): string[] {
+  return ballast.flatMap(({ spotId, massG }) => {
+    const spot = problem.spots.find(({ id }) => id === spotId);
+    if (!spot) return [`There is no ballast spot ${spotId}.`];
+    const steps = massG / spot.stepG;
+    const whole = Math.abs(steps - Math.round(steps)) < 1e-6;
+    return whole && massG >= 0 && massG <= spot.mostG + 1e-6
+      ? []
+      : [`${spot.name} cannot take ${massG} g in steps of ${spot.stepG} g.`];
+  });
+}

@@ -1,0 +1,28 @@
+import type { Vec3 } from '../geometry/types';
+import type { Choice, Room, RoomPacker } from './rooms';
+import type { PlaceProblem } from './types';
+
+/** The chosen parts packed as far aft and as far forward as their masses ask, room by room: middles of boxes, mm. */
+export function packedBothWays(
+  problem: PlaceProblem,
+  rooms: readonly Room[],
+  packer: RoomPacker,
+  choices: readonly Choice[],
+): Vec3[][] {
+  return [1, -1].flatMap((sign) => {
+    const centres: Vec3[] = [];
+    for (const room of rooms) {
+      const own = choices.filter(({ part, option }) =>
+        room.some((one) => one.part === part && one.option === option),
+      );
+      if (own.length === 0) continue;
+      const weights = own.map(({ part }) => sign * Math.max(...problem.parts[part]!.massesG));
+      const packing = packer.pack(own, weights);
+      if (!packing?.centresMm) return [];
+      own.forEach(({ part }, k) => {
+        centres[part] = packing.centresMm![k]!;
+      });
+    }
+    return [centres];
+  });
+}

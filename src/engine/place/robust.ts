@@ -1,0 +1,62 @@
+import type { Band } from '../balance/band';
+import { normalBelow } from '../balance/bivariateNormal';
+import { type ArrangeOrder, arrange } from './arrange';
+import type { ArrangeAnswer } from './searchState';
+import type { PlaceProblem } from './types';
+
+/** How many standard uncertainties the CG must be inside each limit, for a probability of being inside both. */
+export function sigmasFor(probability: number): number {
+  if (!(probability > 0 && probability < 1)) {
+    throw new RangeError(`Probability: expected more than 0 and less than 1, got ${probability}.`);
+  }
+  // Half of what may fail for each limit: then both hold at least so often, however their errors are related.
+  const wanted = (1 + probability) / 2;
+  let [low, high] = [0, 40];
+  while (high - low > 1e-12) {
+    const mid = (low + high) / 2;
+    if (normalBelow(mid) < wanted) low = mid;
+    else high = mid;
+  }
+  return (low + high) / 2;
+}
+
+/** The band with a margin taken off both ends; null when nothing is left. */
+export function shrunkBand({ forwardMm, aftMm }: Band, marginMm: number): Band | null {
+  return aftMm - forwardMm >= 2 * marginMm
+    ? { forwardMm: forwardMm + marginMm, aftMm: aftMm - marginMm }
+    : null;
+}
+
+export interface RobustAnswer {
+  /** The margin that the probability asks for, mm. */
+  readonly marginMm: number;
+  readonly sure: ArrangeAnswer | null;
+  readonly plain: ArrangeAnswer;
+  /** What the certainty costs in ballast, g; null when there is no such arrangement. */
+  readonly priceG: number | null;
+  readonly sentence: string;
+}
+
+/**
+ * The arrangement that lies in the band with at least a probability, beside the one that takes the figures at their word.
+ * `sigmaMm` is the standard uncertainty of the CG's station, the largest over the load states.
+ */
+export function arrangeSurely(
+  problem: PlaceProblem,
+  sigmaMm: number,
+  probability: number,
+  order: ArrangeOrder,
+): RobustAnswer {
+  const marginMm = sigmasFor(probability) * sigmaMm;
+  const timeMs = order.timeMs / 2;
+  const plain = arrange(problem, { ...order, timeMs });
+  const band = shrunkBand(problem.band, marginMm);
+  const sure = band && arrange({ ...problem, band }, { ...order, timeMs });
+  const priceG = sure?.best && plain.best ? sure.best.ballastG - plain.best.ballastG : null;
+  const percent = `${Math.round(probability * 1000) / 10} %`;
+  const sentence =
+    priceG === null
+      ? `No arrangement found lies in the band with ${percent} certainty.`
+      : `${percent} certainty costs ${Math.round(priceG * 10) / 10} g: the CG must lie ${marginMm.toFixed(1)} mm inside the limits.`;
+  return { marginMm, sure, plain, priceG, sentence };
+}

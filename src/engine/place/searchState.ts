@@ -1,0 +1,82 @@
+import { arrangeSentence } from './arrangeSentence';
+import type { Arrangement } from './types';
+
+/** Margins this close are the same, mm: a hundredth is less than anyone can measure. */
+export const SAME_MARGIN_MM = 0.01;
+
+/** The best so far, and what is proved about it. */
+export interface ArrangeAnswer {
+  readonly best: Arrangement | null;
+  /** No arrangement needs less than this, g; infinite when it is proved that there is none. */
+  readonly boundG: number;
+  /** Between the best and the bound, g; null without an arrangement. */
+  readonly gapG: number | null;
+  /** The ballast is the least possible, or there is no arrangement. */
+  readonly proved: boolean;
+  /** None with this ballast has a margin above this, mm; null before that was looked at. */
+  readonly marginBoundMm: number | null;
+  /** The margin is the largest possible, to `SAME_MARGIN_MM`. */
+  readonly marginProved: boolean;
+  /** No fewer moves do it. */
+  readonly movesProved: boolean;
+  readonly sentence: string;
+}
+
+/** The best so far with its proofs, as a search fills it in. */
+export interface SearchState {
+  best: Arrangement | null;
+  boundG: number;
+  marginBoundMm: number | null;
+  marginProved: boolean;
+  movesProved: boolean;
+  answer(): ArrangeAnswer;
+  /** Keeps an arrangement if it is better, and tells of it. */
+  take(one: Arrangement | null): void;
+  /** Raises the bound on the ballast, to whole steps, g. */
+  raise(grams: number): void;
+  /** There is no arrangement: proved. */
+  none(): ArrangeAnswer;
+  isProved(): boolean;
+}
+
+/** Nothing known yet. `stepG` is the step that all ballast comes in, 0 without any spot for it. */
+export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer) => void): SearchState {
+  const state: SearchState = {
+    best: null,
+    boundG: 0,
+    marginBoundMm: null,
+    marginProved: false,
+    movesProved: false,
+    answer() {
+      const { best, boundG, marginBoundMm, marginProved, movesProved } = state;
+      const gapG = best && Math.max(0, best.ballastG - boundG);
+      const told = { best, boundG, gapG, proved: state.isProved(), marginBoundMm, marginProved, movesProved };
+      return { ...told, sentence: arrangeSentence(told) };
+    },
+    take(one) {
+      if (!one || (state.best && !isBetter(one, state.best))) return;
+      state.best = one;
+      onProgress?.(state.answer());
+    },
+    raise(grams) {
+      const least =
+        stepG > 0 ? Math.ceil(grams / stepG - 1e-5) * stepG : grams > 1e-6 ? Number.POSITIVE_INFINITY : 0;
+      state.boundG = Math.max(state.boundG, least);
+    },
+    none() {
+      state.boundG = Number.POSITIVE_INFINITY;
+      return state.answer();
+    },
+    isProved: () =>
+      state.boundG === Number.POSITIVE_INFINITY ||
+      (state.best !== null && state.best.ballastG <= state.boundG + 1e-6),
+  };
+  return state;
+}
+
+/** Less ballast; as much and a larger margin; as much and the same margin with fewer moves. */
+function isBetter(one: Arrangement, than: Arrangement): boolean {
+  if (Math.abs(one.ballastG - than.ballastG) > 1e-6) return one.ballastG < than.ballastG;
+  if (Math.abs(one.marginMm - than.marginMm) > SAME_MARGIN_MM) return one.marginMm > than.marginMm;
+  return one.moves < than.moves;
+}

@@ -1,0 +1,73 @@
+import type { Highs, Model } from 'highs';
+import type { Milp, MilpAnswer, SolveMilp } from '../engine/place/milp';
+
+/** HiGHS as the engine's solver: J. A. J. Hall and others, compiled to WebAssembly. One thread, no clock but its own. */
+export function highsMilp(highs: Highs): SolveMilp {
+  const { modelStatus, callbackType } = highs.constants;
+  return (program, { timeMs, gap, enough, shouldStop }): MilpAnswer =>
+    highs.withModel(modelData(highs, program), (model: Model): MilpAnswer => {
+      model.options.set({
+        output_flag: false,
+        time_limit: Math.max(0.01, timeMs / 1000),
+        mip_rel_gap: 0,
+        mip_abs_gap: gap ?? 1e-6,
+        mip_feasibility_tolerance: 1e-7,
+        primal_feasibility_tolerance: 1e-8,
+      });
+      if (enough !== undefined) model.options.set('objective_target', enough);
+      let best: readonly number[] | null = null;
+      model.run({
+        [callbackType.mipImprovingSolution]({ data }) {
+          best = data.mip_solution ? [...data.mip_solution] : best;
+        },
+        [callbackType.mipInterrupt](event) {
+          if (shouldStop?.()) event.interrupt();
+        },
+      });
+      const status = model.getModelStatus();
+      const hasIntegers = program.integer.some(Boolean);
+      if (status === modelStatus.optimal) {
+        const values = [...model.getSolution().colValue];
+        return {
+          status: 'optimal',
+          values,
+          bound: hasIntegers ? (model.info.get('mip_dual_bound') as number) : model.getObjectiveValue(),
+        };
+      }
+      if (status === modelStatus.objectiveTarget) best = [...model.getSolution().colValue];
+      if (status === modelStatus.infeasible) return { status: 'infeasible', values: null, bound: Infinity };
+      const bound = hasIntegers ? (model.info.get('mip_dual_bound') as number) : Number.NEGATIVE_INFINITY;
+      return {
+        status: 'stopped',
+        values: best,
+        bound: Number.isFinite(bound) ? bound : Number.NEGATIVE_INFINITY,
+      };
+    });
+}
+
+function modelData(highs: Highs, { cost, lower, upper, integer, rows }: Milp) {
+  const bounded = (value: number) =>
+    Number.isFinite(value) ? value : value > 0 ? highs.infinity : -highs.infinity;
+  const starts = [0];
+  for (const { columns } of rows) starts.push(starts.at(-1)! + columns.length);
+  return {
+    numCols: cost.length,
+    numRows: rows.length,
+    colCost: cost,
+    colLower: lower,
+    colUpper: upper,
+    rowLower: rows.map((row) => bounded(row.lower)),
+    rowUpper: rows.map((row) => bounded(row.upper)),
+    integrality: integer.map((whole) =>
+      whole ? highs.constants.variableType.integer : highs.constants.variableType.continuous,
+    ),
+    matrix: {
+      format: 'csr' as const,
+      numRows: rows.length,
+      numCols: cost.length,
+      starts,
+      indices: rows.flatMap(({ columns }) => columns),
+      values: rows.flatMap(({ values }) => values),
+    },
+  };
+}
