@@ -4,20 +4,22 @@ import './app.css';
 import { useBench } from '../store/react';
 import { Beam } from './beam/Beam';
 import { Burn } from './burn/Burn';
-import { Cautions } from './Cautions';
 import { Card } from './card/Card';
 import type { FileActions } from './fileActions';
+import { later } from './later';
 import { LoadSwitches } from './loading/LoadSwitches';
 import { Manifest } from './manifest/Manifest';
 import { AppMenu } from './menu/AppMenu';
 import { Notice } from './Notice';
-import { Shortcuts } from './Shortcuts';
 import type { Sheet } from './sheet';
 import { useNudge } from './useNudge';
 import { useShortcuts } from './useShortcuts';
 import { useTheme } from './useTheme';
 import { Verdict } from './Verdict';
 import { ViewSwitch } from './ViewSwitch';
+
+const Cautions = later(async () => (await import('./Cautions')).Cautions);
+const Shortcuts = later(async () => (await import('./Shortcuts')).Shortcuts);
 
 interface AppProps {
   readonly stage: ReactNode;

@@ -1,4 +1,5 @@
 import './verdict.css';
+import { attitudeName, isLevel } from '../model/attitude';
 import type { Balance } from '../model/balance';
 import type { LoadEnvelope } from '../model/loadStates';
 import { type Verdict as Answer, ballastG, verdict } from '../model/verdict';
@@ -34,11 +35,17 @@ function answerOf(bench: Bench, say: Readings): Answer {
   return kept.answer;
 }
 
+/** "Knife edge: " while the aircraft is not held level, for then the verdict is of that attitude. */
+function held({ view }: Bench): string {
+  const { attitude } = view.getState();
+  return isLevel(attitude) ? '' : `${attitudeName(attitude)}: `;
+}
+
 /** Whether it balances, in plain words, and the four figures that matter. */
 export function Verdict() {
   const say = useReadings();
   const tone = useBenchValue((bench) => answerOf(bench, say).tone);
-  const headline = useBenchValue((bench) => answerOf(bench, say).headline);
+  const headline = useBenchValue((bench) => held(bench) + answerOf(bench, say).headline);
   const detail = useBenchValue((bench) => answerOf(bench, say).detail);
   const settled = useSettled(`${headline} ${detail}`);
   return (

@@ -4,12 +4,14 @@ import { formatTime, formatVolume } from '../../model/units';
 import { useAircraft, useBench, useView } from '../../store/react';
 import { Icon } from '../icons';
 import { Live, useBenchValue } from '../Live';
+import { later } from '../later';
 import { Attitude } from '../loading/Attitude';
 import { AttitudeButton } from '../loading/AttitudeButton';
 import { useDrawn } from '../useDrawn';
 import { endOf, fractionAt, phaseAt, timeOfFraction } from './burnClock';
-import { ProfileDialog } from './ProfileDialog';
 import { clockOf, timeNow, usePlayback } from './usePlayback';
+
+const ProfileDialog = later(async () => (await import('./ProfileDialog')).ProfileDialog);
 
 const speeds = [1, 10, 60] as const;
 

@@ -4,10 +4,12 @@ import type { Aircraft } from '../../model/types';
 import { useCommitted, useView } from '../../store/react';
 import { TextEntry } from '../fields/TextEntry';
 import { Icon, RoleMark } from '../icons';
+import { later } from '../later';
 import { AircraftCard } from './AircraftCard';
-import { PartCard } from './PartCard';
-import { StructureCard } from './StructureCard';
-import { TankCard } from './TankCard';
+
+const PartCard = later(async () => (await import('./PartCard')).PartCard);
+const TankCard = later(async () => (await import('./TankCard')).TankCard);
+const StructureCard = later(async () => (await import('./StructureCard')).StructureCard);
 
 type Kind = 'part' | 'tank' | 'structure' | null;
 

@@ -1,5 +1,5 @@
 import './loading.css';
-import { ATTITUDES, LEVEL_ATTITUDE } from '../../model/attitude';
+import { attitudeName, isLevel, LEVEL_ATTITUDE } from '../../model/attitude';
 import { useBench, useView } from '../../store/react';
 import { setAttitude } from '../../store/viewStore';
 
@@ -12,12 +12,7 @@ interface AttitudeButtonProps {
 export function AttitudeButton({ open, onToggle }: AttitudeButtonProps) {
   const bench = useBench();
   const attitude = useView((view) => view.attitude);
-  const { pitchDeg, rollDeg, forwardG } = attitude;
-  const level = pitchDeg === 0 && rollDeg === 0 && forwardG === 0;
-  const known = ATTITUDES.find(
-    (one) => one.pitchDeg === pitchDeg && one.rollDeg === rollDeg && one.forwardG === forwardG,
-  );
-  const name = known?.name ?? (pitchDeg < 0 ? 'Dive' : 'Climb');
+  const name = attitudeName(attitude);
   return (
     <>
       <button
@@ -30,13 +25,13 @@ export function AttitudeButton({ open, onToggle }: AttitudeButtonProps) {
       >
         <svg className="icon" viewBox="0 0 16 16" aria-hidden="true">
           <path
-            style={{ rotate: `${pitchDeg}deg`, transformOrigin: '8px 8px' }}
+            style={{ rotate: `${attitude.pitchDeg}deg`, transformOrigin: '8px 8px' }}
             d="M1.5 8.5 4 7h8.5l2-3.2v5.4c0 .8-.6 1.3-1.4 1.3H5zM6.5 8.8h4"
           />
         </svg>
         <span className="attitude-name">{name}</span>
       </button>
-      {!level && (
+      {!isLevel(attitude) && (
         <button type="button" className="button bare" onClick={() => setAttitude(bench.view, LEVEL_ATTITUDE)}>
           Level it
         </button>

@@ -4,12 +4,14 @@ import { type ManifestRow, manifestRows } from '../../model/manifestRows';
 import { useBench, useCommitted, useView } from '../../store/react';
 import { Icon } from '../icons';
 import { Live } from '../Live';
+import { later } from '../later';
 import { useReadings } from '../readings';
-import { AddDialog } from './AddDialog';
 import { MomentBars } from './MomentBars';
 import { orderRows, type Sort, type SortKey, usualSort } from './order';
 import { Row } from './Row';
 import { useManifestKeys } from './useManifestKeys';
+
+const AddDialog = later(async () => (await import('./AddDialog')).AddDialog);
 
 type Group = ManifestRow['group'];
 

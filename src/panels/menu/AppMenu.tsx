@@ -6,10 +6,12 @@ import type { Theme } from '../../store/viewStore';
 import { TextEntry } from '../fields/TextEntry';
 import type { FileActions, OpenResult } from '../fileActions';
 import { Icon } from '../icons';
+import { later } from '../later';
 import type { Sheet } from '../sheet';
-import { Demos } from './Demos';
-import { ReadingFaults } from './ReadingFaults';
 import { UndoRedo } from './UndoRedo';
+
+const Demos = later(async () => (await import('./Demos')).Demos);
+const ReadingFaults = later(async () => (await import('./ReadingFaults')).ReadingFaults);
 
 interface AppMenuProps {
   readonly files: FileActions;

@@ -35,7 +35,6 @@ export function SheetView({ title, sheet }: { readonly title: string; readonly s
           </thead>
           <tbody>
             {rows.map(([name, ...figures], at) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: lines may share a name and never change places
               <tr key={at}>
                 <th scope="row">{name}</th>
                 {figures.map((figure, column) => (
