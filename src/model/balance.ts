@@ -1,4 +1,11 @@
-import { allowedStations, type Band, type BandFit, bandFit, bestStation } from '../engine/balance/band';
+import {
+  allowedStations,
+  type Band,
+  type BandFit,
+  bandFit,
+  bestStation,
+  type Movable,
+} from '../engine/balance/band';
 import { cgTravel, type TravelPoint, travelExtremes } from '../engine/balance/travel';
 import type { Vec3 } from '../engine/geometry/types';
 import type { LiquidState } from '../engine/liquid/types';
@@ -126,16 +133,24 @@ export interface Room {
 
 /** The room along the station axis for a part or a tank with what is in it; null without a band or a mass. */
 export function roomFor(aircraft: Aircraft, balance: Balance, itemId: string): Room | null {
-  if (!balance.band) return null;
-  const own = massSum(balance.bodies.filter((body) => body.sourceId === itemId).map((body) => body.mass));
-  const { plumbing: plumbed, tankMassesG } = balance.liquid;
-  const tankIndex = plumbed?.tanks.findIndex((tank) => tank.id === itemId) ?? -1;
-  const item = itemById(aircraft, itemId);
-  if (!item) return null;
-  const movable = {
-    stationMm: item.positionMm[0],
-    massesG: balance.travel.map((_, moment) => own.massG + (tankMassesG[moment]?.[tankIndex] ?? 0)),
-  };
+  const movable = movableAs(aircraft, balance, itemId);
+  if (!balance.band || !movable) return null;
   const bestMm = bestStation(balance.travel, movable, balance.band);
   return bestMm === null ? null : { allowed: allowedStations(balance.travel, movable, balance.band), bestMm };
+}
+
+/** A part, or a tank with its liquid, as something that may be moved along the travel; undefined for anything else. */
+export function movableAs(aircraft: Aircraft, balance: Balance, itemId: string): Movable | undefined {
+  const item = itemById(aircraft, itemId);
+  if (!item) return undefined;
+  const ownG = balance.bodies.reduce(
+    (sum, body) => (body.sourceId === itemId ? sum + body.mass.massG : sum),
+    0,
+  );
+  const { plumbing: plumbed, tankMassesG } = balance.liquid;
+  const tankIndex = plumbed?.tanks.findIndex((tank) => tank.id === itemId) ?? -1;
+  return {
+    stationMm: item.positionMm[0],
+    massesG: balance.travel.map((_, moment) => ownG + (tankMassesG[moment]?.[tankIndex] ?? 0)),
+  };
 }

@@ -4,7 +4,7 @@ import type { Vec3 } from '../engine/geometry/types';
 import { shapeBounds } from '../engine/mass/shapeBounds';
 import type { Shape } from '../engine/mass/shapes';
 import type { Item } from './edit';
-import { pieces } from './pieces';
+import { type Piece, pieces } from './pieces';
 import { poseOf } from './poses';
 import type { Aircraft } from './types';
 
@@ -54,8 +54,39 @@ export function extentOf({ centreMm: c, rotation: r, halfMm: h }: OrientedBox): 
   };
 }
 
-/** The extent of a part or tank where it stands. */
-export const itemExtent = (item: Item): Extent => extentOf(orientedBox(item));
+const ofItem = new WeakMap<Item, Extent>();
+const ofPiece = new WeakMap<Piece, Extent>();
+const ofAirframe = new WeakMap<readonly Piece[], Extent | null>();
+
+/** The extent of a part or tank where it stands; worked out once for each item as it is. */
+export function itemExtent(item: Item): Extent {
+  let extent = ofItem.get(item);
+  if (!extent) {
+    extent = extentOf(orientedBox(item));
+    ofItem.set(item, extent);
+  }
+  return extent;
+}
+
+function pieceExtent(piece: Piece): Extent {
+  let extent = ofPiece.get(piece);
+  if (!extent) {
+    const posed = extentOf(orientedBox({ ...piece.pose, shape: piece.shape }));
+    extent = piece.mirrored ? mirrored(posed) : posed;
+    ofPiece.set(piece, extent);
+  }
+  return extent;
+}
+
+/** The extent of the airframe alone; null without one. Kept for as long as the pieces stay the same. */
+function airframeExtent(all: readonly Piece[]): Extent | null {
+  let extent = ofAirframe.get(all);
+  if (extent === undefined) {
+    extent = all.length > 0 ? all.map(pieceExtent).reduce(union) : null;
+    ofAirframe.set(all, extent);
+  }
+  return extent;
+}
 
 const mirrored = ({ minMm, maxMm }: Extent): Extent => ({
   minMm: [minMm[0], -maxMm[1], minMm[2]],
@@ -80,11 +111,7 @@ const EMPTY_BENCH: Extent = { minMm: [-100, -500, -200], maxMm: [900, 500, 200] 
 
 /** Everything there is: airframe, tanks and parts. */
 export function aircraftExtent(aircraft: Aircraft): Extent {
-  const airframe = pieces(aircraft).map((piece) => {
-    const extent = extentOf(orientedBox({ ...piece.pose, shape: piece.shape }));
-    return piece.mirrored ? mirrored(extent) : extent;
-  });
-  const aboard = [...aircraft.parts, ...aircraft.tanks].map(itemExtent);
-  const all = [...airframe, ...aboard];
+  const airframe = airframeExtent(pieces(aircraft));
+  const all = [...(airframe ? [airframe] : []), ...[...aircraft.parts, ...aircraft.tanks].map(itemExtent)];
   return all.length > 0 ? all.reduce(union) : EMPTY_BENCH;
 }

@@ -1,6 +1,7 @@
 import { ballastRange } from '../engine/balance/ballast';
+import { allowedStations, type Band } from '../engine/balance/band';
 import type { Vec3 } from '../engine/geometry/types';
-import { type Balance, roomFor } from './balance';
+import { type Balance, movableAs } from './balance';
 import { clashesOf } from './clash';
 import { type Item, placeItem } from './edit';
 import { itemExtent } from './extent';
@@ -14,6 +15,9 @@ export type Remedy =
 
 /** Ballast goes this far inside the end of the hull, mm. */
 const INSIDE_END_MM = 30;
+
+/** A move longer than this share of the hull is a new layout, not a remedy. */
+const LONGEST_MOVE = 0.25;
 
 interface HullStations {
   readonly noseMm: number;
@@ -43,11 +47,12 @@ interface Move {
 const byMm = ({ item, toMm }: Move) => Math.abs(toMm - item.positionMm[0]);
 
 /** Every move of one unlocked part that would just do, the shortest first, whatever may stand in its way. */
-function moves(aircraft: Aircraft, balance: Balance): Move[] {
+function moves(aircraft: Aircraft, balance: Balance, band: Band): Move[] {
   const found: Move[] = [];
   for (const item of aircraft.parts) {
     if (item.locked || !MOVABLE.has(item.role)) continue;
-    const allowed = roomFor(aircraft, balance, item.id)?.allowed;
+    const movable = movableAs(aircraft, balance, item.id);
+    const allowed = movable && allowedStations(balance.travel, movable, band);
     if (!allowed) continue;
     found.push({ item, toMm: item.positionMm[0] < allowed.fromMm ? allowed.fromMm : allowed.toMm });
   }
@@ -60,19 +65,20 @@ function fits(aircraft: Aircraft, { item, toMm }: Move, hull: HullStations | nul
   const positionMm: Vec3 = [toMm, buttlineMm, waterlineMm];
   const { minMm, maxMm } = itemExtent({ ...item, positionMm });
   if (hull && (minMm[0] < hull.noseMm || maxMm[0] > hull.tailMm)) return false;
+  if (hull && Math.abs(toMm - item.positionMm[0]) > LONGEST_MOVE * (hull.tailMm - hull.noseMm)) return false;
   return clashesOf(placeItem(aircraft, item.id, positionMm), item.id).length === 0;
 }
 
 /**
  * What would bring the whole travel into the band: the shortest move of one unlocked part to a place that is
- * free and within the hull's length, or, when no move does it, the least ballast at the end that helps. Null
+ * free, within the hull and no more than a quarter of its length away, or, when no move does it, the least ballast at the end that helps. Null
  * when neither does, or nothing is out. A place counts as taken by bounding boxes, so rather too often.
  */
 export function remedyFor(aircraft: Aircraft, balance: Balance): Remedy | null {
   const { fit, band, travel } = balance;
   if (!fit || !band || fit.where === 'inside') return null;
   const hull = hullStations(aircraft);
-  const move = moves(aircraft, balance).find((each) => fits(aircraft, each, hull));
+  const move = moves(aircraft, balance, band).find((each) => fits(aircraft, each, hull));
   if (move) return { by: 'moving', item: move.item, fromMm: move.item.positionMm[0], toMm: move.toMm };
   if (!hull) return null;
   const ends = [hull.noseMm + INSIDE_END_MM, hull.tailMm - INSIDE_END_MM];

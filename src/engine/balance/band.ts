@@ -107,31 +107,34 @@ export function allowedStations(
 }
 
 /**
- * The station with the greatest least margin to the band over the whole travel. Each margin is linear in the
- * station, so their least is concave, and a search by thirds closes in on its top. Null without any mass.
+ * The station with the greatest least margin to the band over the whole travel. Going aft, the least margin to the
+ * forward limit only grows and the least to the aft limit only shrinks, so the best is where the two are equal,
+ * found by halving between the stations that bring each point to the middle of the band. Null without any mass.
  */
 export function bestStation(travel: readonly TravelPoint[], movable: Movable, band: Band): number | null {
-  const least = (stationMm: number) => {
-    let margin = Number.POSITIVE_INFINITY;
-    travel.forEach(({ massG, cgMm }, i) => {
-      const x = cgMm[0] + ((stationMm - movable.stationMm) * (movable.massesG[i] ?? 0)) / massG;
-      margin = Math.min(margin, x - band.forwardMm, band.aftMm - x);
-    });
-    return margin;
-  };
   const mid = (band.forwardMm + band.aftMm) / 2;
-  const wanted = travel.flatMap(({ massG, cgMm }, i) => {
+  let lo = Number.POSITIVE_INFINITY;
+  let hi = Number.NEGATIVE_INFINITY;
+  travel.forEach(({ massG, cgMm }, i) => {
     const ownG = movable.massesG[i] ?? 0;
-    return ownG > 0 ? [movable.stationMm + ((mid - cgMm[0]) * massG) / ownG] : [];
+    if (ownG <= 0) return;
+    const wanted = movable.stationMm + ((mid - cgMm[0]) * massG) / ownG;
+    lo = Math.min(lo, wanted);
+    hi = Math.max(hi, wanted);
   });
-  if (wanted.length === 0) return null;
-  let lo = Math.min(...wanted);
-  let hi = Math.max(...wanted);
+  if (lo > hi) return null;
   while (hi - lo > 1e-9 * Math.max(1, Math.abs(lo), Math.abs(hi))) {
-    const a = lo + (hi - lo) / 3;
-    const b = hi - (hi - lo) / 3;
-    if (least(a) < least(b)) lo = a;
-    else hi = b;
+    const middle = (lo + hi) / 2;
+    let foremost = Number.POSITIVE_INFINITY;
+    let aftmost = Number.NEGATIVE_INFINITY;
+    for (let i = 0; i < travel.length; i++) {
+      const { massG, cgMm } = travel[i] as TravelPoint;
+      const x = cgMm[0] + ((middle - movable.stationMm) * (movable.massesG[i] ?? 0)) / massG;
+      foremost = Math.min(foremost, x);
+      aftmost = Math.max(aftmost, x);
+    }
+    if (foremost - band.forwardMm < band.aftMm - aftmost) lo = middle;
+    else hi = middle;
   }
   return (lo + hi) / 2;
 }
