@@ -8,6 +8,8 @@ export interface BenchOptions {
   readonly dark?: boolean;
   readonly reducedMotion?: boolean;
   readonly touch?: boolean;
+  /** As in browsers without file handles: files come by an input and go by a download. */
+  readonly plainFiles?: boolean;
   /** What follows the address, such as '?demo=whimbrel'. */
   readonly path?: string;
 }
@@ -33,6 +35,7 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
     dark = false,
     reducedMotion = false,
     touch = false,
+    plainFiles = false,
     path = '',
   } = options;
   browser ??= chromium.connect(inject('browserEndpoint'));
@@ -45,6 +48,9 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
     acceptDownloads: true,
   });
   const page = await context.newPage();
+  if (plainFiles) {
+    await page.addInitScript('delete window.showOpenFilePicker; delete window.showSaveFilePicker;');
+  }
   const errors: string[] = [];
   const requests: string[] = [];
   record(context, page, errors, requests);
