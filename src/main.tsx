@@ -17,7 +17,9 @@ import type { FileActions } from './panels/fileActions';
 import { Stage } from './scene/Stage';
 import { createBench } from './store/bench';
 import { BenchContext } from './store/react';
+import { fitSearcher } from './workers/fitSearcher';
 import { loadSolver } from './workers/loadSolver';
+
 import { stabilitySolver } from './workers/stabilitySolver';
 
 /** The demo aircraft that are not on the bench at the start come when they are asked for. */
@@ -100,6 +102,7 @@ const files: FileActions = {
   openDemo: async (id) => {
     if (id in demos) putOnBench(readDemo(await demos[id as keyof typeof demos].load()));
   },
+  saveText: (name, text, type) => pickers.download(name, text, type),
   newAircraft: () => putOnBench(blankAircraft()),
   openFile: async () => {
     const opened = await openFile(pickers);
@@ -137,10 +140,15 @@ const solveStability = stabilitySolver(
 const solveLoads = loadSolver(
   () => new Worker(new URL('./workers/load.worker.ts', import.meta.url), { type: 'module' }),
 );
+// Opened when the first way in is asked for.
+bench.fit.start(
+  fitSearcher(() => new Worker(new URL('./workers/fit.worker.ts', import.meta.url), { type: 'module' })),
+);
 // After the first paint: the bench shows before the worker is even fetched.
 requestAnimationFrame(() =>
   setTimeout(() => {
     bench.stability.start(solveStability);
     bench.rest.start(solveLoads);
+    void import('./placing').then(({ placing }) => bench.place.start(placing));
   }),
 );

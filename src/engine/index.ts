@@ -44,7 +44,7 @@ export { densityAtTemperature } from './liquid/fuelDensity';
 export { liquidInShape, type ShapeLiquid } from './liquid/liquidInShape';
 export { liquidState, tankVolumeMl } from './liquid/liquidState';
 export { fuelStates, type Plumbing, plumbing, tankVolumesAfter } from './liquid/plumbing';
-export type { Flow, LiquidState, Phase, Tank } from './liquid/types';
+export type { Flow, FlowPoint, LiquidState, Phase, Tank } from './liquid/types';
 export { tankShapeFault } from './liquid/vesselOf';
 export { surfaceOutline, wettedMesh } from './liquid/wettedMesh';
 // Solids, skins, meshes, and the algebra of mass properties

@@ -16,7 +16,8 @@ export interface FilePickers {
   readonly showOpenFilePicker?: (options: PickerOptions) => Promise<readonly FileHandle[]>;
   readonly showSaveFilePicker?: (options: PickerOptions) => Promise<FileHandle>;
   chooseFile(accept: string): Promise<File | null>;
-  download(name: string, text: string): void;
+  /** `type` is a media type; an aircraft's when left out. */
+  download(name: string, text: string, type?: string): void;
 }
 
 export const FILE_TYPES = [
@@ -39,8 +40,8 @@ export function browserPickers(window: Window): FilePickers {
         input.addEventListener('cancel', () => resolve(null));
         input.click();
       }),
-    download: (name, text) => {
-      const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+    download: (name, text, type = 'application/json') => {
+      const url = URL.createObjectURL(new Blob([text], { type }));
       const link = document.createElement('a');
       link.href = url;
       link.download = name;

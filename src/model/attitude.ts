@@ -22,11 +22,20 @@ export const ATTITUDES = [
   { id: 'launch', name: 'Launch, 3 g', pitchDeg: 10, rollDeg: 0, forwardG: 3 },
 ] as const;
 
+export const isLevel = ({ pitchDeg, rollDeg, forwardG }: BenchAttitude): boolean =>
+  pitchDeg === 0 && rollDeg === 0 && forwardG === 0;
+
+/** The name of an attitude, or which way the nose points. */
+export function attitudeName({ pitchDeg, rollDeg, forwardG }: BenchAttitude): string {
+  const known = ATTITUDES.find(
+    (one) => one.pitchDeg === pitchDeg && one.rollDeg === rollDeg && one.forwardG === forwardG,
+  );
+  return known?.name ?? (pitchDeg < 0 ? `${-pitchDeg}° dive` : `${pitchDeg}° climb`);
+}
+
 /** Apparent down in the aircraft's frame; level at rest is always the very same vector. */
 export function downOf(attitude: BenchAttitude): Vec3 {
-  const { pitchDeg, rollDeg, forwardG } = attitude;
-  if (pitchDeg === 0 && rollDeg === 0 && forwardG === 0) return LEVEL;
-  return downFromAttitude({ ...attitude, sideG: 0 });
+  return isLevel(attitude) ? LEVEL : downFromAttitude({ ...attitude, sideG: 0 });
 }
 
 /** One end of the CG's wandering, and the attitude that causes it. */

@@ -83,11 +83,17 @@ function withCutOuts(structure: readonly Body[], aircraft: Aircraft): readonly B
   });
 }
 
+/** The bodies of one element, less what is cut out of it; the same ones while nothing of that changes. */
+export const cutElementBodies = (aircraft: Aircraft, element: StructurePiece): readonly Body[] =>
+  element.kind === 'block' && element.cuttable
+    ? withCutOuts(elementBodies(element), aircraft)
+    : elementBodies(element);
+
 const sameCut = (a: CutOut, b: CutOut): boolean =>
   a.removed === b.removed && a.massRemovedG === b.massRemovedG;
 
 /** A lead as thin rods along its way; null when an end is not aboard. The same body while its ends stand still. */
-function leadBody(aircraft: Aircraft, lead: Lead): Body | null {
+export function leadBody(aircraft: Aircraft, lead: Lead): Body | null {
   const ends = [itemById(aircraft, lead.from), itemById(aircraft, lead.to)];
   const known = byLead.get(lead);
   if (known && known.ends[0] === ends[0] && known.ends[1] === ends[1]) return known.body;

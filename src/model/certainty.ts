@@ -20,14 +20,21 @@ export interface CgError {
   readonly massSigmaG: number;
 }
 
+let keptError: { aircraft: Aircraft; balance: Balance; error: CgError | null } | null = null;
+
 /**
  * The error of the CG at the loading shown: everything aboard as measured, each tank with what is in it where the
- * tank is, and the density of the fuel. Null without a CG. Quick enough for every frame of a drag.
+ * tank is, and the density of the fuel. Null without a CG. Quick enough for every frame of a drag; the same answer
+ * again for the same balance.
  */
-export function cgErrorOf(
-  aircraft: Aircraft,
-  { bodies, liquids, cgMm, massG, loaded }: Balance,
-): CgError | null {
+export function cgErrorOf(aircraft: Aircraft, balance: Balance): CgError | null {
+  if (keptError?.aircraft !== aircraft || keptError.balance !== balance) {
+    keptError = { aircraft, balance, error: cgError(aircraft, balance) };
+  }
+  return keptError.error;
+}
+
+function cgError(aircraft: Aircraft, { bodies, liquids, cgMm, massG, loaded }: Balance): CgError | null {
   const things = measuredThings(aircraft, bodies);
   const liquidIn = new Map(liquids.map(({ tankId, mass }) => [tankId, mass]));
   const known = propagate(

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../engine/geometry/types';
 import { clashesIn, clearances } from './fit/clearances';
-import type { Aircraft } from './types';
+import { perAircraft } from './fit/perAircraft';
 
 /** Two things in one place: which other, and the shortest way clear of it. */
 export interface Clash {
@@ -12,7 +12,8 @@ export interface Clash {
 }
 
 /** What one part or tank runs into among parts, tanks and structure, deepest first. Hulls are not counted. */
-export const clashesOf = (aircraft: Aircraft, itemId: string): Clash[] =>
+export const clashesOf = perAircraft((aircraft, itemId): readonly Clash[] =>
   clashesIn(clearances(aircraft, itemId)).flatMap(({ id, name, distanceMm, clearByMm }) =>
     clearByMm ? [{ otherId: id, otherName: name, clearByMm, depthMm: -distanceMm }] : [],
-  );
+  ),
+);

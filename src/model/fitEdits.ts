@@ -1,13 +1,15 @@
-import type { Aircraft } from './types';
+import type { Aircraft, KeepApartRule, Lead } from './types';
 
-/** What the document keeps for fit, without what was for a thing that is gone: only the lists that change. */
+/**
+ * What the document keeps for fit, without what was for a thing that is gone, or without the lead that is gone
+ * itself: only the lists that change.
+ */
 export function fitWithout(
   { leads, keepApart }: Aircraft,
-  id: string,
+  gone: string,
 ): Partial<Pick<Aircraft, 'leads' | 'keepApart'>> {
-  const isOfLead = ({ from, to }: { readonly from: string; readonly to: string }) => from === id || to === id;
-  const isOfRule = (rule: { readonly between: string; readonly and: string }) =>
-    rule.between === id || rule.and === id;
+  const isOfLead = ({ id, from, to }: Lead) => [id, from, to].includes(gone);
+  const isOfRule = ({ between, and }: KeepApartRule) => between === gone || and === gone;
   return {
     ...(leads?.some(isOfLead) && { leads: leads.filter((lead) => !isOfLead(lead)) }),
     ...(keepApart?.some(isOfRule) && { keepApart: keepApart.filter((rule) => !isOfRule(rule)) }),
@@ -23,4 +25,10 @@ export const removeBay = (aircraft: Aircraft, id: string): Aircraft => ({
     const { bayId: _, ...free } = part;
     return free;
   }),
+});
+
+/** Gives a lead another name. */
+export const renameLead = (aircraft: Aircraft, id: string, name: string): Aircraft => ({
+  ...aircraft,
+  leads: (aircraft.leads ?? []).map((lead) => (lead.id === id ? { ...lead, name } : lead)),
 });

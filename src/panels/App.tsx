@@ -1,11 +1,12 @@
 import { type ReactNode, useState } from 'react';
 import './theme.css';
 import './app.css';
-import { useBench } from '../store/react';
+import { useBench, usePlace } from '../store/react';
 import { Beam } from './beam/Beam';
 import { Burn } from './burn/Burn';
 import { Card } from './card/Card';
 import type { FileActions } from './fileActions';
+import { FilesContext } from './filesContext';
 import { later } from './later';
 import { LoadSwitches } from './loading/LoadSwitches';
 import { Manifest } from './manifest/Manifest';
@@ -19,6 +20,7 @@ import { Verdict } from './Verdict';
 import { ViewSwitch } from './ViewSwitch';
 
 const Cautions = later(async () => (await import('./Cautions')).Cautions);
+const ArrangeSheet = later(async () => (await import('./place/ArrangeSheet')).ArrangeSheet);
 const Shortcuts = later(async () => (await import('./Shortcuts')).Shortcuts);
 
 interface AppProps {
@@ -32,6 +34,7 @@ export function App({ stage, files }: AppProps) {
   const [tab, setTab] = useState<'manifest' | 'card'>('manifest');
   const bench = useBench();
   const nudge = useNudge();
+  const arranging = usePlace((place) => place.open);
   useTheme();
   useShortcuts({ openShortcuts: () => setSheet('shortcuts') });
   return (
@@ -74,8 +77,15 @@ export function App({ stage, files }: AppProps) {
           <Manifest onOpenCard={() => setTab('card')} />
         </section>
         <section className="card-place" data-testid="card" aria-label="Card">
-          <Card onClose={() => bench.view.setState({ selectedId: null })} />
+          <FilesContext value={files}>
+            <Card onClose={() => bench.view.setState({ selectedId: null })} />
+          </FilesContext>
         </section>
+        {arranging && (
+          <section className="arrange-place" data-testid="arrange" aria-label="Arrange">
+            <ArrangeSheet />
+          </section>
+        )}
       </main>
       <footer className="app-footer">
         <p>

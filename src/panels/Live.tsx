@@ -7,7 +7,9 @@ export function useBenchValue<T extends string | number | boolean | null>(select
   const bench = useBench();
   const subscribe = useCallback(
     (listener: () => void) => {
-      const off = [bench.balance, bench.view, bench.rest].map((store) => store.subscribe(listener));
+      const off = [bench.balance, bench.view, bench.rest, bench.place].map((store) =>
+        store.subscribe(listener),
+      );
       return () =>
         off.forEach((stop) => {
           stop();

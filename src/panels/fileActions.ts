@@ -22,6 +22,8 @@ export type OpenResult =
 export interface FileActions {
   openFile(): Promise<OpenResult>;
   saveFile(): void | Promise<void>;
+  /** Gives a text to the person as a file of its own; `type` is its media type. */
+  saveText(name: string, text: string, type: string): void;
   newAircraft(): void;
   openDemo(id: string): void | Promise<void>;
   readonly demos: readonly DemoAircraft[];

@@ -1,6 +1,5 @@
 import { useLayoutEffect, useMemo } from 'react';
-import type { ShaderMaterial } from 'three';
-import { roomFor } from '../model/balance';
+import type { ShaderMaterial, Vector2 } from 'three';
 import { type Piece, pieces } from '../model/pieces';
 import { useBalance, useLive, useView } from '../store/react';
 import { FatLines } from './FatLines';
@@ -14,6 +13,7 @@ import { useDisposed } from './useDisposed';
 
 /** Where the selected thing may sit; hatched too, so that colour is not alone. */
 const ROOM = '#7fe0b0';
+const NO_STRETCH = { fromMm: 1, toMm: 0 };
 /** How far the skin gives way to its lines where much of it stands edge on. */
 const FLATTENED = { free: 0, side: 0.95, top: 0, front: 0.45 } as const;
 
@@ -37,18 +37,24 @@ export function Airframe() {
     litSkin.uniforms.uLit!.value = 0.2;
   });
 
-  useLive(({ document, balance, view }) => {
+  useLive(({ balance, view, place }) => {
     const now = balance.get();
     const { selectedId: id, view: looking } = view.getState();
-    const room = id ? roomFor(document.current(), now, id) : null;
+    const zone = id ? place.zone(id) : null;
+    const allowed = zone?.station.allowed ?? null;
     for (const { uniforms } of [skin, hullSkin, litSkin]) {
       uniforms.uLimitsOn!.value = now.band && looking !== 'front' ? 1 : 0;
       if (now.band) uniforms.uLimits?.value.set(now.band.forwardMm, now.band.aftMm);
     }
     skin.uniforms.uFlat!.value = FLATTENED[looking];
     hullSkin.uniforms.uFlat!.value = looking === 'front' ? FLATTENED.front : 0;
-    hullSkin.uniforms.uRoomOn!.value = room?.allowed ? 1 : 0;
-    if (room?.allowed) hullSkin.uniforms.uRoomAt?.value.set(room.allowed.fromMm, room.allowed.toMm);
+    hullSkin.uniforms.uRoomOn!.value = allowed ? 1 : 0;
+    if (allowed) hullSkin.uniforms.uRoomAt?.value.set(allowed.fromMm, allowed.toMm);
+    const free: readonly Vector2[] = hullSkin.uniforms.uFree!.value;
+    free.forEach((stretch, i) => {
+      const { fromMm, toMm } = zone?.freeStations[i] ?? NO_STRETCH;
+      stretch.set(fromMm, toMm);
+    });
   });
 
   const shown = all.filter(({ sourceId }) => !hidden.includes(sourceId));

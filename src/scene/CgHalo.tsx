@@ -1,10 +1,35 @@
 import { useMemo, useRef } from 'react';
-import { Matrix4, type Mesh, Quaternion, Vector3 } from 'three';
+import { Matrix4, type Mesh, Quaternion, ShaderMaterial, Vector3 } from 'three';
 import { principalMoments } from '../engine/mass/principal';
 import { cgErrorOf, PICTURE_95 } from '../model/certainty';
 import { aircraftExtent } from '../model/extent';
 import { haloFactor } from '../model/haloScale';
 import { useLive } from '../store/react';
+import { useDisposed } from './useDisposed';
+
+/** Clear in the middle and white towards the outline. */
+const createHaloMaterial = () =>
+  new ShaderMaterial({
+    transparent: true,
+    depthTest: false,
+    depthWrite: false,
+    vertexShader: /* glsl */ `
+      varying vec3 vNormal, vToEye;
+      void main() {
+        vec4 seen = modelViewMatrix * vec4(position, 1.0);
+        vNormal = normalMatrix * normal;
+        vToEye = isOrthographic ? vec3(0.0, 0.0, 1.0) : -seen.xyz;
+        gl_Position = projectionMatrix * seen;
+      }
+    `,
+    fragmentShader: /* glsl */ `
+      varying vec3 vNormal, vToEye;
+      void main() {
+        float facing = abs(dot(normalize(vNormal), normalize(vToEye)));
+        gl_FragColor = vec4(vec3(1.0), mix(1.0, 0.24, smoothstep(0.08, 0.4, facing)));
+      }
+    `,
+  });
 
 /**
  * How well the CG is known: an ellipsoid about it whose outline, looked at from anywhere, holds 95 % of the places where
@@ -12,6 +37,7 @@ import { useLive } from '../store/react';
  */
 export function CgHalo() {
   const halo = useRef<Mesh>(null);
+  const material = useDisposed(createHaloMaterial, []);
   const turned = useMemo(() => new Matrix4(), []);
   const turn = useMemo(() => new Quaternion(), []);
 
@@ -34,9 +60,8 @@ export function CgHalo() {
   });
 
   return (
-    <mesh ref={halo} renderOrder={39} frustumCulled={false}>
+    <mesh ref={halo} material={material} renderOrder={39} frustumCulled={false}>
       <sphereGeometry args={[1, 48, 32]} />
-      <meshBasicMaterial color="#ffffff" transparent opacity={0.2} depthTest={false} depthWrite={false} />
     </mesh>
   );
 }

@@ -38,8 +38,9 @@ export function InertiaBox() {
     if (!box.current || !shade.current || !axes.current) return;
     box.current.visible = shade.current.visible = axes.current.visible = equal !== null;
     if (!equal) return;
-    const edges = EDGES.flatMap(([from, to]) => [...cornerOf(equal, from), ...cornerOf(equal, to)]),
-    );
+    const edges = EDGES.flatMap(([from, to]) => [...cornerOf(equal, from), ...cornerOf(equal, to)]);
+    moveLines(box.current, edges);
+    moveLines(shade.current, edges);
     moveLines(
       axes.current,
       [0, 1, 2].flatMap((axis) =>
@@ -57,14 +58,24 @@ export function InertiaBox() {
   return (
     <>
       <FatLines
+        ref={shade}
+        pairs={edgePairs}
+        color="#0b1218"
+        widthPx={4.5}
+        opacity={0.4}
+        renderOrder={36}
+        {...drawn}
+      />
+      <FatLines
         ref={axes}
         pairs={axisPairs}
-        color={palette.matRule}
+        color="#ffffff"
         widthPx={1}
+        opacity={0.7}
         renderOrder={37}
         {...drawn}
       />
-      <FatLines ref={box} pairs={edgePairs} color={palette.band} widthPx={1.8} renderOrder={38} {...drawn} />
+      <FatLines ref={box} pairs={edgePairs} color="#ffffff" widthPx={1.8} renderOrder={38} {...drawn} />
     </>
   );
 }

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { clashesOf } from '../model/clash';
+import { clashesIn, clearances } from '../model/fit/clearances';
 import type { Part } from '../model/types';
 import { useAircraft, useLive, useView } from '../store/react';
 import { FatLines } from './FatLines';
@@ -36,10 +36,10 @@ export function PartSolid({ id }: ItemProps) {
   material.color.set(look.fill);
   material.marks.uLift.value = hovered || selected ? 1 : 0;
 
-  useLive(({ document, view, drag }) => {
+  useLive(({ document, view, drag, fit }) => {
     const watched = drag.api.getState().itemId ?? view.getState().selectedId;
-    const clashes = watched ? clashesOf(document.current(), watched) : [];
-    const clashing = watched === id ? clashes.length > 0 : clashes.some(({ otherId }) => otherId === id);
+    const clashes = watched && !fit.get().playing ? clashesIn(clearances(document.current(), watched)) : [];
+    const clashing = watched === id ? clashes.length > 0 : clashes.some((clash) => clash.id === id);
     material.marks.uClash.value = clashing ? 1 : 0;
   });
 

@@ -16,6 +16,7 @@ export function Stage() {
   const readout = useRef<HTMLDivElement>(null);
   const labels = useRef<LabelElements>(new Map());
   const marks = useRef<StabilityElements>({ neutralPoint: null, mac: null, boxes: [] });
+  const fitLabels = useRef<HTMLDivElement>(null);
   const resetFree = useRef(() => {});
   const fit = useStageBox(box);
   const latestFit = useRef(fit);
@@ -38,11 +39,13 @@ export function Stage() {
             refit={refit}
             onDrag={onDrag}
             marks={marks}
+            fitLabels={fitLabels}
           />
         </StageCanvas>
       </div>
       <StabilityOverlay elements={marks} />
       <Labels elements={labels} />
+      <div ref={fitLabels} className="stage-labels" aria-hidden="true" data-testid="stage-fit" />
       <div ref={readout} className="stage-readout" aria-hidden="true" />
     </div>
   );

@@ -1,5 +1,5 @@
 import { useThree } from '@react-three/fiber';
-import { type RefObject, useEffect } from 'react';
+import { lazy, type RefObject, Suspense, useEffect } from 'react';
 import { useBench, useLive } from '../store/react';
 import { Airframe } from './Airframe';
 import { BandSlab } from './BandSlab';
@@ -8,6 +8,7 @@ import { Carried } from './Carried';
 import { CgHalo } from './CgHalo';
 import { CgMark } from './CgMark';
 import { ROOT_ROTATION } from './frame';
+import { Ghost } from './Ghost';
 import { attachGestures } from './gestures';
 import { Heartbeat } from './Heartbeat';
 import { InertiaBox } from './InertiaBox';
@@ -21,6 +22,9 @@ import { Selection } from './Selection';
 import type { StabilityElements } from './StabilityOverlay';
 import { TipGrips } from './TipGrips';
 
+// The aircraft shows before what is said of its fit is fetched.
+const FitMarks = lazy(() => import('./FitMarks'));
+
 interface StageSceneProps {
   readonly box: RefObject<HTMLElement | null>;
   readonly labels: RefObject<LabelElements>;
@@ -28,10 +32,11 @@ interface StageSceneProps {
   readonly refit: () => void;
   readonly onDrag: (reading: string | null) => void;
   readonly marks: RefObject<StabilityElements>;
+  readonly fitLabels: RefObject<HTMLElement | null>;
 }
 
 /** Everything inside the canvas. */
-export function StageScene({ box, labels, resetFree, refit, onDrag, marks }: StageSceneProps) {
+export function StageScene({ box, labels, resetFree, refit, onDrag, marks, fitLabels }: StageSceneProps) {
   const bench = useBench();
   const palette = usePalette();
   const get = useThree((state) => state.get);
@@ -72,7 +77,11 @@ export function StageScene({ box, labels, resetFree, refit, onDrag, marks }: Sta
         <BandSlab />
         <MacMark />
         <TipGrips />
+        <Suspense fallback={null}>
+          <FitMarks labels={fitLabels} />
+        </Suspense>
         <Selection />
+        <Ghost />
         <NeutralPointMark elements={marks} />
         <InertiaBox />
         <CgHalo />

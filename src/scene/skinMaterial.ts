@@ -25,6 +25,7 @@ const fragmentShader = /* glsl */ `
   uniform vec3 uVellum, uBand, uRoom;
   uniform float uClear, uRim, uLit, uFlat;
   uniform vec2 uLimits, uRoomAt;
+  uniform vec2 uFree[MOST_FREE];
   uniform float uLimitsOn, uRoomOn;
 
   float edge(float at, float px) { return 1.0 - smoothstep(0.4 * px, 1.4 * px, abs(vStation - at)); }
@@ -46,8 +47,11 @@ const fragmentShader = /* glsl */ `
     if (uRoomOn > 0.5) {
       float inside = step(uRoomAt.x, vStation) * step(vStation, uRoomAt.y);
       float hatch = smoothstep(0.35, 0.5, abs(fract((gl_FragCoord.x + gl_FragCoord.y) / 9.0) - 0.5) * 1.0);
-      colour = mix(colour, uRoom, inside * 0.9);
-      veil += inside * (0.10 + 0.16 * hatch);
+      // Where something else stands in the way only the hatching is left.
+      float clear = 0.0;
+      for (int i = 0; i < MOST_FREE; i++) clear = max(clear, step(uFree[i].x, vStation) * step(vStation, uFree[i].y));
+      colour = mix(colour, uRoom, inside * mix(0.55, 0.9, clear));
+      veil += inside * mix(0.12 * hatch, 0.18 + 0.12 * hatch, clear);
       float end = max(edge(uRoomAt.x, px), edge(uRoomAt.y, px));
       colour = mix(colour, uRoom, end);
       veil = max(veil, end * 0.9);
@@ -57,9 +61,13 @@ const fragmentShader = /* glsl */ `
   }
 `;
 
+/** So many stretches of the room can be told from what is taken. */
+export const MOST_FREE = 6;
+
 /** The skin of the airframe. Hulls show the room of the selected part, so theirs is a material of its own. */
 export const createSkinMaterial = () =>
   new ShaderMaterial({
+    defines: { MOST_FREE },
     vertexShader,
     fragmentShader,
     transparent: true,
@@ -77,5 +85,6 @@ export const createSkinMaterial = () =>
       uLimitsOn: { value: 0 },
       uRoomAt: { value: new Vector2() },
       uRoomOn: { value: 0 },
+      uFree: { value: Array.from({ length: MOST_FREE }, () => new Vector2(1, 0)) },
     },
   });

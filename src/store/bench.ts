@@ -3,7 +3,9 @@ import { type AxisStore, createAxisStore } from './axisStore';
 import { type BalanceStore, createBalanceStore } from './balanceStore';
 import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
+import { createFitStore, type FitStore } from './fitStore';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
+import { createPlaceStore, type PlaceStore } from './placeStore';
 import { createReshape, type Reshape } from './reshape';
 import { createRestStore, type RestStore } from './restStore';
 import { createStabilityStore, type StabilityStore } from './stabilityStore';
@@ -19,6 +21,8 @@ export interface Bench {
   readonly axis: AxisStore;
   readonly drag: Drag;
   readonly reshape: Reshape;
+  readonly fit: FitStore;
+  readonly place: PlaceStore;
   readonly notice: NoticeStore;
 }
 
@@ -27,6 +31,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
   const stability = createStabilityStore(document);
   const viewStore = createViewStore(view);
   const balance = createBalanceStore(document, viewStore, stability);
+  const drag = createDrag(document);
   return {
     document,
     view: viewStore,
@@ -34,8 +39,10 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     stability,
     rest: createRestStore(document, viewStore, balance),
     axis: createAxisStore(),
-    drag: createDrag(document),
+    drag,
     reshape: createReshape(document),
+    fit: createFitStore(),
+    place: createPlaceStore(document, viewStore, drag),
     notice: createNoticeStore(),
   };
 }

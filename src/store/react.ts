@@ -3,6 +3,8 @@ import type { Balance } from '../model/balance';
 import type { Aircraft } from '../model/types';
 import type { AxisState } from './axisStore';
 import type { Bench } from './bench';
+import type { FitState } from './fitStore';
+import type { PlaceState } from './placeStore';
 import type { RestState } from './restStore';
 import type { StabilityState } from './stabilityStore';
 import type { ViewState } from './viewStore';
@@ -53,6 +55,16 @@ export function useRest<T>(select: (rest: RestState) => T): T {
   return useSyncExternalStore(rest.subscribe, () => select(rest.get()));
 }
 
+export function useFit<T>(select: (fit: FitState) => T): T {
+  const { fit } = useBench();
+  return useSyncExternalStore(fit.subscribe, () => select(fit.get()));
+}
+
+export function usePlace<T>(select: (place: PlaceState) => T): T {
+  const { place } = useBench();
+  return useSyncExternalStore(place.subscribe, () => select(place.get()));
+}
+
 /**
  * Runs `apply` now and whenever the balance or what is looked at changes, outside React's rendering: for
  * writing straight to an object of the scene or an attribute of a drawing.
@@ -67,10 +79,12 @@ export function useLive(apply: (bench: Bench) => void): void {
     const offBalance = bench.balance.subscribe(run);
     const offView = bench.view.subscribe(run);
     const offAxis = bench.axis.subscribe(run);
+    const offPlace = bench.place.subscribe(run);
     return () => {
       offBalance();
       offView();
       offAxis();
+      offPlace();
     };
   }, [bench]);
 }

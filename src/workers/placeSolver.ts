@@ -1,6 +1,5 @@
-import type { ArrangeAnswer } from '../engine/place/searchState';
-import type { TradeOffPoint } from '../engine/place/tradeOff';
-import type { PlaceAnswers, PlaceAsk, PlaceReply, PlaceTask } from './placeMessages';
+import type { PlaceAnswers, PlaceProgress, PlaceSolver, PlaceTask } from '../model/place/tasks';
+import type { PlaceAsk, PlaceReply } from './placeMessages';
 
 /** The part of a Worker that is needed. */
 export interface PlacePort {
@@ -10,18 +9,6 @@ export interface PlacePort {
   onerror: ((event: ErrorEvent) => void) | null;
 }
 
-/** A task under way. */
-export interface PlaceRun<T extends PlaceTask['task']> {
-  /** Null when it was cancelled: what was last told as progress is then the best so far. */
-  readonly answer: Promise<PlaceAnswers[T] | null>;
-  cancel(): void;
-}
-
-export type PlaceSolver = <T extends PlaceTask>(
-  task: T,
-  onProgress?: (progress: ArrangeAnswer | TradeOffPoint) => void,
-) => PlaceRun<T['task']>;
-
 /**
  * Runs placement tasks in workers, one worker for each task under way: a solver that is busy hears nothing, so cancelling
  * ends its worker. A worker that has answered is kept, with the solver loaded, for the next task.
@@ -29,7 +16,7 @@ export type PlaceSolver = <T extends PlaceTask>(
 export function placeSolver(open: () => PlacePort): PlaceSolver {
   const idle: PlacePort[] = [];
   let lastId = 0;
-  return <T extends PlaceTask>(task: T, onProgress?: (progress: ArrangeAnswer | TradeOffPoint) => void) => {
+  return <T extends PlaceTask>(task: T, onProgress?: (progress: PlaceProgress) => void) => {
     const port = idle.pop() ?? open();
     lastId += 1;
     const id = lastId;

@@ -1,17 +1,16 @@
 import { arrange } from '../engine/place/arrange';
 import type { SolveMilp } from '../engine/place/milp';
 import { arrangeSurely } from '../engine/place/robust';
-import type { ArrangeAnswer } from '../engine/place/searchState';
-import { ballastForMargin, ballastForMoves, type TradeOffPoint } from '../engine/place/tradeOff';
+import { ballastForMargin, ballastForMoves } from '../engine/place/tradeOff';
 import { whyNot } from '../engine/place/whyNot';
-import type { PlaceAnswers, PlaceTask } from './placeMessages';
+import type { PlaceAnswers, PlaceProgress, PlaceTask } from '../model/place/tasks';
 
 /** Does one task. Progress is the best arrangement so far, or the points of a curve one by one. */
 export function runPlaceTask(
   task: PlaceTask,
   solve: SolveMilp,
   now: () => number,
-  onProgress: (progress: ArrangeAnswer | TradeOffPoint) => void,
+  onProgress: (progress: PlaceProgress) => void,
 ): PlaceAnswers[PlaceTask['task']] {
   const order = { solve, now, timeMs: task.timeMs };
   switch (task.task) {

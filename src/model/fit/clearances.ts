@@ -5,6 +5,7 @@ import type { Vec3 } from '../../engine/geometry/types';
 import { add, scale } from '../../engine/geometry/vec3';
 import { itemById } from '../edit';
 import type { Aircraft } from '../types';
+import { perAircraft } from './perAircraft';
 import { hullsAround, itemSolid, standing } from './solids';
 
 /** How far an item is from one other thing. Aircraft frame, mm. */
@@ -30,9 +31,9 @@ const known = new WeakMap<Solid, Map<string, { readonly against: object; readonl
  * How far a part or tank is from everything else, nearest first: from the inner face of the hull that holds
  * its middle (where several do, the one it fits best), from parts, tanks and structure. An item with its middle
  * in no hull stands outside and has no hull to keep clear of. Every pair is worked out once for as long as
- * both stand where they are. Empty for an unknown id.
+ * both stand where they are, and the list is the same one for the same aircraft. Empty for an unknown id.
  */
-export function clearances(aircraft: Aircraft, itemId: string): Clearance[] {
+export const clearances = perAircraft((aircraft, itemId): readonly Clearance[] => {
   const item = itemById(aircraft, itemId);
   if (!item) return [];
   const own = itemSolid(item);
@@ -45,7 +46,7 @@ export function clearances(aircraft: Aircraft, itemId: string): Clearance[] {
   const hull = hullFit(aircraft, itemId);
   if (hull.place === 'inside') found.push(hull.clearance);
   return found.sort((a, b) => a.distanceMm - b.distanceMm);
-}
+});
 
 /** Whether an item stands in a hull, by its middle, and its clearance there. */
 export type HullFit =

@@ -2,6 +2,8 @@ import { shapeDistance } from '../../engine/fit/shapeDistance';
 import type { Vec3 } from '../../engine/geometry/types';
 import type { Item } from '../edit';
 import type { Aircraft, KeepApartRule } from '../types';
+import { clearances } from './clearances';
+import { perAircraft } from './perAircraft';
 import { itemSolid } from './solids';
 
 /** The usual rules, for a file that states none. Common practice, no source: check what your radio's maker says. */
@@ -64,6 +66,18 @@ function faultOf(rule: KeepApartRule, a: Item, b: Item): KeepApartFault | null {
   return { rule, aId: a.id, bId: b.id, distanceMm, shortByMm, pointsMm, sentence };
 }
 
+/** What of one item's places breaks a rule, the worst first: from its clearances, so quick enough for a drag. */
+export const keepApartFaultsOf = perAircraft((aircraft, itemId): readonly NearFault[] => {
+  const near = new Map(clearances(aircraft, itemId).map((one) => [one.id, one]));
+  return keepOutZones(aircraft, itemId)
+    .flatMap((zone) => {
+      const found = near.get(zone.itemId);
+      if (!found || found.distanceMm >= zone.atLeastMm) return [];
+      return [{ ...zone, name: found.name, distanceMm: Math.max(0, found.distanceMm) }];
+    })
+    .sort((a, b) => b.atLeastMm - b.distanceMm - (a.atLeastMm - a.distanceMm));
+});
+
 /** Whether a word of a rule means an item: its id, or where no item has that id, its role. */
 function meant({ parts, tanks }: Aircraft, word: string, item: Item): boolean {
   if (item.id === word) return true;
@@ -76,6 +90,14 @@ export interface KeepOutZone {
   readonly itemId: string;
   readonly atLeastMm: number;
   readonly why: string;
+  readonly commonPractice: boolean;
+}
+
+/** A zone that an item stands in. Lengths in mm. */
+export interface NearFault extends KeepOutZone {
+  /** The other's name. */
+  readonly name: string;
+  readonly distanceMm: number;
 }
 
 /** The zones around other items that a dragged one must keep out of. */
@@ -91,7 +113,9 @@ export function keepOutZones(aircraft: Aircraft, itemId: string): KeepOutZone[] 
       ] as const;
       const applies =
         other !== own && both.some(([p, q]) => meant(aircraft, p, own) && meant(aircraft, q, other));
-      return applies ? [{ itemId: other.id, atLeastMm: rule.atLeastMm, why: rule.why }] : [];
+      if (!applies) return [];
+      const { atLeastMm, why, commonPractice = false } = rule;
+      return [{ itemId: other.id, atLeastMm, why, commonPractice }];
     }),
   );
 }

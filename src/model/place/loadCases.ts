@@ -35,7 +35,8 @@ export function aircraftCases(aircraft: Aircraft, down: Vec3): AircraftCase[] {
   });
 }
 
-function allPositions(aircraft: Aircraft): readonly Positions[] {
+/** Every combination of the switches. */
+export function allPositions(aircraft: Aircraft): readonly Positions[] {
   return switchesOf(aircraft).reduce<readonly Positions[]>(
     (all, { id, positions }) =>
       all.flatMap((chosen) => positions.map((position) => ({ ...chosen, [id]: position.id }))),

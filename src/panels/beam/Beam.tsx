@@ -2,7 +2,8 @@ import './beam.css';
 import './stabilityMarks.css';
 import { useAxis, useView } from '../../store/react';
 import { useBenchValue } from '../Live';
-import { burns, lateralLine, rows, stationLine } from './lines';
+import { GhostMarks } from './GhostMarks';
+import { burns, type Line, lateralLine, rows, stationLine } from './lines';
 import { MacScale } from './MacScale';
 import { EstimatedZone, NeutralPoint } from './NeutralPoint';
 import { Ruler } from './Ruler';
@@ -19,7 +20,7 @@ export function Beam() {
   const heightPx = travels ? rows.bottom : rows.bottomWithoutTravel;
   return (
     <div className="beam" data-testid="beam" style={{ height: heightPx }}>
-      <Weights line={line} key={line.axis} over={!front && <NeutralPoint heightPx={heightPx} />}>
+      <Weights line={line} key={line.axis} over={<Over line={line} heightPx={heightPx} />}>
         <Zone line={line} heightPx={heightPx} />
         {!front && <EstimatedZone heightPx={heightPx} />}
         <Ruler line={line} />
@@ -27,5 +28,14 @@ export function Beam() {
       </Weights>
       {travels && <Travel line={line} widthPx={widthPx} />}
     </div>
+  );
+}
+
+function Over({ line, heightPx }: { readonly line: Line; readonly heightPx: number }) {
+  return (
+    <>
+      {line.axis === 0 && <NeutralPoint heightPx={heightPx} />}
+      <GhostMarks line={line} />
+    </>
   );
 }

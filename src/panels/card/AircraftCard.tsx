@@ -6,6 +6,7 @@ import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { RowsTable } from '../fields/RowsTable';
 import { TextEntry } from '../fields/TextEntry';
+import { RoomsPlace } from '../fit/RoomsPlace';
 import { Practice } from '../Practice';
 import { EstimatePlace } from '../stability/EstimatePlace';
 import { MarginFields } from '../stability/MarginFields';
@@ -132,6 +133,7 @@ export function AircraftCard() {
           })}
         />
       </section>
+      <RoomsPlace />
       <Inertia />
       <section>
         <TextEntry

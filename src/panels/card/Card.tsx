@@ -1,5 +1,6 @@
 import './card.css';
 import { itemById, replaceStructure, structureById, updatePart, updateTank } from '../../model/edit';
+import { renameLead } from '../../model/fitEdits';
 import type { Aircraft } from '../../model/types';
 import { useCommitted, useView } from '../../store/react';
 import { TextEntry } from '../fields/TextEntry';
@@ -9,20 +10,29 @@ import { AircraftCard } from './AircraftCard';
 
 const PartCard = later(async () => (await import('./PartCard')).PartCard);
 const TankCard = later(async () => (await import('./TankCard')).TankCard);
+const LeadCard = later(async () => (await import('../fit/LeadCard')).LeadCard);
 const StructureCard = later(async () => (await import('./StructureCard')).StructureCard);
 
-type Kind = 'part' | 'tank' | 'structure' | null;
+type Kind = 'part' | 'tank' | 'structure' | 'lead' | null;
+
+const leadById = ({ leads }: Aircraft, id: string) => leads?.find((lead) => lead.id === id);
+
+/** Anything aboard that has a card. */
+const thingById = (aircraft: Aircraft, id: string) =>
+  itemById(aircraft, id) ?? structureById(aircraft, id) ?? leadById(aircraft, id);
 
 function kindOf(aircraft: Aircraft, id: string | null): Kind {
   if (id === null) return null;
   if (aircraft.parts.some((part) => part.id === id)) return 'part';
   if (aircraft.tanks.some((tank) => tank.id === id)) return 'tank';
-  return structureById(aircraft, id) ? 'structure' : null;
+  if (structureById(aircraft, id)) return 'structure';
+  return leadById(aircraft, id) ? 'lead' : null;
 }
 
 function rename(aircraft: Aircraft, id: string, name: string): Aircraft {
   const piece = structureById(aircraft, id);
   if (piece) return replaceStructure(aircraft, { ...piece, name });
+  if (leadById(aircraft, id)) return renameLead(aircraft, id, name);
   return aircraft.tanks.some((tank) => tank.id === id)
     ? updateTank(aircraft, id, { name })
     : updatePart(aircraft, id, { name });
@@ -32,9 +42,7 @@ function rename(aircraft: Aircraft, id: string, name: string): Aircraft {
 export function Card({ onClose }: { readonly onClose: () => void }) {
   const id = useView((view) => view.selectedId);
   const kind = useCommitted((aircraft) => kindOf(aircraft, id));
-  const name = useCommitted((aircraft) =>
-    id === null ? '' : ((itemById(aircraft, id) ?? structureById(aircraft, id))?.name ?? ''),
-  );
+  const name = useCommitted((aircraft) => (id === null ? '' : (thingById(aircraft, id)?.name ?? '')));
   const role = useCommitted((aircraft) => aircraft.parts.find((part) => part.id === id)?.role);
   if (id === null || kind === null) return <AircraftCard />;
   return (
@@ -46,7 +54,7 @@ export function Card({ onClose }: { readonly onClose: () => void }) {
           bare
           label="Name"
           step={`Rename ${name}`}
-          read={(aircraft) => (itemById(aircraft, id) ?? structureById(aircraft, id))?.name}
+          read={(aircraft) => thingById(aircraft, id)?.name}
           write={(aircraft, text) => rename(aircraft, id, text)}
         />
         <button type="button" className="button bare" aria-label="Close, show the aircraft" onClick={onClose}>
@@ -56,6 +64,7 @@ export function Card({ onClose }: { readonly onClose: () => void }) {
       {kind === 'part' && <PartCard id={id} name={name} />}
       {kind === 'tank' && <TankCard id={id} name={name} />}
       {kind === 'structure' && <StructureCard id={id} name={name} />}
+      {kind === 'lead' && <LeadCard id={id} />}
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { inertiaForPeople } from '../../engine/balance/inertiaForPeople';
 import { principalMoments, radiiOfGyration } from '../../engine/mass/principal';
-import { balanceAt } from '../../model/balance';
+import type { Tensor } from '../../engine/mass/types';
+import { type Balance, balanceAt } from '../../model/balance';
 import { formatAngle, formatInertia, formatNumber } from '../../model/units';
 import type { Bench } from '../../store/bench';
 import { useBench, useView } from '../../store/react';
@@ -42,13 +43,23 @@ function changeWords(bench: Bench): string {
   return [part('roll', 'xx'), part('pitch', 'yy'), part('yaw', 'zz')].join(', ');
 }
 
-function fullAndDry({ document, balance, view }: Bench) {
-  const { usableMl } = balance.get();
-  if (usableMl === 0) return null;
-  const { down, positions } = view.getState();
-  const at = (fuelFraction: number) =>
-    balanceAt(document.current(), { fuelFraction, down, positions }).inertiaAboutCgGmm2;
-  return { full: at(1), dry: at(0) };
+interface Ends {
+  readonly full: Tensor;
+  readonly dry: Tensor;
+}
+
+let kept: { readonly balance: Balance; readonly ends: Ends | null } | null = null;
+
+/** The inertia at either end of the burn; null when nothing burns. */
+function fullAndDry({ document, balance, view }: Bench): Ends | null {
+  const now = balance.get();
+  if (kept?.balance !== now) {
+    const { down, positions } = view.getState();
+    const at = (fuelFraction: number) =>
+      balanceAt(document.current(), { fuelFraction, down, positions }).inertiaAboutCgGmm2;
+    kept = { balance: now, ends: now.usableMl > 0 ? { full: at(1), dry: at(0) } : null };
+  }
+  return kept.ends;
 }
 
 const boxWords = (say: Readings) => (bench: Bench) => {

@@ -5,9 +5,10 @@ import { useCommitted } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { TextEntry } from '../fields/TextEntry';
+import { FitPlace } from '../fit/FitPlace';
 import { Practice } from '../Practice';
 import { roleLooks } from '../roleLooks';
-import { Clashes } from './Clashes';
+import { MeasuredInertia } from './MeasuredInertia';
 import { PlaceFields } from './PlaceFields';
 import { PlusMinusFields } from './PlusMinusFields';
 import { Room } from './Room';
@@ -49,7 +50,7 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
         </section>
       )}
       <Room id={id} />
-      <Clashes id={id} />
+      <FitPlace id={id} />
       <Working id={id} />
       <section>
         <h3>Size</h3>
@@ -58,6 +59,7 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
           read={(aircraft) => read(aircraft)?.shape}
           write={(aircraft, shape) => change({ shape })(aircraft)}
         />
+        <MeasuredInertia name={name} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
       </section>
       <section>
         <Tick

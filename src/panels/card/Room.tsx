@@ -1,47 +1,76 @@
-import { useMemo } from 'react';
-import { type Balance, roomFor } from '../../model/balance';
+import './room.css';
+import { useCallback, useMemo, useSyncExternalStore } from 'react';
 import { itemById, placeItem } from '../../model/edit';
 import { aircraftExtent } from '../../model/extent';
-import type { Bench } from '../../store/bench';
+import type { ItemZone } from '../../model/place/itemZone';
+import { bestFreeStation, buttlineWords, freeAboard, stationWords } from '../../model/place/zoneWords';
 import { useBench, useCommitted } from '../../store/react';
 import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';
+import { RoomStrip, type Stretch } from './RoomStrip';
 
-let kept: {
-  readonly balance: Balance;
-  readonly id: string;
-  readonly room: ReturnType<typeof roomFor>;
-} | null = null;
+/** What is nearer to the plane of symmetry than this is not asked about sideways, mm. */
+const CENTRED_MM = 1;
 
-/** The room of now; its figures are asked for one by one. */
-function roomOf({ document, balance }: Bench, id: string) {
-  const answer = balance.get();
-  if (kept?.balance !== answer || kept.id !== id) {
-    kept = { balance: answer, id, room: roomFor(document.current(), answer, id) };
-  }
-  return kept.room;
+/** The zone of an item, the very same for as long as only that item is moved. */
+function useZone(id: string): ItemZone | null {
+  const bench = useBench();
+  const subscribe = useCallback(
+    (listener: () => void) => {
+      const off = [bench.balance, bench.place].map((store) => store.subscribe(listener));
+      return () =>
+        off.forEach((stop) => {
+          stop();
+        });
+    },
+    [bench],
+  );
+  return useSyncExternalStore(subscribe, () => bench.place.zone(id));
 }
 
-/** The stations that keep every fuel state in the band, the present one among them, and the best. */
+/** A strip shows at least so much on either side, mm. */
+const LEAST_SIDE_MM = 60;
+
+/** What of a whole line is drawn: all that is allowed and best, and where the item is, with some room on either side. */
+function stretchShown(whole: Stretch, axis: ItemZone['station'] | null, hereMm: number): Stretch {
+  const ends = axis?.allowed ? [axis.allowed.fromMm, axis.allowed.toMm] : [];
+  const inside = (mm: number) => Math.min(whole.toMm, Math.max(whole.fromMm, mm));
+  const marks = [...ends, axis?.bestMm ?? hereMm, hereMm].map(inside);
+  const [low, high] = [Math.min(...marks), Math.max(...marks)];
+  const sideMm = Math.max(LEAST_SIDE_MM, (high - low) / 2);
+  return { fromMm: inside(low - sideMm), toMm: inside(high + sideMm) };
+}
+
+/** Where an item may sit so that every load state stays in the band, with the margin at each place, and the best. */
 export function Room({ id }: { readonly id: string }) {
   const bench = useBench();
   const say = useReadings();
   const aircraft = useCommitted((committed) => committed);
   const { minMm, maxMm } = useMemo(() => aircraftExtent(aircraft), [aircraft]);
-  const [noseMm, tailMm] = [minMm[0], maxMm[0]];
-  const fromMm = useBenchValue((live) => roomOf(live, id)?.allowed?.fromMm ?? null);
-  const toMm = useBenchValue((live) => roomOf(live, id)?.allowed?.toMm ?? null);
-  const bestMm = useBenchValue((live) => roomOf(live, id)?.bestMm ?? null);
-  const hereMm = useBenchValue(({ document }) => itemById(document.current(), id)?.positionMm[0] ?? 0);
-  if (bestMm === null) return null;
-
-  const share = (mm: number) => Math.min(100, Math.max(0, ((mm - noseMm) / (tailMm - noseMm)) * 100));
-  const aboard = (mm: number) => mm >= noseMm && mm <= tailMm;
-  const nowhere = fromMm === null || toMm === null || toMm < noseMm || fromMm > tailMm;
+  const zone = useZone(id);
+  const at = (axis: 0 | 1) => () => itemById(bench.document.current(), id)?.positionMm[axis] ?? 0;
+  const stationMm = useBenchValue(at(0));
+  const buttlineMm = useBenchValue(at(1));
+  const bandMm = useBenchValue(({ balance }) => {
+    const { band } = balance.get();
+    return band && band.aftMm - band.forwardMm;
+  });
+  if (!zone || bandMm === null || zone.station.bestMm === null) return null;
+  const aboard = { noseMm: minMm[0], tailMm: maxMm[0] };
   const item = itemById(aircraft, id);
-  const goMm = Math.round(bestMm);
+  const goMm = bestFreeStation(zone, aboard);
+  const { marginMm, lateralMarginMm } = zone.marginAt(stationMm, buttlineMm);
+  // Where it stood when it was picked up, so that the drawing keeps still under a drag.
+  const [itemX, itemY] = item?.positionMm ?? [0, 0];
+  const along = { fromMm: aboard.noseMm, toMm: aboard.tailMm };
+  const across = { fromMm: minMm[1], toMm: maxMm[1] };
+  const sideways =
+    zone.buttline !== null &&
+    lateralMarginMm !== null &&
+    (lateralMarginMm < 0 || Math.abs(itemY) > CENTRED_MM);
   const move = () =>
     item &&
+    goMm !== null &&
     bench.document.commit(
       `Move ${item.name}`,
       placeItem(aircraft, id, [goMm, item.positionMm[1], item.positionMm[2]]),
@@ -49,39 +78,45 @@ export function Room({ id }: { readonly id: string }) {
   return (
     <section className="room">
       <h3>Where may it sit?</h3>
-      <div className="room-strip" aria-hidden="true">
-        {!nowhere && (
-          <span
-            className="room-allowed"
-            style={{ left: `${share(fromMm)}%`, right: `${100 - share(toMm)}%` }}
-          />
-        )}
-        {aboard(bestMm) && <span className="room-best" style={{ left: `${share(bestMm)}%` }} />}
-        <span className="room-here" style={{ left: `${share(hereMm)}%` }} />
-      </div>
-      <p>{roomWords()}</p>
-      {!nowhere && aboard(goMm) && (
+      <RoomStrip
+        {...stretchShown(along, zone.station, itemX)}
+        allowed={zone.station.allowed}
+        free={freeAboard(zone, aboard)}
+        marginAt={(mm) => zone.marginAt(mm, buttlineMm).marginMm}
+        mostMm={bandMm / 2}
+        hereMm={stationMm}
+        bestMm={zone.station.bestMm}
+      />
+      <p>{stationWords(zone, aboard, say)}</p>
+      <p className="hint">
+        {marginMm >= 0
+          ? `Here the least margin is ${say.lengthFine(marginMm)}.`
+          : `Here the worst load state is ${say.lengthFine(-marginMm)} outside, ${zone.marginAt(stationMm, buttlineMm).case.name}.`}
+      </p>
+      {goMm !== null && (
         <button
           type="button"
           className="button strong"
-          disabled={item?.locked === true || Math.abs(goMm - hereMm) < 0.5}
+          disabled={item?.locked === true || Math.abs(goMm - stationMm) < 0.5}
           onClick={move}
         >
           Move to {say.station(goMm)}
         </button>
       )}
+      {sideways && (
+        <>
+          <RoomStrip
+            {...stretchShown(across, zone.buttline, itemY)}
+            allowed={zone.buttline?.allowed ?? null}
+            free={[]}
+            marginAt={(mm) => zone.marginAt(stationMm, mm).lateralMarginMm ?? 0}
+            mostMm={aircraft.lateralToleranceMm}
+            hereMm={buttlineMm}
+            bestMm={zone.buttline?.bestMm ?? null}
+          />
+          <p>{buttlineWords(zone, say)}</p>
+        </>
+      )}
     </section>
   );
-
-  function roomWords(): string {
-    if (nowhere || fromMm === null || toMm === null) {
-      return 'No station aboard brings every fuel state into the band by moving this alone.';
-    }
-    const ahead = fromMm <= noseMm;
-    const aft = toMm >= tailMm;
-    if (ahead && aft) return 'Anywhere aboard keeps every fuel state in the band.';
-    if (ahead) return `Anywhere ahead of ${say.station(toMm)} keeps every fuel state in the band.`;
-    if (aft) return `Anywhere aft of ${say.station(fromMm)} keeps every fuel state in the band.`;
-    return `Anywhere from ${say.station(fromMm)} to ${say.station(toMm)} keeps every fuel state in the band.`;
-  }
 }

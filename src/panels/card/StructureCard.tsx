@@ -7,6 +7,7 @@ import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { Live } from '../Live';
 import { useReadings } from '../readings';
+import { CutFields } from './CutFields';
 import { MassSourceFields } from './MassSourceFields';
 import { PlaceFields } from './PlaceFields';
 import { PlusMinusFields } from './PlusMinusFields';
@@ -36,6 +37,15 @@ function Figure<K extends Kind>({ lens, of, label, quantity = 'length' }: Figure
     />
   );
 }
+
+const openEnds = [
+  { value: '', label: 'None, walled all round' },
+  { value: 'front', label: 'In front' },
+  { value: 'rear', label: 'At the rear' },
+  { value: 'both', label: 'Both' },
+];
+
+const openOf = (value: string) => (['front', 'rear', 'both'] as const).find((end) => end === value);
 
 /** The figures of a piece of structure. */
 export function StructureCard({ id, name }: { readonly id: string; readonly name: string }) {
@@ -119,6 +129,13 @@ function KindFields({ id, kind, name }: { readonly id: string; readonly kind: Ki
         <>
           <Figure lens={lens} of="buttlineMm" label="Buttline" />
           <Figure lens={lens} of="skinMm" label="Skin" />
+          <Choice
+            label="Open ends"
+            step={`Change the open ends of ${name}`}
+            options={openEnds}
+            read={(aircraft) => lens.read(aircraft)?.open ?? ''}
+            write={(aircraft, open) => lens.change(aircraft, { open: openOf(open) })}
+          />
           <HullSections lens={lens} />
         </>
       );
@@ -201,6 +218,7 @@ function KindFields({ id, kind, name }: { readonly id: string; readonly kind: Ki
             read={(aircraft) => lens.read(aircraft)?.shape}
             write={(aircraft, shape) => lens.change(aircraft, { shape })}
           />
+          <CutFields id={id} name={name} read={lens.read} write={lens.change} />
         </>
       );
     }

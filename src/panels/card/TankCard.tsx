@@ -5,9 +5,9 @@ import { formatVolume } from '../../model/units';
 import { useCommitted, useView } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
+import { FitPlace } from '../fit/FitPlace';
 import { Live } from '../Live';
 import { Practice } from '../Practice';
-import { Clashes } from './Clashes';
 import { PlaceFields } from './PlaceFields';
 import { PlusMinusFields } from './PlusMinusFields';
 import { Room } from './Room';
@@ -96,7 +96,7 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
         <PlaceFields name={name} read={read} write={(aircraft, place) => change(place)(aircraft)} />
       </section>
       <Room id={id} />
-      <Clashes id={id} />
+      <FitPlace id={id} />
       <Working id={id} />
       <section>
         <h3>Inside</h3>

@@ -18,6 +18,7 @@ type Group = ManifestRow['group'];
 const sections: readonly { readonly group: Group; readonly title: string }[] = [
   { group: 'part', title: 'Parts' },
   { group: 'tank', title: 'Tanks' },
+  { group: 'lead', title: 'Leads' },
   { group: 'structure', title: 'Structure' },
 ];
 
@@ -133,6 +134,9 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
       <footer>
         <button type="button" className="button" onClick={() => setAdding(true)}>
           <Icon name="plus" /> Add a part
+        </button>
+        <button type="button" className="button" onClick={() => bench.place.api.setState({ open: true })}>
+          Arrange…
         </button>
       </footer>
       {adding && <AddDialog onClose={() => setAdding(false)} onAdded={onOpenCard} />}

@@ -1,7 +1,9 @@
 import { memo } from 'react';
+import { BARE_AIRFRAME_ID } from '../../model/bareAirframe';
+import { itemById, structureById } from '../../model/edit';
 import { type ManifestRow, manifestRows } from '../../model/manifestRows';
 import type { Aircraft } from '../../model/types';
-import { useBench, useView } from '../../store/react';
+import { useBalance, useBench, useView } from '../../store/react';
 import { Icon, RoleMark } from '../icons';
 import { Live } from '../Live';
 import { useReadings } from '../readings';
@@ -17,6 +19,12 @@ function rowNow(aircraft: Aircraft, id: string): ManifestRow | undefined {
   return kept.rows.get(id);
 }
 
+/** Whether a switch has taken the thing off. */
+const isOff = (loaded: Aircraft, { id, group }: ManifestRow): boolean => {
+  if (group === 'structure') return id !== BARE_AIRFRAME_ID && !structureById(loaded, id);
+  return (group === 'part' || group === 'tank') && !itemById(loaded, id);
+};
+
 interface RowProps {
   readonly row: ManifestRow;
   readonly isFirst: boolean;
@@ -30,6 +38,7 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
   const { id, name, role, locked, typical, counted } = row;
   const selected = useView((view) => view.selectedId === id);
   const hidden = useView((view) => view.hiddenIds.includes(id));
+  const off = useBalance(({ loaded }) => isOff(loaded, row));
   const nothingSelected = useView((view) => view.selectedId === null);
   return (
     <>
@@ -37,7 +46,7 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
         data-item={id}
         className="row"
         data-selected={selected || undefined}
-        data-uncounted={!counted || undefined}
+        data-uncounted={!counted || off || undefined}
         onClick={() => bench.view.setState({ selectedId: id })}
         onDoubleClick={onOpenCard}
         onPointerEnter={() => bench.view.setState({ hoveredId: id })}
@@ -59,6 +68,7 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
             )}
             {locked && <Icon name="lock" />}
             {hidden && <Icon name="hidden" />}
+            {off && <span className="typical">off</span>}
           </button>
         </th>
         <td className="figure">

@@ -36,10 +36,11 @@ export function RowActions({ row: { id, name, group, locked } }: { readonly row:
   );
   const hidden = useView(({ hiddenIds }) => hiddenIds.includes(id));
   if (id === BARE_AIRFRAME_ID) return null;
+  const stands = group === 'part' || group === 'tank';
   return (
     <tr className="row-actions">
       <td colSpan={3}>
-        {group !== 'structure' && (
+        {stands && (
           <Action
             icon={locked ? 'lock' : 'unlocked'}
             label={locked ? `Unlock ${name}` : `Lock ${name}`}
@@ -53,8 +54,10 @@ export function RowActions({ row: { id, name, group, locked } }: { readonly row:
           pressed={hidden}
           onPick={() => act.hide(id)}
         />
-        <Action icon="copy" label={`Duplicate ${name}`} onPick={() => act.duplicate(id, name)} />
-        {group !== 'structure' && (
+        {group !== 'lead' && (
+          <Action icon="copy" label={`Duplicate ${name}`} onPick={() => act.duplicate(id, name)} />
+        )}
+        {stands && (
           <Action
             icon="mirror"
             label={`Mirror ${name} to the other side`}

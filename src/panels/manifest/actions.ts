@@ -66,4 +66,5 @@ export function mirrored(aircraft: Aircraft, id: string): Added | null {
 
 /** What anything aboard is called; the id where nothing has it. */
 export const nameOf = (aircraft: Aircraft, id: string): string =>
-  (itemById(aircraft, id) ?? structureById(aircraft, id))?.name ?? id;
+  (itemById(aircraft, id) ?? structureById(aircraft, id) ?? aircraft.leads?.find((lead) => lead.id === id))
+    ?.name ?? id;

@@ -5,6 +5,7 @@ import {
   burnTimeline,
   drawnAt,
   endurance,
+  flowAt,
   timeAtDrawn,
   timeToReserve,
 } from '../../../src/engine/liquid/burn';
@@ -119,4 +120,46 @@ test.each([
   const result = burnTimeline(list, flow, usableMl);
   expect('faults' in result && result.faults.join('\n')).toMatch(message);
   expect(() => endurance(list, flow, usableMl)).toThrow(message);
+});
+
+describe('flow from a table', () => {
+  const table: Flow = {
+    idleMlPerMin: 60,
+    fullMlPerMin: 360,
+    table: [
+      { throttlePct: 20, mlPerMin: 80 },
+      { throttlePct: 60, mlPerMin: 140 },
+    ],
+  };
+
+  test('by hand: straight lines between idle, the points and full throttle', () => {
+    [0, 10, 20, 40, 60, 80, 100].forEach((throttle, k) => {
+      expect(flowAt(table, throttle)).toBeCloseTo([60, 70, 80, 110, 140, 250, 360][k]!, 12);
+    });
+  });
+
+  test('points on the straight line change nothing', () => {
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(fc.integer({ min: 1, max: 99 }), { maxLength: 6 }),
+        fc.double({ min: 0, max: 100, noNaN: true }),
+        (throttles, throttlePct) => {
+          const points = throttles
+            .sort((a, b) => a - b)
+            .map((at) => ({ throttlePct: at, mlPerMin: 60 + 3 * at }));
+          expect(flowAt({ ...FLOW, table: points }, throttlePct)).toBeCloseTo(flowAt(FLOW, throttlePct), 9);
+        },
+      ),
+    );
+  });
+
+  test('the burn draws by it: 120 s at half throttle, 125 ml/min', () => {
+    const { drawnMl } = flown([{ name: 'cruise', durationS: 120, throttlePct: 50 }], table, 1000);
+    expect(drawnMl).toBeCloseTo(250, 9);
+  });
+
+  test('throttles that fall, or stand at an end, give a sentence', () => {
+    const wrong = burnTimeline([], { ...table, table: table.table!.toReversed() }, 100);
+    expect(wrong).toMatchObject({ faults: [expect.stringContaining('point 2, throttle')] });
+  });
 });

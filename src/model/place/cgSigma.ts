@@ -1,0 +1,16 @@
+import type { Vec3 } from '../../engine/geometry/types';
+import { balanceAt } from '../balance';
+import { certaintyOf, LINE_95 } from '../certainty';
+import type { Aircraft } from '../types';
+import { allPositions } from './loadCases';
+
+/** The standard uncertainty of the CG's station, the largest over all load states and the whole burn, mm. */
+export const largestSigmaMm = (aircraft: Aircraft, down: Vec3): number =>
+  Math.max(
+    0,
+    ...allPositions(aircraft).flatMap((positions) =>
+      certaintyOf(aircraft, balanceAt(aircraft, { fuelFraction: 1, down, positions })).travelPlusMinusMm.map(
+        (plusMinusMm) => plusMinusMm / LINE_95,
+      ),
+    ),
+  );

@@ -1,0 +1,75 @@
+import { removeBay } from '../../model/fitEdits';
+import type { Aircraft, Bay } from '../../model/types';
+import { useBench, useCommitted } from '../../store/react';
+import { PlaceFields } from '../card/PlaceFields';
+import { Measure } from '../fields/Measure';
+import { TextEntry } from '../fields/TextEntry';
+import { useEdit } from '../fields/useEdit';
+import { changedAt, EntryList } from './EntryList';
+import { withBay, withProposedBays } from './roomEdits';
+
+const sizes = [
+  { key: 'lengthMm', label: 'Length' },
+  { key: 'widthMm', label: 'Width' },
+  { key: 'heightMm', label: 'Height' },
+] as const;
+
+const change =
+  (at: number, fields: Partial<Bay>) =>
+  (aircraft: Aircraft): Aircraft => ({
+    ...aircraft,
+    bays: changedAt(aircraft.bays, at, fields),
+  });
+
+/** Rooms where parts may be mounted, by hand or proposed from the hull. */
+export function BayEntries() {
+  const bench = useBench();
+  const edit = useEdit();
+  const nameAt = ({ bays }: Aircraft, at: number) => bays?.[at]?.name ?? '';
+  return (
+    <EntryList
+      title="Bays"
+      one="bay"
+      count={({ bays }) => bays?.length ?? 0}
+      headOf={nameAt}
+      add={(aircraft) => withBay(aircraft, Math.round(bench.balance.get().cgMm?.[0] ?? 0))}
+      remove={(aircraft, at) => removeBay(aircraft, aircraft.bays?.[at]?.id ?? '')}
+      more={
+        <button type="button" className="button" onClick={() => edit('Propose bays', withProposedBays)}>
+          Propose bays between the formers
+        </button>
+      }
+    >
+      {(at) => <BayFields at={at} />}
+    </EntryList>
+  );
+}
+
+function BayFields({ at }: { readonly at: number }) {
+  const name = useCommitted(({ bays }) => bays?.[at]?.name ?? '');
+  return (
+    <>
+      <TextEntry
+        label="Name"
+        step={`Rename ${name}`}
+        read={({ bays }) => bays?.[at]?.name}
+        write={(aircraft, text) => change(at, { name: text })(aircraft)}
+      />
+      {sizes.map(({ key, label }) => (
+        <Measure
+          key={key}
+          label={label}
+          quantity="length"
+          step={`Change the ${label.toLowerCase()} of ${name}`}
+          read={({ bays }) => bays?.[at]?.[key]}
+          write={(aircraft, value) => change(at, { [key]: value })(aircraft)}
+        />
+      ))}
+      <PlaceFields
+        name={name}
+        read={({ bays }) => bays?.[at]}
+        write={(aircraft, place) => change(at, place)(aircraft)}
+      />
+    </>
+  );
+}

@@ -1,0 +1,70 @@
+import { add } from '../../engine/geometry/vec3';
+import { placeItem, updatePart } from '../../model/edit';
+import { bayFault } from '../../model/fit/bays';
+import { perAircraft } from '../../model/fit/perAircraft';
+import type { Aircraft } from '../../model/types';
+import { useAircraft, useBench, useCommitted } from '../../store/react';
+import { Choice } from '../fields/Choice';
+import { Icon } from '../icons';
+import { useReadings } from '../readings';
+import { bindToBay } from './roomEdits';
+import { wayWords } from './wayWords';
+
+const partOf = ({ parts }: Aircraft, id: string) => parts.find((part) => part.id === id);
+
+const faultOf = perAircraft((aircraft, id) => {
+  const part = partOf(aircraft, id);
+  return part ? bayFault(aircraft, part) : null;
+});
+
+const none = { value: '', label: 'None' };
+
+/** The bay that a part must stay in, and how far it is out of it. */
+export function BayField({ id, name }: { readonly id: string; readonly name: string }) {
+  const bench = useBench();
+  const say = useReadings();
+  const bays = useCommitted((aircraft) => aircraft.bays);
+  const fault = useAircraft((aircraft) => faultOf(aircraft, id));
+  const locked = useCommitted((aircraft) => partOf(aircraft, id)?.locked === true);
+  if (!bays || bays.length === 0) return null;
+  const by = fault?.moveByMm;
+  const moveIn = () => {
+    const aircraft = bench.document.api.getState().committed;
+    const part = partOf(aircraft, id);
+    if (part && by)
+      bench.document.commit(
+        `Move ${name} into ${fault.bayName}`,
+        placeItem(aircraft, id, add(part.positionMm, by)),
+      );
+  };
+  return (
+    <>
+      <Choice
+        label="Bay"
+        step={`Choose the bay of ${name}`}
+        options={[none, ...bays.map((bay) => ({ value: bay.id, label: bay.name }))]}
+        read={(aircraft) => partOf(aircraft, id)?.bayId ?? ''}
+        write={(aircraft, bayId) =>
+          bayId ? updatePart(aircraft, id, { bayId }) : bindToBay(aircraft, id, null)
+        }
+      />
+      {fault && (
+        <div className="fit-clash">
+          <p className="clash">
+            <Icon name="warn" />{' '}
+            <span>
+              {by
+                ? `Reaches ${say.lengthFine(fault.overMm)} out of ${fault.bayName}.`
+                : `Too big for ${fault.bayName} as it is turned, by ${say.lengthFine(fault.overMm)} at least.`}
+            </span>
+          </p>
+          {by && (
+            <button type="button" className="button" disabled={locked} onClick={moveIn}>
+              Move in ({wayWords(by, say)})
+            </button>
+          )}
+        </div>
+      )}
+    </>
+  );
+}

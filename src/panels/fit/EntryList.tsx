@@ -1,0 +1,68 @@
+import type { ReactNode } from 'react';
+import type { Aircraft } from '../../model/types';
+import { useCommitted } from '../../store/react';
+import { useEdit } from '../fields/useEdit';
+import { Icon } from '../icons';
+
+interface EntryListProps {
+  readonly title: string;
+  /** One of them, as in "Add a bay". */
+  readonly one: string;
+  readonly count: (aircraft: Aircraft) => number;
+  readonly headOf: (aircraft: Aircraft, at: number) => string;
+  /** Null where one cannot be added. */
+  readonly add: (aircraft: Aircraft) => Aircraft | null;
+  readonly remove: (aircraft: Aircraft, at: number) => Aircraft;
+  /** More buttons beside "Add". */
+  readonly more?: ReactNode;
+  readonly children: (at: number) => ReactNode;
+}
+
+/** A list of like things, each folded to its name, with all its figures inside. */
+export function EntryList({ title, one, count, headOf, add, remove, more, children }: EntryListProps) {
+  const edit = useEdit();
+  // One string for all heads, so that the list is drawn anew only when one of them reads differently.
+  const heads = useCommitted((aircraft) =>
+    Array.from({ length: count(aircraft) }, (_, at) => headOf(aircraft, at)).join('\n'),
+  );
+  return (
+    <div className="fit-list">
+      <h4>{title}</h4>
+      {heads !== '' &&
+        heads.split('\n').map((head, at) => (
+          <details key={at} className="fit-entry">
+            <summary>{head}</summary>
+            <div>
+              {children(at)}
+              <button
+                type="button"
+                className="button"
+                aria-label={`Remove ${head}`}
+                onClick={() => edit(`Remove ${head}`, (aircraft) => remove(aircraft, at))}
+              >
+                <Icon name="bin" /> Remove
+              </button>
+            </div>
+          </details>
+        ))}
+      <div className="fit-buttons">
+        <button
+          type="button"
+          className="button"
+          onClick={() => edit(`Add a ${one}`, (aircraft) => add(aircraft) ?? aircraft)}
+        >
+          <Icon name="plus" /> Add a {one}
+        </button>
+        {more}
+      </div>
+    </div>
+  );
+}
+
+/** A list with one of its entries changed. */
+export const changedAt = <T,>(list: readonly T[] | undefined, at: number, change: Partial<T>): readonly T[] =>
+  (list ?? []).map((one, index) => (index === at ? { ...one, ...change } : one));
+
+/** A list without one of its entries. */
+export const withoutAt = <T,>(list: readonly T[] | undefined, at: number): readonly T[] =>
+  (list ?? []).filter((_, index) => index !== at);

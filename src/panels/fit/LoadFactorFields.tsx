@@ -1,0 +1,34 @@
+import { defaultLoadFactors } from '../../model/fit/restraint';
+import { useCommitted } from '../../store/react';
+import { Measure } from '../fields/Measure';
+
+const ways = [
+  { key: 'ahead', label: 'Ahead' },
+  { key: 'up', label: 'Up' },
+  { key: 'side', label: 'Sideways' },
+] as const;
+
+/** What the fixings are held to. */
+export function LoadFactorFields() {
+  const own = useCommitted(({ loadFactors }) => loadFactors !== undefined);
+  return (
+    <div className="fit-list">
+      <h4>Load factors of the fixings</h4>
+      {ways.map(({ key, label }) => (
+        <Measure
+          key={key}
+          label={label}
+          quantity="number"
+          suffix="g"
+          step="Change the load factors"
+          read={({ loadFactors = defaultLoadFactors }) => loadFactors[key]}
+          write={(aircraft, value) => ({
+            ...aircraft,
+            loadFactors: { ...(aircraft.loadFactors ?? defaultLoadFactors), [key]: value },
+          })}
+        />
+      ))}
+      {!own && <p className="hint">Common practice, no source.</p>}
+    </div>
+  );
+}

@@ -1,0 +1,23 @@
+import { lazy, Suspense, useState } from 'react';
+import { useCommitted } from '../../store/react';
+
+const OrderDialog = lazy(() => import('./OrderDialog'));
+
+/** Asks in which order all parts can go in. */
+export function OrderButton() {
+  const [asking, setAsking] = useState(false);
+  const hatches = useCommitted((aircraft) => aircraft.hatches?.length ?? 0);
+  if (hatches === 0) return null;
+  return (
+    <>
+      <button type="button" className="button" aria-haspopup="dialog" onClick={() => setAsking(true)}>
+        What goes in first
+      </button>
+      {asking && (
+        <Suspense fallback={null}>
+          <OrderDialog onClose={() => setAsking(false)} />
+        </Suspense>
+      )}
+    </>
+  );
+}

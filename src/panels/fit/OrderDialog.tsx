@@ -1,0 +1,76 @@
+import { useEffect, useState } from 'react';
+import { itemById } from '../../model/edit';
+import type { FittingOrder } from '../../model/fit/fittingOrder';
+import type { Aircraft } from '../../model/types';
+import { useBench } from '../../store/react';
+import { Modal } from '../Modal';
+
+type Told =
+  | { readonly state: 'searching' }
+  | { readonly state: 'answered'; readonly order: FittingOrder }
+  | { readonly state: 'failed'; readonly sentence: string };
+
+/** The order in which all that stands in the hulls can go in, searched for in a worker while the dialog is open. */
+export default function OrderDialog({ onClose }: { readonly onClose: () => void }) {
+  const { fit, document } = useBench();
+  const [aircraft] = useState(() => document.api.getState().committed);
+  const [told, setTold] = useState<Told>({ state: 'searching' });
+  useEffect(() => {
+    let open = true;
+    const search = fit.search();
+    search?.order(aircraft).then(
+      (order) => open && order && setTold({ state: 'answered', order }),
+      (error: unknown) =>
+        open &&
+        setTold({ state: 'failed', sentence: error instanceof Error ? error.message : String(error) }),
+    );
+    return () => {
+      open = false;
+      search?.stop();
+    };
+  }, [aircraft, fit]);
+  return (
+    <Modal title="What goes in first" onClose={onClose} wide>
+      <div role="status">
+        {told.state === 'searching' && (
+          <p className="hint">Taking everything out, one after the other, to see what is in whose way…</p>
+        )}
+        {told.state === 'failed' && <p className="clash">{told.sentence}</p>}
+      </div>
+      {told.state === 'answered' && <Answer aircraft={aircraft} order={told.order} />}
+    </Modal>
+  );
+}
+
+function Answer({ aircraft, order }: { readonly aircraft: Aircraft; readonly order: FittingOrder }) {
+  const nameOf = (id: string) => itemById(aircraft, id)?.name ?? id;
+  const hatchOf = (id: string) => aircraft.hatches?.find((hatch) => hatch.id === id)?.name ?? id;
+  const after = (id: string) =>
+    order.before.filter(({ firstId }) => firstId === id).map(({ thenId }) => nameOf(thenId));
+  return (
+    <>
+      <ol className="fit-order" data-testid="fitting-order">
+        {order.order.map(({ id, name, hatchId }) => (
+          <li key={id}>
+            {name} <span className="hint">through {hatchOf(hatchId)}</span>
+            {after(id).length > 0 && <span className="hint">, before {after(id).join(' and ')}</span>}
+          </li>
+        ))}
+      </ol>
+      {order.stuck.length > 0 && (
+        <>
+          <h3>No path found</h3>
+          <ul className="fit-order">
+            {order.stuck.map(({ id, sentence }) => (
+              <li key={id}>{sentence}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      <p className="hint">
+        One order that was found; there may be others. A part for which no path was found may still have one.
+        What stands outside the hulls is not in the list.
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,86 @@
+import { useEffect, useState } from 'react';
+import type { TradeOffPoint } from '../../engine/place/tradeOff';
+import type { Arrangement } from '../../engine/place/types';
+import { recheckArrangement } from '../../model/place/applyArrangement';
+import { useBench } from '../../store/react';
+import { useReadings } from '../readings';
+import { Curve } from './Curve';
+import type { Asked } from './useSearch';
+
+/** Points of the curve of margins, and how long each curve may take, ms. */
+const POINTS = 7;
+const CURVE_MS = 15_000;
+
+interface ChoicesProps {
+  readonly asked: Asked;
+  readonly pointed: Arrangement | null;
+  readonly onPoint: (arrangement: Arrangement | null) => void;
+}
+
+/** Ballast against margin, and against the number of moves: each point is an arrangement to look at and to accept. */
+export function Choices({ asked, pointed, onPoint }: ChoicesProps) {
+  const bench = useBench();
+  const say = useReadings();
+  const [forMargin, setForMargin] = useState<readonly TradeOffPoint[]>([]);
+  const [forMoves, setForMoves] = useState<readonly TradeOffPoint[]>([]);
+  const [busy, setBusy] = useState(true);
+  useEffect(() => {
+    const solve = bench.place.solver();
+    if (!solve) return;
+    const { problem } = asked;
+    let live = true;
+    let cancel = () => {};
+    const collect = (into: typeof setForMargin) => (progress: object) => {
+      if (live && 'asked' in progress) into((points) => [...points, progress as TradeOffPoint]);
+    };
+    const search = async () => {
+      const margins = solve(
+        { task: 'ballast for margin', problem, points: POINTS, timeMs: CURVE_MS },
+        collect(setForMargin),
+      );
+      cancel = margins.cancel;
+      await margins.answer;
+      if (!live) return;
+      const moves = solve({ task: 'ballast for moves', problem, timeMs: CURVE_MS }, collect(setForMoves));
+      cancel = moves.cancel;
+      await moves.answer;
+    };
+    search()
+      .catch(() => {})
+      .finally(() => live && setBusy(false));
+    return () => {
+      live = false;
+      cancel();
+    };
+  }, [asked, bench]);
+  const accept = (arrangement: Arrangement) => {
+    const { start, problem, settings } = asked;
+    const { aircraft, faults } = recheckArrangement(start, problem, arrangement, settings.down);
+    if (faults.length === 0) bench.document.commit('Arrange', aircraft);
+  };
+  const shared = { pointed, onPoint, onAccept: accept };
+  return (
+    <section className="choices" aria-label="Choices">
+      <h3>Choices</h3>
+      <p className="hint" role="status">
+        {busy ? 'Working out the choices…' : 'Point at one to see it; press it to accept it.'}
+      </p>
+      <Curve
+        {...shared}
+        title="Ballast for more margin"
+        acrossName="least margin"
+        points={forMargin}
+        across={({ marginMm }) => marginMm}
+        sayAcross={(mm) => say.lengthFine(mm)}
+      />
+      <Curve
+        {...shared}
+        title="Ballast for fewer moves"
+        acrossName="moves"
+        points={forMoves}
+        across={({ moves }) => moves}
+        sayAcross={(moves) => String(moves)}
+      />
+    </section>
+  );
+}

@@ -1,0 +1,66 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Vec3 } from '../engine/geometry/types';
+import type { ItemZone } from '../model/place/itemZone';
+import type { PlaceSolver } from '../model/place/tasks';
+import type { Aircraft, Part } from '../model/types';
+import type { DocumentStore } from './documentStore';
+import type { Drag } from './drag';
+import type { ViewStore } from './viewStore';
+
+/** An arrangement that is only looked at: outlines where things would go. */
+export interface Ghost {
+  /** Parts that would stand elsewhere, and ballast that would come. */
+  readonly parts: readonly Part[];
+  /** Where the CG would be at the loading shown. */
+  readonly cgMm: Vec3 | null;
+}
+
+export interface PlaceState {
+  /** The sheet for arranging is open. */
+  readonly open: boolean;
+  readonly ghost: Ghost | null;
+}
+
+/** What comes after the first paint: the zone of an item, and the search in its worker. */
+export interface PlaceParts {
+  itemZone(aircraft: Aircraft, itemId: string, down: Vec3): ItemZone | null;
+  readonly solve: PlaceSolver;
+}
+
+export interface PlaceStore {
+  readonly api: StoreApi<PlaceState>;
+  get(): PlaceState;
+  subscribe(listener: () => void): () => void;
+  /**
+   * Where an item may sit, everything else where it is; null before that is known. The very same while only that item
+   * is dragged: its zone does not depend on where it is.
+   */
+  zone(itemId: string): ItemZone | null;
+  /** Null before the start. */
+  solver(): PlaceSolver | null;
+  start(parts: PlaceParts): void;
+}
+
+export function createPlaceStore(document: DocumentStore, view: ViewStore, drag: Drag): PlaceStore {
+  const api = createStore<PlaceState>(() => ({ open: false, ghost: null }));
+  let given: PlaceParts | null = null;
+  // A ghost belongs to the aircraft that it was made for.
+  document.api.subscribe((now, before) => {
+    if (now.committed !== before.committed && api.getState().ghost) api.setState({ ghost: null });
+  });
+  return {
+    api,
+    get: api.getState,
+    subscribe: (listener) => api.subscribe(listener),
+    zone: (itemId) => {
+      const inHand = drag.api.getState().itemId === itemId;
+      const aircraft = inHand ? document.api.getState().committed : document.current();
+      return given?.itemZone(aircraft, itemId, view.getState().down) ?? null;
+    },
+    solver: () => given?.solve ?? null,
+    start: (parts) => {
+      given = parts;
+      api.setState({});
+    },
+  };
+}

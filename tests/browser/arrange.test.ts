@@ -1,0 +1,116 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { axe, type Bench, expectClean, look, openBench, screenshot, settled } from './harness';
+
+let bench: Bench;
+let page: Page;
+
+beforeAll(async () => {
+  bench = await openBench({ width: 1100, height: 760 });
+  page = bench.page;
+  await page.waitForSelector('[data-testid=stage] canvas');
+  // As by hand: the flight pack put behind the tank and locked there.
+  await page.evaluate(() => {
+    const { document } = window.counterpoise;
+    const aircraft = document.current();
+    document.commit('Move Flight pack', {
+      ...aircraft,
+      parts: aircraft.parts.map((part) =>
+        part.id === 'flight-pack' ? { ...part, locked: true, positionMm: [560, -30, -30] as const } : part,
+      ),
+    });
+  });
+  await page.getByRole('button', { name: 'Arrange…' }).click();
+  await page.getByRole('button', { name: 'Start' }).waitFor();
+  // The search comes after the first paint.
+  await page.waitForFunction(() => window.counterpoise.place.solver() !== null);
+});
+
+afterAll(() => bench.close());
+
+const sheet = () => page.getByTestId('arrange');
+const button = (name: string) => sheet().getByRole('button', { name, exact: true });
+const steps = async () => (await look(page)).steps;
+
+test('a search can be cancelled, and nothing has happened', async () => {
+  const before = await steps();
+  await button('Start').click();
+  await button('Cancel').click();
+  expect(await sheet().getByRole('status').textContent()).toMatch(/^Cancelled/);
+  await button('Put away').click();
+  await button('Start').waitFor();
+  expect(await steps()).toBe(before);
+  expect(await page.locator('[data-testid=ghost]').count()).toBe(0);
+});
+
+test('the least ballast with its proof, a ghost to look at, one step to accept and one to take back', async () => {
+  expect((await look(page)).where).toBe('tail-heavy');
+  await settled(page);
+  const stage = page.locator('[data-testid=stage] canvas');
+  const without = await stage.screenshot();
+  const before = await steps();
+  await button('Start').click();
+  await page.waitForSelector('.result [data-proved=true]');
+  const sentence = (await page.locator('.result .arrange-sentence').textContent()) ?? '';
+  const grams = Number(/^No arrangement does it with less than (\d+) g\. Proved\.$/.exec(sentence)?.[1]);
+  expect(grams).toBeGreaterThan(0);
+
+  // The ghost carries what the sentence says, on the beam and on the stage.
+  const ghostG = await page.evaluate(() => {
+    const { ghost } = window.counterpoise.place.get();
+    const ballast = ghost?.parts.filter(({ role }) => role === 'ballast') ?? [];
+    return ballast.reduce((sum, { massG }) => sum + massG, 0);
+  });
+  expect(ghostG).toBeCloseTo(grams, 6);
+  expect(await page.locator('[data-testid=ghost] .ghost-outline').count()).toBeGreaterThan(1);
+  await settled(page);
+  expect((await stage.screenshot()).equals(without)).toBe(false);
+  expect(await axe(page)).toEqual([]);
+  await screenshot(page, 'arrange');
+  expect(await steps()).toBe(before);
+
+  await button('Accept').click();
+  await page.waitForFunction(() => window.counterpoise.place.get().ghost === null);
+  expect(await steps()).toBe(before + 1);
+  // In the band and level enough, with the video sender and without.
+  for (const position of ['on', 'off']) {
+    await page.evaluate(
+      (at) => window.counterpoise.view.setState({ positions: { 'video-sender': at } }),
+      position,
+    );
+    const { where, cgMm } = await look(page);
+    expect(where, position).toBe('inside');
+    expect(Math.abs(cgMm[1]), position).toBeLessThanOrEqual(1.001);
+  }
+  await page.evaluate(() => window.counterpoise.view.setState({ positions: {} }));
+  expect(await page.getByTestId('verdict').textContent()).toContain('In the band');
+
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  expect(await steps()).toBe(before);
+  expect((await look(page)).where).toBe('tail-heavy');
+});
+
+test('what cannot be is said with the least that must give way, and a button that lets it', async () => {
+  await page.evaluate(() => {
+    const { document } = window.counterpoise;
+    document.commit('Narrow the band', {
+      ...document.current(),
+      targetBand: { by: 'station', forwardMm: 752, aftMm: 753 },
+    });
+  });
+  await button('Start').click();
+  const reasons = sheet().getByRole('region', { name: 'Why not' });
+  await reasons.waitFor();
+  const first = reasons.getByRole('listitem').first();
+  const mm = Number(/limit give way by ([\d.]+) mm/.exec((await first.textContent()) ?? '')?.[1]);
+  expect(mm).toBeGreaterThan(0);
+  await first.getByRole('button', { name: 'Do that' }).click();
+  const { band } = await look(page);
+  expect((band?.aftMm ?? 0) - (band?.forwardMm ?? 0)).toBeGreaterThanOrEqual(1 + mm - 1e-9);
+  // It goes on by itself, and now there is an answer.
+  await button('Accept').click();
+  await page.waitForFunction(() => window.counterpoise.place.get().ghost === null);
+  expect((await look(page)).where).toBe('inside');
+  expectClean(bench);
+  expect(bench.requests.some((url) => url.endsWith('.wasm'))).toBe(true);
+});

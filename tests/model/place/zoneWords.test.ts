@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { LEVEL } from '../../../src/model/balance';
+import { updatePart } from '../../../src/model/edit';
+import { itemZone } from '../../../src/model/place/itemZone';
+import { relaxed } from '../../../src/model/place/relaxed';
+import { bestFreeStation, freeAboard, stationWords } from '../../../src/model/place/zoneWords';
+import { redshank } from './bench';
+
+const aboard = { noseMm: 0, tailMm: 1500 };
+const say = {
+  length: (mm: number) => `${mm.toFixed(1)} mm`,
+  station: (mm: number) => `${Math.round(mm)} mm`,
+  mass: (g: number) => `${Math.round(g)} g`,
+};
+
+describe('where an item may sit', () => {
+  test('the best free station is free, and no other free whole station has more margin', () => {
+    const aircraft = redshank(560);
+    for (const { id } of aircraft.parts) {
+      const zone = itemZone(aircraft, id, LEVEL)!;
+      const free = freeAboard(zone, aboard);
+      const best = bestFreeStation(zone, aboard);
+      if (free.length === 0) {
+        expect(best).toBeNull();
+        continue;
+      }
+      expect(free.some(({ fromMm, toMm }) => best! >= fromMm && best! <= toMm)).toBe(true);
+      for (const { fromMm, toMm } of free) {
+        for (let mm = Math.ceil(fromMm); mm <= toMm; mm++) {
+          expect(zone.marginAt(mm, 0).marginMm).toBeLessThanOrEqual(zone.marginAt(best!, 0).marginMm + 1e-9);
+        }
+      }
+    }
+  });
+
+  test('an empty zone says by how much it fails: what the best place lacks', () => {
+    // A band so narrow that a load taken off puts the CG out of it wherever the pack is.
+    const aircraft = {
+      ...redshank(600),
+      targetBand: { by: 'station', forwardMm: 599, aftMm: 600 } as const,
+      switches: [
+        {
+          id: 'camera',
+          name: 'Camera',
+          positions: [
+            { id: 'on', name: 'on' },
+            { id: 'off', name: 'off', without: ['camera'] },
+          ],
+        },
+      ],
+    };
+    const zone = itemZone(aircraft, 'pack', LEVEL)!;
+    expect(zone.station.allowed).toBeNull();
+    const words = stationWords(zone, aboard, say);
+    expect(words).toContain(`Nowhere: fails by ${zone.failsByMm.toFixed(1)} mm.`);
+    expect(words).toContain('camera off');
+  });
+});
+
+describe('letting go', () => {
+  test('a limit gives way by as much as is asked, to a tenth upward, and only that one', () => {
+    const lift = { id: 'aft limit', name: 'aft limit', what: 'limit', limits: ['aft'] } as const;
+    const { targetBand } = relaxed(redshank(560), { lifts: [lift], breachMm: 6.42 });
+    expect(targetBand).toEqual({ by: 'station', forwardMm: 540, aftMm: 566.5 });
+  });
+
+  test('a lock is opened', () => {
+    const locked = updatePart(redshank(560), 'pack', { locked: true });
+    const lift = { id: 'lock pack', name: 'pack', what: 'lock', partId: 'pack', optionIds: [] } as const;
+    const after = relaxed(locked, { lifts: [lift], breachMm: 0 });
+    expect(after.parts.find(({ id }) => id === 'pack')?.locked).toBe(false);
+  });
+});

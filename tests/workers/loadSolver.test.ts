@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest';
+import { LEVEL } from '../../src/model/balance';
+import { blankAircraft } from '../../src/model/blank';
+import type { LoadAsk, LoadReply } from '../../src/workers/loadMessages';
+import { type LoadPort, loadSolver } from '../../src/workers/loadSolver';
+
+function fakePort() {
+  const asks: LoadAsk[] = [];
+  const port: LoadPort = { postMessage: (ask) => asks.push(ask), onmessage: null, onerror: null };
+  const reply = (data: LoadReply) => port.onmessage?.({ data } as MessageEvent<LoadReply>);
+  return { port, asks, reply };
+}
+
+test('opens the worker at the first ask only and passes the answer on', async () => {
+  const { port, asks, reply } = fakePort();
+  let opened = 0;
+  const solve = loadSolver(() => {
+    opened += 1;
+    return port;
+  });
+  expect(opened).toBe(0);
+  const answer = solve(blankAircraft(), LEVEL);
+  reply({ id: asks[0]!.id + 1, ok: true, envelope: null });
+  reply({ id: asks[0]!.id, ok: true, envelope: null });
+  expect(await answer).toBeNull();
+  const second = solve(blankAircraft(), LEVEL);
+  reply({ id: asks[1]!.id, ok: false, sentence: 'a tank leaks' });
+  await expect(second).rejects.toThrow(/a tank leaks/);
+  expect(opened).toBe(1);
+});
+
+test('a worker that stops rejects with a sentence and is opened anew', async () => {
+  const ports = [fakePort(), fakePort()];
+  let opened = 0;
+  const solve = loadSolver(() => ports[opened++]!.port);
+  const answer = solve(blankAircraft(), LEVEL);
+  ports[0]!.port.onerror?.({ message: 'out of memory' } as ErrorEvent);
+  await expect(answer).rejects.toThrow(/stopped: out of memory/);
+  const again = solve(blankAircraft(), LEVEL);
+  ports[1]!.reply({ id: ports[1]!.asks[0]!.id, ok: true, envelope: null });
+  expect(await again).toBeNull();
+});
