@@ -24,11 +24,14 @@ export interface Readings extends Say {
   moment(gmm: number): string;
 }
 
+/** Below this a whole millimetre would say too little, mm. */
+const FINE_BELOW_MM = 2;
+
 export function readings(units: UnitSystem, fromMm: number): Readings {
   return {
     units,
     fromMm,
-    length: (mm) => formatLength(mm, units),
+    length: (mm) => formatLength(mm, units, { fine: Math.abs(mm) < FINE_BELOW_MM }),
     station: (mm) => formatLength(mm - fromMm, units),
     mass: (g) => formatMass(g, units),
     stationFigure: (mm) => formatLength(mm - fromMm, units, { unit: false }),

@@ -1,7 +1,18 @@
+import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { axe, expectClean, look, onPage, openBench, screenshot, settled, showView } from './harness';
 
-const MAX_FIRST_LOAD_REQUESTS = 12;
+/** All that comes before a person has touched anything, workers included, gzipped. */
+const UNTOUCHED_BYTES = 500_000;
+
+async function gzippedBytes(urls: readonly string[]): Promise<number> {
+  const sizes = await Promise.all(
+    [...new Set(urls)].map(
+      async (url) => gzipSync(new Uint8Array(await (await fetch(url)).arrayBuffer())).length,
+    ),
+  );
+  return sizes.reduce((sum, size) => sum + size, 0);
+}
 
 test('opens with a demo aircraft on it, and asks nobody else for anything', async () => {
   const bench = await openBench({ width: 1440, height: 900 });
@@ -12,7 +23,9 @@ test('opens with a demo aircraft on it, and asks nobody else for anything', asyn
   // The figures on the screen are those of the engine.
   expect(verdict).toContain(`${Math.round(massG)}`);
   expect(verdict).toContain(cgMm[0].toFixed(1));
-  expect(bench.requests.length).toBeLessThanOrEqual(MAX_FIRST_LOAD_REQUESTS);
+  await bench.page.waitForFunction(() => window.counterpoise.stability.get().fresh);
+  const bytes = await gzippedBytes(bench.requests);
+  expect(bytes, `${bytes} bytes over ${bench.requests.length} requests`).toBeLessThanOrEqual(UNTOUCHED_BYTES);
   expectClean(bench);
   await bench.close();
 });
