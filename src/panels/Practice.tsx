@@ -4,6 +4,7 @@ import './practice.css';
 const sayings = {
   fuelState:
     'The CG is set with the main tanks dry and the header tank full. Slightly nose-heavy when dry is accepted, tail-heavy never.',
+  noseHeavy: 'Slightly nose-heavy is accepted for a first flight, tail-heavy never.',
   tanks:
     'A fuel tank close to the CG moves it little; a header tank ahead of it adds a touch of nose weight.',
   ballast:

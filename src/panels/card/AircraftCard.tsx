@@ -1,7 +1,7 @@
 import { lazy, Suspense, useState } from 'react';
 import { freeId } from '../../model/edit';
 import type { AircraftKind, ReferencePoint } from '../../model/types';
-import { useBench } from '../../store/react';
+import { useBench, useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { RowsTable } from '../fields/RowsTable';
@@ -45,6 +45,7 @@ const asRow = ({ name, positionMm: [stationMm, buttlineMm, waterlineMm] }: Refer
 export function AircraftCard() {
   const bench = useBench();
   const [asking, setAsking] = useState(false);
+  const burns = useCommitted((aircraft) => aircraft.fuel?.use === 'burn');
   return (
     <div className="card">
       <header>
@@ -89,7 +90,7 @@ export function AircraftCard() {
           read={(aircraft) => aircraft.lateralToleranceMm}
           write={(aircraft, lateralToleranceMm) => ({ ...aircraft, lateralToleranceMm })}
         />
-        <Practice of="fuelState" />
+        <Practice of={burns ? 'fuelState' : 'noseHeavy'} />
         <button type="button" className="button" aria-haspopup="dialog" onClick={() => setAsking(true)}>
           What moves the CG
         </button>
