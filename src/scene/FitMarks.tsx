@@ -1,6 +1,7 @@
 import { useFrame } from '@react-three/fiber';
 import { type RefObject, useMemo } from 'react';
 import { Vector3 } from 'three';
+import { type LabelBox, overlap } from '../interaction/labelPlaces';
 import { useBench } from '../store/react';
 import { FitClash } from './FitClash';
 import { FitDimension } from './FitDimension';
@@ -29,28 +30,46 @@ export default function FitMarks({ labels }: FitMarksProps) {
   );
 }
 
+/** Beside the point, and as high as its style makes it, px. */
+const ASIDE_PX = 8;
+const HIGH_PX = 18;
+
+/** The same box, or where that is taken one further down. */
+function below(taken: readonly LabelBox[], box: LabelBox): LabelBox {
+  const other = taken.find((one) => overlap(one, box));
+  return other ? below(taken, { ...box, top: other.top + other.height + 5 }) : box;
+}
+
 /** Writes and places the words with each frame; they are few, and spans that are not needed stay hidden. */
 function FitWords({ labels }: FitMarksProps) {
   const bench = useBench();
   const point = useMemo(() => new Vector3(), []);
   useFrame(({ camera, size }) => {
-    const box = labels.current;
-    if (!box) return;
+    const place = labels.current;
+    if (!place) return;
     const words = fitLabels(bench);
-    while (box.children.length < words.length) {
-      box.append(Object.assign(document.createElement('span'), { className: 'stage-fit' }));
+    const taken: LabelBox[] = [];
+    while (place.children.length < words.length) {
+      place.append(Object.assign(document.createElement('span'), { className: 'stage-fit' }));
     }
-    for (const [i, span] of [...box.children].entries()) {
+    for (const [i, span] of [...place.children].entries()) {
       if (!(span instanceof HTMLElement)) continue;
       const label = words[i];
       if (label) toWorld(label.atMm, point).project(camera);
       const seen = label && Math.abs(point.x) < 1 && Math.abs(point.y) < 1 && Math.abs(point.z) < 1;
       span.style.visibility = seen ? 'visible' : 'hidden';
       if (!seen) continue;
-      if (span.textContent !== label.text) span.textContent = label.text;
+      if (span.textContent !== label.text) {
+        span.textContent = label.text;
+        span.dataset.width = String(span.offsetWidth);
+      }
       span.dataset.tone = label.tone;
       const [x, y] = [((point.x + 1) / 2) * size.width, ((1 - point.y) / 2) * size.height];
-      span.style.transform = `translate(${x}px, ${y}px)`;
+      const width = Number(span.dataset.width);
+      const left = Math.max(0, Math.min(x + ASIDE_PX, size.width - width));
+      const box = below(taken, { left, top: y - HIGH_PX / 2, width, height: HIGH_PX });
+      taken.push(box);
+      span.style.transform = `translate(${box.left}px, ${box.top}px)`;
     }
   });
   return null;

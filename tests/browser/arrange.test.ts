@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Aircraft } from '../../src/model/types';
 import { axe, type Bench, expectClean, look, openBench, screenshot, settled } from './harness';
 
 let bench: Bench;
@@ -34,8 +35,19 @@ const steps = async () => (await look(page)).steps;
 
 test('a search can be cancelled, and nothing has happened', async () => {
   const before = await steps();
+  // The solver is held back on its way, so that the search is still running when it is cancelled.
+  let release = () => {};
+  const held = new Promise<void>((resolve) => {
+    release = resolve;
+  });
+  await page.context().route('**/*.wasm', async (route) => {
+    await held;
+    await route.continue().catch(() => {});
+  });
   await button('Start').click();
   await button('Cancel').click();
+  release();
+  await page.context().unroute('**/*.wasm');
   expect(await sheet().getByRole('status').textContent()).toMatch(/^Cancelled/);
   await button('Put away').click();
   await button('Start').waitFor();
@@ -90,27 +102,55 @@ test('the least ballast with its proof, a ghost to look at, one step to accept a
   expect((await look(page)).where).toBe('tail-heavy');
 });
 
-test('what cannot be is said with the least that must give way, and a button that lets it', async () => {
-  await page.evaluate(() => {
-    const { document } = window.counterpoise;
-    document.commit('Narrow the band', {
-      ...document.current(),
-      targetBand: { by: 'station', forwardMm: 752, aftMm: 753 },
-    });
-  });
+const commit = (step: string, change: Partial<Aircraft>) =>
+  page.evaluate(
+    ([label, fields]) => {
+      const { document } = window.counterpoise;
+      document.commit(label, { ...document.current(), ...fields });
+    },
+    [step, change] as const,
+  );
+
+const reasons = () => sheet().getByRole('region', { name: 'Why not' }).getByRole('listitem');
+
+test('a band that cannot be kept is said, with what must give way and by how much', async () => {
+  await commit('Narrow the band', { targetBand: { by: 'station', forwardMm: 752, aftMm: 753 } });
   await button('Start').click();
-  const reasons = sheet().getByRole('region', { name: 'Why not' });
-  await reasons.waitFor();
-  const first = reasons.getByRole('listitem').first();
-  const mm = Number(/limit give way by ([\d.]+) mm/.exec((await first.textContent()) ?? '')?.[1]);
+  await reasons().first().waitFor();
+  const mm = Number(/limit give way by ([\d.]+) mm/.exec((await reasons().first().textContent()) ?? '')?.[1]);
   expect(mm).toBeGreaterThan(0);
-  await first.getByRole('button', { name: 'Do that' }).click();
-  const { band } = await look(page);
-  expect((band?.aftMm ?? 0) - (band?.forwardMm ?? 0)).toBeGreaterThanOrEqual(1 + mm - 1e-9);
-  // It goes on by itself, and now there is an answer.
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await button('Start').waitFor();
+});
+
+test('a lock in the way is named, and opening it brings the answer', async () => {
+  await commit('Take away the ballast spots', { ballastSpots: [] });
+  await button('Start').click();
+  const unlock = reasons().filter({ hasText: 'Unlock the Flight pack' });
+  await unlock.waitFor();
+  await unlock.getByRole('button', { name: 'Do that' }).click();
+  // It goes on by itself.
   await button('Accept').click();
   await page.waitForFunction(() => window.counterpoise.place.get().ghost === null);
   expect((await look(page)).where).toBe('inside');
   expectClean(bench);
   expect(bench.requests.some((url) => url.endsWith('.wasm'))).toBe(true);
+});
+
+test('upright and dark: axe finds nothing on any of its pages, and nothing runs off to the side', async () => {
+  const tablet = await openBench({ width: 820, height: 1180, dark: true, touch: true });
+  await tablet.page.getByRole('button', { name: 'Arrange…' }).click();
+  for (const name of ['Arrange', 'Ballast', 'What if']) {
+    await tablet.page.getByTestId('arrange').getByText(name, { exact: true }).first().click();
+    for (const more of await tablet.page.locator('.arrange-more summary').all()) await more.click();
+    await settled(tablet.page);
+    expect(await axe(tablet.page), name).toEqual([]);
+    await screenshot(tablet.page, `arrange-${name.replace(' ', '-').toLowerCase()}-820`);
+  }
+  const over = await tablet.page.evaluate(
+    () => window.document.documentElement.scrollWidth - window.document.documentElement.clientWidth,
+  );
+  expect(over).toBeLessThanOrEqual(0);
+  expectClean(tablet);
+  await tablet.close();
 });

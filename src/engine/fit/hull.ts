@@ -100,7 +100,7 @@ function sectionHolds(section: LoftSection, y: number, z: number): boolean {
 export function hullClearance(solid: Solid, hull: Hull): ShapeDistance {
   const found = hull.tree.nearest(solid);
   if (!found) throw new Error('hullClearance: a hull without a surface.');
-  if (found.distanceMm === 0) return poke(solid, hull, found.triangle);
+  if (found.distanceMm === 0) return poke(solid, hull);
   const { distanceMm, pointsMm } = nearestPoints(found.convex, found.triangle);
   const [onItem, onHull] = pointsMm;
   const inwards = scale(sub(onItem, onHull), 1 / distanceMm);
@@ -116,10 +116,9 @@ const ways: readonly Vec3[] = [-1, 0, 1].flatMap((x) =>
 
 /**
  * How far a solid that cuts the hull stands out of it: from its furthest points in 26 ways, each followed
- * outwards until it stops moving. The 26 reach every corner of a box however it is turned. One that only touches
- * the surface from within stands out nowhere: there `touched`, the facet it touches, tells which way is out.
+ * outwards until it stops moving. The 26 reach every corner of a box however it is turned.
  */
-function poke(solid: Solid, hull: Hull, touched: Triangle): ShapeDistance {
+function poke(solid: Solid, hull: Hull): ShapeDistance {
   const out = new Float64Array(3);
   let worst: ShapeDistance = { distanceMm: 0, pointsMm: [solid.minMm, solid.minMm] };
   for (const convex of solid.convexes) {
@@ -142,8 +141,7 @@ function poke(solid: Solid, hull: Hull, touched: Triangle): ShapeDistance {
     }
   }
   const [point, foot] = worst.pointsMm;
-  const [a, b, c] = touched;
-  const outwards = normalise(sub(point, foot)) ?? normalise(cross(sub(b, a), sub(c, a))) ?? [0, 0, 0];
+  const outwards = normalise(sub(point, foot)) ?? [0, 0, 0];
   return {
     distanceMm: worst.distanceMm - hull.skinMm,
     pointsMm: [point, addScaled(foot, outwards, -hull.skinMm)],

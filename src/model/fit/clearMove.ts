@@ -19,6 +19,24 @@ export function clearMove(aircraft: Aircraft, itemId: string, clash: Clearance):
   return by && longMm > 0 ? scale(by, (longMm + gapMm) / longMm) : null;
 }
 
+const nudges: readonly Vec3[] = [-gapMm, gapMm].flatMap((by): Vec3[] => [
+  [by, 0, 0],
+  [0, by, 0],
+  [0, 0, by],
+]);
+
+/** The one of six small steps further that leaves most room to the hull. */
+function bestOf(aircraft: Aircraft, itemId: string, fromMm: Vec3): Vec3 {
+  const at = itemById(aircraft, itemId)?.positionMm ?? [0, 0, 0];
+  const room = (by: Vec3) => {
+    const fit = hullFit(placeItem(aircraft, itemId, add(at, by)), itemId);
+    return fit.place === 'inside' ? fit.clearance.distanceMm : Number.NEGATIVE_INFINITY;
+  };
+  return nudges
+    .map((nudge) => add(fromMm, nudge))
+    .reduce((best, one) => (room(one) > room(best) ? one : best));
+}
+
 /** Goes in from the wall where it pokes through most, again and again, until it pokes through nowhere. */
 function moveIn(aircraft: Aircraft, itemId: string): Vec3 | null {
   const item = itemById(aircraft, itemId);
@@ -31,8 +49,8 @@ function moveIn(aircraft: Aircraft, itemId: string): Vec3 | null {
     if (distanceMm >= 0) return by;
     const inward = sub(pointsMm[1], pointsMm[0]);
     const longMm = length(inward);
-    if (longMm === 0) return null;
-    by = add(by, scale(inward, (gapMm - distanceMm) / longMm));
+    // What just touches the surface from within has no way out of its own: the best of six small steps tells it.
+    by = longMm > 0 ? add(by, scale(inward, (gapMm - distanceMm) / longMm)) : bestOf(aircraft, itemId, by);
   }
   return null;
 }

@@ -8,7 +8,7 @@ import type { Aircraft, TargetBand } from '../types';
 /** Whether letting it go is an edit of the aircraft: a lead must be cut and measured first. */
 export const isEdit = (lift: Lift): boolean => lift.what !== 'lead';
 
-/** The aircraft with everything let go that a reason names, its limits just so far as they must give way. */
+/** The aircraft with everything let go that a reason names, its limits as far as they must give way, to the whole mm upward. */
 export function relaxed(
   aircraft: Aircraft,
   { lifts, breachMm }: Pick<Reason, 'lifts' | 'breachMm'>,
@@ -22,7 +22,7 @@ export function relaxed(
           keepApart: keepApartRules(aircraft).filter((_rule, index) => !ruleIds.includes(`rule ${index}`)),
         }
       : aircraft;
-  return lifts.reduce((one, lift) => without(one, lift, tenthUp(breachMm)), start);
+  return lifts.reduce((one, lift) => without(one, lift, wholeUp(breachMm)), start);
 }
 
 function without(aircraft: Aircraft, lift: Lift, byMm: number): Aircraft {
@@ -64,4 +64,5 @@ function widened(aircraft: Aircraft, band: TargetBand, limits: readonly string[]
   return { ...band, forwardPct: band.forwardPct - pct(forward), aftPct: band.aftPct + pct(aft) };
 }
 
-const tenthUp = (mm: number) => Math.ceil(mm * 10 + 1e-6) / 10;
+/** To a whole millimetre, with a little over for leads that lie otherwise afterwards. */
+const wholeUp = (mm: number) => Math.ceil(mm + 0.2);

@@ -180,6 +180,7 @@ export const part = record(
     rollDeg: angleDeg,
     locked: flag,
     bayId: about(v.optional(id), 'the bay that it must stay in'),
+    gyro: about(flag, 'senses rotation: it should stand near the CG and square to the axes'),
     typical: about(flag, 'the figures are typical ones; weigh yours'),
     notes: v.optional(v.string('Expected text')),
   },

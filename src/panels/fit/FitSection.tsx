@@ -6,6 +6,7 @@ import { Clashes } from './Clashes';
 import { Clearances } from './Clearances';
 import { CutOuts } from './CutOuts';
 import { EntryPath } from './EntryPath';
+import { Gyro } from './Gyro';
 import { KeepApart } from './KeepApart';
 import { LeadsAt } from './LeadsAt';
 import { Restraint } from './Restraint';
@@ -19,6 +20,7 @@ export default function FitSection({ id }: { readonly id: string }) {
       <Clashes id={id} />
       <Clearances id={id} />
       <KeepApart id={id} />
+      {isPart && <Gyro id={id} name={name} />}
       {isPart && <BayField id={id} name={name} />}
       <CutOuts id={id} />
       <LeadsAt id={id} />

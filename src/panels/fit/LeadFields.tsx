@@ -89,7 +89,7 @@ export function LeadFields({ at, named = true }: { readonly at: number; readonly
       />
       <p className="hint">{told}</p>
       <RowsTable<Waypoint>
-        title="Runs by these points, from the datum"
+        title={`${name} runs by these points, from the datum`}
         one="point"
         least={0}
         columns={[

@@ -44,7 +44,9 @@ export function Restraint({ id }: { readonly id: string }) {
       </table>
       <p className="hint">
         {held.strikes
-          ? `In a sudden stop it strikes ${held.strikes.name}, ${say.length(held.strikes.afterMm)} ahead.`
+          ? `In a sudden stop it strikes ${held.strikes.name}, ${
+              held.strikes.afterMm < 0.5 ? 'which it touches' : `${say.length(held.strikes.afterMm)} ahead`
+            }.`
           : 'In a sudden stop it meets no part, tank or former ahead of it.'}{' '}
         {held.commonPractice &&
           'The load factors are common practice, no source; set yours on the aircraft’s card.'}

@@ -35,7 +35,7 @@ export function ArrangeSheet() {
           </label>
         ))}
       </fieldset>
-      <div className="arrange-body">
+      <div className="arrange-body" key={tab}>
         {tab === 'arrange' && <ArrangeTab />}
         {tab === 'ballast' && <BallastTab />}
         {tab === 'what-if' && <WhatIfTab />}

@@ -110,8 +110,8 @@ export function BallastTab() {
           </tbody>
         </table>
         <p className="hint">
-          Margins are inside the limits where +. “Needs alone” is the least that brings every load state
-          inside from that spot.
+          Margins are inside the limits where +. “Needs alone” is the least that brings every load state into
+          the band from that spot.
         </p>
       </section>
     </>

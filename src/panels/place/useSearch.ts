@@ -1,9 +1,11 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { RobustAnswer } from '../../engine/place/robust';
+import { type RobustAnswer, shrunkBand } from '../../engine/place/robust';
 import type { ArrangeAnswer } from '../../engine/place/searchState';
 import type { PlaceProblem } from '../../engine/place/types';
 import type { WhyNot } from '../../engine/place/whyNot';
+import { recheckArrangement } from '../../model/place/applyArrangement';
 import { largestSigmaMm } from '../../model/place/cgSigma';
+import { correctedProblem } from '../../model/place/correctedProblem';
 import { placeLifts } from '../../model/place/placeLifts';
 import { placeProblem } from '../../model/place/placeProblem';
 import type { PlaceSettings } from '../../model/place/placeSettings';
@@ -13,6 +15,17 @@ import { useBench, useCommitted } from '../../store/react';
 /** How long a search may take, and the search for reasons after it, ms. */
 const SEARCH_MS = 20_000;
 const REASONS_MS = 15_000;
+
+/** Leads move with their ends: where the margin does not come out as thought to within this, it is searched again, mm. */
+const SAME_MM = 0.02;
+const MOST_ROUNDS = 4;
+/** Taken off the band for each search after the first, so that what the leads still do finds room, mm. */
+const EASE_MM = 0.03;
+
+const eased = (problem: PlaceProblem, round: number): PlaceProblem => ({
+  ...problem,
+  band: shrunkBand(problem.band, round * EASE_MM) ?? problem.band,
+});
 
 /** What is searched: the aircraft as it is seen, and as the search starts from it. */
 export interface Asked {
@@ -78,7 +91,7 @@ export function useSearch() {
       const { problem } = question;
       const { committed: now } = document.api.getState();
       searched.current = now;
-      const asked = { committed: now, start, settings, problem };
+      let asked: Asked = { committed: now, start, settings, problem };
       const task = { problem, timeMs: SEARCH_MS };
       let answer: ArrangeAnswer | null = null;
       let live = true;
@@ -97,15 +110,25 @@ export function useSearch() {
       try {
         let price: RobustAnswer | null = null;
         if (probability === null) {
-          const searching = solve({ task: 'arrange', ...task }, (progress) => {
-            if (!live || !('sentence' in progress)) return;
-            answer = progress;
-            setSearch((now) => (now.phase === 'running' ? { ...now, answer } : now));
-          });
-          end(searching.cancel);
-          const found = await searching.answer;
-          if (!found) return done({ cancelled: true });
-          answer = found;
+          for (let round = 0; round < MOST_ROUNDS; round++) {
+            const searching = solve(
+              { task: 'arrange', ...task, problem: eased(asked.problem, round) },
+              (progress) => {
+                if (!live || !('sentence' in progress)) return;
+                answer = progress;
+                setSearch((seen) => (seen.phase === 'running' ? { ...seen, asked, answer } : seen));
+              },
+            );
+            end(searching.cancel);
+            const found = await searching.answer;
+            if (!found) return done({ cancelled: true });
+            answer = found;
+            if (!found.best) break;
+            const real = recheckArrangement(start, asked.problem, found.best, settings.down);
+            const asThought = round > 0 || Math.abs(real.marginMm - found.best.marginMm) < SAME_MM;
+            if (asThought && real.faults.length === 0) break;
+            asked = { ...asked, problem: correctedProblem(start, asked.problem, found.best, settings.down) };
+          }
         } else {
           const sigmaMm = largestSigmaMm(start, settings.down);
           const searching = solve({ task: 'surely', ...task, sigmaMm, probability });

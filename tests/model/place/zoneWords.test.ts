@@ -58,10 +58,10 @@ describe('where an item may sit', () => {
 });
 
 describe('letting go', () => {
-  test('a limit gives way by as much as is asked, to a tenth upward, and only that one', () => {
+  test('a limit gives way by as much as is asked, to the millimetre upward, and only that one', () => {
     const lift = { id: 'aft limit', name: 'aft limit', what: 'limit', limits: ['aft'] } as const;
     const { targetBand } = relaxed(redshank(560), { lifts: [lift], breachMm: 6.42 });
-    expect(targetBand).toEqual({ by: 'station', forwardMm: 540, aftMm: 566.5 });
+    expect(targetBand).toEqual({ by: 'station', forwardMm: 540, aftMm: 567 });
   });
 
   test('a lock is opened', () => {
