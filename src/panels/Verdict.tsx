@@ -50,7 +50,8 @@ export function Verdict() {
   const settled = useSettled(`${headline} ${detail}`);
   return (
     <div className="verdict" data-testid="verdict">
-      <div className="verdict-words" data-tone={tone}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a long verdict on a narrow screen is scrolled with the arrow keys */}
+      <section className="verdict-words" data-tone={tone} aria-label="Verdict" tabIndex={0}>
         <span className="verdict-sign" role="img" aria-label={signs[tone].word}>
           <Icon name={signs[tone].icon} />
         </span>
@@ -60,7 +61,7 @@ export function Verdict() {
         <p className="unseen" aria-live="polite">
           {settled}
         </p>
-      </div>
+      </section>
       <dl className="verdict-figures">
         <FigureOf name="ready to fly" sum="mass" read={({ balance }) => say.mass(balance.get().massG)} />
         <FigureOf
