@@ -31,6 +31,7 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
+          setupFiles: 'tests/setup.ts',
           sequence: { groupOrder: 0 },
         },
       },

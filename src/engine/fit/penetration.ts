@@ -31,7 +31,6 @@ const mostPoints = 1024;
  * G. van den Bergen, Proximity queries and penetration depth computation, Game Developers Conference 2001.
  */
 export function penetration(a: Convex, b: Convex, yesOrNo = false): WayOut | null {
-  const points: Vec3[] = [];
   const scratch = new Float64Array(6);
   const reach = a.radiusMm + b.radiusMm;
   let best: WayOut = { direction: [1, 0, 0], depthMm: Number.POSITIVE_INFINITY };
@@ -47,20 +46,25 @@ export function penetration(a: Convex, b: Convex, yesOrNo = false): WayOut | nul
     if (depthMm < best.depthMm) best = { direction: [-n[0], -n[1], -n[2]], depthMm };
     return point;
   };
-  points.push(...firstTetrahedron(furthest));
-  if (points.length < 4) return best.depthMm > 0 ? best : null;
-  let faces = tetrahedronFaces(points);
-  for (let step = 0; step < mostSteps && best.depthMm > 0; step += 1) {
-    let nearest = faces[0];
-    for (const face of faces) if (nearest && face.offsetMm < nearest.offsetMm) nearest = face;
-    if (yesOrNo && nearest && nearest.offsetMm > sureMm) break;
-    if (!nearest || best.depthMm - nearest.offsetMm <= share * best.depthMm + floorMm) break;
-    const point = furthest(nearest.outward);
-    if (dot(point, nearest.outward) - nearest.offsetMm <= floorMm) break;
-    const grown = growTo(faces, points, point, nearest);
-    if (!grown) break;
-    faces = grown;
-  }
+  const fill = (seeds: readonly Vec3[]): boolean => {
+    const points = firstTetrahedron(furthest, seeds);
+    if (points.length < 4) return true;
+    let faces = tetrahedronFaces(points);
+    for (let step = 0; step < mostSteps && best.depthMm > 0; step += 1) {
+      let nearest = faces[0];
+      for (const face of faces) if (nearest && face.offsetMm < nearest.offsetMm) nearest = face;
+      if (yesOrNo && nearest && nearest.offsetMm > sureMm) return true;
+      if (!nearest || best.depthMm - nearest.offsetMm <= share * best.depthMm + floorMm) return true;
+      const point = furthest(nearest.outward);
+      if (dot(point, nearest.outward) - nearest.offsetMm <= floorMm) return true;
+      const grown = growTo(faces, points, point, nearest);
+      if (!grown) return false;
+      faces = grown;
+    }
+    return best.depthMm <= 0;
+  };
+  // Solids that lie symmetrically can leave the polyhedron no sound outline; begun askew it has one.
+  if (!fill(axes)) fill(askew);
   return best.depthMm > 0 ? best : null;
 }
 
@@ -73,9 +77,20 @@ const axes: readonly Vec3[] = [
   [0, 0, -1],
 ];
 
+/** Four directions at angles that no drawing has. */
+const askew: readonly Vec3[] = (
+  [
+    [0.7412, 0.5931, -0.3142],
+    [-0.6411, 0.7586, 0.1161],
+  ] as const
+).flatMap((n) => {
+  const u = normalise(n) as Vec3;
+  return [u, [-u[0], -u[1], -u[2]] as Vec3];
+});
+
 /** Four points of a solid that span a volume; fewer when it has none. */
-function firstTetrahedron(furthest: (n: Vec3) => Vec3): Vec3[] {
-  const seeds = axes.map(furthest);
+function firstTetrahedron(furthest: (n: Vec3) => Vec3, directions: readonly Vec3[]): Vec3[] {
+  const seeds = directions.map(furthest);
   const first = seeds[0]!;
   const second = mostBy(seeds, (p) => dot(sub(p, first), sub(p, first)));
   const line = normalise(sub(second, first));

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../geometry/types';
-import { addScaled, scale, sub } from '../geometry/vec3';
+import { addScaled, normalise, scale, sub } from '../geometry/vec3';
 import type { Convex } from './convex';
 import { penetration } from './penetration';
 import { coreDistance, coreSeparation } from './separation';
@@ -80,10 +80,12 @@ function convexOverlap(p: Convex, q: Convex, yesOrNo = false): ShapeOverlap | nu
   const apart = coreDistance(p, q, radii);
   if (apart > radii) return null;
   if (apart > 0) {
-    const depthMm = radii - apart;
+    // The distance that let them pass for overlapping may be a bound; the depth needs the thing itself.
+    const { distanceMm, onA, onB } = coreSeparation(p, q);
+    const depthMm = radii - distanceMm;
     if (depthMm <= touchMm) return null;
-    const { onA, onB } = coreSeparation(p, q);
-    return { depthMm, clearByMm: scale(sub(onA, onB), depthMm / apart) };
+    const way = normalise(sub(onA, onB));
+    if (way) return { depthMm, clearByMm: scale(way, depthMm) };
   }
   const out = penetration(p, q, yesOrNo);
   if (!out || out.depthMm <= touchMm) return null;
