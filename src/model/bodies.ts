@@ -37,7 +37,12 @@ const byPart = new WeakMap<Part, Body>();
 const byTank = new WeakMap<TankItem, Body>();
 const byLead = new WeakMap<
   Lead,
-  { readonly ends: readonly (Item | undefined)[]; readonly body: Body | null }
+  {
+    readonly ends: readonly (Item | undefined)[];
+    /** That it runs along, or null. */
+    readonly wall: Aircraft['structure'] | null;
+    readonly body: Body | null;
+  }
 >();
 /** By the whole body that was cut. */
 const cutBodies = new WeakMap<Body, { readonly cuts: readonly CutOut[]; readonly body: Body }>();
@@ -92,11 +97,13 @@ export const cutElementBodies = (aircraft: Aircraft, element: StructurePiece): r
 const sameCut = (a: CutOut, b: CutOut): boolean =>
   a.removed === b.removed && a.massRemovedG === b.massRemovedG;
 
-/** A lead as thin rods along its way; null when an end is not aboard. The same body while its ends stand still. */
+/** A lead as thin rods along its way; null when an end is not aboard. The same body while its ends and its wall stand still. */
 export function leadBody(aircraft: Aircraft, lead: Lead): Body | null {
   const ends = [itemById(aircraft, lead.from), itemById(aircraft, lead.to)];
   const known = byLead.get(lead);
-  if (known && known.ends[0] === ends[0] && known.ends[1] === ends[1]) return known.body;
+  const wall = lead.route === 'wall' ? aircraft.structure : null;
+  if (known && known.ends[0] === ends[0] && known.ends[1] === ends[1] && known.wall === wall)
+    return known.body;
   const state = leadState(aircraft, lead);
   const { id, name } = lead;
   const body: Body | null = state && {
@@ -108,7 +115,7 @@ export function leadBody(aircraft: Aircraft, lead: Lead): Body | null {
     side: 'centre',
     mass: leadMass(state),
   };
-  byLead.set(lead, { ends, body });
+  byLead.set(lead, { ends, wall, body });
   return body;
 }
 

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import {
   about,
   angleDeg,
+  choice,
   direction,
   flag,
   id,
@@ -56,7 +57,7 @@ export const keepApartRule = record(
   'things that must be kept apart',
 );
 
-/** A lead from part to part. Without waypoints it runs straight. */
+/** A lead from part to part. Without waypoints it runs straight, or along the hull's wall. */
 export const lead = record(
   {
     id,
@@ -73,6 +74,10 @@ export const lead = record(
     ),
     lengthMm: about(v.optional(sizeMm), 'the length owned, mm; made to measure when left out'),
     massGPerM: about(massG, 'g/m'),
+    route: about(
+      v.optional(choice(['straight', 'wall'])),
+      'how it runs: straight when left out; by the wall, each end goes square to the hull’s inner face and the lead follows it, or runs straight by the waypoints from one foot to the other',
+    ),
     waypointsMm: list(pointMm),
   },
   'a lead from part to part',

@@ -24,15 +24,15 @@ const change =
     leads: changedAt(aircraft.leads, at, fields),
   });
 
-/** A lead without a length of its own is made to measure. */
-const toMeasure =
-  (at: number) =>
+/** Leaves a figure out: a lead without a length is made to measure, without a route it runs straight. */
+const without =
+  (at: number, key: 'lengthMm' | 'route') =>
   (aircraft: Aircraft): Aircraft => ({
     ...aircraft,
     leads: (aircraft.leads ?? []).map((lead, index) => {
       if (index !== at) return lead;
-      const { lengthMm: _, ...cut } = lead;
-      return cut;
+      const { [key]: _, ...rest } = lead;
+      return rest;
     }),
   });
 
@@ -46,8 +46,14 @@ export function LeadFields({ at, named = true }: { readonly at: number; readonly
   const told = useBenchValue(({ document }) => {
     const lead = document.current().leads?.[at];
     const state = lead && leadState(document.current(), lead);
-    return state ? `${say.length(state.neededMm)} needed; ${slackWords(state, say)}.` : '';
+    if (!state) return '';
+    const reach = `${say.length(state.neededMm)} needed; ${slackWords(state, say)}.`;
+    return state.strays ? `${reach} ${state.strays}` : reach;
   });
+  const routes = [
+    { value: 'straight', label: 'straight' },
+    { value: 'wall', label: 'along the hull’s wall' },
+  ];
   const ends = [
     { key: 'from', label: 'From' },
     { key: 'to', label: 'To' },
@@ -72,11 +78,18 @@ export function LeadFields({ at, named = true }: { readonly at: number; readonly
           write={(now, value) => change(at, { [key]: value })(now)}
         />
       ))}
+      <Choice
+        label="Runs"
+        step={step}
+        options={routes}
+        read={({ leads }) => leads?.[at]?.route ?? 'straight'}
+        write={(now, route) => (route === 'wall' ? change(at, { route })(now) : without(at, 'route')(now))}
+      />
       <Measure
         label="Length owned"
         quantity="length"
         step={step}
-        empty={{ means: 'made to measure', write: toMeasure(at) }}
+        empty={{ means: 'made to measure', write: without(at, 'lengthMm') }}
         read={({ leads }) => leads?.[at]?.lengthMm ?? null}
         write={(now, lengthMm) => change(at, { lengthMm })(now)}
       />
