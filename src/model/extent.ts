@@ -115,3 +115,12 @@ export function aircraftExtent(aircraft: Aircraft): Extent {
   const all = [...(airframe ? [airframe] : []), ...[...aircraft.parts, ...aircraft.tanks].map(itemExtent)];
   return all.length > 0 ? all.reduce(union) : EMPTY_BENCH;
 }
+
+/** What a dragged item may catch on: other parts, tanks, and formers. */
+export function neighboursOf(aircraft: Aircraft, itemId: string): Extent[] {
+  const items = [...aircraft.parts, ...aircraft.tanks].filter(({ id }) => id !== itemId).map(itemExtent);
+  const formers = pieces(aircraft)
+    .filter(({ kind }) => kind === 'block')
+    .map(pieceExtent);
+  return [...items, ...formers];
+}

@@ -1,11 +1,8 @@
 import { type Camera, Vector3 } from 'three';
 import type { Vec3 } from '../engine/geometry/types';
 import { dragStep, type Grip, regrip } from '../interaction/dragStep';
-import type { Extent } from '../interaction/snap';
 import { itemById } from '../model/edit';
-import { extentOf, itemExtent, orientedBox } from '../model/extent';
-import { pieces } from '../model/pieces';
-import type { Aircraft } from '../model/types';
+import { itemExtent, neighboursOf } from '../model/extent';
 import type { Bench } from '../store/bench';
 import { toWorld } from './frame';
 import { mmPerPixel } from './mmPerPixel';
@@ -26,15 +23,6 @@ export interface StageDrag {
     keys: { readonly upright: boolean; readonly free: boolean },
   ): string | null;
   end(how: 'setDown' | 'cancel'): void;
-}
-
-/** What a dragged item may catch on: other parts, tanks, and formers. */
-function neighboursOf(aircraft: Aircraft, itemId: string): Extent[] {
-  const items = [...aircraft.parts, ...aircraft.tanks].filter(({ id }) => id !== itemId).map(itemExtent);
-  const formers = pieces(aircraft)
-    .filter(({ kind, mirrored }) => kind === 'block' && !mirrored)
-    .map(({ pose, shape }) => extentOf(orientedBox({ ...pose, shape })));
-  return [...items, ...formers];
 }
 
 const shift = (p: Vec3, by: Vec3, sign: number): Vec3 => [

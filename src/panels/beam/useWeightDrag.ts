@@ -1,9 +1,8 @@
 import { type PointerEvent, useEffect, useRef } from 'react';
 import type { Vec3 } from '../../engine/geometry/types';
 import { type Extent, snapPlace } from '../../interaction/snap';
-import { type Item, itemById } from '../../model/edit';
-import { itemExtent } from '../../model/extent';
-import type { Aircraft } from '../../model/types';
+import { itemById } from '../../model/edit';
+import { itemExtent, neighboursOf } from '../../model/extent';
 import type { Bench } from '../../store/bench';
 import { useBench } from '../../store/react';
 import type { Line } from './lines';
@@ -21,9 +20,6 @@ interface Held {
   readonly neighbours: readonly Extent[];
   moving: boolean;
 }
-
-const neighboursOf = (aircraft: Aircraft, item: Item): Extent[] =>
-  [...aircraft.parts, ...aircraft.tanks].filter(({ id }) => id !== item.id).map(itemExtent);
 
 function moveHeld(bench: Bench, line: Line, held: Held, byPx: number, free: boolean): void {
   const { mmPerPx } = line.pick(bench.axis.getState());
@@ -92,7 +88,7 @@ export function useWeightDrag(line: Line, find: (event: PointerEvent<SVGSVGEleme
         startPx: event.clientX,
         fromMm: item.positionMm,
         extent: itemExtent({ ...item, positionMm: [0, 0, 0] }),
-        neighbours: neighboursOf(bench.document.current(), item),
+        neighbours: neighboursOf(bench.document.current(), item.id),
         moving: false,
       };
     },
