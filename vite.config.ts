@@ -19,6 +19,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     // The first load as a whole is held by src/commands/size.mjs.
     chunkSizeWarningLimit: 2000,
+    rolldownOptions: { checks: { pluginTimings: false } },
   },
   test: {
     root: projectRoot,
