@@ -145,6 +145,11 @@ export default async function rows(): Promise<BenchRow[]> {
     tilt += 0.0137;
     return liquidInShape(drum, full * 0.37, [Math.sin(tilt) * 0.3, Math.cos(tilt) * 0.2, -1]).surfaceOffsetMm;
   };
+  const ourBurnState = () => {
+    // A new volume for every call at one attitude, as a burn asks for them.
+    tilt += 0.0137;
+    return liquidInShape(drum, full * (0.5 + 0.4 * Math.sin(tilt)), LEVEL).surfaceOffsetMm;
+  };
   const theirTilted = () => {
     tilt += 0.0137;
     return theirState(0.41, tilt);
@@ -172,6 +177,12 @@ export default async function rows(): Promise<BenchRow[]> {
       batches: 9,
     }),
     againstLimit('one drag frame, a part, against the aim of 0.5 ms', dragPart, 0.5),
+    compare({
+      name: `liquid state of a ${SIDES}-sided tank along the burn: surface found, volume, centroid, inertia`,
+      against: 'manifold-3d trimByPlane (surface given, volume only)',
+      ours: ourBurnState,
+      theirs: theirTilted,
+    }),
     compare({
       name: `liquid state of a ${SIDES}-sided tank at a new attitude: surface found, volume, centroid, inertia`,
       against: 'manifold-3d trimByPlane (surface given, volume only)',

@@ -1,7 +1,7 @@
 import type { TiltedVessel } from './vessel';
 
 /** Newton meets the volume to this fraction of what is asked for, well inside what a caller may rely on (1e-9). */
-const RELATIVE_TOLERANCE = 1e-13;
+const RELATIVE_TOLERANCE = 1e-11;
 const MOST_STEPS = 80;
 
 /**
