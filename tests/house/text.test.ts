@@ -16,7 +16,8 @@ test('no file names a folder of somebody’s machine', () => {
   expect(found).toEqual([]);
   const folder = ['', 'work', 'main'].join('/');
   expect(machinePaths('a.ts', `\nread('${folder}');`)).toEqual([`a.ts:2: read('${folder}');`]);
-  expect(machinePaths('a.ts', "import '../../work/a'; const m = g/work/2;")).toEqual([]);
+  const noFolder = ["import '..", '..', 'work', "a'; const m = g", 'work', '2;'].join('/');
+  expect(machinePaths('a.ts', noFolder)).toEqual([]);
 });
 
 test('no source holds a foreign web address outside comments', () => {
