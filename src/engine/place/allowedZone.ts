@@ -129,10 +129,12 @@ function zoneAxis(input: ZoneInput, axis: 0 | 1, lowMm: number, highMm: number):
     if (perMm < 0) toMm = Math.min(toMm, atZeroMm / -perMm);
     else if (atZeroMm < -1e-9) toMm = Number.NEGATIVE_INFINITY;
   }
+  // A limit broken in a case without the thing sends its end off to infinity, and no place is left there.
+  const some = fromMm <= toMm && fromMm < Number.POSITIVE_INFINITY && toMm > Number.NEGATIVE_INFINITY;
   const bestMm = crossing(lines.lower, lines.upper);
   const [lower, upper] = [lowest(lines.lower, bestMm ?? 0), lowest(lines.upper, bestMm ?? 0)];
   return {
-    allowed: fromMm <= toMm ? { fromMm, toMm } : null,
+    allowed: some ? { fromMm, toMm } : null,
     bestMm,
     bestMarginMm: Math.min(lower.marginMm, upper.marginMm),
     lowerCase: lower.case,
