@@ -2,6 +2,8 @@ import type { TiltedVessel } from './vessel';
 
 /** Newton meets the volume to this fraction of what is asked for, well inside what a caller may rely on (1e-9). */
 const RELATIVE_TOLERANCE = 1e-11;
+/** And the level to this share of the vessel's depth, which is the closer of the two where the surface is small. */
+const LEVEL_TOLERANCE = 1e-11;
 const MOST_STEPS = 80;
 
 /**
@@ -34,8 +36,9 @@ export function surfaceLevel(
       best = s;
       bestError = Math.abs(error);
     }
+    const tolerance = Math.min(RELATIVE_TOLERANCE * volumeMm3, LEVEL_TOLERANCE * depth * wet.surfaceAreaMm2);
     // The second term is what the last digit of the offset is worth.
-    if (bestError <= RELATIVE_TOLERANCE * volumeMm3 + grain * wet.surfaceAreaMm2) break;
+    if (bestError <= tolerance + grain * wet.surfaceAreaMm2) break;
     if (error < 0) low = s;
     else high = s;
     const slope = (s * wet.surfaceAreaMm2) / volume;
