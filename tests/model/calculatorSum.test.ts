@@ -60,6 +60,9 @@ describe('whoever adds up the printed figures gets the printed answer', () => {
         expect(mass).toBeCloseTo(sum.mass, 6);
         expect(moment).toBeCloseTo(sum.moment, 3);
         const shown = (working.cgMm ?? 0) / units.mmPerArm;
+        // A figure that lies on the edge between two roundings may read either way.
+        const lasts = shown * 10 ** units.armPlaces;
+        fc.pre(Math.abs(lasts - Math.floor(lasts) - 0.5) > 1e-4);
         // Half of the last decimal shown, and a rounding of its own.
         expect(Math.abs(moment / mass - shown)).toBeLessThan(10 ** -units.armPlaces * 1.001);
         // Adding 0 takes the sign off a −0.
