@@ -68,7 +68,8 @@ export function itemExtent(item: Item): Extent {
   return extent;
 }
 
-function pieceExtent(piece: Piece): Extent {
+/** The extent of a solid of the airframe where it stands; worked out once for each. */
+export function pieceExtent(piece: Piece): Extent {
   let extent = ofPiece.get(piece);
   if (!extent) {
     const posed = extentOf(orientedBox({ ...piece.pose, shape: piece.shape }));

@@ -3,7 +3,7 @@ import { type RefObject, useMemo } from 'react';
 import { Vector3 } from 'three';
 import { type LabelAsk, labelPlaces } from '../interaction/labelPlaces';
 import { type Item, itemById } from '../model/edit';
-import { type Extent, itemExtent } from '../model/extent';
+import { itemExtent } from '../model/extent';
 import type { Aircraft } from '../model/types';
 import { useBench } from '../store/react';
 import { toWorld } from './frame';
@@ -12,16 +12,6 @@ import type { StabilityElements } from './StabilityOverlay';
 
 /** How many of the heaviest things are named in the free view. */
 const HEAVIEST = 6;
-
-const extents = new WeakMap<Item, Extent>();
-const extentOf = (item: Item): Extent => {
-  let extent = extents.get(item);
-  if (!extent) {
-    extent = itemExtent(item);
-    extents.set(item, extent);
-  }
-  return extent;
-};
 
 interface LabelPlacerProps {
   readonly elements: RefObject<LabelElements>;
@@ -45,7 +35,7 @@ export function LabelPlacer({ elements, marks }: LabelPlacerProps) {
       const element = elements.current.get(item.id);
       if (!element) continue;
       if (!element.dataset.width) element.dataset.width = String(element.offsetWidth);
-      const { minMm, maxMm } = extentOf(item);
+      const { minMm, maxMm } = itemExtent(item);
       const across = [(minMm[0] + maxMm[0]) / 2, (minMm[1] + maxMm[1]) / 2] as const;
       toWorld([...across, minMm[2]], point);
       const [, bottomPx] = toPx();

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../engine/geometry/types';
-import { aircraftExtent, type Extent, extentOf, itemExtent, orientedBox } from '../model/extent';
-import { type Piece, pieces } from '../model/pieces';
+import { aircraftExtent, type Extent, itemExtent, pieceExtent } from '../model/extent';
+import { pieces } from '../model/pieces';
 import type { Aircraft } from '../model/types';
 import { useCommitted } from '../store/react';
 
@@ -30,12 +30,6 @@ export function cornersOnce(aircraft: Aircraft): readonly Vec3[] {
     corners.set(aircraft, all);
   }
   return all;
-}
-
-function pieceExtent({ pose, shape, mirrored }: Piece): Extent {
-  const { minMm, maxMm } = extentOf(orientedBox({ ...pose, shape }));
-  if (!mirrored) return { minMm, maxMm };
-  return { minMm: [minMm[0], -maxMm[1], minMm[2]], maxMm: [maxMm[0], -minMm[1], maxMm[2]] };
 }
 
 const cornersOf = ({ minMm, maxMm }: Extent): Vec3[] =>
