@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { type Balance, balanceAt, LEVEL } from '../model/balance';
-import { estimateStability } from '../model/estimateStability';
-import { parseAircraft } from '../model/read';
-import { type StabilityAnswer, stabilityInput } from '../model/stability';
-import type { Aircraft, ReferencePoint } from '../model/types';
+import { type Balance, balanceAt, LEVEL } from '../model/balance/balance';
+import type { Aircraft, ReferencePoint } from '../model/document/types';
+import { parseAircraft } from '../model/reading/read';
+import { estimateStability } from '../model/stability/estimateStability';
+import { type StabilityAnswer, stabilityInput } from '../model/stability/stability';
 import type { UnitSystem } from '../model/units';
 import { balanceJson } from './balanceJson';
 import { balanceTable } from './balanceTable';

@@ -1,7 +1,7 @@
-import type { Balance } from '../model/balance';
-import { bareAirframeDifference } from '../model/bodies';
-import type { Aircraft } from '../model/types';
-import { verdict } from '../model/verdict';
+import { bareAirframeDifference } from '../model/airframe/bodies';
+import type { Balance } from '../model/balance/balance';
+import type { Aircraft } from '../model/document/types';
+import { verdict } from '../model/words/verdict';
 import { balanceRows } from './balanceRows';
 import { sayIn } from './say';
 

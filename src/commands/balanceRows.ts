@@ -1,7 +1,7 @@
 import type { Vec3 } from '../engine/geometry/types';
-import type { Balance } from '../model/balance';
-import { manifestRows } from '../model/manifestRows';
-import type { Aircraft } from '../model/types';
+import type { Balance } from '../model/balance/balance';
+import type { Aircraft } from '../model/document/types';
+import { manifestRows } from '../model/words/manifestRows';
 
 /** One line of the sum. The lines' masses add up to the whole. */
 export interface BalanceRow {

@@ -1,10 +1,10 @@
 import type { Vec3 } from '../engine/geometry/types';
 import { stationToPctMac } from '../engine/wing/planform';
-import type { Balance } from '../model/balance';
-import { wingPlanform } from '../model/band';
-import type { Aircraft } from '../model/types';
+import type { Balance } from '../model/balance/balance';
+import type { Aircraft } from '../model/document/types';
+import { wingPlanform } from '../model/stability/band';
 import { formatInertia, formatLength, formatMass, formatMoment, formatNumber, ownUnit } from '../model/units';
-import { ballastG, verdict } from '../model/verdict';
+import { ballastG, verdict } from '../model/words/verdict';
 import { balanceRows } from './balanceRows';
 import { sayIn } from './say';
 import type { TableOptions } from './tableOptions';

@@ -1,5 +1,5 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
-import { aircraft, VERSION } from '../model/schema/aircraft';
+import { aircraft, VERSION } from '../model/document/schema/aircraft';
 
 /**
  * The JSON Schema (draft 2020-12) of the aircraft file, as text, made from the schema that reads the files.

@@ -1,6 +1,6 @@
-import type { ReferencePoint } from '../model/types';
+import type { ReferencePoint } from '../model/document/types';
 import { formatLength, formatMass, type UnitSystem } from '../model/units';
-import type { Say } from '../model/verdict';
+import type { Say } from '../model/words/verdict';
 
 /** Figures in the person's units, stations from their reference point (null: the datum). */
 export function sayIn(system: UnitSystem, from: ReferencePoint | null): Say {

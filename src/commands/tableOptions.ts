@@ -1,4 +1,4 @@
-import type { ReferencePoint } from '../model/types';
+import type { ReferencePoint } from '../model/document/types';
 import type { UnitSystem } from '../model/units';
 
 export interface TableOptions {

@@ -1,5 +1,5 @@
-import { type Balance, balanceAt, LEVEL } from '../model/balance';
-import type { Aircraft } from '../model/types';
+import { type Balance, balanceAt, LEVEL } from '../model/balance/balance';
+import type { Aircraft } from '../model/document/types';
 import { formatLength, formatNumber } from '../model/units';
 import type { TableOptions } from './tableOptions';
 

@@ -1,6 +1,6 @@
-import { type Fault, parseAircraft } from '../model/read';
-import type { Aircraft } from '../model/types';
-import { writeAircraft } from '../model/write';
+import type { Aircraft } from '../model/document/types';
+import { writeAircraft } from '../model/document/write';
+import { type Fault, parseAircraft } from '../model/reading/read';
 import type { TextStorage } from './storage';
 
 export type SaveResult = { readonly ok: true } | { readonly ok: false; readonly sentence: string };

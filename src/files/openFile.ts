@@ -1,4 +1,4 @@
-import { parseAircraft, type ReadResult } from '../model/read';
+import { parseAircraft, type ReadResult } from '../model/reading/read';
 import type { FileHandle, FilePickers } from './filePickers';
 import { FILE_TYPES } from './filePickers';
 

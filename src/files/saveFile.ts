@@ -1,5 +1,5 @@
-import type { Aircraft } from '../model/types';
-import { writeAircraft } from '../model/write';
+import type { Aircraft } from '../model/document/types';
+import { writeAircraft } from '../model/document/write';
 import { FILE_TYPES, type FileHandle, type FilePickers } from './filePickers';
 import { isCancelled } from './openFile';
 

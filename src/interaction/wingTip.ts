@@ -1,8 +1,8 @@
 import { cosDeg } from '../engine/geometry/angle';
 import { pointToAircraft } from '../engine/geometry/rotation';
 import type { Vec3 } from '../engine/geometry/types';
-import { surfacePose } from '../model/poses';
-import type { Surface } from '../model/types';
+import { surfacePose } from '../model/airframe/poses';
+import type { Surface } from '../model/document/types';
 
 /** The chord at a wing tip, by which it is dragged; aircraft frame, mm. */
 export interface TipChord {

@@ -1,9 +1,9 @@
 import './verdict.css';
-import { attitudeName, isLevel } from '../model/attitude';
-import type { Balance } from '../model/balance';
-import type { LoadEnvelope } from '../model/loadStates';
-import { type Verdict as Answer, ballastG, verdict } from '../model/verdict';
-import type { Figure } from '../model/workingSheet';
+import type { Balance } from '../model/balance/balance';
+import { attitudeName, isLevel } from '../model/loads/attitude';
+import type { LoadEnvelope } from '../model/loads/loadStates';
+import { type Verdict as Answer, ballastG, verdict } from '../model/words/verdict';
+import type { Figure } from '../model/words/workingSheet';
 import type { Bench } from '../store/bench';
 import { Icon, type IconName } from './icons';
 import { Live, useBenchValue } from './Live';

@@ -1,4 +1,4 @@
-import type { BodyRole } from '../model/bodies';
+import type { BodyRole } from '../model/airframe/bodies';
 import { roleLooks } from './roleLooks';
 
 /** Line drawings on a 16 × 16 field. */

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { UnitSystem } from '../model/units';
 import { formatLength, formatMass, formatMoment, formatShift } from '../model/units';
-import type { Say } from '../model/verdict';
+import type { Say } from '../model/words/verdict';
 import { useCommitted, useView } from '../store/react';
 
 /** Puts figures into words in the person's units, and stations as read from their reference point. */

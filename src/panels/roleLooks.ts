@@ -1,4 +1,4 @@
-import type { BodyRole } from '../model/bodies';
+import type { BodyRole } from '../model/airframe/bodies';
 
 /** How a role looks wherever it is drawn: a word, a colour, and an outline so that colour is not alone. */
 export interface RoleLook {

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useRef } from 'react';
 import { nudgeBy } from '../interaction/nudge';
-import { itemById, movedStructure, replaceStructure, structureById } from '../model/edit';
+import { itemById, movedStructure, replaceStructure, structureById } from '../model/document/edit';
 import type { Bench } from '../store/bench';
 import { useBench } from '../store/react';
 import { weightsAlong } from './beam/weights';

@@ -2,7 +2,7 @@ import { useThree } from '@react-three/fiber';
 import { useEffect } from 'react';
 import type { WebGLInfo } from 'three';
 import { useBench, useLive } from '../store/react';
-import { usePalette } from './palette';
+import { usePalette } from './materials/palette';
 
 declare global {
   interface HTMLCanvasElement {

@@ -1,29 +1,29 @@
 import { useThree } from '@react-three/fiber';
 import { lazy, type RefObject, Suspense, useEffect } from 'react';
 import { useBench, useLive } from '../store/react';
-import { Airframe } from './Airframe';
-import { BandSlab } from './BandSlab';
-import { Cameras } from './Cameras';
-import { Carried } from './Carried';
-import { CgHalo } from './CgHalo';
-import { CgMark } from './CgMark';
-import { ROOT_ROTATION } from './frame';
-import { Ghost } from './Ghost';
-import { attachGestures } from './gestures';
+import { Airframe } from './airframe/Airframe';
+import { Cameras } from './frame/Cameras';
+import { ROOT_ROTATION } from './frame/frame';
+import { attachGestures } from './gestures/gestures';
+import { TipGrips } from './gestures/TipGrips';
 import { Heartbeat } from './Heartbeat';
-import { InertiaBox } from './InertiaBox';
-import { LabelPlacer } from './LabelPlacer';
-import type { LabelElements } from './Labels';
-import { MacMark } from './MacMark';
-import { Mat } from './Mat';
-import { NeutralPointMark } from './NeutralPointMark';
-import { usePalette } from './palette';
-import { Selection } from './Selection';
-import type { StabilityElements } from './StabilityOverlay';
-import { TipGrips } from './TipGrips';
+import { Carried } from './items/Carried';
+import { Ghost } from './items/Ghost';
+import { Selection } from './items/Selection';
+import { BandSlab } from './marks/BandSlab';
+import { CgHalo } from './marks/CgHalo';
+import { CgMark } from './marks/CgMark';
+import { InertiaBox } from './marks/InertiaBox';
+import { LabelPlacer } from './marks/LabelPlacer';
+import type { LabelElements } from './marks/Labels';
+import { MacMark } from './marks/MacMark';
+import { NeutralPointMark } from './marks/NeutralPointMark';
+import type { StabilityElements } from './marks/StabilityOverlay';
+import { Mat } from './mat/Mat';
+import { usePalette } from './materials/palette';
 
 // The aircraft shows before what is said of its fit is fetched.
-const FitMarks = lazy(() => import('./FitMarks'));
+const FitMarks = lazy(() => import('./fit/FitMarks'));
 
 interface StageSceneProps {
   readonly box: RefObject<HTMLElement | null>;

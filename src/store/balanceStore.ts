@@ -1,4 +1,4 @@
-import { type Balance, balanceAt } from '../model/balance';
+import { type Balance, balanceAt } from '../model/balance/balance';
 import type { DocumentStore } from './documentStore';
 import type { StabilityStore } from './stabilityStore';
 import type { ViewStore } from './viewStore';

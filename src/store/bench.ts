@@ -1,4 +1,4 @@
-import type { Aircraft } from '../model/types';
+import type { Aircraft } from '../model/document/types';
 import { type AxisStore, createAxisStore } from './axisStore';
 import { type BalanceStore, createBalanceStore } from './balanceStore';
 import { createDocumentStore, type DocumentStore } from './documentStore';

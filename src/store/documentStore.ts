@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Aircraft } from '../model/types';
+import type { Aircraft } from '../model/document/types';
 
 interface Step {
   readonly label: string;

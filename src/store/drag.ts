@@ -1,6 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Vec3 } from '../engine/geometry/types';
-import { itemById, placeItem } from '../model/edit';
+import { itemById, placeItem } from '../model/document/edit';
 import type { DocumentStore } from './documentStore';
 
 export interface DragState {

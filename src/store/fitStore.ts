@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Aircraft } from '../model/document/types';
 import type { Entry } from '../model/fit/entryThroughAny';
 import type { FittingOrder } from '../model/fit/fittingOrder';
-import type { Aircraft } from '../model/types';
 
 /** Searches elsewhere: in a worker, or in a test by hand. A search that is overtaken by another gives null. */
 export interface FitSearch {

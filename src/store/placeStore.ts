@@ -1,8 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Vec3 } from '../engine/geometry/types';
+import type { Aircraft, Part } from '../model/document/types';
 import type { ItemZone } from '../model/place/itemZone';
 import type { PlaceSolver } from '../model/place/tasks';
-import type { Aircraft, Part } from '../model/types';
 import type { DocumentStore } from './documentStore';
 import type { Drag } from './drag';
 import type { ViewStore } from './viewStore';

@@ -1,6 +1,6 @@
 import { createContext, useContext, useEffect, useRef, useSyncExternalStore } from 'react';
-import type { Balance } from '../model/balance';
-import type { Aircraft } from '../model/types';
+import type { Balance } from '../model/balance/balance';
+import type { Aircraft } from '../model/document/types';
 import type { AxisState } from './axisStore';
 import type { Bench } from './bench';
 import type { FitState } from './fitStore';

@@ -1,6 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { replaceStructure, structureById } from '../model/edit';
-import type { StructurePiece } from '../model/types';
+import { replaceStructure, structureById } from '../model/document/edit';
+import type { StructurePiece } from '../model/document/types';
 import type { DocumentStore } from './documentStore';
 
 export interface ReshapeState {

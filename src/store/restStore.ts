@@ -1,10 +1,10 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Vec3 } from '../engine/geometry/types';
-import { type AttitudeTravel, attitudeTravel } from '../model/attitude';
-import { type Certainty, certaintyOf } from '../model/certainty';
-import type { LoadEnvelope } from '../model/loadStates';
-import { switchesOf } from '../model/loadSwitches';
-import type { Aircraft } from '../model/types';
+import { switchesOf } from '../model/airframe/loadSwitches';
+import { type Certainty, certaintyOf } from '../model/balance/certainty';
+import type { Aircraft } from '../model/document/types';
+import { type AttitudeTravel, attitudeTravel } from '../model/loads/attitude';
+import type { LoadEnvelope } from '../model/loads/loadStates';
 import type { BalanceStore } from './balanceStore';
 import type { DocumentStore } from './documentStore';
 import type { ViewStore } from './viewStore';

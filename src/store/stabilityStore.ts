@@ -5,7 +5,7 @@ import {
   type StabilityEstimate,
   type StabilityInput,
   stabilityInput,
-} from '../model/stability';
+} from '../model/stability/stability';
 import type { DocumentStore } from './documentStore';
 
 export interface StabilityState {

@@ -1,8 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Vec3 } from '../engine/geometry/types';
-import { type BenchAttitude, downOf, LEVEL_ATTITUDE } from '../model/attitude';
-import { LEVEL } from '../model/balance';
-import { AT_START, type Positions } from '../model/loadSwitches';
+import { AT_START, type Positions } from '../model/airframe/loadSwitches';
+import { LEVEL } from '../model/balance/balance';
+import { type BenchAttitude, downOf, LEVEL_ATTITUDE } from '../model/loads/attitude';
 import type { UnitSystem } from '../model/units';
 
 export type View = 'free' | 'side' | 'top' | 'front';

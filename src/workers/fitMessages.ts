@@ -1,6 +1,6 @@
+import type { Aircraft } from '../model/document/types';
 import type { Entry } from '../model/fit/entryThroughAny';
 import type { FittingOrder } from '../model/fit/fittingOrder';
-import type { Aircraft } from '../model/types';
 
 export type FitTask =
   | { readonly task: 'entry'; readonly aircraft: Aircraft; readonly itemId: string }

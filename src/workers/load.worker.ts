@@ -1,4 +1,4 @@
-import { loadEnvelopeOf } from '../model/loadStates';
+import { loadEnvelopeOf } from '../model/loads/loadStates';
 import type { LoadAsk, LoadReply } from './loadMessages';
 
 addEventListener('message', ({ data: { id, aircraft, down } }: MessageEvent<LoadAsk>) => {

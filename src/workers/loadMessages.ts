@@ -1,6 +1,6 @@
 import type { Vec3 } from '../engine/geometry/types';
-import type { LoadEnvelope } from '../model/loadStates';
-import type { Aircraft } from '../model/types';
+import type { Aircraft } from '../model/document/types';
+import type { LoadEnvelope } from '../model/loads/loadStates';
 
 /** To the worker. */
 export interface LoadAsk {

@@ -1,4 +1,4 @@
-import { estimateStability } from '../model/estimateStability';
+import { estimateStability } from '../model/stability/estimateStability';
 import type { StabilityAsk, StabilityReply } from './stabilityMessages';
 
 addEventListener('message', ({ data: { id, input, detail } }: MessageEvent<StabilityAsk>) => {

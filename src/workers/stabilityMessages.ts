@@ -1,4 +1,4 @@
-import type { StabilityAnswer, StabilityDetail, StabilityInput } from '../model/stability';
+import type { StabilityAnswer, StabilityDetail, StabilityInput } from '../model/stability/stability';
 
 /** To the worker. */
 export interface StabilityAsk {

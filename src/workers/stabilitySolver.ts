@@ -1,4 +1,4 @@
-import type { StabilityAnswer, StabilityDetail, StabilityInput } from '../model/stability';
+import type { StabilityAnswer, StabilityDetail, StabilityInput } from '../model/stability/stability';
 import type { StabilityAsk, StabilityReply } from './stabilityMessages';
 
 /** The part of a Worker that is needed. */

@@ -4,10 +4,10 @@ import manifoldModule from 'manifold-3d';
 import { liquidInShape } from '../../src/engine/liquid/liquidInShape';
 import { massSum } from '../../src/engine/mass/massProperties';
 import type { PrismShape } from '../../src/engine/mass/shapes';
-import { balanceAt, LEVEL } from '../../src/model/balance';
-import { bodies } from '../../src/model/bodies';
-import { placeItem } from '../../src/model/edit';
-import type { Aircraft } from '../../src/model/types';
+import { bodies } from '../../src/model/airframe/bodies';
+import { balanceAt, LEVEL } from '../../src/model/balance/balance';
+import { placeItem } from '../../src/model/document/edit';
+import type { Aircraft } from '../../src/model/document/types';
 import { againstLimit, type BenchRow, compare } from './measure';
 
 /** Repeatable figures from 0 to 1 (mulberry32, a public-domain generator). */

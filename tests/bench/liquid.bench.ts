@@ -5,10 +5,10 @@ import { meshProperties } from '../../src/engine/mass/mesh';
 import type { CylinderShape, PrismShape, Shape } from '../../src/engine/mass/shapes';
 import type { Mesh } from '../../src/engine/mass/types';
 import { volumeProperties } from '../../src/engine/mass/volumeProperties';
-import { balanceAt, LEVEL } from '../../src/model/balance';
-import { blankAircraft } from '../../src/model/blank';
-import { placeItem } from '../../src/model/edit';
-import type { Aircraft, Part } from '../../src/model/types';
+import { balanceAt, LEVEL } from '../../src/model/balance/balance';
+import { blankAircraft } from '../../src/model/document/blank';
+import { placeItem } from '../../src/model/document/edit';
+import type { Aircraft, Part } from '../../src/model/document/types';
 import { againstLimit, type BenchRow, compare, medianMs } from './measure';
 
 const LENGTH_MM = 240;

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { Aircraft } from '../../src/model/types';
+import type { Aircraft } from '../../src/model/document/types';
 import { axe, type Bench, expectClean, look, openBench, screenshot, settled } from './harness';
 
 let bench: Bench;

@@ -1,5 +1,5 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import type { Aircraft } from '../../src/model/types';
+import type { Aircraft } from '../../src/model/document/types';
 import {
   type Bench,
   drag,

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { inProject } from '../../src/commands/paths.mjs';
-import { parseAircraft } from '../../src/model/read';
+import { parseAircraft } from '../../src/model/reading/read';
 import { type Bench, expectClean, look, openBench } from './harness';
 
 let bench: Bench;

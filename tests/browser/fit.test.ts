@@ -1,7 +1,7 @@
 import { text as textOf } from 'node:stream/consumers';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { Aircraft } from '../../src/model/document/types';
 import { clearances } from '../../src/model/fit/clearances';
-import type { Aircraft } from '../../src/model/types';
 import {
   axe,
   type Bench,

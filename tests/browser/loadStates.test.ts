@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { downFromAttitude } from '../../src/engine/liquid/attitude';
-import { balanceAt } from '../../src/model/balance';
-import type { Aircraft } from '../../src/model/types';
+import { balanceAt } from '../../src/model/balance/balance';
+import type { Aircraft } from '../../src/model/document/types';
 import { axe, type Bench, expectClean, look, openBench, settled, showView } from './harness';
 
 /** One page for the whole file: the tests follow each other as a person would go on. */

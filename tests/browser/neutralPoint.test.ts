@@ -1,6 +1,6 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { tipChords } from '../../src/interaction/wingTip';
-import type { Aircraft } from '../../src/model/types';
+import type { Aircraft } from '../../src/model/document/types';
 import { axe, type Bench, drag, expectClean, onPage, openBench, settled, showView } from './harness';
 
 // One page for all, put back to the same aircraft before each test: opening it is most of the time.

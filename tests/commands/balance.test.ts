@@ -6,8 +6,8 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { balanceCommand } from '../../src/commands/balanceCommand';
 import type { Vec3 } from '../../src/engine/geometry/types';
-import type { Aircraft } from '../../src/model/types';
-import { writeAircraft } from '../../src/model/write';
+import type { Aircraft } from '../../src/model/document/types';
+import { writeAircraft } from '../../src/model/document/write';
 import { aircraftOf, boxPart, dunlinText } from '../model/aircraft';
 
 const folder = mkdtempSync(join(tmpdir(), 'balance-'));

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { balanceCommand } from '../../src/commands/balanceCommand';
-import { writeAircraft } from '../../src/model/write';
+import { writeAircraft } from '../../src/model/document/write';
 import { aircraftOf, boxPart } from '../model/aircraft';
 
 const demo = fileURLToPath(new URL('../../demo-data/whimbrel.json', import.meta.url));

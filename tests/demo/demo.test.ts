@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { bandStations } from '../../src/model/band';
-import { writeAircraft } from '../../src/model/write';
+import { writeAircraft } from '../../src/model/document/write';
+import { bandStations } from '../../src/model/stability/band';
 import {
   balanced,
   cgOf,

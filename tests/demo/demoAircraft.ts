@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { type Balance, balanceAt, LEVEL } from '../../src/model/balance';
-import { parseAircraft } from '../../src/model/read';
-import type { Aircraft, Part, Surface } from '../../src/model/types';
+import { type Balance, balanceAt, LEVEL } from '../../src/model/balance/balance';
+import type { Aircraft, Part, Surface } from '../../src/model/document/types';
+import { parseAircraft } from '../../src/model/reading/read';
 
 export const NAMES = ['sandmartin', 'fieldfare', 'whimbrel', 'corncrake'] as const;
 export type DemoName = (typeof NAMES)[number];

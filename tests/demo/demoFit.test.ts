@@ -4,10 +4,10 @@ import { pointToAircraft } from '../../src/engine/geometry/rotation';
 import type { Pose, Vec3 } from '../../src/engine/geometry/types';
 import type { Shape } from '../../src/engine/mass/shapes';
 import { tessellate } from '../../src/engine/mass/tessellate';
-import { clashesOf } from '../../src/model/clash';
-import { pieces } from '../../src/model/pieces';
-import { poseOf } from '../../src/model/poses';
-import type { Aircraft } from '../../src/model/types';
+import { pieces } from '../../src/model/airframe/pieces';
+import { poseOf } from '../../src/model/airframe/poses';
+import type { Aircraft } from '../../src/model/document/types';
+import { clashesOf } from '../../src/model/fit/clash';
 import { type DemoName, demo, NAMES } from './demoAircraft';
 
 let wasm: Awaited<ReturnType<typeof createManifold>>;

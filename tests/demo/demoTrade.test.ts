@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { volumeProperties } from '../../src/engine/mass/volumeProperties';
 import { planform } from '../../src/engine/wing/planform';
-import { estimateStability } from '../../src/model/estimateStability';
-import { liftingSurface } from '../../src/model/liftingSurfaces';
-import { stabilityInput } from '../../src/model/stability';
-import type { Fuel } from '../../src/model/types';
+import type { Fuel } from '../../src/model/document/types';
+import { estimateStability } from '../../src/model/stability/estimateStability';
+import { liftingSurface } from '../../src/model/stability/liftingSurfaces';
+import { stabilityInput } from '../../src/model/stability/stability';
 import { balanced, type DemoName, demo, NAMES, partOf, surfaceOf } from './demoAircraft';
 
 const DEG = Math.PI / 180;

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { createAutosave } from '../../src/files/autosave';
-import { blankAircraft } from '../../src/model/blank';
-import type { Aircraft } from '../../src/model/types';
-import { writeAircraft } from '../../src/model/write';
+import { blankAircraft } from '../../src/model/document/blank';
+import type { Aircraft } from '../../src/model/document/types';
+import { writeAircraft } from '../../src/model/document/write';
 import { mapStorage } from './mapStorage';
 
 const named = (name: string): Aircraft => ({ ...blankAircraft(), name });

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { FileHandle, FilePickers } from '../../src/files/filePickers';
 import { openDropped, openFile } from '../../src/files/openFile';
 import { fileName, saveFile } from '../../src/files/saveFile';
-import { blankAircraft } from '../../src/model/blank';
-import { writeAircraft } from '../../src/model/write';
+import { blankAircraft } from '../../src/model/document/blank';
+import { writeAircraft } from '../../src/model/document/write';
 
 const aircraft = { ...blankAircraft(), name: 'Sand Martin' };
 const text = writeAircraft(aircraft);

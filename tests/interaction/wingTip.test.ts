@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { distanceToLine, sweepingPanel, sweepTip, tipChords } from '../../src/interaction/wingTip';
-import { wingPlanform } from '../../src/model/band';
-import { elementPieces } from '../../src/model/pieces';
-import type { Surface } from '../../src/model/types';
+import { elementPieces } from '../../src/model/airframe/pieces';
+import type { Surface } from '../../src/model/document/types';
+import { wingPlanform } from '../../src/model/stability/band';
 import { aircraftOf } from '../model/aircraft';
 import { surface } from '../model/surface';
 

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
-import { blankAircraft } from '../../src/model/blank';
-import type { Aircraft, MassSource, Part, StructurePiece } from '../../src/model/types';
+import { blankAircraft } from '../../src/model/document/blank';
+import type { Aircraft, MassSource, Part, StructurePiece } from '../../src/model/document/types';
 
 /** The kept file of version 1: an invented petrol aircraft with one element of every kind. */
-export const dunlinText = readFileSync(new URL('./files/v1.json', import.meta.url), 'utf8');
+export const dunlinText = readFileSync(new URL('./reading/files/v1.json', import.meta.url), 'utf8');
 
 /** The same, parsed afresh, to be broken by a test. */
 // biome-ignore lint/suspicious/noExplicitAny: tests put wrong things in wrong places.

@@ -1,4 +1,4 @@
-import type { Surface } from '../../src/model/types';
+import type { Surface } from '../../src/model/document/types';
 
 export interface SurfaceFigures {
   readonly id: string;

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../src/engine/geometry/types';
-import { blankAircraft } from '../../src/model/blank';
-import type { Aircraft, Part } from '../../src/model/types';
+import { blankAircraft } from '../../src/model/document/blank';
+import type { Aircraft, Part } from '../../src/model/document/types';
 
 const level = { yawDeg: 0, pitchDeg: 0, rollDeg: 0 };
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { neutralPoint } from '../../src/engine/wing/neutralPoint';
-import { liftingSurface } from '../../src/model/liftingSurfaces';
+import { liftingSurface } from '../../src/model/stability/liftingSurfaces';
 import { greatestCl, loadCurves } from '../../src/panels/stability/loadingPicture';
 import { surface } from '../model/surface';
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { blankAircraft } from '../../src/model/blank';
-import { manifestRows } from '../../src/model/manifestRows';
-import { readAircraft } from '../../src/model/read';
-import { shelf } from '../../src/model/shelf';
+import { shelf } from '../../src/model/airframe/shelf';
+import { blankAircraft } from '../../src/model/document/blank';
+import { readAircraft } from '../../src/model/reading/read';
+import { manifestRows } from '../../src/model/words/manifestRows';
 import { duplicate, mirrored, toggleLock } from '../../src/panels/manifest/actions';
 import { addFromShelf, addThing, newThings } from '../../src/panels/manifest/newThings';
 import { momentAbout, orderRows } from '../../src/panels/manifest/order';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { StabilityEstimate } from '../../src/model/stability';
+import type { StabilityEstimate } from '../../src/model/stability/stability';
 import { ofMac, panelWords, shiftWords } from '../../src/panels/stability/words';
 
 const estimate: StabilityEstimate = {

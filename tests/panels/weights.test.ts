@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { balanceAt, LEVEL } from '../../src/model/balance';
-import { blankAircraft } from '../../src/model/blank';
+import { balanceAt, LEVEL } from '../../src/model/balance/balance';
+import { blankAircraft } from '../../src/model/document/blank';
 import {
   areaPerGram,
   stackBlocks,

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { balanceAt, LEVEL } from '../../src/model/balance';
-import { blankAircraft } from '../../src/model/blank';
-import { parseAircraft } from '../../src/model/read';
-import type { Aircraft } from '../../src/model/types';
-import { writeAircraft } from '../../src/model/write';
+import { balanceAt, LEVEL } from '../../src/model/balance/balance';
+import { blankAircraft } from '../../src/model/document/blank';
+import type { Aircraft } from '../../src/model/document/types';
+import { writeAircraft } from '../../src/model/document/write';
+import { parseAircraft } from '../../src/model/reading/read';
 
 /**
  * Published loading tables, run through the file format: written out as a document, read back, balanced.

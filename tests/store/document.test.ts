@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { blankAircraft } from '../../src/model/blank';
-import { addPart, placeItem, removeItem } from '../../src/model/edit';
-import type { Aircraft, Part } from '../../src/model/types';
+import { blankAircraft } from '../../src/model/document/blank';
+import { addPart, placeItem, removeItem } from '../../src/model/document/edit';
+import type { Aircraft, Part } from '../../src/model/document/types';
 import { createDocumentStore } from '../../src/store/documentStore';
 import { createDrag } from '../../src/store/drag';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { structureById } from '../../src/model/edit';
-import type { Surface } from '../../src/model/types';
+import { structureById } from '../../src/model/document/edit';
+import type { Surface } from '../../src/model/document/types';
 import { createBench } from '../../src/store/bench';
 import { aircraftOf, boxPart } from '../model/aircraft';
 import { surface } from '../model/surface';

@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { LEVEL } from '../../src/model/balance';
-import { placeItem } from '../../src/model/edit';
-import { type LoadEnvelope, loadEnvelopeOf } from '../../src/model/loadStates';
-import { readAircraft } from '../../src/model/read';
-import type { Aircraft } from '../../src/model/types';
+import { LEVEL } from '../../src/model/balance/balance';
+import { placeItem } from '../../src/model/document/edit';
+import type { Aircraft } from '../../src/model/document/types';
+import { type LoadEnvelope, loadEnvelopeOf } from '../../src/model/loads/loadStates';
+import { readAircraft } from '../../src/model/reading/read';
 import { createBench } from '../../src/store/bench';
 import { setAttitude, setSwitch } from '../../src/store/viewStore';
 import { dunlinJson } from '../model/aircraft';

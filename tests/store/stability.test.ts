@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { movedStructure, placeItem } from '../../src/model/edit';
+import { movedStructure, placeItem } from '../../src/model/document/edit';
+import type { Aircraft, StructurePiece } from '../../src/model/document/types';
 import {
   changeStability,
   type StabilityAnswer,
@@ -7,8 +8,7 @@ import {
   type StabilityEstimate,
   type StabilityInput,
   stabilityInput,
-} from '../../src/model/stability';
-import type { Aircraft, StructurePiece } from '../../src/model/types';
+} from '../../src/model/stability/stability';
 import { createBench } from '../../src/store/bench';
 import { aircraftOf, boxPart } from '../model/aircraft';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { LEVEL } from '../../src/model/balance';
-import { blankAircraft } from '../../src/model/blank';
+import { LEVEL } from '../../src/model/balance/balance';
+import { blankAircraft } from '../../src/model/document/blank';
 import type { LoadAsk, LoadReply } from '../../src/workers/loadMessages';
 import { type LoadPort, loadSolver } from '../../src/workers/loadSolver';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { stabilityInput } from '../../src/model/stability';
+import { stabilityInput } from '../../src/model/stability/stability';
 import type { StabilityAsk, StabilityReply } from '../../src/workers/stabilityMessages';
 import { type StabilityPort, stabilitySolver } from '../../src/workers/stabilitySolver';
 import { aircraftOf } from '../model/aircraft';

@@ -4,8 +4,8 @@ import type { Pose, Vec3 } from '../../engine/geometry/types';
 import { scale, sub } from '../../engine/geometry/vec3';
 import { shapeBounds } from '../../engine/mass/shapeBounds';
 import { sectionBetween } from '../../engine/mass/solids/loft';
-import { poseOf } from '../poses';
-import type { Aircraft, Bay, Part } from '../types';
+import { poseOf } from '../airframe/poses';
+import type { Aircraft, Bay, Part } from '../document/types';
 import { hulls, itemShape, middleOf, type NamedHull, type Standing, standingStructure } from './solids';
 
 /** A part that leaves the bay it is bound to. */

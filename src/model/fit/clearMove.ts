@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { add, length, scale, sub } from '../../engine/geometry/vec3';
-import { itemById, placeItem } from '../edit';
-import type { Aircraft } from '../types';
+import { itemById, placeItem } from '../document/edit';
+import type { Aircraft } from '../document/types';
 import { type Clearance, hullFit } from './clearances';
 
 /** Left free beyond the shortest move, so that what was cleared does not touch, mm. */

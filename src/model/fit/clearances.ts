@@ -3,8 +3,8 @@ import { shapeDistance, shapeOverlap } from '../../engine/fit/shapeDistance';
 import type { Solid } from '../../engine/fit/solid';
 import type { Vec3 } from '../../engine/geometry/types';
 import { add, scale } from '../../engine/geometry/vec3';
-import { itemById } from '../edit';
-import type { Aircraft } from '../types';
+import { itemById } from '../document/edit';
+import type { Aircraft } from '../document/types';
 import { perAircraft } from './perAircraft';
 import { hullsAround, itemSolid, standing } from './solids';
 

@@ -4,9 +4,9 @@ import { boxGap, type Solid, solidOf } from '../../engine/fit/solid';
 import { type TriangleTree, triangleTree } from '../../engine/fit/triangleTree';
 import type { Pose, Vec3 } from '../../engine/geometry/types';
 import { add, addScaled, dot, length, sub } from '../../engine/geometry/vec3';
-import { type Item, itemById } from '../edit';
-import { poseOf } from '../poses';
-import type { Aircraft, Hatch } from '../types';
+import { poseOf } from '../airframe/poses';
+import { type Item, itemById } from '../document/edit';
+import type { Aircraft, Hatch } from '../document/types';
 import { hullFit } from './clearances';
 import { hatchAxes, wallsWithout } from './hatchWalls';
 import {

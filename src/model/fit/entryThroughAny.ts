@@ -1,6 +1,6 @@
 import { distance } from '../../engine/geometry/vec3';
-import { itemById } from '../edit';
-import type { Aircraft } from '../types';
+import { itemById } from '../document/edit';
+import type { Aircraft } from '../document/types';
 import { type EntryOptions, type EntryPath, entryPath } from './entryPath';
 import { itemSolid, middleOf } from './solids';
 

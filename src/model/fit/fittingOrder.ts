@@ -1,5 +1,5 @@
-import type { Item } from '../edit';
-import type { Aircraft } from '../types';
+import type { Item } from '../document/edit';
+import type { Aircraft } from '../document/types';
 import { type EntryOptions, entryPath } from './entryPath';
 import { hullsAround, itemSolid } from './solids';
 

@@ -1,8 +1,8 @@
 import { poseRotation } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { distance } from '../../engine/geometry/vec3';
-import { poseOf } from '../poses';
-import type { Part } from '../types';
+import { poseOf } from '../airframe/poses';
+import type { Part } from '../document/types';
 
 /** How a gyro should stand. Common practice, no source: what its maker says goes first. */
 export const gyroPractice = { withinMm: 150, squareWithinDeg: 2 } as const;

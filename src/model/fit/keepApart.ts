@@ -1,7 +1,7 @@
 import { shapeDistance } from '../../engine/fit/shapeDistance';
 import type { Vec3 } from '../../engine/geometry/types';
-import type { Item } from '../edit';
-import type { Aircraft, KeepApartRule } from '../types';
+import type { Item } from '../document/edit';
+import type { Aircraft, KeepApartRule } from '../document/types';
 import { clearances } from './clearances';
 import { perAircraft } from './perAircraft';
 import { itemSolid } from './solids';

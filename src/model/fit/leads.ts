@@ -5,9 +5,9 @@ import type { Vec3 } from '../../engine/geometry/types';
 import { distance, lerp } from '../../engine/geometry/vec3';
 import { massPoint, massSum } from '../../engine/mass/massProperties';
 import type { MassProperties } from '../../engine/mass/types';
-import { itemById } from '../edit';
-import { poseOf } from '../poses';
-import type { Aircraft, Lead } from '../types';
+import { poseOf } from '../airframe/poses';
+import { itemById } from '../document/edit';
+import type { Aircraft, Lead } from '../document/types';
 import { hulls, type NamedHull } from './solids';
 
 /** A lead as it runs. */

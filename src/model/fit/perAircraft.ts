@@ -1,4 +1,4 @@
-import type { Aircraft } from '../types';
+import type { Aircraft } from '../document/types';
 
 /** Keeps an answer about one thing aboard for as long as the aircraft is the very same. */
 export function perAircraft<T>(

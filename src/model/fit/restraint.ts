@@ -1,7 +1,7 @@
 import { castAlong } from '../../engine/fit/castAlong';
 import { volumeProperties } from '../../engine/mass/volumeProperties';
-import { type Item, itemById } from '../edit';
-import type { Aircraft, LoadFactors } from '../types';
+import { type Item, itemById } from '../document/edit';
+import type { Aircraft, LoadFactors } from '../document/types';
 import { itemSolid, standing } from './solids';
 
 /** Standard gravity, m/s² (ISO 80000-3; 3rd CGPM, 1901). */

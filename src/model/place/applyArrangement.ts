@@ -1,9 +1,9 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { type Checked, checkPlaced, FORGIVEN_MM } from '../../engine/place/check';
 import type { Arrangement, PlaceProblem } from '../../engine/place/types';
-import { clashesOf } from '../clash';
-import { addPart, updatePart } from '../edit';
-import type { Aircraft, Part } from '../types';
+import { addPart, updatePart } from '../document/edit';
+import type { Aircraft, Part } from '../document/types';
+import { clashesOf } from '../fit/clash';
 import { aircraftCases } from './loadCases';
 import { partBox, turned } from './placeOptions';
 

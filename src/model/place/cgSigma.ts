@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { balanceAt } from '../balance';
-import { certaintyOf, LINE_95 } from '../certainty';
-import type { Aircraft } from '../types';
+import { balanceAt } from '../balance/balance';
+import { certaintyOf, LINE_95 } from '../balance/certainty';
+import type { Aircraft } from '../document/types';
 import { allPositions } from './loadCases';
 
 /** The standard uncertainty of the CG's station, the largest over all load states and the whole burn, mm. */

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import type { Arrangement, LoadCase, PlaceProblem } from '../../engine/place/types';
-import type { Aircraft } from '../types';
+import type { Aircraft } from '../document/types';
 import { applyArrangement } from './applyArrangement';
 import { aircraftCases } from './loadCases';
 

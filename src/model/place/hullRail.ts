@@ -1,7 +1,7 @@
 import type { LoftSection } from '../../engine/mass/shapes';
-import type { Extent } from '../extent';
-import { pieces } from '../pieces';
-import type { Aircraft } from '../types';
+import type { Extent } from '../airframe/extent';
+import { pieces } from '../airframe/pieces';
+import type { Aircraft } from '../document/types';
 
 /** Skin and a little air, mm, where the hull does not say. */
 const WALL_MM = 2;

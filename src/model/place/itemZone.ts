@@ -6,10 +6,10 @@ import {
   type ZoneMargin,
   zoneMargin,
 } from '../../engine/place/allowedZone';
-import { balanceAt } from '../balance';
-import { type Item, itemById } from '../edit';
-import { itemExtent } from '../extent';
-import type { Aircraft } from '../types';
+import { itemExtent } from '../airframe/extent';
+import { balanceAt } from '../balance/balance';
+import { type Item, itemById } from '../document/edit';
+import type { Aircraft } from '../document/types';
 import { hullRail } from './hullRail';
 import { aircraftCases } from './loadCases';
 import { bayBox } from './placeOptions';

@@ -1,8 +1,8 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { type Balance, balanceAt } from '../balance';
-import { type Positions, switchesOf } from '../loadSwitches';
-import { loadStateName } from '../loadWords';
-import type { Aircraft } from '../types';
+import { type Positions, switchesOf } from '../airframe/loadSwitches';
+import { type Balance, balanceAt } from '../balance/balance';
+import type { Aircraft } from '../document/types';
+import { loadStateName } from '../words/loadWords';
 
 /** One load state at one moment of the burn, with everything aboard that belongs to it. */
 export interface AircraftCase {

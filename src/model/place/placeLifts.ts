@@ -1,7 +1,7 @@
 import type { PlaceProblem } from '../../engine/place/types';
 import type { Lift } from '../../engine/place/whyNot';
+import type { Aircraft } from '../document/types';
 import { keepApartRules } from '../fit/keepApart';
-import type { Aircraft } from '../types';
 import { type PlaceQuestion, placeProblem } from './placeProblem';
 import { defaultRule, type PlaceRule, type PlaceSettings } from './placeSettings';
 

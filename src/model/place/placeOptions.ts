@@ -2,10 +2,10 @@ import { poseRotation } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { fitsRegion, sizeOf } from '../../engine/place/regions';
 import type { PlaceBox, PlaceOption } from '../../engine/place/types';
-import { partBody } from '../bodies';
-import { itemExtent } from '../extent';
-import { poseOf } from '../poses';
-import type { Aircraft, Bay, Part } from '../types';
+import { partBody } from '../airframe/bodies';
+import { itemExtent } from '../airframe/extent';
+import { poseOf } from '../airframe/poses';
+import type { Aircraft, Bay, Part } from '../document/types';
 import { hullRail } from './hullRail';
 import type { PlaceRule } from './placeSettings';
 

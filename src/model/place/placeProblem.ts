@@ -9,12 +9,12 @@ import type {
   PlaceOption,
   PlaceProblem,
 } from '../../engine/place/types';
-import { balanceAt } from '../balance';
-import { clashesOf } from '../clash';
-import { extentOf, itemExtent, orientedBox } from '../extent';
+import { extentOf, itemExtent, orientedBox } from '../airframe/extent';
+import { pieces } from '../airframe/pieces';
+import { balanceAt } from '../balance/balance';
+import type { Aircraft, Part } from '../document/types';
+import { clashesOf } from '../fit/clash';
 import { keepApartRules } from '../fit/keepApart';
-import { pieces } from '../pieces';
-import type { Aircraft, Part } from '../types';
 import { type AircraftCase, aircraftCases } from './loadCases';
 import { partBox, placeOptions } from './placeOptions';
 import { defaultRule, type PlaceSettings, usualSpots } from './placeSettings';

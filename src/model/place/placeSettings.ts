@@ -1,8 +1,8 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import type { BallastSpot } from '../../engine/place/types';
-import { wingPlanform } from '../band';
-import { pieces } from '../pieces';
-import type { Aircraft, BallastSpotItem, Part } from '../types';
+import { pieces } from '../airframe/pieces';
+import type { Aircraft, BallastSpotItem, Part } from '../document/types';
+import { wingPlanform } from '../stability/band';
 
 /** Where a part may be put. */
 export type PlaceRule =

@@ -1,9 +1,9 @@
 import type { Lift, Reason } from '../../engine/place/whyNot';
 import { stationToPctMac } from '../../engine/wing/planform';
-import { surfacePlanform } from '../band';
-import { structureById, updatePart } from '../edit';
+import { structureById, updatePart } from '../document/edit';
+import type { Aircraft, TargetBand } from '../document/types';
 import { keepApartRules } from '../fit/keepApart';
-import type { Aircraft, TargetBand } from '../types';
+import { surfacePlanform } from '../stability/band';
 
 /** Whether letting it go is an edit of the aircraft: a lead must be cut and measured first. */
 export const isEdit = (lift: Lift): boolean => lift.what !== 'lead';

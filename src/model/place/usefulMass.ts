@@ -1,11 +1,11 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { type MassRange, massRange } from '../../engine/place/massRange';
 import type { LoadCase } from '../../engine/place/types';
-import { balanceAt } from '../balance';
-import { partBody } from '../bodies';
-import { updatePart } from '../edit';
-import type { ShelfPart } from '../shelf';
-import type { Aircraft, Part } from '../types';
+import { partBody } from '../airframe/bodies';
+import type { ShelfPart } from '../airframe/shelf';
+import { balanceAt } from '../balance/balance';
+import { updatePart } from '../document/edit';
+import type { Aircraft, Part } from '../document/types';
 import { itemZone } from './itemZone';
 import { type AircraftCase, aircraftCases } from './loadCases';
 

@@ -1,4 +1,4 @@
-import { wingPlanform } from '../../model/band';
+import { wingPlanform } from '../../model/stability/band';
 import { type Axis, axisToPx } from '../../store/axisStore';
 import { useAircraft, useAxis } from '../../store/react';
 import { rows, stationLine } from './lines';

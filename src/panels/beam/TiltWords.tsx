@@ -1,6 +1,6 @@
 import { tipMassForLateral } from '../../engine/balance/ballast';
-import { aircraftExtent } from '../../model/extent';
-import type { Aircraft } from '../../model/types';
+import { aircraftExtent } from '../../model/airframe/extent';
+import type { Aircraft } from '../../model/document/types';
 import type { Bench } from '../../store/bench';
 import { useBenchValue } from '../Live';
 import { type Readings, useReadings } from '../readings';

@@ -1,6 +1,6 @@
-import type { Balance } from '../../model/balance';
-import type { BandStations } from '../../model/band';
-import type { Aircraft } from '../../model/types';
+import type { Balance } from '../../model/balance/balance';
+import type { Aircraft } from '../../model/document/types';
+import type { BandStations } from '../../model/stability/band';
 import type { Axis, AxisState } from '../../store/axisStore';
 import type { Bench } from '../../store/bench';
 

@@ -1,8 +1,8 @@
 import { type PointerEvent, useEffect, useRef } from 'react';
 import type { Vec3 } from '../../engine/geometry/types';
 import { type Extent, snapPlace } from '../../interaction/snap';
-import { itemById } from '../../model/edit';
-import { itemExtent, neighboursOf } from '../../model/extent';
+import { itemExtent, neighboursOf } from '../../model/airframe/extent';
+import { itemById } from '../../model/document/edit';
 import type { Bench } from '../../store/bench';
 import { useBench } from '../../store/react';
 import type { Line } from './lines';

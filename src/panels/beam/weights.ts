@@ -1,5 +1,5 @@
-import type { Balance } from '../../model/balance';
-import type { Body, BodyRole } from '../../model/bodies';
+import type { Body, BodyRole } from '../../model/airframe/bodies';
+import type { Balance } from '../../model/balance/balance';
 
 /** One weight as it stands on the beam. */
 export interface Weight {

@@ -1,4 +1,4 @@
-import type { Aircraft, Fuel } from '../../model/types';
+import type { Aircraft, Fuel } from '../../model/document/types';
 import { formatTime } from '../../model/units';
 import { useCommitted } from '../../store/react';
 import { RowsTable } from '../fields/RowsTable';

@@ -1,5 +1,5 @@
 import { type BurnTimeline, burnTimeline, drawnAt, timeAtDrawn } from '../../engine/liquid/burn';
-import type { Fuel } from '../../model/types';
+import type { Fuel } from '../../model/document/types';
 
 let kept: { fuel: Fuel; usableMl: number; timeline: BurnTimeline | null } | null = null;
 

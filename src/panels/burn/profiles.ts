@@ -1,4 +1,4 @@
-import type { Fuel } from '../../model/types';
+import type { Fuel } from '../../model/document/types';
 
 type Profile = Fuel['profile'];
 

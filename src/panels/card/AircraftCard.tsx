@@ -1,6 +1,6 @@
 import { lazy, Suspense, useState } from 'react';
-import { freeId } from '../../model/edit';
-import type { AircraftKind, ReferencePoint } from '../../model/types';
+import { freeId } from '../../model/document/edit';
+import type { AircraftKind, ReferencePoint } from '../../model/document/types';
 import { useBench, useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';

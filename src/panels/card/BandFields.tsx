@@ -1,6 +1,6 @@
 import { stationToPctMac } from '../../engine/wing/planform';
-import { bandStations, surfacePlanform, wingPlanform } from '../../model/band';
-import type { Aircraft, TargetBand } from '../../model/types';
+import type { Aircraft, TargetBand } from '../../model/document/types';
+import { bandStations, surfacePlanform, wingPlanform } from '../../model/stability/band';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';

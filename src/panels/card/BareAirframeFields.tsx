@@ -1,5 +1,5 @@
-import { bareAirframeDifference, structureMass } from '../../model/bodies';
-import type { Aircraft, BareAirframe } from '../../model/types';
+import { bareAirframeDifference, structureMass } from '../../model/airframe/bodies';
+import type { Aircraft, BareAirframe } from '../../model/document/types';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';

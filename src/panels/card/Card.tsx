@@ -1,7 +1,7 @@
 import './card.css';
-import { itemById, replaceStructure, structureById, updatePart, updateTank } from '../../model/edit';
-import { renameLead } from '../../model/fitEdits';
-import type { Aircraft } from '../../model/types';
+import { itemById, replaceStructure, structureById, updatePart, updateTank } from '../../model/document/edit';
+import { renameLead } from '../../model/document/fitEdits';
+import type { Aircraft } from '../../model/document/types';
 import { useCommitted, useView } from '../../store/react';
 import { TextEntry } from '../fields/TextEntry';
 import { Icon, RoleMark } from '../icons';

@@ -1,4 +1,4 @@
-import type { Aircraft, Block } from '../../model/types';
+import type { Aircraft, Block } from '../../model/document/types';
 import { useCommitted } from '../../store/react';
 import { Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';

@@ -1,5 +1,5 @@
-import { fuelDensity } from '../../model/tanks';
-import type { Aircraft, Fuel } from '../../model/types';
+import { fuelDensity } from '../../model/airframe/tanks';
+import type { Aircraft, Fuel } from '../../model/document/types';
 import { formatNumber } from '../../model/units';
 import { useCommitted } from '../../store/react';
 import { Measure } from '../fields/Measure';

@@ -1,10 +1,10 @@
 import { useId } from 'react';
-import { cgErrorOf, type Improvement, LINE_95 } from '../../model/certainty';
-import { adviceWords, sureWords } from '../../model/certaintyWords';
-import { aircraftExtent } from '../../model/extent';
-import { haloFactor } from '../../model/haloScale';
-import { USUAL } from '../../model/measurements';
+import { aircraftExtent } from '../../model/airframe/extent';
+import { cgErrorOf, type Improvement, LINE_95 } from '../../model/balance/certainty';
+import { haloFactor } from '../../model/balance/haloScale';
+import { USUAL } from '../../model/balance/measurements';
 import { formatMass, formatNumber } from '../../model/units';
+import { adviceWords, sureWords } from '../../model/words/certaintyWords';
 import type { Bench } from '../../store/bench';
 import { useRest } from '../../store/react';
 import { Live } from '../Live';

@@ -1,7 +1,7 @@
 import { inertiaForPeople } from '../../engine/balance/inertiaForPeople';
 import { principalMoments, radiiOfGyration } from '../../engine/mass/principal';
 import type { Tensor } from '../../engine/mass/types';
-import { type Balance, balanceAt } from '../../model/balance';
+import { type Balance, balanceAt } from '../../model/balance/balance';
 import { formatAngle, formatInertia, formatNumber } from '../../model/units';
 import type { Bench } from '../../store/bench';
 import { useBench, useView } from '../../store/react';

@@ -1,5 +1,5 @@
-import { elementBodies } from '../../model/bodies';
-import type { Aircraft, MassSource, StructurePiece } from '../../model/types';
+import { elementBodies } from '../../model/airframe/bodies';
+import type { Aircraft, MassSource, StructurePiece } from '../../model/document/types';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';

@@ -1,7 +1,7 @@
 import { triangleInequalityFault } from '../../engine/mass/principal';
 import type { Tensor } from '../../engine/mass/types';
-import { partBody } from '../../model/bodies';
-import type { Aircraft, Part } from '../../model/types';
+import { partBody } from '../../model/airframe/bodies';
+import type { Aircraft, Part } from '../../model/document/types';
 import { useCommitted } from '../../store/react';
 import { Measure } from '../fields/Measure';
 

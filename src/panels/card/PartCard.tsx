@@ -1,6 +1,6 @@
-import { updatePart } from '../../model/edit';
-import { roles } from '../../model/schema/aircraft';
-import type { Aircraft, Part, Role } from '../../model/types';
+import { updatePart } from '../../model/document/edit';
+import { roles } from '../../model/document/schema/aircraft';
+import type { Aircraft, Part, Role } from '../../model/document/types';
 import { useCommitted } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import type { Aircraft } from '../../model/types';
+import type { Aircraft } from '../../model/document/types';
 import { Measure } from '../fields/Measure';
 import { useReadings } from '../readings';
 

@@ -1,4 +1,4 @@
-import type { Aircraft } from '../../model/types';
+import type { Aircraft } from '../../model/document/types';
 import { Measure } from '../fields/Measure';
 
 interface Stated {

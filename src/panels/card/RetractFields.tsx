@@ -1,6 +1,6 @@
 import { normalise } from '../../engine/geometry/vec3';
-import { SWINGS, swingOf } from '../../model/retract';
-import type { Aircraft, Leg } from '../../model/types';
+import { SWINGS, swingOf } from '../../model/airframe/retract';
+import type { Aircraft, Leg } from '../../model/document/types';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';

@@ -1,9 +1,9 @@
 import './room.css';
 import { useCallback, useMemo, useSyncExternalStore } from 'react';
-import { itemById, placeItem } from '../../model/edit';
-import { aircraftExtent } from '../../model/extent';
+import { aircraftExtent } from '../../model/airframe/extent';
+import { itemById, placeItem } from '../../model/document/edit';
 import type { ItemZone } from '../../model/place/itemZone';
-import { bestFreeStation, buttlineWords, freeAboard, stationWords } from '../../model/place/zoneWords';
+import { bestFreeStation, buttlineWords, freeAboard, stationWords } from '../../model/words/zoneWords';
 import { useBench, useCommitted } from '../../store/react';
 import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';

@@ -1,4 +1,4 @@
-import type { Aircraft, Part } from '../../model/types';
+import type { Aircraft, Part } from '../../model/document/types';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';

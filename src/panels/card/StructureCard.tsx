@@ -1,5 +1,5 @@
-import { replaceStructure, structureById } from '../../model/edit';
-import type { Aircraft } from '../../model/types';
+import { replaceStructure, structureById } from '../../model/document/edit';
+import type { Aircraft } from '../../model/document/types';
 import type { Quantity } from '../../model/units';
 import { useCommitted } from '../../store/react';
 import { weightsAlong } from '../beam/weights';

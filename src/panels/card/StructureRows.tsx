@@ -1,4 +1,4 @@
-import type { Fuselage, Surface } from '../../model/types';
+import type { Fuselage, Surface } from '../../model/document/types';
 import { RowsTable } from '../fields/RowsTable';
 import type { Lens } from './structureLens';
 

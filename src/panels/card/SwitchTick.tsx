@@ -1,5 +1,5 @@
-import { addSwitch, idsOf, removeSwitch, type SwitchKind } from '../../model/switchEdits';
-import type { Aircraft } from '../../model/types';
+import { addSwitch, idsOf, removeSwitch, type SwitchKind } from '../../model/document/switchEdits';
+import type { Aircraft } from '../../model/document/types';
 import { Tick } from '../fields/Choice';
 
 interface SwitchTickProps {

@@ -1,6 +1,6 @@
-import { updateTank } from '../../model/edit';
-import { shapeVolumeMl } from '../../model/tanks';
-import type { Aircraft, TankItem } from '../../model/types';
+import { shapeVolumeMl } from '../../model/airframe/tanks';
+import { updateTank } from '../../model/document/edit';
+import type { Aircraft, TankItem } from '../../model/document/types';
 import { formatVolume } from '../../model/units';
 import { useCommitted, useView } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';

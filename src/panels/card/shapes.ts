@@ -1,5 +1,5 @@
 import { shapeBounds } from '../../engine/mass/shapeBounds';
-import type { Part } from '../../model/types';
+import type { Part } from '../../model/document/types';
 
 type PartShape = Part['shape'];
 export type PlainKind = Exclude<PartShape['kind'], 'loft' | 'mesh' | 'prism'>;

@@ -1,5 +1,5 @@
-import { replaceStructure, structureById } from '../../model/edit';
-import type { Aircraft, StructurePiece } from '../../model/types';
+import { replaceStructure, structureById } from '../../model/document/edit';
+import type { Aircraft, StructurePiece } from '../../model/document/types';
 
 export type Kind = StructurePiece['kind'];
 export type PieceOf<K extends Kind> = Extract<StructurePiece, { kind: K }>;

@@ -1,6 +1,6 @@
 import './fields.css';
 import { useId } from 'react';
-import type { Aircraft } from '../../model/types';
+import type { Aircraft } from '../../model/document/types';
 import type { Quantity } from '../../model/units';
 import { useAircraft, useView } from '../../store/react';
 import { entryText, readEntry } from './entryText';

@@ -1,5 +1,5 @@
 import './fields.css';
-import type { Aircraft } from '../../model/types';
+import type { Aircraft } from '../../model/document/types';
 import type { Quantity } from '../../model/units';
 import { useAircraft } from '../../store/react';
 import { Icon } from '../icons';

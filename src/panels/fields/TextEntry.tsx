@@ -1,6 +1,6 @@
 import './fields.css';
 import { useId } from 'react';
-import type { Aircraft } from '../../model/types';
+import type { Aircraft } from '../../model/document/types';
 import { useAircraft } from '../../store/react';
 import { useEdit } from './useEdit';
 import { useEntry } from './useEntry';

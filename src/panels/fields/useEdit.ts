@@ -1,7 +1,7 @@
 import { useCallback } from 'react';
-import type { Fault } from '../../model/fault';
-import { readAircraft } from '../../model/read';
-import type { Aircraft } from '../../model/types';
+import type { Aircraft } from '../../model/document/types';
+import type { Fault } from '../../model/reading/fault';
+import { readAircraft } from '../../model/reading/read';
 import { useBench } from '../../store/react';
 
 /** Commits one step, or says in a sentence why the aircraft cannot be so and changes nothing. */

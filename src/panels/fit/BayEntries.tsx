@@ -1,5 +1,5 @@
-import { removeBay } from '../../model/fitEdits';
-import type { Aircraft, Bay } from '../../model/types';
+import { removeBay } from '../../model/document/fitEdits';
+import type { Aircraft, Bay } from '../../model/document/types';
 import { useBench, useCommitted } from '../../store/react';
 import { PlaceFields } from '../card/PlaceFields';
 import { Measure } from '../fields/Measure';

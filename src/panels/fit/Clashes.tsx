@@ -1,5 +1,5 @@
 import { add } from '../../engine/geometry/vec3';
-import { itemById, placeItem } from '../../model/edit';
+import { itemById, placeItem } from '../../model/document/edit';
 import { type Clearance, clashesIn, clearances } from '../../model/fit/clearances';
 import { clearMove } from '../../model/fit/clearMove';
 import { useAircraft, useBench, useFit } from '../../store/react';

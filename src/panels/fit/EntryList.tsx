@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { Aircraft } from '../../model/types';
+import type { Aircraft } from '../../model/document/types';
 import { useCommitted } from '../../store/react';
 import { useEdit } from '../fields/useEdit';
 import { Icon } from '../icons';

@@ -1,5 +1,5 @@
 import './fit.css';
-import { itemById } from '../../model/edit';
+import { itemById } from '../../model/document/edit';
 import { useCommitted } from '../../store/react';
 import { BayField } from './BayField';
 import { Clashes } from './Clashes';

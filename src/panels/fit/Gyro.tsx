@@ -1,6 +1,6 @@
-import { updatePart } from '../../model/edit';
+import { updatePart } from '../../model/document/edit';
+import type { Aircraft } from '../../model/document/types';
 import { gyroFault, gyroPractice } from '../../model/fit/gyro';
-import type { Aircraft } from '../../model/types';
 import { formatNumber } from '../../model/units';
 import { Tick } from '../fields/Choice';
 import { Icon } from '../icons';

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { dot, normalise } from '../../engine/geometry/vec3';
-import { aircraftExtent } from '../../model/extent';
-import type { Aircraft, Hatch } from '../../model/types';
+import { aircraftExtent } from '../../model/airframe/extent';
+import type { Aircraft, Hatch } from '../../model/document/types';
 import { useBench, useCommitted } from '../../store/react';
 import { PointFields } from '../card/PointFields';
 import { Choice } from '../fields/Choice';

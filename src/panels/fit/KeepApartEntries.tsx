@@ -1,5 +1,5 @@
+import type { Aircraft, KeepApartRule } from '../../model/document/types';
 import { defaultKeepApart } from '../../model/fit/keepApart';
-import type { Aircraft, KeepApartRule } from '../../model/types';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';

@@ -1,4 +1,4 @@
-import type { Aircraft } from '../../model/types';
+import type { Aircraft } from '../../model/document/types';
 import { EntryList, withoutAt } from './EntryList';
 import { LeadFields } from './LeadFields';
 import { withLead } from './roomEdits';

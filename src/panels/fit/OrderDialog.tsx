@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
-import { itemById } from '../../model/edit';
+import { itemById } from '../../model/document/edit';
+import type { Aircraft } from '../../model/document/types';
 import type { FittingOrder } from '../../model/fit/fittingOrder';
-import type { Aircraft } from '../../model/types';
 import { useBench } from '../../store/react';
 import { Modal } from '../Modal';
 

@@ -1,6 +1,6 @@
-import { itemById } from '../../model/edit';
-import { roles } from '../../model/schema/aircraft';
-import type { Aircraft } from '../../model/types';
+import { itemById } from '../../model/document/edit';
+import { roles } from '../../model/document/schema/aircraft';
+import type { Aircraft } from '../../model/document/types';
 import type { Option } from '../fields/Choice';
 import { roleLooks } from '../roleLooks';
 

@@ -1,6 +1,6 @@
+import { freeIdAmong } from '../../model/document/freeId';
+import type { Aircraft, Hatch, Lead } from '../../model/document/types';
 import { proposeBays } from '../../model/fit/bays';
-import { freeIdAmong } from '../../model/freeId';
-import type { Aircraft, Hatch, Lead } from '../../model/types';
 
 /** Every id in the file. */
 const idsOf = ({ parts, tanks, structure, referencePoints, bays, hatches, leads, switches }: Aircraft) =>

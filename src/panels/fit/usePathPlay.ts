@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { Pose } from '../../engine/geometry/types';
-import { updatePart, updateTank } from '../../model/edit';
-import type { Aircraft } from '../../model/types';
+import { updatePart, updateTank } from '../../model/document/edit';
+import type { Aircraft } from '../../model/document/types';
 import { useBench } from '../../store/react';
 
 /** How long a way in takes to play, s: so much, and so much more for each hundred steps. */

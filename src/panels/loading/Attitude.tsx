@@ -1,5 +1,5 @@
 import './loading.css';
-import { ATTITUDES, type AttitudeTravel } from '../../model/attitude';
+import { ATTITUDES, type AttitudeTravel } from '../../model/loads/attitude';
 import { formatAngle } from '../../model/units';
 import { useBench, useRest, useView } from '../../store/react';
 import { setAttitude } from '../../store/viewStore';

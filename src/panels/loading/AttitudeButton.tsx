@@ -1,5 +1,5 @@
 import './loading.css';
-import { attitudeName, isLevel, LEVEL_ATTITUDE } from '../../model/attitude';
+import { attitudeName, isLevel, LEVEL_ATTITUDE } from '../../model/loads/attitude';
 import { useBench, useView } from '../../store/react';
 import { setAttitude } from '../../store/viewStore';
 

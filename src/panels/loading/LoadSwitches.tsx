@@ -1,5 +1,5 @@
 import './loading.css';
-import { positionOf, switchesOf } from '../../model/loadSwitches';
+import { positionOf, switchesOf } from '../../model/airframe/loadSwitches';
 import { useBench, useCommitted, useView } from '../../store/react';
 import { setSwitch } from '../../store/viewStore';
 

@@ -1,7 +1,7 @@
 import './shelf.css';
 import { useState } from 'react';
-import { roles } from '../../model/schema/aircraft';
-import { type ShelfPart, shelf } from '../../model/shelf';
+import { type ShelfPart, shelf } from '../../model/airframe/shelf';
+import { roles } from '../../model/document/schema/aircraft';
 import { useBench } from '../../store/react';
 import { useEdit } from '../fields/useEdit';
 import { Icon, RoleMark } from '../icons';

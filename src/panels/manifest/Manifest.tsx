@@ -1,6 +1,6 @@
 import './manifest.css';
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { type ManifestRow, manifestRows } from '../../model/manifestRows';
+import { type ManifestRow, manifestRows } from '../../model/words/manifestRows';
 import { useBench, useCommitted, useView } from '../../store/react';
 import { Icon } from '../icons';
 import { Live } from '../Live';

@@ -1,8 +1,8 @@
 import { memo } from 'react';
-import { BARE_AIRFRAME_ID } from '../../model/bareAirframe';
-import { itemById, structureById } from '../../model/edit';
-import { type ManifestRow, manifestRows } from '../../model/manifestRows';
-import type { Aircraft } from '../../model/types';
+import { BARE_AIRFRAME_ID } from '../../model/airframe/bareAirframe';
+import { itemById, structureById } from '../../model/document/edit';
+import type { Aircraft } from '../../model/document/types';
+import { type ManifestRow, manifestRows } from '../../model/words/manifestRows';
 import { useBalance, useBench, useView } from '../../store/react';
 import { Icon, RoleMark } from '../icons';
 import { Live } from '../Live';

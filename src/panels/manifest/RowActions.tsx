@@ -1,6 +1,6 @@
-import { BARE_AIRFRAME_ID } from '../../model/bareAirframe';
-import { removeItem } from '../../model/edit';
-import type { ManifestRow } from '../../model/manifestRows';
+import { BARE_AIRFRAME_ID } from '../../model/airframe/bareAirframe';
+import { removeItem } from '../../model/document/edit';
+import type { ManifestRow } from '../../model/words/manifestRows';
 import { useBench, useCommitted, useView } from '../../store/react';
 import { toggleHidden } from '../../store/viewStore';
 import { useEdit } from '../fields/useEdit';

@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { itemExtent } from '../../model/airframe/extent';
 import {
   duplicatePart,
   freeId,
@@ -8,9 +9,8 @@ import {
   structureById,
   updatePart,
   updateTank,
-} from '../../model/edit';
-import { itemExtent } from '../../model/extent';
-import type { Aircraft, StructurePiece } from '../../model/types';
+} from '../../model/document/edit';
+import type { Aircraft, StructurePiece } from '../../model/document/types';
 
 /** An aircraft with something new in it, and what to select. */
 export interface Added {

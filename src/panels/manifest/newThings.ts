@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { addPart, freeId } from '../../model/edit';
-import type { ShelfPart } from '../../model/shelf';
-import type { Aircraft, Fuel, StructurePiece, TankItem } from '../../model/types';
+import type { ShelfPart } from '../../model/airframe/shelf';
+import { addPart, freeId } from '../../model/document/edit';
+import type { Aircraft, Fuel, StructurePiece, TankItem } from '../../model/document/types';
 import type { Added } from './actions';
 
 /** What can be built from its dimensions; the figures are a start, to be changed on the card. */

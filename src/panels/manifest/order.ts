@@ -1,4 +1,4 @@
-import type { ManifestRow } from '../../model/manifestRows';
+import type { ManifestRow } from '../../model/words/manifestRows';
 
 export type SortKey = 'name' | 'mass' | 'station' | 'moment';
 

@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import { removeItem } from '../../model/edit';
+import { removeItem } from '../../model/document/edit';
+import type { Aircraft } from '../../model/document/types';
 import { defaultRule } from '../../model/place/placeSettings';
-import type { Aircraft } from '../../model/types';
-import { ballastG } from '../../model/verdict';
+import { ballastG } from '../../model/words/verdict';
 import { useBench, useCommitted } from '../../store/react';
 import { useReadings } from '../readings';
 import { MayMove } from './MayMove';

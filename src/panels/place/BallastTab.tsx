@@ -1,10 +1,10 @@
 import { useMemo, useState } from 'react';
 import type { Vec3 } from '../../engine/geometry/types';
 import { massRange, spotEffects } from '../../engine/place/massRange';
+import { remedyFor } from '../../model/balance/remedy';
 import { aircraftCases } from '../../model/place/loadCases';
 import { type PlaceRule, usualSpots } from '../../model/place/placeSettings';
 import { type UsefulMass, usefulMass } from '../../model/place/usefulMass';
-import { remedyFor } from '../../model/remedy';
 import { useBalance, useBench, useCommitted } from '../../store/react';
 import { type Readings, useReadings } from '../readings';
 import { OwnMeasure } from './OwnMeasure';

@@ -1,5 +1,5 @@
+import type { Aircraft, Part } from '../../model/document/types';
 import { defaultRule, type PlaceRule } from '../../model/place/placeSettings';
-import type { Aircraft, Part } from '../../model/types';
 import { useCommitted } from '../../store/react';
 import { RoleMark } from '../icons';
 import type { Wishes } from './wishes';

@@ -1,4 +1,4 @@
-import type { MoveRow } from '../../model/place/moveRows';
+import type { MoveRow } from '../../model/words/moveRows';
 import { RoleMark } from '../icons';
 import { type Readings, useReadings } from '../readings';
 

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Arrangement } from '../../engine/place/types';
-import { ballastG } from '../../model/verdict';
+import { ballastG } from '../../model/words/verdict';
 import { later } from '../later';
 import { useReadings } from '../readings';
 import { Proposal } from './Proposal';

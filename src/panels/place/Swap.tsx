@@ -1,10 +1,10 @@
 import { useMemo, useState } from 'react';
-import { balanceAt } from '../../model/balance';
-import { aircraftExtent } from '../../model/extent';
+import { aircraftExtent } from '../../model/airframe/extent';
+import { type ShelfPart, shelf } from '../../model/airframe/shelf';
+import { balanceAt } from '../../model/balance/balance';
+import type { Aircraft } from '../../model/document/types';
 import { swapPart } from '../../model/place/usefulMass';
-import { type ShelfPart, shelf } from '../../model/shelf';
-import type { Aircraft } from '../../model/types';
-import { verdict } from '../../model/verdict';
+import { verdict } from '../../model/words/verdict';
 import { useBench, useCommitted } from '../../store/react';
 import { useReadings } from '../readings';
 

@@ -1,9 +1,9 @@
 import { useEffect, useMemo } from 'react';
 import type { Arrangement } from '../../engine/place/types';
-import { balanceAt } from '../../model/balance';
+import { balanceAt } from '../../model/balance/balance';
+import type { Aircraft } from '../../model/document/types';
 import { recheckArrangement } from '../../model/place/applyArrangement';
-import { type MoveRow, moveRows } from '../../model/place/moveRows';
-import type { Aircraft } from '../../model/types';
+import { type MoveRow, moveRows } from '../../model/words/moveRows';
 import { useBench } from '../../store/react';
 import type { Asked } from './useSearch';
 

@@ -3,13 +3,13 @@ import { type RobustAnswer, shrunkBand } from '../../engine/place/robust';
 import type { ArrangeAnswer } from '../../engine/place/searchState';
 import type { PlaceProblem } from '../../engine/place/types';
 import type { WhyNot } from '../../engine/place/whyNot';
+import type { Aircraft } from '../../model/document/types';
 import { recheckArrangement } from '../../model/place/applyArrangement';
 import { largestSigmaMm } from '../../model/place/cgSigma';
 import { correctedProblem } from '../../model/place/correctedProblem';
 import { placeLifts } from '../../model/place/placeLifts';
 import { placeProblem } from '../../model/place/placeProblem';
 import type { PlaceSettings } from '../../model/place/placeSettings';
-import type { Aircraft } from '../../model/types';
 import { useBench, useCommitted } from '../../store/react';
 
 /** How long a search may take, and the search for reasons after it, ms. */

@@ -1,9 +1,14 @@
 import './stability.css';
 import { pctMacToStation } from '../../engine/wing/planform';
-import { wingPlanform } from '../../model/band';
-import { marginWords } from '../../model/marginWords';
-import { changeStability, ESTIMATE_ADVICE, stabilityInput, stabilitySettings } from '../../model/stability';
+import { wingPlanform } from '../../model/stability/band';
+import {
+  changeStability,
+  ESTIMATE_ADVICE,
+  stabilityInput,
+  stabilitySettings,
+} from '../../model/stability/stability';
 import { formatArea, formatNumber } from '../../model/units';
+import { marginWords } from '../../model/words/marginWords';
 import { useAircraft, useBalance, useStability } from '../../store/react';
 import { Tick } from '../fields/Choice';
 import { Icon } from '../icons';

@@ -1,6 +1,11 @@
 import { COMMON_MARGINS } from '../../engine/wing/margin';
-import { changeStability, likelyMarginKind, type MarginKind, stabilitySettings } from '../../model/stability';
-import type { Aircraft } from '../../model/types';
+import type { Aircraft } from '../../model/document/types';
+import {
+  changeStability,
+  likelyMarginKind,
+  type MarginKind,
+  stabilitySettings,
+} from '../../model/stability/stability';
 import { useCommitted } from '../../store/react';
 import { Measure } from '../fields/Measure';
 import { useEdit } from '../fields/useEdit';

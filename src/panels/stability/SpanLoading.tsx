@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { StabilityEstimate } from '../../model/stability';
+import type { StabilityEstimate } from '../../model/stability/stability';
 import { formatNumber } from '../../model/units';
 import { useAircraft } from '../../store/react';
 import { useReadings } from '../readings';

@@ -1,4 +1,4 @@
-import type { StabilityEstimate } from '../../model/stability';
+import type { StabilityEstimate } from '../../model/stability/stability';
 import { formatNumber } from '../../model/units';
 
 /** "25.3 % MAC", with a true minus. */

@@ -1,4 +1,4 @@
-import { momentSheet } from '../../model/workingSheet';
+import { momentSheet } from '../../model/words/workingSheet';
 import { useBalance } from '../../store/react';
 import { weightsAlong } from '../beam/weights';
 import { Modal } from '../Modal';

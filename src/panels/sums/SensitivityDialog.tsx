@@ -1,5 +1,5 @@
-import { fuelSensitivity, sensitivityRows } from '../../model/sensitivityRows';
 import { formatVolume } from '../../model/units';
+import { fuelSensitivity, sensitivityRows } from '../../model/words/sensitivityRows';
 import { useBalance, useBench } from '../../store/react';
 import { Modal } from '../Modal';
 import { useReadings } from '../readings';

@@ -1,6 +1,6 @@
 import './sums.css';
 import { useState } from 'react';
-import { sheetText, type WorkingSheet } from '../../model/workingSheet';
+import { sheetText, type WorkingSheet } from '../../model/words/workingSheet';
 import { Icon } from '../icons';
 
 /** A sum on paper, and a button that puts it on the clipboard as text. */

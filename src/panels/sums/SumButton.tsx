@@ -1,7 +1,7 @@
 import './sums.css';
 import { lazy, type ReactNode, Suspense, useState } from 'react';
 import { createPortal } from 'react-dom';
-import type { Figure } from '../../model/workingSheet';
+import type { Figure } from '../../model/words/workingSheet';
 
 const WorkingDialog = lazy(() =>
   import('./WorkingDialog').then((module) => ({ default: module.WorkingDialog })),

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type Figure, workingSheet } from '../../model/workingSheet';
+import { type Figure, workingSheet } from '../../model/words/workingSheet';
 import { useBalance, useBench } from '../../store/react';
 import { Modal } from '../Modal';
 import { useReadings } from '../readings';

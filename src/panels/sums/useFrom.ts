@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { From } from '../../model/workingSheet';
+import type { From } from '../../model/words/workingSheet';
 import { useCommitted, useView } from '../../store/react';
 import { useReadings } from '../readings';
 

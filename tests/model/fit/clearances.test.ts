@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { clashesOf } from '../../../src/model/clash';
-import { placeItem } from '../../../src/model/edit';
+import { placeItem } from '../../../src/model/document/edit';
+import { clashesOf } from '../../../src/model/fit/clash';
 import { clashesIn, clearances, hullFit } from '../../../src/model/fit/clearances';
 import { benchOf, blockAt, box, partAt, squareHull } from './fitAircraft';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { massSum } from '../../../src/engine/mass/massProperties';
-import { bodies } from '../../../src/model/bodies';
-import { placeItem } from '../../../src/model/edit';
+import { bodies } from '../../../src/model/airframe/bodies';
+import { placeItem } from '../../../src/model/document/edit';
 import { cutOutSvg } from '../../../src/model/fit/cutOutSvg';
 import { cutOuts } from '../../../src/model/fit/cutOuts';
 import { benchOf, blockAt, box, partAt } from './fitAircraft';

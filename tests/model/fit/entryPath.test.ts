@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { itemById } from '../../../src/model/edit';
+import { itemById } from '../../../src/model/document/edit';
+import type { Aircraft, Hatch } from '../../../src/model/document/types';
 import { clearanceTest, entryPath, longestStepMm } from '../../../src/model/fit/entryPath';
 import { fittingOrder } from '../../../src/model/fit/fittingOrder';
 import { hatchCorners } from '../../../src/model/fit/hatchWalls';
-import type { Aircraft, Hatch } from '../../../src/model/types';
 import { demo } from '../../demo/demoAircraft';
 import { benchOf, blockAt, box, partAt, squareHull } from './fitAircraft';
 

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../../src/engine/geometry/types';
 import type { Shape } from '../../../src/engine/mass/shapes';
-import type { Aircraft, Block, Fuselage, Part } from '../../../src/model/types';
+import type { Aircraft, Block, Fuselage, Part } from '../../../src/model/document/types';
 import { aircraftOf } from '../aircraft';
 
 const straight = { yawDeg: 0, pitchDeg: 0, rollDeg: 0 } as const;

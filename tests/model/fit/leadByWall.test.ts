@@ -2,11 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { wallPath } from '../../../src/engine/fit/wallPath';
 import type { Vec3 } from '../../../src/engine/geometry/types';
 import { distance } from '../../../src/engine/geometry/vec3';
-import { bodies } from '../../../src/model/bodies';
-import { aircraftFaults } from '../../../src/model/faults';
+import { bodies } from '../../../src/model/airframe/bodies';
+import type { Fuselage, Lead } from '../../../src/model/document/types';
 import { leadMass, leadState } from '../../../src/model/fit/leads';
 import { hulls } from '../../../src/model/fit/solids';
-import type { Fuselage, Lead } from '../../../src/model/types';
+import { aircraftFaults } from '../../../src/model/reading/faults';
 import { benchOf, box, partAt, squareHull } from './fitAircraft';
 
 /** Round, inner radius 58; in three sections. */

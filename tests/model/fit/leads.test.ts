@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { massSum } from '../../../src/engine/mass/massProperties';
-import { bodies } from '../../../src/model/bodies';
-import { placeItem, removeItem } from '../../../src/model/edit';
-import { aircraftFaults } from '../../../src/model/faults';
+import { bodies } from '../../../src/model/airframe/bodies';
+import { placeItem, removeItem } from '../../../src/model/document/edit';
+import type { Lead } from '../../../src/model/document/types';
 import { leadMass, leadState } from '../../../src/model/fit/leads';
-import type { Lead } from '../../../src/model/types';
+import { aircraftFaults } from '../../../src/model/reading/faults';
 import { benchOf, box, partAt } from './fitAircraft';
 
 const lead: Lead = {

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { add, length } from '../../../src/engine/geometry/vec3';
-import { bodies } from '../../../src/model/bodies';
-import { placeItem, removeItem } from '../../../src/model/edit';
+import { bodies } from '../../../src/model/airframe/bodies';
+import { placeItem, removeItem } from '../../../src/model/document/edit';
+import type { Hatch, Lead } from '../../../src/model/document/types';
 import { clashesIn, clearances, hullFit } from '../../../src/model/fit/clearances';
 import { clearMove } from '../../../src/model/fit/clearMove';
 import { entryThroughAny } from '../../../src/model/fit/entryThroughAny';
 import { keepApartFaults, keepApartFaultsOf } from '../../../src/model/fit/keepApart';
-import { manifestRows } from '../../../src/model/manifestRows';
-import type { Hatch, Lead } from '../../../src/model/types';
+import { manifestRows } from '../../../src/model/words/manifestRows';
 import { benchOf, blockAt, box, partAt, squareHull } from './fitAircraft';
 
 describe('the move that clears', () => {

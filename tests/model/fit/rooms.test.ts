@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { placeItem } from '../../../src/model/edit';
+import { placeItem } from '../../../src/model/document/edit';
+import type { Bay } from '../../../src/model/document/types';
 import { bayFault, proposeBays } from '../../../src/model/fit/bays';
 import { defaultKeepApart, keepApartFaults, keepOutZones } from '../../../src/model/fit/keepApart';
 import { defaultLoadFactors, itemRestraint, restraint } from '../../../src/model/fit/restraint';
-import type { Bay } from '../../../src/model/types';
 import { benchOf, blockAt, box, partAt, squareHull } from './fitAircraft';
 
 const bay: Bay = {

@@ -1,4 +1,4 @@
-import type { Aircraft, Bay, Part } from '../../../src/model/types';
+import type { Aircraft, Bay, Part } from '../../../src/model/document/types';
 import { aircraftOf, boxBlock } from '../aircraft';
 
 /** A bay square to the axes, from its ends. */

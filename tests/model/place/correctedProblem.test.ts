@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { LEVEL } from '../../../src/model/balance';
+import { LEVEL } from '../../../src/model/balance/balance';
+import type { Aircraft } from '../../../src/model/document/types';
 import { recheckArrangement } from '../../../src/model/place/applyArrangement';
 import { correctedProblem } from '../../../src/model/place/correctedProblem';
 import { placeProblem } from '../../../src/model/place/placeProblem';
-import type { Aircraft } from '../../../src/model/types';
 import { arranged } from '../../engine/place/solver';
 import { redshank } from './bench';
 

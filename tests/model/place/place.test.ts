@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { whyNot } from '../../../src/engine/place/whyNot';
-import { balanceAt, LEVEL } from '../../../src/model/balance';
-import { clashesOf } from '../../../src/model/clash';
-import { updatePart } from '../../../src/model/edit';
+import { shelf } from '../../../src/model/airframe/shelf';
+import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
+import { updatePart } from '../../../src/model/document/edit';
+import type { Aircraft } from '../../../src/model/document/types';
+import { clashesOf } from '../../../src/model/fit/clash';
 import { applyArrangement, recheckArrangement } from '../../../src/model/place/applyArrangement';
 import { itemZone } from '../../../src/model/place/itemZone';
 import { placeLifts } from '../../../src/model/place/placeLifts';
 import { placeProblem } from '../../../src/model/place/placeProblem';
 import type { PlaceSettings } from '../../../src/model/place/placeSettings';
 import { payloadAt, swapPart, usefulMass } from '../../../src/model/place/usefulMass';
-import { shelf } from '../../../src/model/shelf';
-import type { Aircraft } from '../../../src/model/types';
 import { arranged, solve } from '../../engine/place/solver';
 import { redshank } from './bench';
 

@@ -1,0 +1,297 @@
+import {
+  massAdd,
+  massMirror,
+  massPlace,
+  massRemove,
+  massSum,
+  noMass,
+} from '../../engine/mass/massProperties';
+import { shellMass, shellOfMass, surfaceProperties } from '../../engine/mass/surfaceProperties';
+import type { MassProperties } from '../../engine/mass/types';
+import { solidMass, solidOfMass, volumeProperties } from '../../engine/mass/volumeProperties';
+import { type Item, itemById } from '../document/edit';
+import type {
+  Aircraft,
+  BareAirframe,
+  Lead,
+  MassSource,
+  Part,
+  Role,
+  StructurePiece,
+  TankItem,
+} from '../document/types';
+import { type CutOut, cutOuts } from '../fit/cutOuts';
+import { leadMass, leadState } from '../fit/leads';
+import {
+  type AirframeDifference,
+  airframeCorrection,
+  airframeDifference,
+  BARE_AIRFRAME_ID,
+} from './bareAirframe';
+import { elementPieces, type Piece, type Side } from './pieces';
+import { poseOf } from './poses';
+
+/** What a body is for: a part's role, or the airframe, or what holds the fuel. */
+export type BodyRole = Role | 'airframe' | 'fuel';
+
+/** One thing with mass aboard, liquid apart. */
+export interface Body {
+  /** Unique in the aircraft; of a structure element, its piece's id. */
+  readonly id: string;
+  /** The structure element, tank or part in the file, or `bare-airframe`. */
+  readonly sourceId: string;
+  readonly name: string;
+  readonly group: 'structure' | 'part' | 'tank' | 'lead';
+  readonly role: BodyRole;
+  readonly side: Side;
+  /** Aircraft frame. */
+  readonly mass: MassProperties;
+}
+
+const byElement = new WeakMap<StructurePiece, readonly Body[]>();
+const byPart = new WeakMap<Part, Body>();
+const byTank = new WeakMap<TankItem, Body>();
+const byLead = new WeakMap<
+  Lead,
+  {
+    readonly ends: readonly (Item | undefined)[];
+    /** That it runs along, or null. */
+    readonly wall: Aircraft['structure'] | null;
+    readonly body: Body | null;
+  }
+>();
+/** By the whole body that was cut. */
+const cutBodies = new WeakMap<Body, { readonly cuts: readonly CutOut[]; readonly body: Body }>();
+const byStructure = new WeakMap<Aircraft['structure'], readonly Body[]>();
+const weighedByStructure = new WeakMap<
+  Aircraft['structure'],
+  WeakMap<BareAirframe, WeighedAirframe | null>
+>();
+const massByStructure = new WeakMap<Aircraft['structure'], MassProperties>();
+
+/**
+ * Everything aboard that has a mass, liquid apart: the structure (or the bare airframe as weighed, where
+ * the file says so), the empty tanks, the parts. What did not change in the document comes back as the
+ * very same objects. Cut-outs are taken out of the blocks they are in, leads are bodies of their own. `asWeighed` is the aircraft as its bare airframe stood on the scales, where the one
+ * given is in another load state.
+ */
+export function bodies(aircraft: Aircraft, asWeighed: Aircraft = aircraft): readonly Body[] {
+  return [
+    ...withCutOuts(airframeBodies(aircraft, asWeighed), asWeighed),
+    ...aircraft.tanks.map(tankBody),
+    ...aircraft.parts.map(partBody),
+    ...(aircraft.leads ?? []).flatMap((lead) => leadBody(aircraft, lead) ?? []),
+  ];
+}
+
+/** The structure less what its cut-outs take out of it. A weighed airframe is taken to have them already. */
+function withCutOuts(structure: readonly Body[], aircraft: Aircraft): readonly Body[] {
+  const cuts = cutOuts(aircraft);
+  if (cuts.length === 0) return structure;
+  return structure.map((body) => {
+    const own = cuts.filter(({ pieceId }) => pieceId === body.id);
+    if (own.length === 0) return body;
+    const known = cutBodies.get(body);
+    if (known && known.cuts.length === own.length && known.cuts.every((cut, i) => sameCut(cut, own[i]!)))
+      return known.body;
+    const left = own.reduce(
+      (rest, { massRemoved }) => (massRemoved.massG < rest.massG ? massRemove(rest, massRemoved) : noMass),
+      body.mass,
+    );
+    const cut = { ...body, mass: left };
+    cutBodies.set(body, { cuts: own, body: cut });
+    return cut;
+  });
+}
+
+/** The bodies of one element, less what is cut out of it; the same ones while nothing of that changes. */
+export const cutElementBodies = (aircraft: Aircraft, element: StructurePiece): readonly Body[] =>
+  element.kind === 'block' && element.cuttable
+    ? withCutOuts(elementBodies(element), aircraft)
+    : elementBodies(element);
+
+const sameCut = (a: CutOut, b: CutOut): boolean =>
+  a.removed === b.removed && a.massRemovedG === b.massRemovedG;
+
+/** A lead as thin rods along its way; null when an end is not aboard. The same body while its ends and its wall stand still. */
+export function leadBody(aircraft: Aircraft, lead: Lead): Body | null {
+  const ends = [itemById(aircraft, lead.from), itemById(aircraft, lead.to)];
+  const known = byLead.get(lead);
+  const wall = lead.route === 'wall' ? aircraft.structure : null;
+  if (known && known.ends[0] === ends[0] && known.ends[1] === ends[1] && known.wall === wall)
+    return known.body;
+  const state = leadState(aircraft, lead);
+  const { id, name } = lead;
+  const body: Body | null = state && {
+    id,
+    sourceId: id,
+    name,
+    group: 'lead',
+    role: 'other',
+    side: 'centre',
+    mass: leadMass(state),
+  };
+  byLead.set(lead, { ends, wall, body });
+  return body;
+}
+
+/** The structure as the shapes give it, whatever the scales say. */
+export function structureBodies(structure: Aircraft['structure']): readonly Body[] {
+  return remember(byStructure, structure, () => structure.flatMap(elementBodies));
+}
+
+/** The sum of the shapes: the airframe as the dimensions give it. */
+export function structureMass(structure: Aircraft['structure']): MassProperties {
+  return remember(massByStructure, structure, () =>
+    massSum(structureBodies(structure).map(({ mass }) => mass)),
+  );
+}
+
+/** By how much the bare airframe as weighed differs from the sum of the shapes; null when it was not weighed. */
+export function bareAirframeDifference({ structure, bareAirframe }: Aircraft): AirframeDifference | null {
+  return bareAirframe && airframeDifference(structureMass(structure), bareAirframe);
+}
+
+/** The bodies of one structure element, one for each of its pieces. */
+export function elementBodies(element: StructurePiece): readonly Body[] {
+  return remember(byElement, element, () => {
+    const masses = elementMasses(element, elementPieces(element));
+    return elementPieces(element).map((piece, index) => ({
+      id: piece.id,
+      sourceId: element.id,
+      name: element.name,
+      group: 'structure',
+      role: element.kind === 'leg' ? 'undercarriage' : 'airframe',
+      side: piece.side,
+      mass: posed(masses[index] ?? noMass, piece),
+    }));
+  });
+}
+
+/** A part's mass in its own frame: a uniform solid of its shape, with the inertia that was typed in, if any. */
+function ownMass({ shape, massG, inertiaGmm2 }: Part): MassProperties {
+  const solid = solidOfMass(shape, massG);
+  return inertiaGmm2 && solid.cgMm ? { ...solid, inertiaAboutCgGmm2: inertiaGmm2 } : solid;
+}
+
+/** A part with its mass where it stands. */
+export function partBody(part: Part): Body {
+  return remember(byPart, part, () => ({
+    id: part.id,
+    sourceId: part.id,
+    name: part.name,
+    group: 'part',
+    role: part.role,
+    side: 'centre',
+    mass: massPlace(ownMass(part), poseOf(part)),
+  }));
+}
+
+/** An empty tank: its mass is a thin shell around the inside. */
+export function tankBody(tank: TankItem): Body {
+  return remember(byTank, tank, () => {
+    const shell = shellOfMass(tank.shape, tank.emptyMassG);
+    return {
+      id: tank.id,
+      sourceId: tank.id,
+      name: tank.name,
+      group: 'tank',
+      role: 'fuel',
+      side: 'centre',
+      mass: massPlace(tank.mirrored ? massMirror(shell) : shell, poseOf(tank)),
+    };
+  });
+}
+
+function airframeBodies({ structure }: Aircraft, asWeighed: Aircraft): readonly Body[] {
+  const weighed = weighedAirframe(asWeighed);
+  if (!weighed) return structureBodies(structure);
+  if (weighed.by === 'adding') return [...structureBodies(structure), weighed.body];
+  if (structure === asWeighed.structure) return [weighed.body];
+  return [{ ...weighed.body, mass: withChanges(weighed.body.mass, asWeighed.structure, structure) }];
+}
+
+/** The weighed airframe once some elements were taken off it and others put on: swung legs, a canopy. */
+function withChanges(
+  weighed: MassProperties,
+  before: Aircraft['structure'],
+  after: Aircraft['structure'],
+): MassProperties {
+  const apart = (from: Aircraft['structure'], other: Aircraft['structure']) => {
+    const kept = new Set(other);
+    return structureMass(from.filter((element) => !kept.has(element)));
+  };
+  const gone = apart(before, after);
+  const left = gone.massG < weighed.massG ? massRemove(weighed, gone) : noMass;
+  return massAdd(left, apart(after, before));
+}
+
+/** How the weighed airframe enters the sum: one body, beside the shapes or in their place. */
+export interface WeighedAirframe {
+  readonly by: 'adding' | 'replacing';
+  readonly body: Body;
+}
+
+/** Null when the airframe was not weighed, or is only compared. The same object again while nothing changed. */
+export function weighedAirframe({ structure, bareAirframe }: Aircraft): WeighedAirframe | null {
+  if (!bareAirframe) return null;
+  const byScales = remember(weighedByStructure, structure, () => new WeakMap());
+  return remember(byScales, bareAirframe, () => {
+    const correction = airframeCorrection(structure, structureMass(structure), bareAirframe);
+    if (!correction) return null;
+    const body: Body = {
+      id: BARE_AIRFRAME_ID,
+      sourceId: BARE_AIRFRAME_ID,
+      name: correction.by === 'adding' ? 'Bare airframe, correction' : 'Bare airframe, as weighed',
+      group: 'structure',
+      role: 'airframe',
+      side: 'centre',
+      mass: correction.mass,
+    };
+    return { by: correction.by, body };
+  });
+}
+
+/** Mass properties of each piece in its own frame, before it is posed and mirrored. */
+function elementMasses(element: StructurePiece, pieces: readonly Piece[]): readonly MassProperties[] {
+  if (element.kind === 'leg') {
+    return pieces.map((piece) =>
+      solidOfMass(piece.shape, piece.kind === 'wheel' ? element.wheelMassG : element.strutMassG),
+    );
+  }
+  const { mass } = element;
+  if (mass.by === 'skin') return pieces.map(({ shape }) => shellMass(shape, mass.gPerM2));
+  if (mass.by === 'foam') return pieces.map(({ shape }) => solidMass(shape, mass.gPerMl));
+  const hollow = element.kind === 'fuselage' || element.kind === 'boom';
+  const spread = mass.spread ?? (hollow ? 'skin' : 'solid');
+  return pieces.map((piece) => {
+    const side = pieces.filter((other) => other.side === piece.side);
+    const massG = weighedG(mass, piece.side) * shareOf(piece, side, spread);
+    return spread === 'skin' ? shellOfMass(piece.shape, massG) : solidOfMass(piece.shape, massG);
+  });
+}
+
+function weighedG(mass: Extract<MassSource, { by: 'weighed' }>, side: Side): number {
+  return side === 'left' ? (mass.leftMassG ?? mass.massG) : mass.massG;
+}
+
+/** A piece's share of its side's weighed mass: by skin area or by volume. */
+function shareOf(piece: Piece, side: readonly Piece[], spread: 'solid' | 'skin'): number {
+  const size = ({ shape }: Piece) =>
+    spread === 'skin' ? surfaceProperties(shape).areaMm2 : volumeProperties(shape).volumeMm3;
+  const total = side.reduce((sum, other) => sum + size(other), 0);
+  return total > 0 ? size(piece) / total : 0;
+}
+
+function posed(mass: MassProperties, piece: Piece): MassProperties {
+  const placed = massPlace(mass, piece.pose);
+  return piece.mirrored ? massMirror(placed) : placed;
+}
+
+function remember<K extends object, V>(memory: WeakMap<K, V>, key: K, make: () => V): V {
+  const known = memory.get(key);
+  if (known !== undefined) return known;
+  const made = make();
+  memory.set(key, made);
+  return made;
+}

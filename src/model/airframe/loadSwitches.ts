@@ -1,0 +1,142 @@
+import type { Aircraft, StructurePiece, SwitchItem } from '../document/types';
+import { raisedLeg } from './retract';
+
+/** The chosen position's id by the switch's id; a switch that is not named is in its first position. */
+export type Positions = Readonly<Record<string, string>>;
+
+/** All switches in their first position: legs down, everything aboard as the file has it. */
+export const AT_START: Positions = {};
+
+/** One position of a switch: what is not aboard, which tanks hold nothing, and whether the legs are up. */
+export interface SwitchPosition {
+  readonly id: string;
+  readonly name: string;
+  readonly without: readonly string[];
+  readonly empty: readonly string[];
+  readonly legsUp: boolean;
+  /** False for one that is only ever chosen on the balancing stand. */
+  readonly flies: boolean;
+}
+
+/** Something aboard that is in exactly one of its positions. */
+export interface AircraftSwitch {
+  readonly id: string;
+  readonly name: string;
+  readonly positions: readonly SwitchPosition[];
+}
+
+/** The switch that retracting legs make; no switch in a file may be called so. */
+export const UNDERCARRIAGE_ID = 'undercarriage';
+
+const stays = { without: [], empty: [], flies: true } as const;
+const undercarriage: AircraftSwitch = {
+  id: UNDERCARRIAGE_ID,
+  name: 'Undercarriage',
+  positions: [
+    { id: 'down', name: 'down', ...stays, legsUp: false },
+    { id: 'up', name: 'up', ...stays, legsUp: true },
+  ],
+};
+
+const retracts = (element: StructurePiece) => element.kind === 'leg' && element.retract !== undefined;
+
+const fromFile = ({ id, name, positions }: SwitchItem): AircraftSwitch => ({
+  id,
+  name,
+  positions: positions.map(({ id, name, without = [], empty = [], onStand = false }) => ({
+    id,
+    name,
+    without,
+    empty,
+    legsUp: false,
+    flies: !onStand,
+  })),
+});
+
+const switchesByFile = new WeakMap<readonly SwitchItem[], readonly AircraftSwitch[]>();
+
+/** Every switch of the aircraft: the undercarriage if a leg retracts, then the file's in its order. */
+export function switchesOf({ structure, switches = NONE }: Aircraft): readonly AircraftSwitch[] {
+  let own = switchesByFile.get(switches);
+  if (!own) {
+    own = switches.map(fromFile);
+    switchesByFile.set(switches, own);
+  }
+  return structure.some(retracts) ? [undercarriage, ...own] : own;
+}
+
+/** The same with only the positions that fly; a switch that is left with one still holds it in that one. */
+export function flyingSwitches(aircraft: Aircraft): readonly AircraftSwitch[] {
+  return switchesOf(aircraft).map((one) => {
+    const flying = one.positions.filter(({ flies }) => flies);
+    return flying.length === one.positions.length || flying.length === 0
+      ? one
+      : { ...one, positions: flying };
+  });
+}
+
+const NONE: readonly SwitchItem[] = [];
+
+/** The position that a switch is in; one that it does not have counts as the first. */
+export function positionOf({ id, positions }: AircraftSwitch, chosen: Positions): SwitchPosition {
+  const at = positions.find((position) => position.id === chosen[id]) ?? positions[0];
+  if (!at) throw new Error(`The switch "${id}" has no positions.`);
+  return at;
+}
+
+/** A position in which everything is as the file has it. */
+export const changesNothing = ({ without, empty, legsUp }: SwitchPosition): boolean =>
+  without.length === 0 && empty.length === 0 && !legsUp;
+
+/**
+ * The aircraft as it is with the switches so: what is not aboard left out, emptied tanks started with nothing,
+ * legs swung up. A tank that fed one which is not aboard feeds the outlet. The very aircraft when that changes
+ * nothing; a list that did not change gives the same list again for the same positions.
+ */
+export function inLoadState(aircraft: Aircraft, chosen: Positions): Aircraft {
+  const at = switchesOf(aircraft).map((one) => positionOf(one, chosen));
+  if (at.every(changesNothing)) return aircraft;
+  const without = new Set(at.flatMap((position) => position.without));
+  const empty = new Set(at.flatMap((position) => position.empty));
+  const legsUp = at.some((position) => position.legsUp);
+  const key = [...without, '|', ...empty, '|', legsUp].join(' ');
+  const { structure, tanks, parts } = aircraft;
+  const aboard = ({ id }: { readonly id: string }) => !without.has(id);
+  return {
+    ...aircraft,
+    structure: remembered(structures, structure, key, () =>
+      structure
+        .filter(aboard)
+        .map((element) => (legsUp && element.kind === 'leg' ? raisedLeg(element) : element)),
+    ),
+    tanks: remembered(tankLists, tanks, key, () =>
+      tanks.filter(aboard).map((tank) => {
+        const own = empty.has(tank.id) ? { ...tank, startMl: 0 } : tank;
+        return without.has(own.feeds) ? { ...own, feeds: 'outlet' } : own;
+      }),
+    ),
+    parts: remembered(partLists, parts, key, () => parts.filter(aboard)),
+  };
+}
+
+const structures = new WeakMap<Aircraft['structure'], Map<string, Aircraft['structure']>>();
+const tankLists = new WeakMap<Aircraft['tanks'], Map<string, Aircraft['tanks']>>();
+const partLists = new WeakMap<Aircraft['parts'], Map<string, Aircraft['parts']>>();
+
+/** The list as it is in one load state, made once; the very list when it comes out with the same items. */
+function remembered<T>(
+  memory: WeakMap<readonly T[], Map<string, readonly T[]>>,
+  list: readonly T[],
+  key: string,
+  make: () => readonly T[],
+): readonly T[] {
+  const states = memory.get(list) ?? new Map<string, readonly T[]>();
+  memory.set(list, states);
+  let state = states.get(key);
+  if (!state) {
+    const made = make();
+    state = made.length === list.length && made.every((item, i) => item === list[i]) ? list : made;
+    states.set(key, state);
+  }
+  return state;
+}

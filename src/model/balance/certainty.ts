@@ -1,0 +1,135 @@
+import {
+  type Measurement,
+  probabilityInBand,
+  type Ranked,
+  ranking,
+} from '../../engine/balance/bandProbability';
+import { COVERAGE_FACTOR, propagate, standardUncertainty } from '../../engine/balance/uncertainty';
+import type { Vec3 } from '../../engine/geometry/types';
+import { massSum } from '../../engine/mass/massProperties';
+import type { Tensor } from '../../engine/mass/types';
+import { fuelDensity } from '../airframe/tanks';
+import type { Aircraft } from '../document/types';
+import type { Balance } from './balance';
+import { densityPlusMinus, type MeasuredThing, measuredThings, travelMeasurements } from './measurements';
+
+/** How far 95 % of the cases lie from the middle, in standard uncertainties: along a line (GUM, k = 2) … */
+export const LINE_95 = COVERAGE_FACTOR;
+/** … and in the two directions of a picture: the 95 % point of chi-square with two degrees of freedom is 5.991. */
+export const PICTURE_95 = Math.sqrt(5.991);
+
+/** How well the CG is known at the loading shown. Covariances are plain, not tensor elements; mm². */
+export interface CgError {
+  readonly sigmaMm: Vec3;
+  readonly covarianceMm2: Tensor;
+  readonly massSigmaG: number;
+}
+
+let keptError: { aircraft: Aircraft; balance: Balance; error: CgError | null } | null = null;
+
+/**
+ * The error of the CG at the loading shown: everything aboard as measured, each tank with what is in it where the
+ * tank is, and the density of the fuel. Null without a CG. Quick enough for every frame of a drag; the same answer
+ * again for the same balance.
+ */
+export function cgErrorOf(aircraft: Aircraft, balance: Balance): CgError | null {
+  if (keptError?.aircraft !== aircraft || keptError.balance !== balance) {
+    keptError = { aircraft, balance, error: cgError(aircraft, balance) };
+  }
+  return keptError.error;
+}
+
+function cgError(aircraft: Aircraft, { bodies, liquids, cgMm, massG, loaded }: Balance): CgError | null {
+  const things = measuredThings(aircraft, bodies);
+  const liquidIn = new Map(liquids.map(({ tankId, mass }) => [tankId, mass]));
+  const known = propagate(
+    things.map((thing) => {
+      const liquid = liquidIn.get(thing.id);
+      return liquid ? { ...thing, mass: massSum([thing.mass, liquid]) } : thing;
+    }),
+  );
+  if (!known || !cgMm) return null;
+  const c = known.cgCovarianceMm2;
+  const liquid = massSum(liquids.map(({ mass }) => mass));
+  if (!liquid.cgMm || !loaded.fuel)
+    return { sigmaMm: known.cgSigmaMm, covarianceMm2: c, massSigmaG: known.massSigmaG };
+  const shareOff = standardUncertainty(densityPlusMinus(aircraft)) / fuelDensity(loaded.fuel);
+  const offG = shareOff * liquid.massG;
+  const [x, y, z] = [0, 1, 2].map((axis) => (offG * (liquid.cgMm![axis]! - cgMm[axis]!)) / massG) as [
+    number,
+    number,
+    number,
+  ];
+  const covarianceMm2 = {
+    xx: c.xx + x * x,
+    yy: c.yy + y * y,
+    zz: c.zz + z * z,
+    xy: c.xy + x * y,
+    xz: c.xz + x * z,
+    yz: c.yz + y * z,
+  };
+  return {
+    sigmaMm: [Math.sqrt(covarianceMm2.xx), Math.sqrt(covarianceMm2.yy), Math.sqrt(covarianceMm2.zz)],
+    covarianceMm2,
+    massSigmaG: Math.hypot(known.massSigmaG, offG),
+  };
+}
+
+/** One measurement that could be bettered. */
+export interface Improvement extends Ranked {
+  readonly name: string;
+  /** The ± that it has now, in g, mm or g/ml: two standard uncertainties. */
+  readonly plusMinus: number;
+}
+
+/** How sure it is that the whole burn stays in the band, and what would make it surer. */
+export interface Certainty {
+  /** ± of the CG's station, 95 %, at each point of the travel, mm. */
+  readonly travelPlusMinusMm: readonly number[];
+  /** Null without a band. */
+  readonly probability: number | null;
+  /** What helps most first; empty without a band. */
+  readonly ranking: readonly Improvement[];
+}
+
+let kept: { aircraft: Aircraft; balance: Balance; answer: Certainty } | null = null;
+
+/**
+ * Carries every ± over to the travel. The travel is that of the load state shown. Takes about a millisecond, so it
+ * is asked for at rest; the same answer again for the same balance.
+ */
+export function certaintyOf(aircraft: Aircraft, balance: Balance): Certainty {
+  if (kept?.aircraft !== aircraft || kept.balance !== balance) {
+    kept = { aircraft, balance, answer: certainty(aircraft, balance) };
+  }
+  return kept.answer;
+}
+
+function certainty(aircraft: Aircraft, { bodies, travel, liquid, band }: Balance): Certainty {
+  const things = measuredThings(aircraft, bodies);
+  const measured = travelMeasurements(aircraft, things, liquid, travel);
+  const best = band ? ranking(travel, measured, band) : [];
+  return {
+    travelPlusMinusMm: travel.map((_, point) => LINE_95 * sigmaAt(measured, point)),
+    probability: band && probabilityInBand(travel, measured, band),
+    ranking: best.slice(0, 5).map((one) => improvement(one, measured, things)),
+  };
+}
+
+const sigmaAt = (measured: readonly Measurement[], point: number) =>
+  Math.sqrt(measured.reduce((sum, { sigma, perUnitMm }) => sum + (sigma * (perUnitMm[point] ?? 0)) ** 2, 0));
+
+function improvement(
+  ranked: Ranked,
+  measured: readonly Measurement[],
+  things: readonly MeasuredThing[],
+): Improvement {
+  const own = measured.find(
+    ({ bodyId, quantity }) => bodyId === ranked.bodyId && quantity === ranked.quantity,
+  );
+  const name =
+    ranked.quantity === 'density'
+      ? 'Density of the fuel'
+      : (things.find(({ id }) => id === ranked.bodyId)?.name ?? ranked.bodyId);
+  return { ...ranked, name, plusMinus: COVERAGE_FACTOR * (own?.sigma ?? 0) };
+}

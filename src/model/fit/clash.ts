@@ -1,0 +1,19 @@
+import type { Vec3 } from '../../engine/geometry/types';
+import { clashesIn, clearances } from './clearances';
+import { perAircraft } from './perAircraft';
+
+/** Two things in one place: which other, and the shortest way clear of it. */
+export interface Clash {
+  readonly otherId: string;
+  readonly otherName: string;
+  /** Move the item so to clear it, mm. */
+  readonly clearByMm: Vec3;
+  readonly depthMm: number;
+}
+
+/** What one part or tank runs into among parts, tanks and structure, deepest first. Hulls are not counted. */
+export const clashesOf = perAircraft((aircraft, itemId): readonly Clash[] =>
+  clashesIn(clearances(aircraft, itemId)).flatMap(({ id, name, distanceMm, clearByMm }) =>
+    clearByMm ? [{ otherId: id, otherName: name, clearByMm, depthMm: -distanceMm }] : [],
+  ),
+);

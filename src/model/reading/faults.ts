@@ -1,0 +1,156 @@
+import { normalise } from '../../engine/geometry/vec3';
+import { shapeFault } from '../../engine/mass/shapeFault';
+import { BARE_AIRFRAME_ID } from '../airframe/bareAirframe';
+import { elementPieces } from '../airframe/pieces';
+import type { Aircraft, StructurePiece } from '../document/types';
+import { type Checked, collections, soundItems } from './checked';
+import { type Fault, type Path, toldFault, valueAt } from './fault';
+import { fitFaults } from './fitFaults';
+import { fuelFaults } from './fuelFaults';
+import { switchFaults } from './switchFaults';
+import { tankFaults } from './tankFaults';
+
+/**
+ * What the schema cannot see: ids, references, shapes that enclose nothing, limits the wrong way round.
+ * Whatever the schema already found fault with is passed over, all else is checked.
+ */
+export function crossFaults(json: unknown, broken: readonly Fault[]): readonly Fault[] {
+  const sound = (...at: Path) =>
+    valueAt(json, at) !== undefined &&
+    !broken.some((one) => at.every((key, depth) => depth >= one.at.length || one.at[depth] === key));
+  const checked: Checked = {
+    aircraft: json as Aircraft,
+    sound,
+    tell: (at, told, expected, received) => toldFault(json, at, told, expected, received),
+  };
+  return [
+    ...idFaults(checked),
+    ...structureFaults(checked),
+    ...bandFaults(checked),
+    ...marginFaults(checked),
+    ...fuelFaults(checked),
+    ...tankFaults(checked),
+    ...partFaults(checked),
+    ...switchFaults(checked),
+    ...fitFaults(checked),
+  ];
+}
+
+/** Every fault that the cross checks find in a document that already has the right types. */
+export const aircraftFaults = (aircraft: Aircraft): readonly Fault[] => crossFaults(aircraft, []);
+
+function idFaults({ aircraft, sound, tell }: Checked): readonly Fault[] {
+  const faults: Fault[] = [];
+  const firstUse = new Map<string, string>([
+    ['outlet', 'the engine or dump valve'],
+    [BARE_AIRFRAME_ID, 'the bare airframe as weighed'],
+  ]);
+  for (const key of collections) {
+    const list: unknown = aircraft[key];
+    if (!Array.isArray(list)) continue;
+    for (const [index, item] of list.entries()) {
+      if (!sound(key, index, 'id')) continue;
+      const { id, name } = item as { id: string; name: unknown };
+      const user = firstUse.get(id);
+      if (user !== undefined) {
+        const told = `the id "${id}" already stands for ${user}; every id must be unique in the file.`;
+        faults.push(tell([key, index, 'id'], told, 'an id of its own', `"${id}"`));
+      } else firstUse.set(id, typeof name === 'string' ? `"${name}"` : `${key}[${index}]`);
+    }
+  }
+  return faults;
+}
+
+function structureFaults(checked: Checked): readonly Fault[] {
+  return soundItems(checked, 'structure').flatMap(({ item, index }) => {
+    if (item.kind === 'fuselage') {
+      const order = sectionOrderFaults(item.sections, index, checked);
+      if (order.length > 0) return order;
+    }
+    const told = pointFault(item) ?? firstShapeFault(item);
+    return told
+      ? [checked.tell(['structure', index], told, 'a shape that encloses a volume', `a ${item.kind}`)]
+      : [];
+  });
+}
+
+function sectionOrderFaults(
+  sections: Extract<StructurePiece, { kind: 'fuselage' }>['sections'],
+  element: number,
+  { tell }: Checked,
+): readonly Fault[] {
+  return sections.flatMap(({ stationMm }, index) => {
+    const before = sections[index - 1]?.stationMm;
+    if (before === undefined || stationMm > before) return [];
+    const at = ['structure', element, 'sections', index, 'stationMm'];
+    const told = `sections run from nose to tail: expected more than ${before} mm, got ${stationMm} mm.`;
+    return [tell(at, told, `more than ${before}`, String(stationMm))];
+  });
+}
+
+function pointFault(item: StructurePiece): string | null {
+  if (item.kind === 'boom' && same(item.frontMm, item.rearMm))
+    return 'frontMm and rearMm are the same point.';
+  if (item.kind === 'leg') {
+    if (same(item.topMm, item.axleMm)) return 'topMm and axleMm are the same point.';
+    if (item.retract && !normalise(item.retract.axis)) return 'the axis of retract has no direction.';
+    if (item.spindle && !normalise(item.spindle)) return 'the spindle has no direction.';
+  }
+  return null;
+}
+
+const same = (a: readonly number[], b: readonly number[]) => a.every((value, axis) => value === b[axis]);
+
+function firstShapeFault(item: StructurePiece): string | null {
+  for (const { shape } of elementPieces(item)) {
+    const told = shapeFault(shape);
+    if (told) return told;
+  }
+  return null;
+}
+
+function partFaults(checked: Checked): readonly Fault[] {
+  return soundItems(checked, 'parts').flatMap(({ item: { shape }, index }) => {
+    const told = shapeFault(shape);
+    const at = ['parts', index, 'shape'];
+    return told ? [checked.tell(at, told, 'a shape that encloses a volume', `a ${shape.kind}`)] : [];
+  });
+}
+
+function bandFaults({ aircraft: { targetBand, structure, referencePoints }, sound, tell }: Checked) {
+  if (!targetBand || !sound('targetBand')) return [];
+  const faults: Fault[] = [];
+  const [forward, aft, unit, forwardKey] =
+    targetBand.by === 'station'
+      ? [targetBand.forwardMm, targetBand.aftMm, 'mm', 'forwardMm']
+      : [targetBand.forwardPct, targetBand.aftPct, '% MAC', 'forwardPct'];
+  if (forward >= aft) {
+    const told = `the forward limit must lie ahead of the aft one: expected less than ${aft} ${unit}, got ${forward} ${unit}.`;
+    faults.push(tell(['targetBand', forwardKey], told, `less than ${aft}`, String(forward)));
+  }
+  if (targetBand.by === 'mac' && Array.isArray(structure)) {
+    const surface = structure.find((element) => element?.id === targetBand.surfaceId);
+    if (surface?.kind !== 'surface') {
+      const told = `"${targetBand.surfaceId}" is not a surface of this aircraft.`;
+      faults.push(
+        tell(['targetBand', 'surfaceId'], told, 'the id of a surface', `"${targetBand.surfaceId}"`),
+      );
+    }
+  }
+  const from = targetBand.by === 'station' ? targetBand.statedFrom : undefined;
+  if (from !== undefined && Array.isArray(referencePoints)) {
+    if (!referencePoints.some((point) => point?.id === from)) {
+      const told = `there is no reference point "${from}".`;
+      faults.push(tell(['targetBand', 'statedFrom'], told, 'the id of a reference point', `"${from}"`));
+    }
+  }
+  return faults;
+}
+
+function marginFaults({ aircraft: { stability }, sound, tell }: Checked): readonly Fault[] {
+  const range = stability?.marginRange;
+  if (!range || !sound('stability') || range.minPct < range.maxPct) return [];
+  const told = `the least margin must be less than the most: expected less than ${range.maxPct} % MAC, got ${range.minPct} % MAC.`;
+  const at = ['stability', 'marginRange', 'minPct'];
+  return [tell(at, told, `less than ${range.maxPct}`, String(range.minPct))];
+}

@@ -1,0 +1,59 @@
+import { normalise } from '../../engine/geometry/vec3';
+import { roles } from '../document/schema/aircraft';
+import { type Checked, soundItems } from './checked';
+import type { Fault } from './fault';
+
+const lists = ['bays', 'hatches', 'leads'] as const;
+
+/** References that lead nowhere, ids used twice and openings without a direction, among what is kept for fit. */
+export function fitFaults(checked: Checked): readonly Fault[] {
+  const { aircraft, sound, tell } = checked;
+  const faults: Fault[] = [];
+  const idsOf = (list: unknown): string[] =>
+    Array.isArray(list) ? list.flatMap((one) => (typeof one?.id === 'string' ? [one.id] : [])) : [];
+  const items = new Set([...idsOf(aircraft.parts), ...idsOf(aircraft.tanks)]);
+  const bays = new Set(idsOf(aircraft.bays));
+
+  const taken = new Set([...items, ...idsOf(aircraft.structure), ...idsOf(aircraft.referencePoints)]);
+  for (const key of lists) {
+    for (const [index, one] of entries<{ readonly id: string }>(aircraft[key])) {
+      if (!sound(key, index, 'id')) continue;
+      if (taken.has(one.id)) {
+        const told = `the id "${one.id}" is used already; every id must be unique in the file.`;
+        faults.push(tell([key, index, 'id'], told, 'an id of its own', `"${one.id}"`));
+      }
+      taken.add(one.id);
+    }
+  }
+  for (const { item, index } of soundItems(checked, 'parts')) {
+    if (item.bayId === undefined || bays.has(item.bayId)) continue;
+    const told = `there is no bay "${item.bayId}".`;
+    faults.push(tell(['parts', index, 'bayId'], told, 'the id of a bay', `"${item.bayId}"`));
+  }
+  for (const [index, hatch] of entries(aircraft.hatches)) {
+    if (!sound('hatches', index) || normalise(hatch.normal)) continue;
+    faults.push(tell(['hatches', index, 'normal'], 'it has no direction.', 'a direction', '[0, 0, 0]'));
+  }
+  for (const [index, lead] of entries(aircraft.leads)) {
+    for (const end of ['from', 'to'] as const) {
+      if (!sound('leads', index, end) || items.has(lead[end])) continue;
+      const told = `there is no part or tank "${lead[end]}".`;
+      faults.push(tell(['leads', index, end], told, 'the id of a part or tank', `"${lead[end]}"`));
+    }
+  }
+  const known = new Set<string>([...items, ...roles]);
+  for (const [index, rule] of entries(aircraft.keepApart)) {
+    for (const end of ['between', 'and'] as const) {
+      if (!sound('keepApart', index, end) || known.has(rule[end])) continue;
+      const told = `"${rule[end]}" is neither a role nor a part or tank.`;
+      faults.push(
+        tell(['keepApart', index, end], told, 'a role, or the id of a part or tank', `"${rule[end]}"`),
+      );
+    }
+  }
+  return faults;
+}
+
+/** The entries of a list that may be missing or no list at all. */
+const entries = <T>(list: readonly T[] | undefined): [number, T][] =>
+  Array.isArray(list) ? [...list.entries()] : [];

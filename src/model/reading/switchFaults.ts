@@ -1,0 +1,81 @@
+import { UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
+import type { SwitchItem } from '../document/types';
+import type { Checked } from './checked';
+import type { Fault } from './fault';
+
+/** What is wrong with the switches: ids used twice, things that are not there, things in two switches. */
+export function switchFaults({ aircraft, sound, tell }: Checked): readonly Fault[] {
+  const { switches } = aircraft;
+  if (!switches || !sound('switches')) return [];
+  const faults: Fault[] = [];
+  const names = new Map<string, string>([[UNDERCARRIAGE_ID, 'the retracting legs']]);
+  const switchOf = new Map<string, number>();
+  const things = { without: thingsOf(aircraft, sound), empty: tanksOf(aircraft, sound) };
+  for (const leg of retractingLegs(aircraft, sound)) switchOf.set(leg, -1);
+
+  switches.forEach((one, index) => {
+    const user = names.get(one.id);
+    if (user) {
+      const told = `the id "${one.id}" already stands for ${user}; every switch needs one of its own.`;
+      faults.push(tell(['switches', index, 'id'], told, 'an id of its own', `"${one.id}"`));
+    } else names.set(one.id, `"${one.name}"`);
+    faults.push(...positionFaults(one, index));
+  });
+  return faults;
+
+  function positionFaults({ name, positions }: SwitchItem, index: number): Fault[] {
+    const found: Fault[] = [];
+    positions.forEach((position, place) => {
+      const at = ['switches', index, 'positions', place];
+      if (positions.findIndex(({ id }) => id === position.id) < place) {
+        const told = `"${name}" has two positions with the id "${position.id}".`;
+        found.push(tell([...at, 'id'], told, 'an id of its own', `"${position.id}"`));
+      }
+      for (const key of ['without', 'empty'] as const) {
+        position[key]?.forEach((id, item) => {
+          const before = switchOf.get(id);
+          if (!things[key].has(id)) {
+            const expected = key === 'empty' ? 'the id of a tank' : 'the id of a part, tank or element';
+            found.push(
+              tell(
+                [...at, key, item],
+                `there is no "${id}" that can be ${leaves[key]}.`,
+                expected,
+                `"${id}"`,
+              ),
+            );
+          } else if (before !== undefined && before !== index) {
+            const other = before < 0 ? 'the undercarriage' : `"${switches?.[before]?.name}"`;
+            const told = `"${id}" is switched by ${other} already; one thing goes with one switch.`;
+            found.push(tell([...at, key, item], told, 'a thing of its own', `"${id}"`));
+          } else switchOf.set(id, index);
+        });
+      }
+    });
+    return found;
+  }
+}
+
+const leaves = { without: 'left out', empty: 'emptied' } as const;
+
+type Sound = Checked['sound'];
+type Doc = Checked['aircraft'];
+
+const idsIn = (list: unknown, sound: Sound, key: string): string[] =>
+  Array.isArray(list) ? list.flatMap(({ id }, index) => (sound(key, index, 'id') ? [id as string] : [])) : [];
+
+const tanksOf = ({ tanks }: Doc, sound: Sound) => new Set(idsIn(tanks, sound, 'tanks'));
+
+const thingsOf = ({ structure, tanks, parts }: Doc, sound: Sound) =>
+  new Set([
+    ...idsIn(structure, sound, 'structure'),
+    ...idsIn(tanks, sound, 'tanks'),
+    ...idsIn(parts, sound, 'parts'),
+  ]);
+
+function retractingLegs({ structure }: Doc, sound: Sound): string[] {
+  if (!Array.isArray(structure)) return [];
+  return structure.flatMap((element, index) =>
+    sound('structure', index) && element.kind === 'leg' && element.retract ? [element.id] : [],
+  );
+}

@@ -1,0 +1,10 @@
+export * from './format';
+export * from './parse';
+export {
+  fromOwnUnit,
+  ownUnit,
+  type Quantity,
+  toOwnUnit,
+  type Unit,
+  type UnitSystem,
+} from './table';

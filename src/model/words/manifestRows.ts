@@ -1,0 +1,88 @@
+import type { Vec3 } from '../../engine/geometry/types';
+import { massSum } from '../../engine/mass/massProperties';
+import {
+  type Body,
+  type BodyRole,
+  cutElementBodies,
+  leadBody,
+  partBody,
+  tankBody,
+  weighedAirframe,
+} from '../airframe/bodies';
+import type { Aircraft } from '../document/types';
+
+/** One line of the manifest: an element with both its sides, a tank without its liquid, a part, or a lead. */
+export interface ManifestRow {
+  /** The item's id in the file, or `bare-airframe`. */
+  readonly id: string;
+  readonly name: string;
+  readonly group: Body['group'];
+  readonly role: BodyRole;
+  readonly massG: number;
+  /** Aircraft frame; null without mass. */
+  readonly cgMm: Vec3 | null;
+  readonly locked: boolean;
+  /** The mass is a typical one, not weighed. */
+  readonly typical: boolean;
+  /** False for a structure element whose shape is not in the sum, as the weighed airframe stands for it. */
+  readonly counted: boolean;
+}
+
+type Item = Aircraft['structure'][number] | Aircraft['tanks'][number] | Aircraft['parts'][number];
+
+const byItem = new WeakMap<Item, { readonly own: readonly Body[]; readonly row: ManifestRow }>();
+
+/**
+ * All that is aboard, liquid apart, in the file's order: structure, the bare airframe as weighed, tanks,
+ * parts, leads. An unchanged item keeps its very row.
+ */
+export function manifestRows(aircraft: Aircraft): readonly ManifestRow[] {
+  const { structure, tanks, parts } = aircraft;
+  const weighed = weighedAirframe(aircraft);
+  const counted = weighed?.by !== 'replacing';
+  return [
+    ...structure.map((element) => row(element, cutElementBodies(aircraft, element), counted)),
+    ...(weighed ? [weighedRow(weighed.body)] : []),
+    ...tanks.map((tank) => row(tank, [tankBody(tank)], true)),
+    ...parts.map((part) => row(part, [partBody(part)], true)),
+    ...(aircraft.leads ?? []).flatMap((lead) => leadRow(leadBody(aircraft, lead)) ?? []),
+  ];
+}
+
+function row(item: Item, own: readonly Body[], counted: boolean): ManifestRow {
+  const known = byItem.get(item);
+  if (known?.row.counted === counted && own.every((body, i) => body === known.own[i])) return known.row;
+  const [first] = own;
+  if (!first) throw new Error(`"${item.name}" came without a body.`);
+  const { massG, cgMm } = own.length === 1 ? first.mass : massSum(own.map(({ mass }) => mass));
+  const made: ManifestRow = {
+    id: item.id,
+    name: item.name,
+    group: first.group,
+    role: first.role,
+    massG,
+    cgMm,
+    locked: 'locked' in item && item.locked === true,
+    typical: 'typical' in item && item.typical === true,
+    counted,
+  };
+  byItem.set(item, { own, row: made });
+  return made;
+}
+
+const byLeadBody = new WeakMap<Body, ManifestRow>();
+
+/** A lead's mass and place come of its ends; null when one is not aboard. */
+function leadRow(body: Body | null): ManifestRow | null {
+  if (!body) return null;
+  let known = byLeadBody.get(body);
+  if (!known) {
+    known = { ...weighedRow(body), locked: false };
+    byLeadBody.set(body, known);
+  }
+  return known;
+}
+
+function weighedRow({ sourceId, name, group, role, mass: { massG, cgMm } }: Body): ManifestRow {
+  return { id: sourceId, name, group, role, massG, cgMm, locked: true, typical: false, counted: true };
+}

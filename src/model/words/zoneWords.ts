@@ -1,0 +1,95 @@
+import type { ItemZone } from '../place/itemZone';
+import type { Say } from './say';
+
+/** The stations between the ends of the aircraft, mm. */
+export interface Aboard {
+  readonly noseMm: number;
+  readonly tailMm: number;
+}
+
+interface Stretch {
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
+/** Shorter than this is no place to put anything, mm. */
+const LEAST_MM = 0.05;
+
+/** The stretches that are allowed, free and aboard, fore to aft. */
+export function freeAboard({ freeStations }: ItemZone, { noseMm, tailMm }: Aboard): Stretch[] {
+  return freeStations
+    .map(({ fromMm, toMm }) => ({ fromMm: Math.max(fromMm, noseMm), toMm: Math.min(toMm, tailMm) }))
+    .filter(({ fromMm, toMm }) => toMm - fromMm >= LEAST_MM);
+}
+
+/**
+ * The free station with the largest margin, mm, on a whole millimetre where one is free; null when there is none. The
+ * least margin is concave along the station axis, so the nearest point of a stretch to the best of all is its own best.
+ */
+export function bestFreeStation(zone: ItemZone, aboard: Aboard): number | null {
+  const { bestMm } = zone.station;
+  if (bestMm === null) return null;
+  let best: { atMm: number; marginMm: number } | null = null;
+  for (const { fromMm, toMm } of freeAboard(zone, aboard)) {
+    const there = Math.min(toMm, Math.max(fromMm, bestMm));
+    const whole = Math.round(there);
+    const inward = whole < fromMm ? whole + 1 : whole > toMm ? whole - 1 : whole;
+    const atMm = inward >= fromMm && inward <= toMm ? inward : there;
+    const { marginMm } = zone.marginAt(atMm, 0);
+    if (!best || marginMm > best.marginMm) best = { atMm, marginMm };
+  }
+  return best?.atMm ?? null;
+}
+
+/** Where an item may sit along the station axis, in a sentence or two. */
+export function stationWords(zone: ItemZone, aboard: Aboard, say: Say): string {
+  const { allowed } = zone.station;
+  if (!allowed) return nowhereWords(zone.station.bestMarginMm, zone.blame, say);
+  const { noseMm, tailMm } = aboard;
+  if (allowed.toMm < noseMm || allowed.fromMm > tailMm) {
+    return `Nowhere aboard: it would have to be ${allowed.toMm < noseMm ? 'ahead of the nose' : 'behind the tail'}.`;
+  }
+  const free = freeAboard(zone, aboard);
+  const clipped = { fromMm: Math.max(allowed.fromMm, noseMm), toMm: Math.min(allowed.toMm, tailMm) };
+  const balances = `${capital(rangeWords(clipped, aboard, say))} keeps every load state in the band`;
+  if (free.length === 0) return `${balances}, but it has no room there.`;
+  const whole =
+    free.length === 1 &&
+    Math.abs(free[0]!.fromMm - clipped.fromMm) < 1 &&
+    Math.abs(free[0]!.toMm - clipped.toMm) < 1;
+  if (whole) return `${balances}.`;
+  return `${balances}. It has room for itself ${free.map((one) => rangeWords(one, aboard, say).replace('anywhere ', '')).join(' and ')}.`;
+}
+
+/** The same across the wings; empty where that does not hold it. */
+export function buttlineWords({ buttline, blame }: ItemZone, say: Say): string {
+  if (!buttline) return '';
+  const { allowed } = buttline;
+  if (!allowed) return `Sideways ${lower(nowhereWords(buttline.bestMarginMm, blame, say))}`;
+  if (!Number.isFinite(allowed.fromMm) && !Number.isFinite(allowed.toMm)) return '';
+  return `Sideways from ${side(allowed.fromMm, say)} to ${side(allowed.toMm, say)}.`;
+}
+
+/** "Nowhere: fails by 4 mm. Full tanks with the undercarriage up are to blame." */
+function nowhereWords(bestMarginMm: number, blame: ItemZone['blame'], say: Say): string {
+  const names = [...new Set(blame.map(({ name }) => name.replace(/^with /, '')))];
+  const fails = `Nowhere: fails by ${say.length(-bestMarginMm)}.`;
+  if (names.length === 0) return fails;
+  return names.length === 1
+    ? `${fails} To blame: ${names[0]}.`
+    : `${fails} No place suits both ${names.slice(0, -1).join(', ')} and ${names.at(-1)}.`;
+}
+
+function rangeWords({ fromMm, toMm }: Stretch, { noseMm, tailMm }: Aboard, say: Say): string {
+  const [ahead, aft] = [fromMm <= noseMm, toMm >= tailMm];
+  if (ahead && aft) return 'anywhere aboard';
+  if (ahead) return `anywhere ahead of ${say.station(toMm)}`;
+  if (aft) return `anywhere aft of ${say.station(fromMm)}`;
+  return `anywhere from ${say.station(fromMm)} to ${say.station(toMm)}`;
+}
+
+const side = (mm: number, say: Say): string =>
+  Math.abs(mm) < LEAST_MM ? 'the middle' : `${say.length(Math.abs(mm))} ${mm < 0 ? 'left' : 'right'}`;
+
+const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);

@@ -1,0 +1,58 @@
+import { useMemo, useRef } from 'react';
+import type { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
+import { mirrorY } from '../../engine/geometry/vec3';
+import { orientedBox } from '../../model/airframe/extent';
+import { pieces } from '../../model/airframe/pieces';
+import { itemById } from '../../model/document/edit';
+import type { Aircraft } from '../../model/document/types';
+import { clashesIn } from '../../model/fit/clearances';
+import { useLive } from '../../store/react';
+import { FatLines, moveLines } from '../materials/FatLines';
+import { boxPairs } from './fitLines';
+import { seenClearances, watchedId } from './fitReadings';
+
+/** Boxes that can be shown at once. */
+const MOST = 8;
+const PER_BOX = 12 * 6;
+
+/** A frame in red about each tank and piece of structure that is run into; parts are hatched in their own faces. */
+export function FitClash() {
+  const lines = useRef<LineSegments2>(null);
+  const spare = useMemo(() => new Float32Array(MOST * PER_BOX), []);
+  useLive((bench) => {
+    if (!lines.current) return;
+    const id = watchedId(bench);
+    const aircraft = bench.document.current();
+    const clashes = id ? clashesIn(seenClearances(bench, id)) : [];
+    const pairs = clashes
+      .filter(({ what }) => what === 'tank' || what === 'structure')
+      .slice(0, MOST)
+      .flatMap(({ id: otherId }) => frameOf(aircraft, otherId));
+    lines.current.visible = pairs.length > 0;
+    if (pairs.length > 0) moveLines(lines.current, pairs);
+  });
+  return (
+    <FatLines
+      ref={lines}
+      pairs={spare}
+      moving
+      color="#ff6a5a"
+      widthPx={2.2}
+      depthTest={false}
+      renderOrder={39}
+    />
+  );
+}
+
+/** The edges of the box about a tank or a piece of structure. */
+function frameOf(aircraft: Aircraft, id: string): number[] {
+  const item = itemById(aircraft, id);
+  if (item) return boxPairs(orientedBox(item));
+  const piece = pieces(aircraft).find((one) => one.id === id);
+  if (!piece) return [];
+  const pairs = boxPairs(orientedBox({ ...piece.pose, shape: piece.shape }));
+  if (!piece.mirrored) return pairs;
+  return Array.from({ length: pairs.length / 3 }, (_, i) =>
+    mirrorY([pairs[3 * i] ?? 0, pairs[3 * i + 1] ?? 0, pairs[3 * i + 2] ?? 0]),
+  ).flat();
+}

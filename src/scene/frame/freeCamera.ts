@@ -1,0 +1,59 @@
+import { type PerspectiveCamera, Vector3 } from 'three';
+import type { Vec3 } from '../../engine/geometry/types';
+import { toWorld } from './frame';
+
+/**
+ * From the left, ahead and above, so that the nose is on the left and stations run away to the right; the
+ * more span for its length, the more from ahead, so that the picture is filled.
+ */
+function standpoint(pointsMm: readonly Vec3[]): Vector3 {
+  const size = (axis: 0 | 1) => {
+    const values = pointsMm.map((point) => point[axis]);
+    return Math.max(...values) - Math.min(...values);
+  };
+  const spread = size(1) / Math.max(size(0), 1);
+  const aheadDeg = Math.min(52, Math.max(24, 30 + (spread - 1.3) * 20));
+  const ahead = (aheadDeg * Math.PI) / 180;
+  return toWorld([-Math.sin(ahead), -Math.cos(ahead), 0.5], new Vector3()).normalize();
+}
+
+/** How much of the picture's half width and half height the aircraft may fill. */
+const FILL_X = 0.92;
+const FILL_Y = 0.84;
+
+/**
+ * Stands a camera off so that every given point is in the picture and what they fill is in its middle.
+ * Returns what it looks at.
+ */
+export function frameAircraft(camera: PerspectiveCamera, pointsMm: readonly Vec3[], aspect: number): Vector3 {
+  camera.aspect = aspect;
+  camera.near = 20;
+  camera.far = 40_000;
+  const from = standpoint(pointsMm);
+  const points = pointsMm.map((point) => toWorld(point, new Vector3()));
+  const look = points.reduce((sum, point) => sum.add(point), new Vector3()).divideScalar(points.length);
+  const seen = new Vector3();
+  let distance = 4000;
+  // Each round centres what is seen and takes up the room that is left; a few rounds settle it.
+  for (let round = 0; round < 12; round += 1) {
+    camera.position.copy(look).addScaledVector(from, distance);
+    camera.lookAt(look);
+    camera.updateProjectionMatrix();
+    camera.updateMatrixWorld();
+    let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+    for (const point of points) {
+      const { x, y } = seen.copy(point).project(camera);
+      left = Math.min(left, x);
+      right = Math.max(right, x);
+      low = Math.min(low, y);
+      high = Math.max(high, y);
+    }
+    const halfHeight = distance * Math.tan((camera.fov * Math.PI) / 360);
+    const across = new Vector3().setFromMatrixColumn(camera.matrixWorld, 0);
+    const upright = new Vector3().setFromMatrixColumn(camera.matrixWorld, 1);
+    look.addScaledVector(across, ((left + right) / 2) * halfHeight * aspect);
+    look.addScaledVector(upright, ((low + high) / 2) * halfHeight);
+    distance *= Math.max((right - left) / (2 * FILL_X), (high - low) / (2 * FILL_Y));
+  }
+  return look;
+}

@@ -1,0 +1,51 @@
+import type { Vec3 } from '../../engine/geometry/types';
+import { aircraftExtent, type Extent, itemExtent, pieceExtent } from '../../model/airframe/extent';
+import { pieces } from '../../model/airframe/pieces';
+import type { Aircraft } from '../../model/document/types';
+import { useCommitted } from '../../store/react';
+
+const extents = new WeakMap<Aircraft, Extent>();
+
+/** The box around everything aboard, worked out once for each aircraft. */
+export function extentOnce(aircraft: Aircraft): Extent {
+  let extent = extents.get(aircraft);
+  if (!extent) {
+    extent = aircraftExtent(aircraft);
+    extents.set(aircraft, extent);
+  }
+  return extent;
+}
+
+const corners = new WeakMap<Aircraft, readonly Vec3[]>();
+
+/** The corners of the box around each piece and each thing aboard: a closer fit than the one box around all. */
+export function cornersOnce(aircraft: Aircraft): readonly Vec3[] {
+  let all = corners.get(aircraft);
+  if (!all) {
+    const boxes = [
+      ...pieces(aircraft).map(pieceExtent),
+      ...[...aircraft.parts, ...aircraft.tanks].map(itemExtent),
+    ];
+    all = (boxes.length > 0 ? boxes : [extentOnce(aircraft)]).flatMap(cornersOf);
+    corners.set(aircraft, all);
+  }
+  return all;
+}
+
+const cornersOf = ({ minMm, maxMm }: Extent): Vec3[] =>
+  [minMm[0], maxMm[0]].flatMap((x) =>
+    [minMm[1], maxMm[1]].flatMap((y) => [minMm[2], maxMm[2]].map((z): Vec3 => [x, y, z])),
+  );
+
+/** The mat lies under the lowest point, mm. */
+export const useGroundMm = (): number => useCommitted((aircraft) => extentOnce(aircraft).minMm[2]);
+
+/** The box around the aircraft as committed; renders anew only when one of its six figures changes. */
+export function useExtent(): Extent {
+  const key = useCommitted((aircraft) => {
+    const { minMm, maxMm } = extentOnce(aircraft);
+    return [...minMm, ...maxMm].join(' ');
+  });
+  const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = key.split(' ').map(Number);
+  return { minMm: [a, b, c] satisfies Vec3, maxMm: [d, e, f] satisfies Vec3 };
+}

@@ -1,0 +1,102 @@
+import { useLayoutEffect, useMemo } from 'react';
+import { type Color, PlaneGeometry } from 'three';
+import { pieces } from '../../model/airframe/pieces';
+import { useAircraft, useCommitted, useLive, useView } from '../../store/react';
+import { silhouetteShadow } from '../airframe/silhouetteShadow';
+import { drawingPlane } from '../frame/drawingPlane';
+import { useExtent } from '../frame/useGround';
+import { usePalette } from '../materials/palette';
+import { useDisposed } from '../materials/useDisposed';
+import { graduation, type RuleRun } from './graduation';
+import { createMatMaterial } from './matMaterial';
+import { matRect } from './matRect';
+import { RuleFigures } from './RuleFigures';
+
+/** In the elevations the mat is the whole backdrop, mm. */
+const ENDLESS_MM = 60_000;
+
+/** Around the mat, where it shades the bench it lies on, mm. */
+const AROUND_MM = 150;
+
+/** The cutting mat with its grid, its printed rule, the band's strip and the shadow of the airframe. */
+export function Mat() {
+  const palette = usePalette();
+  const view = useView((state) => state.view);
+  const units = useView((state) => state.units);
+  const extent = useExtent();
+  // The shadow follows once a reshaped piece is let go: it is too slow to paint with every move.
+  const structure = useCommitted(pieces);
+  const zeroMm = useZero(view === 'front');
+  const rectKey = matRect(extent).join(' ');
+  const rect = useMemo(
+    () => rectKey.split(' ').map(Number) as unknown as ReturnType<typeof matRect>,
+    [rectKey],
+  );
+  const shadow = useDisposed(() => silhouetteShadow(structure, rect), [structure, rect]);
+  const material = useDisposed(() => createMatMaterial(shadow), [shadow]);
+  const plane = useMemo(() => drawingPlane(view, extent.minMm[2]), [view, extent.minMm[2]]);
+  const mat = view === 'free';
+  const quad = useDisposed(() => {
+    const [x0, y0, x1, y1] = mat ? rect : [-ENDLESS_MM, -ENDLESS_MM, ENDLESS_MM, ENDLESS_MM];
+    return new PlaneGeometry(x1 - x0 + 2 * AROUND_MM, y1 - y0 + 2 * AROUND_MM).translate(
+      (x0 + x1) / 2,
+      (y0 + y1) / 2,
+      0,
+    );
+  }, [mat, rect]);
+  const lengthMm = extent.maxMm[0] - extent.minMm[0];
+  const figureMm = Math.min(90, Math.max(36, lengthMm * 0.04)) * (mat ? 1 : 0.8);
+  const wholeMm = Math.floor(extent.maxMm[1] / 100) * 100;
+  const run: RuleRun = {
+    // Ahead of its zero too, where the zero is not the nose.
+    fromMm:
+      view === 'front'
+        ? -wholeMm
+        : Math.min(zeroMm, zeroMm + Math.floor((extent.minMm[0] - zeroMm) / 100 + 0.2) * 100),
+    toMm: view === 'front' ? wholeMm : Math.ceil(extent.maxMm[0] / 100) * 100,
+    zeroMm,
+    atMm: mat ? 0 : view === 'top' ? extent.minMm[1] - figureMm : extent.minMm[2],
+    mirrored: view === 'front',
+    every: lengthMm > 1300 ? 2 : 1,
+    figureMm,
+  };
+
+  useLayoutEffect(() => {
+    const set = material.uniforms;
+    const color = (name: string, value: string) => (set[name]!.value as Color).set(value);
+    color('uMat', palette.mat);
+    color('uLine', palette.matLine);
+    color('uRule', palette.matRule);
+    color('uBand', palette.band);
+    set.uRect?.value.set(...rect);
+    set.uShadowRect?.value.set(...rect);
+    set.uMasked!.value = mat ? 1 : 0;
+    set.uShadowDepth!.value = mat ? 0.62 : view === 'top' ? 0.3 : 0;
+    set.uSteps?.value.set(...graduation(units));
+    set.uOrigin!.value = zeroMm;
+    set.uRuleAt?.value.set(run.fromMm, run.toMm, run.atMm, run.figureMm);
+  });
+
+  useLive(({ balance, view: looking }) => {
+    const { band } = balance.get();
+    const along = looking.getState().view !== 'front';
+    material.uniforms.uLimitsOn!.value = band && along ? 1 : 0;
+    if (band) material.uniforms.uLimits?.value.set(band.forwardMm, band.aftMm);
+  });
+
+  return (
+    <group matrix={plane} matrixAutoUpdate={false}>
+      <mesh geometry={quad} material={material} renderOrder={-20} frustumCulled={false} />
+      <RuleFigures run={run} units={units} color={palette.matRule} />
+    </group>
+  );
+}
+
+/** The station that the rule reads 0 at: the chosen reference point's, or the datum. */
+function useZero(onCentreLine: boolean): number {
+  const fromId = useView((state) => state.measureFromId);
+  const stationMm = useAircraft(
+    ({ referencePoints }) => referencePoints.find(({ id }) => id === fromId)?.positionMm[0] ?? 0,
+  );
+  return onCentreLine ? 0 : stationMm;
+}
