@@ -2,11 +2,11 @@ import { useCallback, useRef } from 'react';
 import { useLive } from '../store/react';
 import { useStageBox } from './frame/useStageBox';
 import { useViewFade } from './frame/useViewFade';
+import { stageSummary } from './gestures/stageReadings';
 import { type LabelElements, Labels } from './marks/Labels';
 import { type StabilityElements, StabilityOverlay } from './marks/StabilityOverlay';
 import { StageCanvas } from './StageCanvas';
 import { StageScene } from './StageScene';
-import { stageSummary } from './stageReadings';
 import './stage.css';
 
 /** The stage: the aircraft on its mat, seen freely or in three registered elevations. Fills the box it is given. */

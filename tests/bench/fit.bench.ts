@@ -2,13 +2,13 @@ import { readFileSync } from 'node:fs';
 import RAPIER from '@dimforge/rapier3d-compat';
 import { poseRotation } from '../../src/engine/geometry/rotation';
 import type { Mat3 } from '../../src/engine/geometry/types';
+import { cutOuts } from '../../src/model/airframe/cutOuts';
+import { leadStates } from '../../src/model/airframe/leads';
 import { poseOf } from '../../src/model/airframe/poses';
 import { placeItem } from '../../src/model/document/edit';
 import type { Aircraft } from '../../src/model/document/types';
 import { clearances } from '../../src/model/fit/clearances';
-import { cutOuts } from '../../src/model/fit/cutOuts';
 import { keepApartFaultsOf } from '../../src/model/fit/keepApart';
-import { leadStates } from '../../src/model/fit/leads';
 import { againstLimit, type BenchRow, compare } from './measure';
 
 const PARTS = 60;

@@ -1,5 +1,14 @@
 import { posix } from 'node:path';
-import { emptyNames, extraPackages, type Layer, layerRules, mostLines, warnLines } from './layerRules';
+import {
+  climbingImports,
+  emptyNames,
+  extraPackages,
+  type Layer,
+  layerRules,
+  mostLines,
+  roomOrder,
+  warnLines,
+} from './layerRules';
 import { readSource } from './sourceFacts';
 
 export interface Findings {
@@ -42,6 +51,8 @@ export function checkLayers(sources: ReadonlyMap<string, string>): Findings {
       if (target) targets.push(target);
       const reason = importBreach(path, layer, specifier, target);
       if (reason) errors.push(`${path}: imports ${specifier}, ${reason}`);
+      const climb = target && roomClimb(path, target, layer);
+      if (climb) errors.push(`${path}: imports ${specifier}, ${climb}`);
     }
     graph.set(path, targets);
   }
@@ -70,6 +81,24 @@ function importBreach(path: string, layer: Layer, specifier: string, target: str
   const other = layerOf(target ?? wanted);
   if (other === layer || rule.layers.some((allowed) => allowed === other)) return null;
   return `but ${layer} must not import ${other ?? 'that folder'}`;
+}
+
+/** Why an import inside a layer runs up from a lower room to a higher one, or null if it does not. */
+function roomClimb(path: string, target: string, layer: Layer): string | null {
+  const order = roomOrder[layer];
+  if (!order || layerOf(target) !== layer || climbingImports.includes(`${path} -> ${target}`)) return null;
+  const room = roomOf(path);
+  // What lies in no room stands over them all and may use each.
+  if (room === null) return null;
+  if (!order.includes(room)) return `but ${layer}/${room} has no place in the order of rooms`;
+  const other = roomOf(target);
+  const climbs = other === null || !order.slice(0, order.indexOf(room) + 1).includes(other);
+  return climbs ? `but the room ${room} stands below ${other ?? `the top of ${layer}`}` : null;
+}
+
+function roomOf(path: string): string | null {
+  const [, , room, ...inside] = path.split('/');
+  return room !== undefined && inside.length > 0 ? room : null;
 }
 
 function resolveImport(path: string, specifier: string, sources: ReadonlyMap<string, string>): string | null {

@@ -1,11 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { checkLayers } from './checkLayers';
+import { climbingImports } from './layerRules';
 import { readProjectFiles } from './projectFiles';
 
 test('the layers hold', () => {
   const { errors, warnings } = checkLayers(readProjectFiles((path) => path.startsWith('src/')));
   for (const warning of warnings) console.warn(warning);
   expect(errors).toEqual([]);
+});
+
+test('every climb that is let pass is still there', () => {
+  const sources = readProjectFiles((path) => path.startsWith('src/'));
+  for (const climb of climbingImports) expect(sources.has(climb.split(' ')[0] ?? '')).toBe(true);
 });
 
 /** The findings for planted files; an innocent engine file is always there. */
@@ -81,8 +87,21 @@ describe('the layer check finds', () => {
     const a = "import type { B } from './b';";
     const b = "export * from './deep';";
     const deep = "import '../a';";
-    expect(plant({ 'src/model/a.ts': a, 'src/model/b.ts': b, 'src/model/deep/index.ts': deep })).toEqual([
-      'import cycle: src/model/a.ts -> src/model/b.ts -> src/model/deep/index.ts -> src/model/a.ts',
+    expect(plant({ 'src/store/a.ts': a, 'src/store/b.ts': b, 'src/store/deep/index.ts': deep })).toEqual([
+      'import cycle: src/store/a.ts -> src/store/b.ts -> src/store/deep/index.ts -> src/store/a.ts',
+    ]);
+  });
+
+  test('an import that climbs from a lower room to a higher one, or to the top of its layer', () => {
+    const rooms = { 'src/model/words/verdict.ts': '', 'src/scene/Stage.tsx': '', 'src/model/attic/a.ts': '' };
+    const climbing = (path: string, target: string) => plant({ ...rooms, [path]: `import '${target}';` });
+    expect(climbing('src/model/fit/a.ts', '../words/verdict')).toEqual([
+      expect.stringContaining('stands below'),
+    ]);
+    expect(climbing('src/scene/mat/a.ts', '../Stage')).toEqual([expect.stringContaining('stands below')]);
+    expect(climbing('src/model/words/a.ts', '../attic/a')).toHaveLength(1);
+    expect(climbing('src/model/attic/b.ts', './a')).toEqual([
+      expect.stringContaining('no place in the order'),
     ]);
   });
 

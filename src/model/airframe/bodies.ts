@@ -20,14 +20,14 @@ import type {
   StructurePiece,
   TankItem,
 } from '../document/types';
-import { type CutOut, cutOuts } from '../fit/cutOuts';
-import { leadMass, leadState } from '../fit/leads';
 import {
   type AirframeDifference,
   airframeCorrection,
   airframeDifference,
   BARE_AIRFRAME_ID,
 } from './bareAirframe';
+import { type CutOut, cutOuts } from './cutOuts';
+import { leadMass, leadState } from './leads';
 import { elementPieces, type Piece, type Side } from './pieces';
 import { poseOf } from './poses';
 

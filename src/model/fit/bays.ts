@@ -5,8 +5,15 @@ import { scale, sub } from '../../engine/geometry/vec3';
 import { shapeBounds } from '../../engine/mass/shapeBounds';
 import { sectionBetween } from '../../engine/mass/solids/loft';
 import { poseOf } from '../airframe/poses';
+import {
+  hulls,
+  itemShape,
+  middleOf,
+  type NamedHull,
+  type Standing,
+  standingStructure,
+} from '../airframe/solids';
 import type { Aircraft, Bay, Part } from '../document/types';
-import { hulls, itemShape, middleOf, type NamedHull, type Standing, standingStructure } from './solids';
 
 /** A part that leaves the bay it is bound to. */
 export interface BayFault {

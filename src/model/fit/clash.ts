@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { perAircraft } from '../airframe/perAircraft';
 import { clashesIn, clearances } from './clearances';
-import { perAircraft } from './perAircraft';
 
 /** Two things in one place: which other, and the shortest way clear of it. */
 export interface Clash {

@@ -3,10 +3,10 @@ import { shapeDistance, shapeOverlap } from '../../engine/fit/shapeDistance';
 import type { Solid } from '../../engine/fit/solid';
 import type { Vec3 } from '../../engine/geometry/types';
 import { add, scale } from '../../engine/geometry/vec3';
+import { perAircraft } from '../airframe/perAircraft';
+import { hullsAround, itemSolid, standing } from '../airframe/solids';
 import { itemById } from '../document/edit';
 import type { Aircraft } from '../document/types';
-import { perAircraft } from './perAircraft';
-import { hullsAround, itemSolid, standing } from './solids';
 
 /** How far an item is from one other thing. Aircraft frame, mm. */
 export interface Clearance {

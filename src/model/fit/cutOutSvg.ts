@@ -1,5 +1,5 @@
 import type { Corner } from '../../engine/geometry/polygon';
-import type { CutOut } from './cutOuts';
+import type { CutOut } from '../airframe/cutOuts';
 
 const marginMm = 12;
 const rulerMm = 100;

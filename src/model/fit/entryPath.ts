@@ -5,10 +5,6 @@ import { type TriangleTree, triangleTree } from '../../engine/fit/triangleTree';
 import type { Pose, Vec3 } from '../../engine/geometry/types';
 import { add, addScaled, dot, length, sub } from '../../engine/geometry/vec3';
 import { poseOf } from '../airframe/poses';
-import { type Item, itemById } from '../document/edit';
-import type { Aircraft, Hatch } from '../document/types';
-import { hullFit } from './clearances';
-import { hatchAxes, wallsWithout } from './hatchWalls';
 import {
   hulls,
   itemShape,
@@ -18,7 +14,11 @@ import {
   type Standing,
   standingItems,
   standingStructure,
-} from './solids';
+} from '../airframe/solids';
+import { type Item, itemById } from '../document/edit';
+import type { Aircraft, Hatch } from '../document/types';
+import { hullFit } from './clearances';
+import { hatchAxes, wallsWithout } from './hatchWalls';
 
 export interface EntryOptions {
   /** Poses to look at before giving up. */

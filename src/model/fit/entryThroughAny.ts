@@ -1,8 +1,8 @@
 import { distance } from '../../engine/geometry/vec3';
+import { itemSolid, middleOf } from '../airframe/solids';
 import { itemById } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import { type EntryOptions, type EntryPath, entryPath } from './entryPath';
-import { itemSolid, middleOf } from './solids';
 
 /** How an item goes in, and through which hatch; not found, the last hatch that was tried. */
 export type Entry = EntryPath & { readonly hatchId: string; readonly hatchName: string };

@@ -1,7 +1,7 @@
+import { hullsAround, itemSolid } from '../airframe/solids';
 import type { Item } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import { type EntryOptions, entryPath } from './entryPath';
-import { hullsAround, itemSolid } from './solids';
 
 /** The order in which what stands in the hulls can go in. */
 export interface FittingOrder {

@@ -4,8 +4,8 @@ import type { Triangle } from '../../engine/fit/triangleTree';
 import type { Vec3 } from '../../engine/geometry/types';
 import { add, addScaled, cross, dot, normalise, scale, sub } from '../../engine/geometry/vec3';
 import type { LoftShape } from '../../engine/mass/shapes';
+import { hulls, type NamedHull } from '../airframe/solids';
 import type { Aircraft, Hatch } from '../document/types';
-import { hulls, type NamedHull } from './solids';
 
 /** The hatch's own axes: out of the hull, along its length (as near fore and aft as it can be), and across. */
 export function hatchAxes({ normal }: Hatch): {

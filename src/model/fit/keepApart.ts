@@ -1,10 +1,10 @@
 import { shapeDistance } from '../../engine/fit/shapeDistance';
 import type { Vec3 } from '../../engine/geometry/types';
+import { perAircraft } from '../airframe/perAircraft';
+import { itemSolid } from '../airframe/solids';
 import type { Item } from '../document/edit';
 import type { Aircraft, KeepApartRule } from '../document/types';
 import { clearances } from './clearances';
-import { perAircraft } from './perAircraft';
-import { itemSolid } from './solids';
 
 /** The usual rules, for a file that states none. Common practice, no source: check what your radio's maker says. */
 export const defaultKeepApart: readonly KeepApartRule[] = [

@@ -1,8 +1,8 @@
 import { castAlong } from '../../engine/fit/castAlong';
 import { volumeProperties } from '../../engine/mass/volumeProperties';
+import { itemSolid, standing } from '../airframe/solids';
 import { type Item, itemById } from '../document/edit';
 import type { Aircraft, LoadFactors } from '../document/types';
-import { itemSolid, standing } from './solids';
 
 /** Standard gravity, m/s² (ISO 80000-3; 3rd CGPM, 1901). */
 const standardGravity = 9.80665;

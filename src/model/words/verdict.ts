@@ -1,9 +1,9 @@
 import { tipMassForLateral } from '../../engine/balance/ballast';
 import type { BandFit } from '../../engine/balance/band';
+import { remedyFor } from '../advice/remedy';
 import { aircraftExtent } from '../airframe/extent';
 import { switchesOf } from '../airframe/loadSwitches';
 import type { Balance } from '../balance/balance';
-import { remedyFor } from '../balance/remedy';
 import type { Aircraft } from '../document/types';
 import type { LoadEnvelope } from '../loads/loadStates';
 import { loadWords } from './loadWords';

@@ -1,8 +1,8 @@
 import { add } from '../../engine/geometry/vec3';
+import { perAircraft } from '../../model/airframe/perAircraft';
 import { placeItem, updatePart } from '../../model/document/edit';
 import type { Aircraft } from '../../model/document/types';
 import { bayFault } from '../../model/fit/bays';
-import { perAircraft } from '../../model/fit/perAircraft';
 import { useAircraft, useBench, useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Icon } from '../icons';

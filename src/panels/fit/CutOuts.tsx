@@ -1,7 +1,7 @@
 import './fit.css';
 import { useContext } from 'react';
-import { type CutOut, cutOuts } from '../../model/fit/cutOuts';
-import { perAircraft } from '../../model/fit/perAircraft';
+import { type CutOut, cutOuts } from '../../model/airframe/cutOuts';
+import { perAircraft } from '../../model/airframe/perAircraft';
 import { formatNumber } from '../../model/units';
 import { useAircraft } from '../../store/react';
 import { FilesContext } from '../filesContext';

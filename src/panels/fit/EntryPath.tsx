@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'react';
+import { perAircraft } from '../../model/airframe/perAircraft';
 import type { Aircraft } from '../../model/document/types';
 import { clashesIn, clearances, hullFit } from '../../model/fit/clearances';
 import type { Entry } from '../../model/fit/entryThroughAny';
-import { perAircraft } from '../../model/fit/perAircraft';
 import { useBench, useCommitted } from '../../store/react';
 import { Icon } from '../icons';
 import { usePathPlay } from './usePathPlay';

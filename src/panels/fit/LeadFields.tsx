@@ -1,5 +1,5 @@
+import { leadState } from '../../model/airframe/leads';
 import type { Aircraft, Lead } from '../../model/document/types';
-import { leadState } from '../../model/fit/leads';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';

@@ -1,5 +1,5 @@
-import { type LeadState, leadState } from '../../model/fit/leads';
-import { perAircraft } from '../../model/fit/perAircraft';
+import { type LeadState, leadState } from '../../model/airframe/leads';
+import { perAircraft } from '../../model/airframe/perAircraft';
 import { useAircraft } from '../../store/react';
 import { Icon } from '../icons';
 import { type Readings, useReadings } from '../readings';

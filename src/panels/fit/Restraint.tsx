@@ -1,4 +1,4 @@
-import { perAircraft } from '../../model/fit/perAircraft';
+import { perAircraft } from '../../model/airframe/perAircraft';
 import { type Force, itemRestraint } from '../../model/fit/restraint';
 import { formatNumber } from '../../model/units';
 import { useCommitted } from '../../store/react';

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Vec3 } from '../../engine/geometry/types';
 import { massRange, spotEffects } from '../../engine/place/massRange';
-import { remedyFor } from '../../model/balance/remedy';
+import { remedyFor } from '../../model/advice/remedy';
 import { aircraftCases } from '../../model/place/loadCases';
 import { type PlaceRule, usualSpots } from '../../model/place/placeSettings';
 import { type UsefulMass, usefulMass } from '../../model/place/usefulMass';

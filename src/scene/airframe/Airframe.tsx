@@ -3,7 +3,7 @@ import type { ShaderMaterial, Vector2 } from 'three';
 import { type Piece, pieces } from '../../model/airframe/pieces';
 import { useBalance, useLive, useView } from '../../store/react';
 import { Posed } from '../frame/Posed';
-import { PICK_STRUCTURE } from '../gestures/picking';
+import { PICK_STRUCTURE } from '../frame/picking';
 import { FatLines } from '../materials/FatLines';
 import { type Palette, usePalette } from '../materials/palette';
 import { shapeGeometry, shapeLinePairs } from '../materials/shapeGeometry';

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Piece } from '../../model/airframe/pieces';
 import { Posed } from '../frame/Posed';
-import { PICK_STRUCTURE } from '../gestures/picking';
+import { PICK_STRUCTURE } from '../frame/picking';
 import { FatLines } from '../materials/FatLines';
 import { usePalette } from '../materials/palette';
 import { scaledPairs, unitShape } from '../materials/unitShape';

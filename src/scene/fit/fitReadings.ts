@@ -1,9 +1,9 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { lerp } from '../../engine/geometry/vec3';
+import { type LeadState, leadState } from '../../model/airframe/leads';
 import { itemById } from '../../model/document/edit';
 import { type Clearance, clashesIn, clearances } from '../../model/fit/clearances';
 import { keepOutZones } from '../../model/fit/keepApart';
-import { type LeadState, leadState } from '../../model/fit/leads';
 import { formatLength } from '../../model/units';
 import type { Bench } from '../../store/bench';
 

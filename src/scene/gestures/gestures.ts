@@ -3,8 +3,8 @@ import { panElevation, zoomElevation } from '../../interaction/elevation';
 import type { TipChord } from '../../interaction/wingTip';
 import { itemById } from '../../model/document/edit';
 import type { Bench } from '../../store/bench';
+import { type Hit, pick } from '../frame/picking';
 import { type StageDrag, startItemDrag } from './itemDrag';
-import { type Hit, pick } from './picking';
 import { startTipDrag, tipAt } from './tipGrip';
 
 export interface GestureSetting {

@@ -6,9 +6,9 @@ import { itemById } from '../../model/document/edit';
 import type { Bench } from '../../store/bench';
 import { toWorld } from '../frame/frame';
 import { mmPerPixel } from '../frame/mmPerPixel';
+import { pointerRay } from '../frame/picking';
 import { extentOnce } from '../frame/useGround';
-import { dragReading } from '../stageReadings';
-import { pointerRay } from './picking';
+import { dragReading } from './stageReadings';
 
 /** How near to a neighbour, in pixels of the picture, a dragged thing catches on it. */
 const REACH_PX = 7;

@@ -8,8 +8,8 @@ import { macSurface } from '../../model/stability/band';
 import { formatLength } from '../../model/units';
 import type { Bench } from '../../store/bench';
 import { toWorld } from '../frame/frame';
+import { pointerRay } from '../frame/picking';
 import type { StageDrag } from './itemDrag';
-import { pointerRay } from './picking';
 
 /** Without snap the sweep comes to tenths of a mm. */
 const FREE_STEP_MM = 0.1;

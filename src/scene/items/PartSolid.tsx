@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import type { Part } from '../../model/document/types';
 import { clashesIn, clearances } from '../../model/fit/clearances';
 import { useAircraft, useLive, useView } from '../../store/react';
-import { PICK_ITEM } from '../gestures/picking';
+import { PICK_ITEM } from '../frame/picking';
 import { FatLines } from '../materials/FatLines';
 import { usePalette } from '../materials/palette';
 import { createPartMaterial } from '../materials/partMaterial';

@@ -6,7 +6,7 @@ import type { LiquidState, Tank } from '../../engine/liquid/types';
 import { surfaceOutline } from '../../engine/liquid/wettedMesh';
 import { engineTanks } from '../../model/airframe/tanks';
 import { useAircraft, useBench, useLive, useView } from '../../store/react';
-import { PICK_ITEM } from '../gestures/picking';
+import { PICK_ITEM } from '../frame/picking';
 import { FatLines } from '../materials/FatLines';
 import { usePalette } from '../materials/palette';
 import { shapeGeometry, shapeLinePairs } from '../materials/shapeGeometry';

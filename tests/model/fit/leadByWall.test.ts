@@ -3,9 +3,9 @@ import { wallPath } from '../../../src/engine/fit/wallPath';
 import type { Vec3 } from '../../../src/engine/geometry/types';
 import { distance } from '../../../src/engine/geometry/vec3';
 import { bodies } from '../../../src/model/airframe/bodies';
+import { leadMass, leadState } from '../../../src/model/airframe/leads';
+import { hulls } from '../../../src/model/airframe/solids';
 import type { Fuselage, Lead } from '../../../src/model/document/types';
-import { leadMass, leadState } from '../../../src/model/fit/leads';
-import { hulls } from '../../../src/model/fit/solids';
 import { aircraftFaults } from '../../../src/model/reading/faults';
 import { benchOf, box, partAt, squareHull } from './fitAircraft';
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { massSum } from '../../../src/engine/mass/massProperties';
 import { bodies } from '../../../src/model/airframe/bodies';
+import { leadMass, leadState } from '../../../src/model/airframe/leads';
 import { placeItem, removeItem } from '../../../src/model/document/edit';
 import type { Lead } from '../../../src/model/document/types';
-import { leadMass, leadState } from '../../../src/model/fit/leads';
 import { aircraftFaults } from '../../../src/model/reading/faults';
 import { benchOf, box, partAt } from './fitAircraft';
 

@@ -3,10 +3,10 @@ import { allowedStations, type Band } from '../../engine/balance/band';
 import type { Vec3 } from '../../engine/geometry/types';
 import { itemExtent } from '../airframe/extent';
 import { pieces } from '../airframe/pieces';
+import { type Balance, movableAs } from '../balance/balance';
 import { type Item, placeItem } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import { clashesOf } from '../fit/clash';
-import { type Balance, movableAs } from './balance';
 
 /** The least thing that brings every fuel state into the band. */
 export type Remedy =

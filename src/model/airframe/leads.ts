@@ -5,9 +5,9 @@ import type { Vec3 } from '../../engine/geometry/types';
 import { distance, lerp } from '../../engine/geometry/vec3';
 import { massPoint, massSum } from '../../engine/mass/massProperties';
 import type { MassProperties } from '../../engine/mass/types';
-import { poseOf } from '../airframe/poses';
 import { itemById } from '../document/edit';
 import type { Aircraft, Lead } from '../document/types';
+import { poseOf } from './poses';
 import { hulls, type NamedHull } from './solids';
 
 /** A lead as it runs. */

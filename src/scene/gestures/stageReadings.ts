@@ -1,8 +1,8 @@
-import type { Vec3 } from '../engine/geometry/types';
-import type { Snapped } from '../interaction/snap';
-import { clashesOf } from '../model/fit/clash';
-import { formatLength } from '../model/units';
-import type { Bench } from '../store/bench';
+import type { Vec3 } from '../../engine/geometry/types';
+import type { Snapped } from '../../interaction/snap';
+import { clashesOf } from '../../model/fit/clash';
+import { formatLength } from '../../model/units';
+import type { Bench } from '../../store/bench';
 
 const VIEWS = {
   free: 'Free view',

@@ -3,10 +3,10 @@ import { boxGap, type Solid, solidOf } from '../../engine/fit/solid';
 import { massScale } from '../../engine/mass/massProperties';
 import type { MassProperties } from '../../engine/mass/types';
 import { volumeProperties } from '../../engine/mass/volumeProperties';
-import { elementPieces, type Piece } from '../airframe/pieces';
-import { poseOf } from '../airframe/poses';
 import type { Item } from '../document/edit';
 import type { Aircraft, Block } from '../document/types';
+import { elementPieces, type Piece } from './pieces';
+import { poseOf } from './poses';
 import { itemShape, itemSolid, posedPiece } from './solids';
 
 /** A pocket that a part or tank needs in a cuttable block. Lengths in mm, aircraft frame unless said otherwise. */

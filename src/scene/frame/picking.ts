@@ -1,7 +1,7 @@
 import { type Camera, type Object3D, Raycaster, type Scene, Vector2 } from 'three';
 import type { Vec3 } from '../../engine/geometry/types';
 import type { Ray } from '../../interaction/dragPlane';
-import { rayToAircraft, toAircraft } from '../frame/frame';
+import { rayToAircraft, toAircraft } from './frame';
 
 /** The raycaster's layers: what is carried, and the airframe that is picked only where nothing else is. */
 export const PICK_ITEM = 1;

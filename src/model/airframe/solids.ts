@@ -4,10 +4,10 @@ import { mirrorPose } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { mirroredShape } from '../../engine/mass/mirroredShape';
 import type { LoftShape } from '../../engine/mass/shapes';
-import { elementPieces, type Piece } from '../airframe/pieces';
-import { poseOf } from '../airframe/poses';
 import type { Item } from '../document/edit';
 import type { Aircraft, Fuselage, StructurePiece } from '../document/types';
+import { elementPieces, type Piece } from './pieces';
+import { poseOf } from './poses';
 
 /** Something that stands in the aircraft and can be run into. */
 export interface Standing {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { type Remedy, remedyFor } from '../../../src/model/advice/remedy';
 import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
-import { type Remedy, remedyFor } from '../../../src/model/balance/remedy';
 import { placeItem } from '../../../src/model/document/edit';
 import type { Aircraft, Fuselage, Part, StructurePiece, TankItem } from '../../../src/model/document/types';
 import { clashesOf } from '../../../src/model/fit/clash';

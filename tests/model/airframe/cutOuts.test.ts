@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { massSum } from '../../../src/engine/mass/massProperties';
 import { bodies } from '../../../src/model/airframe/bodies';
+import { cutOuts } from '../../../src/model/airframe/cutOuts';
 import { placeItem } from '../../../src/model/document/edit';
 import { cutOutSvg } from '../../../src/model/fit/cutOutSvg';
-import { cutOuts } from '../../../src/model/fit/cutOuts';
-import { benchOf, blockAt, box, partAt } from './fitAircraft';
+import { benchOf, blockAt, box, partAt } from '../fit/fitAircraft';
 
 const foam = blockAt('nose-block', box(200, 100, 50), [100, 0, 0], { cuttable: true, minimumWallMm: 25 });
 const pack = partAt('pack', box(80, 40, 30), [120, 10, 20], { massG: 300 });
