@@ -1,0 +1,46 @@
+import type { Bench } from './store/bench';
+import { createPiece } from './store/piece';
+import { fitSearcher } from './workers/fitSearcher';
+import { loadSolver } from './workers/loadSolver';
+import { stabilitySolver } from './workers/stabilitySolver';
+
+/** Gives the bench the workers that do what is too slow for a drag frame. */
+export function startSolvers(bench: Bench): void {
+  const solveStability = stabilitySolver(
+    () => new Worker(new URL('./workers/stability.worker.ts', import.meta.url), { type: 'module' }),
+  );
+  const solveLoads = loadSolver(
+    () => new Worker(new URL('./workers/load.worker.ts', import.meta.url), { type: 'module' }),
+  );
+  // Opened when the first way in is asked for.
+  bench.fit.start(
+    fitSearcher(() => new Worker(new URL('./workers/fit.worker.ts', import.meta.url), { type: 'module' })),
+  );
+  // After the first paint: the bench shows before the worker is even fetched.
+  requestAnimationFrame(() =>
+    setTimeout(() => {
+      bench.stability.start(solveStability);
+      bench.rest.start(solveLoads);
+      startPlacing(bench);
+    }),
+  );
+}
+
+/** Placing comes as a piece of its own; without it the bench says what is missing, and fetches it when asked. */
+function startPlacing({ place, notice }: Bench): void {
+  const piece = createPiece(async () => (await import('./placing')).placing);
+  piece.subscribe(() => {
+    const { piece: placing, failure } = piece.get();
+    if (placing) {
+      notice.drop('placing');
+      place.start(placing);
+    } else if (failure)
+      notice.tell({
+        about: 'placing',
+        tone: 'bad',
+        text: 'What finds out where things may sit could not be fetched: the server has stopped or is out of reach. All else works on.',
+        actions: [{ label: 'Retry', run: piece.retry }],
+      });
+  });
+  piece.want();
+}
