@@ -12,6 +12,7 @@ import { blankAircraft } from './model/document/blank';
 import type { Aircraft } from './model/document/types';
 import { readAircraft } from './model/reading/read';
 import { App } from './panels/App';
+import { StageTrouble } from './panels/trouble/StageTrouble';
 import { Stage } from './scene/Stage';
 import { startSolvers } from './solvers';
 import { createBench } from './store/bench';
@@ -81,7 +82,7 @@ if (!root) throw new Error('index.html has no element with the id "root"');
 createRoot(root).render(
   <StrictMode>
     <BenchContext.Provider value={bench}>
-      <App stage={<Stage />} files={files} />
+      <App stage={<Stage trouble={StageTrouble} />} files={files} />
     </BenchContext.Provider>
   </StrictMode>,
 );

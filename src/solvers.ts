@@ -3,18 +3,35 @@ import { createPiece } from './store/piece';
 import { fitSearcher } from './workers/fitSearcher';
 import { loadSolver } from './workers/loadSolver';
 import { stabilitySolver } from './workers/stabilitySolver';
+import { watched } from './workers/watched';
+
+/** How long each worker may be silent, s: several times what it takes for the largest aircraft. */
+const STABILITY_S = 30;
+const LOADS_S = 30;
+const FIT_S = 180;
 
 /** Gives the bench the workers that do what is too slow for a drag frame. */
 export function startSolvers(bench: Bench): void {
   const solveStability = stabilitySolver(
-    () => new Worker(new URL('./workers/stability.worker.ts', import.meta.url), { type: 'module' }),
+    watched(
+      () => new Worker(new URL('./workers/stability.worker.ts', import.meta.url), { type: 'module' }),
+      STABILITY_S,
+    ),
   );
   const solveLoads = loadSolver(
-    () => new Worker(new URL('./workers/load.worker.ts', import.meta.url), { type: 'module' }),
+    watched(
+      () => new Worker(new URL('./workers/load.worker.ts', import.meta.url), { type: 'module' }),
+      LOADS_S,
+    ),
   );
   // Opened when the first way in is asked for.
   bench.fit.start(
-    fitSearcher(() => new Worker(new URL('./workers/fit.worker.ts', import.meta.url), { type: 'module' })),
+    fitSearcher(
+      watched(
+        () => new Worker(new URL('./workers/fit.worker.ts', import.meta.url), { type: 'module' }),
+        FIT_S,
+      ),
+    ),
   );
   // After the first paint: the bench shows before the worker is even fetched.
   requestAnimationFrame(() =>

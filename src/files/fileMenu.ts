@@ -67,11 +67,11 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
     openDemo,
     newAircraft: () => put(blankAircraft(), 'New, an empty bench'),
     openFile: () => openBy(() => openFile(pickers)),
-    openDropped: (files: readonly File[]) =>
+    openDropped: (files: FileList) =>
       openBy(async () => {
-        const [first, ...more] = files;
+        const first = files[0];
         if (!first) return null;
-        if (more.length > 0) throw new Error(`${files.length} files were dropped, and the bench holds one`);
+        if (files.length > 1) throw new Error(`${files.length} files were dropped, and the bench holds one`);
         return openDropped(first);
       }),
     saveText: (name: string, text: string, type: string) => pickers.download(name, text, type),

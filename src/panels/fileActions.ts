@@ -22,7 +22,7 @@ export type OpenResult =
 export interface FileActions {
   openFile(): Promise<OpenResult>;
   /** Opens what was dropped on the page: one file. */
-  openDropped(files: readonly File[]): Promise<OpenResult>;
+  openDropped(files: DataTransfer['files']): Promise<OpenResult>;
   saveFile(): void | Promise<void>;
   /** Gives a text to the person as a file of its own; `type` is its media type. */
   saveText(name: string, text: string, type: string): void;

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 
 /** Files dropped anywhere on the page; without this the browser would show the file in place of the page. */
-export function useDrop(onFiles: (files: readonly File[]) => void): void {
+export function useDrop(onFiles: (files: DataTransfer['files']) => void): void {
   const latest = useRef(onFiles);
   latest.current = onFiles;
   useEffect(() => {
@@ -14,8 +14,8 @@ export function useDrop(onFiles: (files: readonly File[]) => void): void {
     const drop = (event: DragEvent) => {
       if (!ours(event)) return;
       event.preventDefault();
-      const files = [...(event.dataTransfer?.files ?? [])];
-      if (files.length > 0) latest.current(files);
+      const files = event.dataTransfer?.files;
+      if (files && files.length > 0) latest.current(files);
     };
     window.addEventListener('dragover', over);
     window.addEventListener('drop', drop);
