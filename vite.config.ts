@@ -47,6 +47,7 @@ export default defineConfig({
           sequence: { groupOrder: 1 },
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          expect: { poll: { timeout: 20_000 } },
           globalSetup: 'tests/browser/harness/globalSetup.ts',
           setupFiles: 'tests/browser/harness/everyTest.ts',
         },

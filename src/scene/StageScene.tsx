@@ -1,6 +1,7 @@
 import { useThree } from '@react-three/fiber';
-import { lazy, type RefObject, Suspense, useEffect } from 'react';
-import { useBench, useLive } from '../store/react';
+import { type RefObject, useEffect } from 'react';
+import { createPiece } from '../store/piece';
+import { useBench, useLive, usePiece } from '../store/react';
 import { Airframe } from './airframe/Airframe';
 import { Cameras } from './frame/Cameras';
 import { ROOT_ROTATION } from './frame/frame';
@@ -23,7 +24,10 @@ import { Mat } from './mat/Mat';
 import { usePalette } from './materials/palette';
 
 // The aircraft shows before what is said of its fit is fetched.
-const FitMarks = lazy(() => import('./fit/FitMarks'));
+const fitMarks = createPiece(
+  () => import('./fit/FitMarks'),
+  (module) => module.default,
+);
 
 interface StageSceneProps {
   readonly box: RefObject<HTMLElement | null>;
@@ -39,8 +43,20 @@ interface StageSceneProps {
 export function StageScene({ box, labels, resetFree, refit, onDrag, marks, fitLabels }: StageSceneProps) {
   const bench = useBench();
   const palette = usePalette();
+  const { piece: FitMarks, failure } = usePiece(fitMarks);
   const get = useThree((state) => state.get);
   const setSize = useThree((state) => state.setSize);
+
+  useEffect(() => {
+    if (failure)
+      bench.notice.tell({
+        about: 'fit marks',
+        tone: 'bad',
+        text: 'The stage’s marks of what fits could not be fetched: the server has stopped or is out of reach. All else works on.',
+        actions: [{ label: 'Retry', run: fitMarks.retry }],
+      });
+    else bench.notice.drop('fit marks');
+  }, [bench, failure]);
 
   useLive(({ axis }) => {
     const { widthPx, heightPx } = axis.getState();
@@ -77,9 +93,7 @@ export function StageScene({ box, labels, resetFree, refit, onDrag, marks, fitLa
         <BandSlab />
         <MacMark />
         <TipGrips />
-        <Suspense fallback={null}>
-          <FitMarks labels={fitLabels} />
-        </Suspense>
+        {FitMarks && <FitMarks labels={fitLabels} />}
         <Selection />
         <Ghost />
         <NeutralPointMark elements={marks} />

@@ -11,7 +11,10 @@ import { useDrawn } from '../useDrawn';
 import { endOf, fractionAt, phaseAt, timeOfFraction } from './burnClock';
 import { clockOf, timeNow, usePlayback } from './usePlayback';
 
-const ProfileDialog = later(async () => (await import('./ProfileDialog')).ProfileDialog);
+const ProfileDialog = later(
+  () => import('./ProfileDialog'),
+  (module) => module.ProfileDialog,
+);
 
 const speeds = [1, 10, 60] as const;
 

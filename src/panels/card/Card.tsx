@@ -8,10 +8,22 @@ import { Icon, RoleMark } from '../icons';
 import { later } from '../later';
 import { AircraftCard } from './AircraftCard';
 
-const PartCard = later(async () => (await import('./PartCard')).PartCard);
-const TankCard = later(async () => (await import('./TankCard')).TankCard);
-const LeadCard = later(async () => (await import('../fit/LeadCard')).LeadCard);
-const StructureCard = later(async () => (await import('./StructureCard')).StructureCard);
+const PartCard = later(
+  () => import('./PartCard'),
+  (module) => module.PartCard,
+);
+const TankCard = later(
+  () => import('./TankCard'),
+  (module) => module.TankCard,
+);
+const LeadCard = later(
+  () => import('../fit/LeadCard'),
+  (module) => module.LeadCard,
+);
+const StructureCard = later(
+  () => import('./StructureCard'),
+  (module) => module.StructureCard,
+);
 
 type Kind = 'part' | 'tank' | 'structure' | 'lead' | null;
 
