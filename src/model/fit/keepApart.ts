@@ -85,6 +85,35 @@ function meant({ parts, tanks }: Aircraft, word: string, item: Item): boolean {
   return !isId && 'role' in item && item.role === word;
 }
 
+/** A rule and what it is about, on either side. */
+export interface RuleSides {
+  readonly rule: KeepApartRule;
+  readonly between: readonly Item[];
+  readonly and: readonly Item[];
+}
+
+/** Every rule with the items that each of its words means: by id, or where no item has that id, by role. */
+export function ruleSides(aircraft: Aircraft): RuleSides[] {
+  const byId = new Map<string, Item>();
+  const byRole = new Map<string, Item[]>();
+  for (const item of [...aircraft.parts, ...aircraft.tanks]) {
+    byId.set(item.id, item);
+    if (!('role' in item)) continue;
+    const alike = byRole.get(item.role) ?? [];
+    alike.push(item);
+    byRole.set(item.role, alike);
+  }
+  const meant = (word: string): readonly Item[] => {
+    const item = byId.get(word);
+    return item ? [item] : (byRole.get(word) ?? []);
+  };
+  return keepApartRules(aircraft).map((rule) => ({
+    rule,
+    between: meant(rule.between),
+    and: meant(rule.and),
+  }));
+}
+
 /** A zone to keep out of while an item is dragged: around `itemId`, so wide, mm. */
 export interface KeepOutZone {
   readonly itemId: string;

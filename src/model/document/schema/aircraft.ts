@@ -125,6 +125,11 @@ const fuel = record(
 
 const wholeNumber = v.pipe(v.number('Expected a whole number'), v.integer('Expected a whole number'));
 
+const inTheOpen = about(
+  flag,
+  'for fit: it is meant to stand outside, or to reach through the skin; no hull or surface has to hold it',
+);
+
 export const tank = record(
   {
     id,
@@ -143,6 +148,7 @@ export const tank = record(
     feeds: about(id, '"outlet" (engine or dump valve) or the id of the tank that this one feeds'),
     rank: about(wholeNumber, 'among tanks that feed the same place the lower rank drains first'),
     locked: flag,
+    inTheOpen,
   },
   'a tank; its shape is the inside',
 );
@@ -179,6 +185,7 @@ export const part = record(
     pitchDeg: angleDeg,
     rollDeg: angleDeg,
     locked: flag,
+    inTheOpen,
     bayId: about(v.optional(id), 'the bay that it must stay in'),
     gyro: about(flag, 'senses rotation: it should stand near the CG and square to the axes'),
     typical: about(flag, 'the figures are typical ones; weigh yours'),

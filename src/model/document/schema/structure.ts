@@ -112,6 +112,10 @@ export const surface = record(
       ),
       v.minLength(1, 'Expected at least 1 panel'),
     ),
+    openToHull: about(
+      flag,
+      'for fit: inside a hull the surface is cut away, and things may reach from one into the other',
+    ),
     mass: massSource,
     plusMinusG,
     plusMinusMm,
