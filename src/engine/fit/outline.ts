@@ -1,5 +1,5 @@
 import type { Vec3 } from '../geometry/types';
-import { addScaled, length } from '../geometry/vec3';
+import { addScaled, dot, length } from '../geometry/vec3';
 import type { Convex } from './convex';
 import { type Solid, solidOf } from './solid';
 
@@ -18,15 +18,21 @@ export function furthestAlong(convex: Convex, way: Vec3): Vec3 {
 
 /** A solid's furthest points in some ways, each once, mm. The 26 reach every corner of a box however it is turned. */
 export function furthestPoints(solid: Solid, ways: readonly Vec3[] = waysRound): Vec3[] {
-  const seen = new Map<string, Vec3>();
-  for (const convex of solid.convexes) {
-    for (const way of ways) {
+  const points: Vec3[] = [];
+  for (const way of ways) {
+    let best: Vec3 | null = null;
+    for (const convex of solid.convexes) {
       const point = furthestAlong(convex, way);
-      seen.set(point.map((mm) => mm.toFixed(6)).join(), point);
+      if (!best || dot(point, way) > dot(best, way)) best = point;
     }
+    const found = best;
+    if (found && !points.some((point) => samePoint(point, found))) points.push(found);
   }
-  return [...seen.values()];
+  return points;
 }
+
+const samePoint = (a: Vec3, b: Vec3): boolean =>
+  Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]) + Math.abs(a[2] - b[2]) < 1e-6;
 
 /** A point as a solid of no size, to measure distances from. */
 export const pointSolid = (positionMm: Vec3): Solid =>

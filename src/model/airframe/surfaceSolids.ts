@@ -14,6 +14,8 @@ export interface SurfaceSolid {
   readonly sourceId: string;
   readonly name: string;
   readonly panels: readonly PosedPanel[];
+  /** The boxes about the panels, one for each. */
+  readonly panelBoxes: readonly Solid[];
   readonly solid: Solid;
   /** Inside a hull it is cut away, and things may reach from one into the other. */
   readonly openToHull: boolean;
@@ -38,13 +40,15 @@ function sidesOf(surface: Surface): readonly SurfaceSolid[] {
     const all = elementPieces(surface);
     sides = [...new Set(all.map(({ side }) => side))].map((side): SurfaceSolid => {
       const pieces = all.filter((piece) => piece.side === side);
+      const panelBoxes = pieces.map((piece) => solidOfConvexes(panelConvexes(piece)));
       const { id: sourceId, name, openToHull = false } = surface;
       return {
         id: side === 'centre' ? sourceId : `${sourceId}.${side}`,
         sourceId,
         name,
         panels: pieces.map(posedPanel),
-        solid: solidOfConvexes(pieces.flatMap(panelConvexes)),
+        panelBoxes,
+        solid: solidOfConvexes(panelBoxes.flatMap(({ convexes }) => convexes)),
         openToHull,
       };
     });

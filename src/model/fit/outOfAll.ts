@@ -29,7 +29,7 @@ export function outOfAll(
 ): OutOf {
   const panels = surfaces
     .filter((surface) => boxGap(surface.solid, solid) === 0)
-    .flatMap((surface) => surface.panels);
+    .flatMap((surface) => surface.panels.filter((_, i) => boxGap(surface.panelBoxes[i]!, solid) === 0));
   const judge = (point: Vec3): Judged => ({ point, ...outOfPoint(point, hulls, panels) });
   const corners = furthestPoints(solid).map(judge);
   const judged = [

@@ -1,4 +1,4 @@
-import { hullClearance, hullHolds } from '../../engine/fit/hull';
+import { hullHolds } from '../../engine/fit/hull';
 import { furthestPoints, pointSolid } from '../../engine/fit/outline';
 import { outOfPanel } from '../../engine/fit/panelHolds';
 import { shapeDistance, shapesClash, touchMm } from '../../engine/fit/shapeDistance';
@@ -8,6 +8,7 @@ import { hulls, middleOf, type NamedHull } from '../airframe/solids';
 import { type SurfaceSolid, surfaceSolids } from '../airframe/surfaceSolids';
 import type { Aircraft } from '../document/types';
 import { outOfAll } from './outOfAll';
+import { hullDistance } from './overlaps';
 
 /** What holds a thing: the hull or flying surface that its middle lies in, else the one that it pokes into. */
 export interface PlaceFit {
@@ -68,7 +69,7 @@ function inHull(
   surfaces: readonly SurfaceSolid[],
 ): PlaceFit {
   const [holder, clearance] = candidates
-    .map((hull) => [hull, hullClearance(solid, hull)] as const)
+    .map((hull) => [hull, hullDistance(solid, hull)] as const)
     .reduce((best, one) => (one[1].distanceMm > best[1].distanceMm ? one : best));
   if (clearance.distanceMm >= -touchMm) return { where: 'hull', holder, outMm: 0, atMm: clearance.pointsMm };
   const open = surfaces.filter((one) => one.openToHull && boxGap(one.solid, solid) === 0);
