@@ -1,4 +1,4 @@
-import type { LiquidMoment } from '../../engine/balance/travel';
+import { type LiquidMoment, momentOf } from '../../engine/balance/travel';
 import type { Vec3 } from '../../engine/geometry/types';
 import { liquidState } from '../../engine/liquid/liquidState';
 import { type Plumbing, plumbing, tankVolumesAfter } from '../../engine/liquid/plumbing';
@@ -30,14 +30,14 @@ const DRY: LiquidTable = {
 export function liquidMoment(fuelFraction: number, states: readonly LiquidState[]): LiquidMoment {
   let massG = 0;
   let [x, y, z] = [0, 0, 0];
-  for (const { mass } of states) {
-    if (!mass.cgMm) continue;
-    massG += mass.massG;
-    x += mass.massG * mass.cgMm[0];
-    y += mass.massG * mass.cgMm[1];
-    z += mass.massG * mass.cgMm[2];
+  const byTank = states.map(({ mass }) => momentOf(mass));
+  for (const tank of byTank) {
+    massG += tank.massG;
+    x += tank.momentGmm[0];
+    y += tank.momentGmm[1];
+    z += tank.momentGmm[2];
   }
-  return { fuelFraction, massG, momentGmm: [x, y, z] };
+  return { fuelFraction, massG, momentGmm: [x, y, z], byTank };
 }
 
 /** The liquid in each tank with a fraction of the usable liquid left, 1 full to 0 dry. */
