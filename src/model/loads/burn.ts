@@ -1,7 +1,7 @@
-import type { Bounds, LoadBurn } from '../../engine/balance/loadStates';
+import type { LoadBurn } from '../../engine/balance/loadStates';
 import type { Vec3 } from '../../engine/geometry/types';
 import { feedBreaks } from '../../engine/liquid/feedBreaks';
-import { itemExtent } from '../airframe/extent';
+import { boundsOf } from '../balance/certifiedTravel';
 import { liquidMoment, liquidStatesAt, plumbingOf } from '../balance/liquidTable';
 import type { Aircraft } from '../document/types';
 
@@ -19,9 +19,3 @@ export function burnOf(loaded: Aircraft, down: Vec3): Omit<LoadBurn, 'fixed'> {
     tanksMm: loaded.tanks.map(boundsOf),
   };
 }
-
-/** A tank's box in the aircraft's frame. */
-const boundsOf = (tank: Aircraft['tanks'][number]): Bounds => {
-  const { minMm, maxMm } = itemExtent(tank);
-  return { min: minMm, max: maxMm };
-};
