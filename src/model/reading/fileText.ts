@@ -1,8 +1,8 @@
 import type { Fault } from './fault';
-import { placeOf } from './jsonText';
+import { placeOf } from './textPlace';
 
 /** The largest file that is opened, bytes. 2000 parts make one megabyte. */
-export const LARGEST_FILE = 16 * 1024 * 1024;
+export const LARGEST_FILE = 8 * 1024 * 1024;
 
 export type TextRead =
   | { readonly ok: true; readonly text: string }

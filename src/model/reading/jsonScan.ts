@@ -4,11 +4,14 @@ export interface Break {
   readonly expected: string;
   /** Of a key that stands twice in one object: the key, and where it stood first. */
   readonly twice?: { readonly key: string; readonly first: number };
-  /** That lists and objects are nested too deep. */
-  readonly tooDeep?: true;
+  /** That it is JSON, but more than a file may hold; of what. */
+  readonly tooMuch?: string;
   /** Of a number too large to be kept. */
   readonly tooLarge?: string;
 }
+
+/** The most keys of one object; an aircraft has some thirty. */
+export const MOST_KEYS = 1000;
 
 /** An aircraft is at most ten levels deep; what a person adds of their own may be deeper. */
 export const MAX_DEPTH = 100;
@@ -20,12 +23,9 @@ interface Level {
 }
 
 const VALUE = 'a value';
-const SPACE = /[ \t\r\n]*/y;
 const SCALAR = /(?:true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?)(?![\w.+-])/y;
-/** A run of plain characters of a text, bounded so that no pattern has to remember a long one. */
-const PLAIN = /[^"\\\p{Cc}]{1,1000}/uy;
 const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
-const DELETE = '\u007f';
+const [QUOTE, BACKSLASH, FIRST_PRINTED] = [0x22, 0x5c, 0x20];
 
 /**
  * Reads a text as JSON (RFC 8259) without making anything of it: the first break of its grammar, key that stands twice
@@ -43,6 +43,13 @@ export function firstBreak(text: string): Break | null {
     at += match.length;
     return match;
   };
+  const space = () => {
+    for (;;) {
+      const code = text.charCodeAt(at);
+      if (code !== 0x20 && code !== 0x0a && code !== 0x0d && code !== 0x09) return;
+      at += 1;
+    }
+  };
   const broken = (expected: string): Break => ({ offset: at, expected });
 
   function string(expected: string): Break | null {
@@ -50,14 +57,14 @@ export function firstBreak(text: string): Break | null {
     if (text[at] !== '"') return broken(expected);
     at += 1;
     for (;;) {
-      if (text[at] === '"') {
+      const code = text.charCodeAt(at);
+      if (code === QUOTE) {
         at += 1;
         return null;
       }
-      if (take(PLAIN) !== null || take(ESCAPE) !== null) continue;
-      const code = text.charCodeAt(at);
-      // Beside the plain run's own exclusions JSON allows the control characters from U+007F on.
-      if (!(code >= DELETE.charCodeAt(0) && code <= 0x9f)) return { offset: start, expected };
+      if (code === BACKSLASH && take(ESCAPE) !== null) continue;
+      // At the end of the text the code is NaN, which is no printed character either.
+      if (code === BACKSLASH || !(code >= FIRST_PRINTED)) return { offset: start, expected };
       at += 1;
     }
   }
@@ -70,11 +77,14 @@ export function firstBreak(text: string): Break | null {
     const first = keys.get(name);
     if (first !== undefined)
       return { offset: start, expected: 'every key once', twice: { key: name, first } };
+    if (keys.size >= MOST_KEYS) {
+      return { offset: start, expected: `at most ${MOST_KEYS}`, tooMuch: 'the object has too many keys' };
+    }
     keys.set(name, start);
-    take(SPACE);
+    space();
     if (text[at] !== ':') return broken('a colon');
     at += 1;
-    take(SPACE);
+    space();
     return null;
   }
 
@@ -83,11 +93,15 @@ export function firstBreak(text: string): Break | null {
     const sign = text[at];
     if (sign === '{' || sign === '[') {
       if (levels.length >= MAX_DEPTH) {
-        return { offset: at, expected: `at most ${MAX_DEPTH} levels`, tooDeep: true };
+        return {
+          offset: at,
+          expected: `at most ${MAX_DEPTH} levels`,
+          tooMuch: 'lists and objects are nested too deep',
+        };
       }
       at += 1;
       levels.push(sign === '{' ? { close: '}', keys: new Map() } : { close: ']', keys: null });
-      take(SPACE);
+      space();
       return 'opened';
     }
     if (sign === '"') return string('text closed by a double quote, on one line');
@@ -106,10 +120,10 @@ export function firstBreak(text: string): Break | null {
     return bad ?? value();
   }
 
-  take(SPACE);
+  space();
   let came = value();
   while (came === 'opened' || (came === null && levels.length > 0)) {
-    take(SPACE);
+    space();
     const level = levels.at(-1);
     if (!level) break;
     if (text[at] === level.close) {
@@ -121,11 +135,11 @@ export function firstBreak(text: string): Break | null {
     if (came === null) {
       if (text[at] !== ',') return broken(`a comma or ${level.close}`);
       at += 1;
-      take(SPACE);
+      space();
     }
     came = member(level);
   }
   if (came && came !== 'opened') return came;
-  take(SPACE);
+  space();
   return at < text.length ? broken('the end of the file') : null;
 }

@@ -1,6 +1,8 @@
 import { shownText } from '../document/names';
 import { type Fault, shortened } from './fault';
+import { sizeFault } from './fileText';
 import { type Break, firstBreak } from './jsonScan';
+import { placeOf } from './textPlace';
 
 export type JsonRead =
   | { readonly ok: true; readonly json: unknown }
@@ -11,6 +13,8 @@ export type JsonRead =
  * what JSON allows and no file may hold: a key that stands twice, nesting without end, a number too large.
  */
 export function readJson(text: string): JsonRead {
+  const large = sizeFault(text.length);
+  if (large) return { ok: false, fault: large };
   const body = text.replace(/^\ufeff/, '');
   if (body.trim() === '') {
     return { ok: false, fault: asFault('the file', 'JSON', 'an empty file', 'The file is empty.') };
@@ -20,7 +24,7 @@ export function readJson(text: string): JsonRead {
   return { ok: true, json: JSON.parse(body) };
 }
 
-function breakFault(text: string, { offset, expected, twice, tooLarge, tooDeep }: Break): Fault {
+function breakFault(text: string, { offset, expected, twice, tooLarge, tooMuch }: Break): Fault {
   const path = placeOf(text, offset);
   if (twice) {
     const key = shortened(JSON.stringify(twice.key));
@@ -31,9 +35,8 @@ function breakFault(text: string, { offset, expected, twice, tooLarge, tooDeep }
     const number = shortened(tooLarge);
     return asFault(path, expected, number, `At ${path}: ${number} is too large a number to be kept.`);
   }
-  if (tooDeep) {
-    const sentence = `At ${path}: lists and objects are nested too deep: expected ${expected}.`;
-    return asFault(path, expected, 'one more', sentence);
+  if (tooMuch !== undefined) {
+    return asFault(path, expected, 'one more', `At ${path}: ${tooMuch}; expected ${expected}.`);
   }
   const next = text.slice(offset, offset + 12).split('\n')[0] ?? '';
   const received =
@@ -44,17 +47,6 @@ function breakFault(text: string, { offset, expected, twice, tooLarge, tooDeep }
     received,
     `This is not JSON: at ${path}, expected ${expected}, got ${received}.`,
   );
-}
-
-/** A place in a text as an editor counts it. */
-export function placeOf(text: string, offset: number): string {
-  let line = 1;
-  let start = 0;
-  for (let end = text.indexOf('\n'); end >= 0 && end < offset; end = text.indexOf('\n', start)) {
-    line += 1;
-    start = end + 1;
-  }
-  return `line ${line}, column ${offset - start + 1}`;
 }
 
 const asFault = (path: string, expected: string, received: string, sentence: string): Fault => ({

@@ -21,7 +21,10 @@ export function misspeltKeys(json: unknown): readonly Fault[] {
   return faults;
 
   function visit(schema: Schema, value: unknown, at: Path): void {
-    if (schema.wrapped) return visit(schema.wrapped, value, at);
+    if (schema.wrapped) {
+      visit(schema.wrapped, value, at);
+      return;
+    }
     if (typeof value !== 'object' || value === null) return;
     if (schema.options) {
       const option = schema.options.find((choice) => fits(choice, value));
