@@ -24,9 +24,9 @@ export function textOf(bytes: Uint8Array): TextRead {
   try {
     return { ok: true, text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
   } catch {
-    const at = firstBad(bytes);
+    const before = goodText(bytes);
+    const at = new TextEncoder().encode(before).length;
     const byte = (bytes[at] ?? 0).toString(16).toUpperCase().padStart(2, '0');
-    const before = new TextDecoder('utf-8').decode(bytes.subarray(0, at));
     return refused(
       'Latin-1 or Windows-1252 (“ANSI”)',
       ` at ${placeOf(before, before.length)} (byte ${byte})`,
@@ -45,24 +45,23 @@ const isUtf16 = ([first, second]: Uint8Array): boolean =>
   (first === 0xfe && second === 0xff) ||
   (second !== undefined && (first === 0) !== (second === 0));
 
-/** Where bytes stop being UTF-8 (RFC 3629): the longest beginning that decodes. */
-function firstBad(bytes: Uint8Array): number {
-  let [good, bad] = [0, bytes.length];
+/** The whole characters before the place where bytes stop being UTF-8 (RFC 3629). */
+function goodText(bytes: Uint8Array): string {
+  let [good, bad] = [0, bytes.length + 1];
   while (bad - good > 1) {
     const middle = (good + bad) >> 1;
-    if (decodes(bytes.subarray(0, middle))) good = middle;
+    if (beginning(bytes.subarray(0, middle)) !== null) good = middle;
     else bad = middle;
   }
-  return good;
+  return beginning(bytes.subarray(0, good)) ?? '';
 }
 
-/** Whether bytes are the beginning of UTF-8, a character that is cut short at the end included. */
-function decodes(bytes: Uint8Array): boolean {
+/** The text of bytes, a character that is cut short at the end left out; null where they are not UTF-8. */
+function beginning(bytes: Uint8Array): string | null {
   try {
-    new TextDecoder('utf-8', { fatal: true }).decode(bytes, { stream: true });
-    return true;
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes, { stream: true });
   } catch {
-    return false;
+    return null;
   }
 }
 

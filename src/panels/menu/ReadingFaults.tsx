@@ -1,5 +1,5 @@
-import { faultCount } from '../../model/reading/fault';
 import { shownText } from '../../model/document/names';
+import { faultCount } from '../../model/reading/fault';
 import type { ReadingFault } from '../fileActions';
 import { Modal } from '../Modal';
 
