@@ -48,6 +48,7 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 60_000,
           globalSetup: 'tests/browser/harness/globalSetup.ts',
+          setupFiles: 'tests/browser/harness/everyTest.ts',
         },
       },
     ],
