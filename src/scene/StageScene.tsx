@@ -1,10 +1,11 @@
 import { useThree } from '@react-three/fiber';
 import { type RefObject, useEffect } from 'react';
 import { createPiece } from '../store/piece';
-import { useBench, useLive, usePiece } from '../store/react';
+import { useBench, useLive } from '../store/react';
 import { Airframe } from './airframe/Airframe';
 import { Cameras } from './frame/Cameras';
 import { ROOT_ROTATION } from './frame/frame';
+import { useScenePiece } from './frame/useScenePiece';
 import { attachGestures } from './gestures/gestures';
 import { TipGrips } from './gestures/TipGrips';
 import { Heartbeat } from './Heartbeat';
@@ -43,20 +44,9 @@ interface StageSceneProps {
 export function StageScene({ box, labels, resetFree, refit, onDrag, marks, fitLabels }: StageSceneProps) {
   const bench = useBench();
   const palette = usePalette();
-  const { piece: FitMarks, failure } = usePiece(fitMarks);
+  const FitMarks = useScenePiece(fitMarks, 'The stage’s marks of what fits');
   const get = useThree((state) => state.get);
   const setSize = useThree((state) => state.setSize);
-
-  useEffect(() => {
-    if (failure)
-      bench.notice.tell({
-        about: 'fit marks',
-        tone: 'bad',
-        text: 'The stage’s marks of what fits could not be fetched: the server has stopped or is out of reach. All else works on.',
-        actions: [{ label: 'Retry', run: fitMarks.retry }],
-      });
-    else bench.notice.drop('fit marks');
-  }, [bench, failure]);
 
   useLive(({ axis }) => {
     const { widthPx, heightPx } = axis.getState();

@@ -5,12 +5,15 @@ import { useAircraft, useBench, useView } from '../../store/react';
 import { Icon } from '../icons';
 import { Live, useBenchValue } from '../Live';
 import { later } from '../later';
-import { Attitude } from '../loading/Attitude';
 import { AttitudeButton } from '../loading/AttitudeButton';
 import { useDrawn } from '../useDrawn';
 import { endOf, fractionAt, phaseAt, timeOfFraction } from './burnClock';
 import { clockOf, timeNow, usePlayback } from './usePlayback';
 
+const Attitude = later(
+  () => import('../loading/Attitude'),
+  (module) => module.Attitude,
+);
 const ProfileDialog = later(
   () => import('./ProfileDialog'),
   (module) => module.ProfileDialog,

@@ -6,8 +6,12 @@ import { useCommitted, useView } from '../../store/react';
 import { TextEntry } from '../fields/TextEntry';
 import { Icon, RoleMark } from '../icons';
 import { later } from '../later';
-import { AircraftCard } from './AircraftCard';
 
+const AircraftCard = later(
+  () => import('./AircraftCard'),
+  (module) => module.AircraftCard,
+  { meanwhile: <div className="card" /> },
+);
 const PartCard = later(
   () => import('./PartCard'),
   (module) => module.PartCard,
