@@ -1,9 +1,10 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import { type Certainty, certaintyOf } from '../model/balance/certainty';
 import { type AttitudeTravel, attitudeTravel } from '../model/loads/attitude';
 import { DONE, hasOtherLoadStates, type LoadSearch, NOT_NEEDED, WAITING } from '../model/loads/loadSearch';
 import type { LoadEnvelope } from '../model/loads/loadStates';
 import type { BalanceStore } from './balanceStore';
+import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
 import { type EnvelopeSolve, type RunningSearch, startSearch } from './loadSearcher';
 import type { ViewStore } from './viewStore';
@@ -38,7 +39,7 @@ const REST_MS = 120;
 type Key = Exclude<keyof RestState, 'loadSearch'>;
 
 export function createRestStore(document: DocumentStore, view: ViewStore, balance: BalanceStore): RestStore {
-  const api = createStore<RestState>(() => ({
+  const api = createCalmStore<RestState>(() => ({
     envelope: null,
     loadSearch: searchState(),
     certainty: null,

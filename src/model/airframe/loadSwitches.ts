@@ -1,3 +1,4 @@
+import { UNDERCARRIAGE_ID } from '../document/ids';
 import type { Aircraft, StructurePiece, SwitchItem } from '../document/types';
 import { raisedLeg } from './retract';
 
@@ -25,8 +26,7 @@ export interface AircraftSwitch {
   readonly positions: readonly SwitchPosition[];
 }
 
-/** The switch that retracting legs make; no switch in a file may be called so. */
-export const UNDERCARRIAGE_ID = 'undercarriage';
+export { UNDERCARRIAGE_ID };
 
 const stays = { without: [], empty: [], flies: true } as const;
 const undercarriage: AircraftSwitch = {

@@ -19,6 +19,7 @@ import type { Aircraft } from '../document/types';
 import { bandStations, estimatedBandStations } from '../stability/band';
 import type { StabilityEstimate } from '../stability/stability';
 import { certifiedTravel } from './certifiedTravel';
+import { isFiniteBalance, noFigures } from './finite';
 import { type LiquidTable, liquidStatesAt } from './liquidTable';
 
 export { MOST_FUEL_STATES } from './liquidTable';
@@ -41,6 +42,8 @@ export const LEVEL: Vec3 = [0, 0, -1];
 
 /** The whole answer for one aircraft at one loading. Aircraft frame, mm and g. */
 export interface Balance extends MassProperties {
+  /** False where a figure came out as no number; then there is no CG, no travel and no verdict. */
+  readonly finite: boolean;
   /** The aircraft in the load state shown: without what is not aboard, legs as they stand. */
   readonly loaded: Aircraft;
   /** The liquid at each point of the travel. */
@@ -78,6 +81,11 @@ export interface StaticMargin {
 
 /** Balances the aircraft at a loading: mass, CG, inertia about it, and the CG travel from full to dry. */
 export function balanceAt(aircraft: Aircraft, loading: Loading): Balance {
+  const figures = figuresAt(aircraft, loading);
+  return isFiniteBalance(figures) ? { ...figures, finite: true } : { ...figures, ...noFigures };
+}
+
+function figuresAt(aircraft: Aircraft, loading: Loading): Omit<Balance, 'finite'> {
   const loaded = inLoadState(aircraft, loading.positions ?? AT_START);
   const aboard = bodies(loaded, aircraft);
   const fixed = massSum(aboard.map((body) => body.mass));
