@@ -1,5 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
-import { type Certainty, certaintyOf } from '../model/balance/certainty';
+import { bandSigmaOf, type Certainty, certaintyOf } from '../model/balance/certainty';
 import { type AttitudeTravel, attitudeTravel } from '../model/loads/attitude';
 import { DONE, hasOtherLoadStates, type LoadSearch, NOT_NEEDED, WAITING } from '../model/loads/loadSearch';
 import type { LoadEnvelope } from '../model/loads/loadStates';
@@ -58,10 +58,11 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
   const causes = (): Record<Key, readonly unknown[]> => {
     const aircraft = document.current();
     const { down, positions, fuelFraction } = view.getState();
-    const { band } = balance.get();
+    const answer = balance.get();
+    const { band } = answer;
     return {
       envelope: [aircraft, down],
-      certainty: [aircraft, down, positions, band?.forwardMm, band?.aftMm],
+      certainty: [aircraft, down, positions, band?.forwardMm, band?.aftMm, bandSigmaOf(answer)],
       wander: [aircraft, positions, fuelFraction],
     };
   };
