@@ -2,7 +2,8 @@ import { add } from '../../engine/geometry/vec3';
 import { itemById, placeItem } from '../../model/document/edit';
 import { type Clearance, clashesIn, clearances } from '../../model/fit/clearances';
 import { clearMove } from '../../model/fit/clearMove';
-import { useAircraft, useBench, useFit } from '../../store/react';
+import { useAircraft, useFit } from '../../store/react';
+import { EditButton } from '../fields/EditButton';
 import { Icon } from '../icons';
 import { useReadings } from '../readings';
 import { wayWords } from './wayWords';
@@ -17,7 +18,6 @@ export function Clashes({ id }: { readonly id: string }) {
 }
 
 function ClashLine({ itemId, clash }: { readonly itemId: string; readonly clash: Clearance }) {
-  const bench = useBench();
   const say = useReadings();
   const aircraft = useAircraft((now) => now);
   const item = itemById(aircraft, itemId);
@@ -28,21 +28,19 @@ function ClashLine({ itemId, clash }: { readonly itemId: string; readonly clash:
     clash.what === 'hull'
       ? `Pokes through ${clash.name} by ${depth}.`
       : `Runs into ${clash.name}, ${depth} deep.`;
-  const move = () =>
-    by &&
-    bench.document.commit(
-      `Move ${item.name} clear of ${clash.name}`,
-      placeItem(aircraft, itemId, add(item.positionMm, by)),
-    );
   return (
     <div className="fit-clash">
       <p className="clash">
         <Icon name="warn" /> <span>{words}</span>
       </p>
       {by && (
-        <button type="button" className="button" disabled={item.locked === true} onClick={move}>
+        <EditButton
+          disabled={item.locked === true}
+          step={`Move ${item.name} clear of ${clash.name}`}
+          edit={() => placeItem(aircraft, itemId, add(item.positionMm, by))}
+        >
           Move clear ({wayWords(by, say)})
-        </button>
+        </EditButton>
       )}
     </div>
   );
