@@ -133,12 +133,14 @@ export interface Ranked {
  * The measurements, the one whose improvement helps most first: by the variance that it adds to the CG's station at the
  * end of the travel (foremost or aftmost) that is fewest standard uncertainties inside its limit. The variances sum to
  * that end's. The probability is told beside it but does not order them: near certainty all gains vanish, and outside the
- * band better measurements lower it. Empty for an empty travel.
+ * band better measurements lower it. `most` ends the list early, as each probability looks at all measurements. Empty for an
+ * empty travel.
  */
 export function ranking(
   travel: readonly TravelPoint[],
   measurements: readonly Measurement[],
   band: Band,
+  most = measurements.length,
 ): Ranked[] {
   const ends = endsOf(travel, measurements);
   const extremes = travelExtremes(travel);
@@ -148,8 +150,11 @@ export function ranking(
   const critical = travel.indexOf(aft <= forward ? extremes.aftmost : extremes.foremost);
   const totalMm2 = (aft <= forward ? ends.aftmostSigmaMm : ends.foremostSigmaMm) ** 2;
   return measurements
-    .map(({ bodyId, quantity, sigma, perUnitMm }, k): Ranked => {
-      const varianceMm2 = (perUnitMm[critical]! * sigma) ** 2;
+    .map(({ sigma, perUnitMm }, k) => ({ k, varianceMm2: (perUnitMm[critical]! * sigma) ** 2 }))
+    .sort((a, b) => b.varianceMm2 - a.varianceMm2)
+    .slice(0, most)
+    .map(({ k, varianceMm2 }): Ranked => {
+      const { bodyId, quantity } = measurements[k]!;
       return {
         bodyId,
         quantity,
@@ -157,6 +162,5 @@ export function ranking(
         share: totalMm2 > 0 ? varianceMm2 / totalMm2 : 0,
         probabilityIfPerfect: probabilityInBand(travel, measurements.toSpliced(k, 1), band)!,
       };
-    })
-    .sort((a, b) => b.varianceMm2 - a.varianceMm2);
+    });
 }

@@ -108,13 +108,16 @@ export function certaintyOf(aircraft: Aircraft, balance: Balance): Certainty {
 function certainty(aircraft: Aircraft, { bodies, travel, liquid, band }: Balance): Certainty {
   const things = measuredThings(aircraft, bodies);
   const measured = travelMeasurements(aircraft, things, liquid, travel);
-  const best = band ? ranking(travel, measured, band) : [];
+  const best = band ? ranking(travel, measured, band, MOST_RANKED) : [];
   return {
     travelPlusMinusMm: travel.map((_, point) => LINE_95 * sigmaAt(measured, point)),
     probability: band && probabilityInBand(travel, measured, band),
-    ranking: best.slice(0, 5).map((one) => improvement(one, measured, things)),
+    ranking: best.map((one) => improvement(one, measured, things)),
   };
 }
+
+/** What would help is told of so many measurements. */
+const MOST_RANKED = 5;
 
 const sigmaAt = (measured: readonly Measurement[], point: number) =>
   Math.sqrt(measured.reduce((sum, { sigma, perUnitMm }) => sum + (sigma * (perUnitMm[point] ?? 0)) ** 2, 0));
