@@ -7,8 +7,8 @@ import {
   stabilitySettings,
 } from '../../model/stability/stability';
 import { useCommitted } from '../../store/react';
+import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
-import { useEdit } from '../fields/useEdit';
 
 const kindNames: Readonly<Record<MarginKind, string>> = {
   trainer: 'a trainer',
@@ -25,7 +25,6 @@ const usual = (aircraft: Aircraft) => COMMON_MARGINS[likelyMarginKind(aircraft)]
 
 /** The static margin wanted, from which the estimate makes a band; what is usual is offered, as common practice. */
 export function MarginFields() {
-  const edit = useEdit();
   const kind = useCommitted(likelyMarginKind);
   const { minPct, maxPct } = COMMON_MARGINS[kind];
   const taken = useCommitted((aircraft) => {
@@ -52,17 +51,12 @@ export function MarginFields() {
       {field('maxPct', 'Most margin')}
       {!taken && (
         <div className="usual-margin">
-          <button
-            type="button"
-            className="button"
-            onClick={() =>
-              edit('Take the usual margin', (aircraft) =>
-                changeStability(aircraft, { marginRange: usual(aircraft) }),
-              )
-            }
+          <EditButton
+            step="Take the usual margin"
+            edit={(aircraft) => changeStability(aircraft, { marginRange: usual(aircraft) })}
           >
             Take {minPct} to {maxPct} % MAC
-          </button>
+          </EditButton>
           <p className="hint">Usual for {kindNames[kind]}: common practice, no more.</p>
         </div>
       )}
