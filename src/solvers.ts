@@ -46,7 +46,10 @@ export function startSolvers(bench: Bench): void {
 
 /** Placing comes as a piece of its own; without it the bench says what is missing, and fetches it when asked. */
 function startPlacing({ place, notice }: Bench): void {
-  const piece = createPiece(async () => (await import('./placing')).placing);
+  const piece = createPiece(
+    () => import('./placing'),
+    (module) => module.placing,
+  );
   piece.subscribe(() => {
     const { piece: placing, failure } = piece.get();
     if (placing) {
