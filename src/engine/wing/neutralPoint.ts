@@ -1,20 +1,36 @@
-import { FREE_FLOW, type FuselageStation, fuselageMomentMm3PerRad, wingedFlow } from './fuselage';
-import { inducedVelocity } from './influence';
+import { chainsOf } from './chains';
+import { type FuselageStation, fuselageMomentMm3PerRad } from './fuselage';
+import { fuselageFlow } from './fuselageFlow';
 import { buildLattice } from './lattice';
 import { gridsAtLevel, unknownsOf } from './latticeLevel';
 import { type Circulations, type LatticeForces, latticeForces, solveLattice } from './latticeSolution';
 import { mainSurface, pairedSurfaces } from './mainSurface';
 import { type Planform, planform, stationToPctMac } from './planform';
+import { type SeamState, seamStates } from './seamBlend';
+import { findSeams, type Piece, type Seam } from './seams';
 import { type StripLoad, spanLoading } from './spanLoading';
+import { stretchesOf } from './stretch';
 import type { LiftingSurface } from './types';
 
 export interface NeutralPointOptions {
-  /** `coarse` for live dragging (at most 120 unknowns), `fine` at rest (at most 1200). */
+  /** `coarse` for live dragging (at most 120 unknowns), `fine` at rest (at most 600). */
   readonly detail: 'coarse' | 'fine';
   /** Another cap on the unknowns. */
   readonly maxUnknowns?: number;
   /** Front to rear; the fuselage's moment is added when given. */
   readonly fuselage?: readonly FuselageStation[];
+  /** How far each surface's root is carried to the plane of symmetry, 0 … 1, by id; else the gap decides. */
+  readonly carries?: Readonly<Record<string, number>>;
+}
+
+/** An edge of a surface that counts as joined, wholly or in part. */
+export interface NamedSeam {
+  readonly surfaceId: string;
+  readonly end: 'root' | 'tip';
+  /** The surface it meets; null for the plane of symmetry. */
+  readonly withId: string | null;
+  readonly weight: number;
+  readonly gapMm: number;
 }
 
 /** Plain data: it can cross to and from a worker. Coefficients on the main wing's area and MAC. */
@@ -40,56 +56,121 @@ export interface NeutralPoint {
   /** How far the last refinement moved the point, % MAC; null if there was room for one lattice only. */
   readonly refinedBy: number | null;
   readonly converged: boolean;
+  readonly seams: readonly NamedSeam[];
 }
 
-const CAPS = { coarse: 120, fine: 1200 } as const;
-/** Rows on the main wing that the fine lattice starts from, where the cap allows. */
-const FIRST_LEVEL = 4;
+const CAPS = { coarse: 120, fine: 600 } as const;
 const STEP = 1.5;
-/** A smaller step than this says nothing about convergence. */
-const LEAST_STEP = 1.25;
 const ENOUGH_PCT_MAC = 0.1;
 
 /**
- * Neutral point of all paired lifting surfaces together by a vortex lattice. `fine` refines by steps of
- * 1.5 in both directions until the point moves by less than 0.1 % of the main wing's MAC or the next
- * lattice would exceed the cap. `coarse` goes straight to the cap, with one lattice below it to tell how
- * far refinement still moves the point: it does not switch lattices in mid-drag.
+ * Neutral point of all lifting surfaces together by a vortex lattice: the finest within the cap, and one
+ * coarser by 1.5 each way to tell how far refinement still moves the point. Which lattices are solved
+ * depends on what is joined to what, never on sizes, so that the point moves smoothly with the shape.
  *
- * Inviscid, small angles, rigid, no propeller or jet. `centre` surfaces (fins in the plane of symmetry)
- * carry nothing here. A gap between the roots is a gap: use `carryThrough` first where a fuselage fills it.
- * Null when no paired surface is seen from above. Throws on impossible geometry or an endless cap.
+ * Surfaces that share an edge are one lattice along it. Where an edge counts as joined in part (a narrow gap,
+ * a root half beside a body) the answer is the mean of the joined and the open lattice, by that part.
+ *
+ * Inviscid, small angles, rigid, no propeller or jet. Fins in the plane of symmetry carry nothing here.
+ * Null when no surface is seen from above. Throws on impossible geometry or an endless cap.
  */
 export function neutralPoint(
   surfaces: readonly LiftingSurface[],
   options: NeutralPointOptions,
 ): NeutralPoint | null {
-  const main = mainSurface(surfaces);
-  if (main === null) return null;
   const paired = pairedSurfaces(surfaces);
-  const wing = planform(main, 'xy');
+  const main = mainSurface(paired);
+  if (main === null) return null;
   const cap = options.maxUnknowns ?? CAPS[options.detail];
   if (!Number.isFinite(cap))
     throw new Error(`neutral point: the cap on unknowns must be a number, got ${cap}`);
+  const pieces = paired.map(stretchesOf);
+  const seams = findSeams(
+    pieces,
+    paired.map(({ id }) => options.carries?.[id] ?? null),
+  );
+  const problem: Problem = {
+    pieces,
+    main: paired.indexOf(main),
+    wing: planform(main, 'xy'),
+    states: seamStates(seams),
+    fuselage: options.fuselage ?? [],
+    cap,
+  };
+  const finest = solveAt(problem, 1);
+  const coarser = finest.level > 1 ? solveAt(problem, STEP) : null;
+  return told(problem, paired, seams, finest, coarser);
+}
 
-  const largest = largestLevel(paired, main, cap);
-  const below = Math.max(1, Math.floor(largest / STEP));
-  let level = options.detail === 'coarse' ? below : Math.min(FIRST_LEVEL, below);
-  let step = solveLevel(paired, main, wing, level);
-  let refinedBy: number | null = null;
-  for (;;) {
-    const next = options.detail === 'coarse' ? largest : Math.min(Math.round(level * STEP), largest);
-    if (next < level * LEAST_STEP) break;
-    const finer = solveLevel(paired, main, wing, next);
-    refinedBy = (100 * Math.abs(finer.forces.neutralStationMm - step.forces.neutralStationMm)) / wing.macMm;
-    level = next;
-    step = finer;
-    if (refinedBy < ENOUGH_PCT_MAC) break;
-  }
+interface Problem {
+  readonly pieces: readonly Piece[];
+  readonly main: number;
+  readonly wing: Planform;
+  readonly states: readonly SeamState[];
+  readonly fuselage: readonly FuselageStation[];
+  readonly cap: number;
+}
 
-  const { forces, circulations } = step;
-  const moment = options.fuselage ? fuselageMoment(options.fuselage, main, circulations) : 0;
-  const stationMm = forces.neutralStationMm - moment / (wing.areaMm2 * forces.clAlphaPerRad);
+interface Solved {
+  /** Of the state with the greatest share. */
+  readonly circulations: Circulations;
+  readonly level: number;
+  readonly forces: LatticeForces;
+  /** Moment slope of the fuselage over dynamic pressure, mm³/rad. */
+  readonly fuselageMm3: number;
+}
+
+/** The mean over all states of what is joined, each at its finest level within the cap over `coarsenedBy`. */
+function solveAt({ pieces, main, wing, states, fuselage, cap }: Problem, coarsenedBy: number): Solved {
+  const solved = states.map(({ closed, share }) => {
+    const chains = chainsOf(pieces, closed);
+    const gridsAt = (level: number) => gridsAtLevel(chains, main, level);
+    let finest = 1;
+    while (unknownsOf(gridsAt(finest + 1)) <= cap) finest++;
+    const level = Math.max(1, Math.floor(finest / coarsenedBy));
+    const circulations = solveLattice(buildLattice(chains, gridsAt(level)));
+    const flow = fuselageFlow(fuselage, circulations);
+    return {
+      share,
+      level,
+      circulations,
+      forces: latticeForces(circulations, wing),
+      fuselageMm3: fuselage.length > 0 ? fuselageMomentMm3PerRad(fuselage, flow) : 0,
+    };
+  });
+  const mean = (of: (state: (typeof solved)[number]) => number) =>
+    solved.reduce((sum, state) => sum + state.share * of(state), 0);
+  const clAlphaPerRad = mean(({ forces }) => forces.clAlphaPerRad);
+  const cmAlphaAboutDatumPerRad = mean(({ forces }) => forces.cmAlphaAboutDatumPerRad);
+  const greatest = solved.reduce((one, other) => (other.share > one.share ? other : one));
+  return {
+    circulations: greatest.circulations,
+    level: greatest.level,
+    forces: {
+      clAtZero: mean(({ forces }) => forces.clAtZero),
+      clAlphaPerRad,
+      cmAtZeroAboutDatum: mean(({ forces }) => forces.cmAtZeroAboutDatum),
+      cmAlphaAboutDatumPerRad,
+      neutralStationMm: (-cmAlphaAboutDatumPerRad * wing.macMm) / clAlphaPerRad,
+    },
+    fuselageMm3: mean(({ fuselageMm3 }) => fuselageMm3),
+  };
+}
+
+function told(
+  { wing, main }: Problem,
+  paired: readonly LiftingSurface[],
+  seams: readonly Seam[],
+  finest: Solved,
+  coarser: Solved | null,
+): NeutralPoint {
+  const { forces, circulations } = finest;
+  const stationOf = (solved: Solved) =>
+    solved.forces.neutralStationMm - solved.fuselageMm3 / (wing.areaMm2 * solved.forces.clAlphaPerRad);
+  const stationMm = stationOf(finest);
+  const refinedBy = coarser && (100 * Math.abs(stationMm - stationOf(coarser))) / wing.macMm;
+  const ids = paired.map(({ id }) => id);
+  const mainPatch = circulations.lattice.patches.find(({ surfaces }) => surfaces.includes(main));
   return {
     stationMm,
     pctMac: stationToPctMac(wing, stationMm),
@@ -99,60 +180,18 @@ export function neutralPoint(
     clAtZero: forces.clAtZero,
     cmAtZeroLift: forces.cmAtZeroAboutDatum + (forces.clAtZero * forces.neutralStationMm) / wing.macMm,
     wing,
-    wingId: main.id,
-    strips: spanLoading(circulations, wing.meanChordMm),
-    rows: circulations.lattice.patches.find(({ surface }) => paired[surface] === main)?.rows ?? level,
+    wingId: ids[main] ?? '',
+    strips: spanLoading(circulations, ids, wing.meanChordMm),
+    rows: mainPatch?.rows ?? finest.level,
     unknowns: circulations.lattice.size,
     refinedBy,
     converged: refinedBy !== null && refinedBy < ENOUGH_PCT_MAC,
+    seams: seams.map(({ a, b, weight, gapMm }) => ({
+      surfaceId: ids[a.piece] ?? '',
+      end: a.end,
+      withId: b === 'plane' ? null : (ids[b.piece] ?? ''),
+      weight,
+      gapMm,
+    })),
   };
-}
-
-function solveLevel(
-  paired: readonly LiftingSurface[],
-  main: LiftingSurface,
-  wing: Planform,
-  level: number,
-): { forces: LatticeForces; circulations: Circulations } {
-  const circulations = solveLattice(buildLattice(paired, gridsAtLevel(paired, main, level)));
-  return { forces: latticeForces(circulations, wing), circulations };
-}
-
-/** The finest level whose lattice stays within the cap; 1 if none does. */
-function largestLevel(paired: readonly LiftingSurface[], main: LiftingSurface, cap: number): number {
-  let level = 1;
-  while (unknownsOf(gridsAtLevel(paired, main, level + 1)) <= cap) level++;
-  return level;
-}
-
-/** Moment slope of the fuselage over dynamic pressure, mm³/rad, in the flow of the main wing. */
-function fuselageMoment(
-  stations: readonly FuselageStation[],
-  main: LiftingSurface,
-  circulations: Circulations,
-): number {
-  const rearMm = stations.at(-1)?.stationMm;
-  const rootChordMm = main.panels[0]?.rootChordMm;
-  if (rearMm === undefined || rootChordMm === undefined) return fuselageMomentMm3PerRad(stations, FREE_FLOW);
-  const [leadingEdgeMm, , waterline] = main.rootMm;
-  const ofWing = mainOnly(circulations, main);
-  const [, , upwash] = inducedVelocity(circulations.lattice, ofWing, [rearMm, 0, waterline]);
-  const flow = wingedFlow({
-    leadingEdgeMm,
-    trailingEdgeMm: leadingEdgeMm + rootChordMm,
-    rearMm,
-    downwashSlope: -upwash,
-  });
-  return fuselageMomentMm3PerRad(stations, flow);
-}
-
-/** Strengths per radian with all surfaces but the main one set to 0. */
-function mainOnly({ lattice, perRadianMm }: Circulations, main: LiftingSurface): Float64Array {
-  const kept = new Float64Array(perRadianMm.length);
-  for (const { surface, firstHorseshoe, rows, strips } of lattice.patches) {
-    if (lattice.surfaces[surface] !== main) continue;
-    const end = firstHorseshoe + rows * strips;
-    kept.set(perRadianMm.subarray(firstHorseshoe, end), firstHorseshoe);
-  }
-  return kept;
 }
