@@ -3,17 +3,18 @@ import { type FuselageStation, fuselageMomentMm3PerRad } from './fuselage';
 import { fuselageFlow } from './fuselageFlow';
 import { buildLattice } from './lattice';
 import { gridsAtLevel, unknownsOf } from './latticeLevel';
-import { type Circulations, type LatticeForces, latticeForces, solveLattice } from './latticeSolution';
+import { type Circulations, latticeForces, solveLattice } from './latticeSolution';
 import { mainSurface, pairedSurfaces } from './mainSurface';
 import { type Planform, planform, stationToPctMac } from './planform';
 import { type SeamState, seamStates } from './seamBlend';
 import { findSeams, type Piece, type Seam } from './seams';
 import { type StripLoad, spanLoading } from './spanLoading';
 import { stretchesOf } from './stretch';
+import { tailPartMm } from './tailPart';
 import type { LiftingSurface } from './types';
 
 export interface NeutralPointOptions {
-  /** `coarse` for live dragging (at most 120 unknowns), `fine` at rest (at most 600). */
+  /** `coarse` for live dragging (at most 120 unknowns), `fine` at rest (at most 450). */
   readonly detail: 'coarse' | 'fine';
   /** Another cap on the unknowns. */
   readonly maxUnknowns?: number;
@@ -56,16 +57,21 @@ export interface NeutralPoint {
   /** How far the last refinement moved the point, % MAC; null if there was room for one lattice only. */
   readonly refinedBy: number | null;
   readonly converged: boolean;
+  /** How far surfaces behind the wing hold the point aft by their lift, mm. */
+  readonly tailPartMm: number;
+  /** By how much the point differs between half-open seams shut and open: one standard deviation, mm. */
+  readonly seamsSigmaMm: number;
   readonly seams: readonly NamedSeam[];
 }
 
-const CAPS = { coarse: 120, fine: 600 } as const;
+const CAPS = { coarse: 120, fine: 450 } as const;
 const STEP = 1.5;
-const ENOUGH_PCT_MAC = 0.1;
+/** The point is carried on to the limit, so what is left is well below the last step. */
+const ENOUGH_PCT_MAC = 0.25;
 
 /**
- * Neutral point of all lifting surfaces together by a vortex lattice: the finest within the cap, and one
- * coarser by 1.5 each way to tell how far refinement still moves the point. Which lattices are solved
+ * Neutral point of all lifting surfaces together by two vortex lattices, the finest within the cap and one
+ * coarser by 1.5 each way, carried on to the limit; the step between them tells how settled it is. Which lattices are solved
  * depends on what is joined to what, never on sizes, so that the point moves smoothly with the shape.
  *
  * Surfaces that share an edge are one lattice along it. Where an edge counts as joined in part (a narrow gap,
@@ -97,9 +103,8 @@ export function neutralPoint(
     fuselage: options.fuselage ?? [],
     cap,
   };
-  const finest = solveAt(problem, 1);
-  const coarser = finest.level > 1 ? solveAt(problem, STEP) : null;
-  return told(problem, paired, seams, finest, coarser);
+  const solved = problem.states.map((state) => solveState(problem, state));
+  return told(problem, paired, seams, solved);
 }
 
 interface Problem {
@@ -111,49 +116,85 @@ interface Problem {
   readonly cap: number;
 }
 
-interface Solved {
-  /** Of the state with the greatest share. */
-  readonly circulations: Circulations;
-  readonly level: number;
-  readonly forces: LatticeForces;
+/** What a lattice gives for the whole aircraft, coefficients on the main wing. */
+interface Sums {
+  readonly clAlpha: number;
+  readonly cmAlphaAboutDatum: number;
+  readonly clAtZero: number;
+  readonly cmAtZeroAboutDatum: number;
   /** Moment slope of the fuselage over dynamic pressure, mm³/rad. */
   readonly fuselageMm3: number;
 }
 
-/** The mean over all states of what is joined, each at its finest level within the cap over `coarsenedBy`. */
-function solveAt({ pieces, main, wing, states, fuselage, cap }: Problem, coarsenedBy: number): Solved {
-  const solved = states.map(({ closed, share }) => {
-    const chains = chainsOf(pieces, closed);
-    const gridsAt = (level: number) => gridsAtLevel(chains, main, level);
-    let finest = 1;
-    while (unknownsOf(gridsAt(finest + 1)) <= cap) finest++;
-    const level = Math.max(1, Math.floor(finest / coarsenedBy));
-    const circulations = solveLattice(buildLattice(chains, gridsAt(level)));
-    const flow = fuselageFlow(fuselage, circulations);
-    return {
-      share,
-      level,
-      circulations,
-      forces: latticeForces(circulations, wing),
-      fuselageMm3: fuselage.length > 0 ? fuselageMomentMm3PerRad(fuselage, flow) : 0,
-    };
-  });
-  const mean = (of: (state: (typeof solved)[number]) => number) =>
-    solved.reduce((sum, state) => sum + state.share * of(state), 0);
-  const clAlphaPerRad = mean(({ forces }) => forces.clAlphaPerRad);
-  const cmAlphaAboutDatumPerRad = mean(({ forces }) => forces.cmAlphaAboutDatumPerRad);
-  const greatest = solved.reduce((one, other) => (other.share > one.share ? other : one));
+interface Solved {
+  readonly share: number;
+  readonly level: number;
+  readonly circulations: Circulations;
+  /** Of the finest lattice, of the one below (null where there is none), and of the lattice without end. */
+  readonly finest: Sums;
+  readonly below: Sums | null;
+  readonly limit: Sums;
+}
+
+/** One state of what is joined, by two lattices and carried on to the limit. */
+function solveState(problem: Problem, { closed, share }: SeamState): Solved {
+  const chains = chainsOf(problem.pieces, closed);
+  const gridsAt = (level: number) => gridsAtLevel(chains, problem.main, level);
+  let level = 1;
+  while (unknownsOf(gridsAt(level + 1)) <= problem.cap) level++;
+  const solve = (at: number) => {
+    const circulations = solveLattice(buildLattice(chains, gridsAt(at)));
+    return { circulations, sums: sumsOf(problem, circulations) };
+  };
+  const lower = Math.max(1, Math.floor(level / STEP));
+  const { circulations, sums: finest } = solve(level);
+  const below = lower < level ? solve(lower).sums : null;
   return {
-    circulations: greatest.circulations,
-    level: greatest.level,
-    forces: {
-      clAtZero: mean(({ forces }) => forces.clAtZero),
-      clAlphaPerRad,
-      cmAtZeroAboutDatum: mean(({ forces }) => forces.cmAtZeroAboutDatum),
-      cmAlphaAboutDatumPerRad,
-      neutralStationMm: (-cmAlphaAboutDatumPerRad * wing.macMm) / clAlphaPerRad,
-    },
-    fuselageMm3: mean(({ fuselageMm3 }) => fuselageMm3),
+    share,
+    level,
+    circulations,
+    finest,
+    below,
+    limit: below ? limitOf(finest, below, level / lower) : finest,
+  };
+}
+
+function sumsOf({ wing, fuselage }: Problem, circulations: Circulations): Sums {
+  const forces = latticeForces(circulations, wing);
+  return {
+    clAlpha: forces.clAlphaPerRad,
+    cmAlphaAboutDatum: forces.cmAlphaAboutDatumPerRad,
+    clAtZero: forces.clAtZero,
+    cmAtZeroAboutDatum: forces.cmAtZeroAboutDatum,
+    fuselageMm3:
+      fuselage.length > 0 ? fuselageMomentMm3PerRad(fuselage, fuselageFlow(fuselage, circulations)) : 0,
+  };
+}
+
+/**
+ * The limit of ever finer lattices when the error falls in proportion to the cell, as it does where a swept
+ * wing has its kink (Richardson, Phil. Trans. R. Soc. A 210, 1911, from memory). Where it falls faster both
+ * lattices agree already and there is little to add.
+ */
+function limitOf(fine: Sums, coarse: Sums, ratio: number): Sums {
+  return combined((of) => fine[of] + (fine[of] - coarse[of]) / (ratio - 1));
+}
+
+function combined(value: (of: keyof Sums) => number): Sums {
+  return {
+    clAlpha: value('clAlpha'),
+    cmAlphaAboutDatum: value('cmAlphaAboutDatum'),
+    clAtZero: value('clAtZero'),
+    cmAtZeroAboutDatum: value('cmAtZeroAboutDatum'),
+    fuselageMm3: value('fuselageMm3'),
+  };
+}
+
+/** The point of the surfaces alone, and how far the fuselage moves it; mm. */
+function pointOf({ clAlpha, cmAlphaAboutDatum, fuselageMm3 }: Sums, { macMm, areaMm2 }: Planform) {
+  return {
+    surfacesMm: (-cmAlphaAboutDatum * macMm) / clAlpha,
+    fuselageMm: -fuselageMm3 / (areaMm2 * clAlpha),
   };
 }
 
@@ -161,31 +202,43 @@ function told(
   { wing, main }: Problem,
   paired: readonly LiftingSurface[],
   seams: readonly Seam[],
-  finest: Solved,
-  coarser: Solved | null,
+  solved: readonly Solved[],
 ): NeutralPoint {
-  const { forces, circulations } = finest;
-  const stationOf = (solved: Solved) =>
-    solved.forces.neutralStationMm - solved.fuselageMm3 / (wing.areaMm2 * solved.forces.clAlphaPerRad);
-  const stationMm = stationOf(finest);
-  const refinedBy = coarser && (100 * Math.abs(stationMm - stationOf(coarser))) / wing.macMm;
+  const mean = (sums: (state: Solved) => Sums) =>
+    combined((of) => solved.reduce((sum, state) => sum + state.share * sums(state)[of], 0));
+  const whole = mean(({ limit }) => limit);
+  const { surfacesMm, fuselageMm } = pointOf(whole, wing);
+  const stationMm = surfacesMm + fuselageMm;
+  const pointAt = (sums: Sums) => {
+    const point = pointOf(sums, wing);
+    return point.surfacesMm + point.fuselageMm;
+  };
+  const below = solved.every((state) => state.below)
+    ? mean(({ below: sums, finest }) => sums ?? finest)
+    : null;
+  const refinedMm = below && Math.abs(pointAt(mean(({ finest }) => finest)) - pointAt(below));
+  const refinedBy = refinedMm && (100 * refinedMm) / wing.macMm;
+  const spread = solved.reduce((sum, { share, limit }) => sum + share * (pointAt(limit) - stationMm) ** 2, 0);
+  const { circulations, level } = solved.reduce((one, other) => (other.share > one.share ? other : one));
   const ids = paired.map(({ id }) => id);
   const mainPatch = circulations.lattice.patches.find(({ surfaces }) => surfaces.includes(main));
   return {
     stationMm,
     pctMac: stationToPctMac(wing, stationMm),
-    surfacesStationMm: forces.neutralStationMm,
-    fuselageShiftPctMac: (100 * (stationMm - forces.neutralStationMm)) / wing.macMm,
-    clAlphaPerRad: forces.clAlphaPerRad,
-    clAtZero: forces.clAtZero,
-    cmAtZeroLift: forces.cmAtZeroAboutDatum + (forces.clAtZero * forces.neutralStationMm) / wing.macMm,
+    surfacesStationMm: surfacesMm,
+    fuselageShiftPctMac: (100 * fuselageMm) / wing.macMm,
+    clAlphaPerRad: whole.clAlpha,
+    clAtZero: whole.clAtZero,
+    cmAtZeroLift: whole.cmAtZeroAboutDatum + (whole.clAtZero * surfacesMm) / wing.macMm,
     wing,
     wingId: ids[main] ?? '',
     strips: spanLoading(circulations, ids, wing.meanChordMm),
-    rows: mainPatch?.rows ?? finest.level,
+    rows: mainPatch?.rows ?? level,
     unknowns: circulations.lattice.size,
     refinedBy,
     converged: refinedBy !== null && refinedBy < ENOUGH_PCT_MAC,
+    tailPartMm: tailPartMm(circulations, main, stationMm),
+    seamsSigmaMm: Math.sqrt(spread),
     seams: seams.map(({ a, b, weight, gapMm }) => ({
       surfaceId: ids[a.piece] ?? '',
       end: a.end,

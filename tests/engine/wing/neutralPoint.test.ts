@@ -49,7 +49,7 @@ describe('neutral point', () => {
     const fine = solve([wing, tail]);
     expect(fine.converged).toBe(true);
     expect(fine.refinedBy).toBeLessThan(0.1);
-    expect(fine.unknowns).toBeLessThanOrEqual(600);
+    expect(fine.unknowns).toBeLessThanOrEqual(450);
     // a finer lattice, outside the function
     const grids = levelGrids([wing, tail], fine.rows + 2);
     const finer = latticeForces(solveLattice(latticeOf([wing, tail], grids)), planform(wing));

@@ -112,6 +112,10 @@ export const surface = record(
       ),
       v.minLength(1, 'Expected at least 1 panel'),
     ),
+    joinsBody: about(
+      v.optional(choice(['yes', 'no'])),
+      'whether its lift carries through the body from half to half; left out, the geometry decides',
+    ),
     mass: massSource,
     plusMinusG,
     plusMinusMm,
