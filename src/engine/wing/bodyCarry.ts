@@ -9,10 +9,10 @@ export type JoinsBody = 'yes' | 'no' | 'byGeometry';
 const SAMPLES = 32;
 /** Of the body's half width and half height: up to here a fillet still closes the gap, from there on nothing does. */
 const FILLET = 1.25;
-const CLEAR = 1.75;
-/** Shares of the root chord beside the body: enough for a whole joint, and too little for any. */
-const ENOUGH_CHORD = 0.5;
-const LEAST_CHORD = 0.1;
+const CLEAR = 2.5;
+/** Shares of the root chord beside the body: enough for a whole joint, and none at all. */
+const ENOUGH_CHORD = 0.6;
+const LEAST_CHORD = 0;
 /** Cant in degrees up to which a root carries its lift through a body, and from which it is a fin on it. */
 const WING_CANT = 60;
 const FIN_CANT = 80;
@@ -64,9 +64,9 @@ export function rootCarry(
   }
 }
 
-/** 1 as far out as a fillet reaches, 0 from well clear of a body that reaches `halfMm`. */
+/** 1 as far out as a fillet reaches, falling evenly to 0 well clear of a body that reaches `halfMm`. */
 function within(distanceMm: number, halfMm: number): number {
-  return halfMm > 0 ? fade(distanceMm / halfMm, FILLET, CLEAR) : 0;
+  return halfMm > 0 ? Math.min(1, Math.max(0, (CLEAR - distanceMm / halfMm) / (CLEAR - FILLET))) : 0;
 }
 
 /** The body's section at a station, linear between those given; null ahead of the nose and behind the tail. */

@@ -1,6 +1,7 @@
 import { chainsOf } from './chains';
 import { type FuselageStation, fuselageMomentMm3PerRad } from './fuselage';
 import { fuselageFlow } from './fuselageFlow';
+import { grossPlanform } from './grossPlanform';
 import { buildLattice } from './lattice';
 import { gridsAtLevel, unknownsOf } from './latticeLevel';
 import { type Circulations, latticeForces, solveLattice } from './latticeSolution';
@@ -34,7 +35,7 @@ export interface NamedSeam {
   readonly gapMm: number;
 }
 
-/** Plain data: it can cross to and from a worker. Coefficients on the main wing's area and MAC. */
+/** Plain data: it can cross to and from a worker. Coefficients on the main wing's gross area and MAC. */
 export interface NeutralPoint {
   /** Aircraft with fuselage if one was given. */
   readonly stationMm: number;
@@ -98,13 +99,23 @@ export function neutralPoint(
   const problem: Problem = {
     pieces,
     main: paired.indexOf(main),
-    wing: planform(main, 'xy'),
+    wing: referenceOf(main, paired, options.carries ?? {}),
     states: seamStates(seams),
     fuselage: options.fuselage ?? [],
     cap,
   };
   const solved = problem.states.map((state) => solveState(problem, state));
   return told(problem, paired, seams, solved);
+}
+
+/** The main wing through the body and with its pieces, seen from above. */
+function referenceOf(
+  main: LiftingSurface,
+  paired: readonly LiftingSurface[],
+  carries: Readonly<Record<string, number>>,
+): Planform {
+  const gross = grossPlanform(main.id, paired, carries);
+  return gross?.plane === 'xy' ? gross : planform(main, 'xy');
 }
 
 interface Problem {

@@ -11,8 +11,8 @@ describe('how far a root is carried through the body', () => {
   test('wholly at its side, with the fillet; not at all well clear of it, above it, ahead of it, or as a fin', () => {
     expect(bodyCarry(rootAt(300, 50, 0), tube)).toBe(1);
     expect(bodyCarry(rootAt(300, 60, 40), tube)).toBe(1);
-    expect(bodyCarry(rootAt(300, 100, 0), tube)).toBe(0);
-    expect(bodyCarry(rootAt(300, 50, 90), tube)).toBe(0);
+    expect(bodyCarry(rootAt(300, 130, 0), tube)).toBe(0);
+    expect(bodyCarry(rootAt(300, 50, 105), tube)).toBe(0);
     expect(bodyCarry(rootAt(-300, 50, 0), tube)).toBe(0);
     expect(bodyCarry(rootAt(300, 50, 0, 90), tube)).toBe(0);
     expect(bodyCarry(rootAt(300, 50, 0), [])).toBe(0);
@@ -20,8 +20,8 @@ describe('how far a root is carried through the body', () => {
 
   test('in part between, never by a jump, whichever way the root is slid', () => {
     const slides = [
-      (t: number) => rootAt(300, 40 + 80 * t, 0),
-      (t: number) => rootAt(300, 50, 100 * t),
+      (t: number) => rootAt(300, 40 + 90 * t, 0),
+      (t: number) => rootAt(300, 50, 105 * t),
       (t: number) => rootAt(600 + 500 * t, 50, 0),
       (t: number) => rootAt(300, 50, 0, 90 * t),
     ];
@@ -29,9 +29,9 @@ describe('how far a root is carried through the body', () => {
       const values = Array.from({ length: 1001 }, (_, k) => bodyCarry(slide(k / 1000), tube));
       expect(values[0]).toBe(1);
       expect(values[1000]).toBe(0);
-      // At its steepest, by the cubics' slopes: 1.5/(0.5 × 40 mm) × 1.5/0.4, 0.1 mm at a time.
+      // At its steepest the cubic has 1.5 times its mean slope, over at least a sixth of each slide.
       values.slice(1).forEach((value, k) => {
-        expect(Math.abs(value - (values[k] ?? 0))).toBeLessThan(0.03);
+        expect(Math.abs(value - (values[k] ?? 0))).toBeLessThan(0.01);
       });
     }
   });
