@@ -205,7 +205,8 @@ function combined(value: (of: keyof Sums) => number): Sums {
 function pointOf({ clAlpha, cmAlphaAboutDatum, fuselageMm3 }: Sums, { macMm, areaMm2 }: Planform) {
   return {
     surfacesMm: (-cmAlphaAboutDatum * macMm) / clAlpha,
-    fuselageMm: -fuselageMm3 / (areaMm2 * clAlpha),
+    // 0 − x: without a fuselage it is 0, not −0
+    fuselageMm: 0 - fuselageMm3 / (areaMm2 * clAlpha),
   };
 }
 
