@@ -68,7 +68,10 @@ function startPlacing({ place, notice }: Bench): void {
 
 /** The judgement of fit likewise. */
 function startJudging({ fit, notice }: Bench): void {
-  const piece = createPiece(async () => (await import('./judging')).judging);
+  const piece = createPiece(
+    () => import('./judging'),
+    (module) => module.judging,
+  );
   piece.subscribe(() => {
     const { piece: judging, failure } = piece.get();
     if (judging) {
