@@ -10,8 +10,7 @@ import { RoomsPlace } from '../fit/RoomsPlace';
 import { later } from '../later';
 import { Practice } from '../Practice';
 import { EstimatePlace } from '../stability/EstimatePlace';
-import { MarginFields } from '../stability/MarginFields';
-import { BandFields } from './BandFields';
+import { BandPlace } from './BandPlace';
 import { BareAirframeFields } from './BareAirframeFields';
 import { FuelFields } from './FuelFields';
 import { HowSure } from './HowSure';
@@ -83,8 +82,7 @@ export function AircraftCard() {
       </section>
       <section>
         <h3>Where must the CG be?</h3>
-        <BandFields />
-        <MarginFields />
+        <BandPlace />
         <Measure
           label="Lateral, up to"
           quantity="length"
