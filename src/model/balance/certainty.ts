@@ -11,8 +11,8 @@ import { massSum } from '../../engine/mass/massProperties';
 import type { Tensor } from '../../engine/mass/types';
 import { fuelDensity } from '../airframe/tanks';
 import type { Aircraft } from '../document/types';
-import type { StabilityEstimate } from '../stability/stability';
 import type { Balance } from './balance';
+import { bandSigmaOf } from './bandSigma';
 import { densityPlusMinus, type MeasuredThing, measuredThings, travelMeasurements } from './measurements';
 
 /** How far 95 % of the cases lie from the middle, in standard uncertainties: along a line (GUM, k = 2) … */
@@ -113,12 +113,6 @@ export function certaintyOf(
     kept = { aircraft, balance, bandSigmaMm, answer: certainty(aircraft, balance, bandSigmaMm) };
   }
   return kept.answer;
-}
-
-/** The standard uncertainty that a band has from the estimate that it is made of, mm. */
-export function bandSigmaOf({ bandFrom, estimate }: Balance): number {
-  const doubtful: (StabilityEstimate & { readonly neutralPointSigmaMm?: number }) | null = estimate;
-  return bandFrom === 'estimate' ? (doubtful?.neutralPointSigmaMm ?? 0) : 0;
 }
 
 function certainty(aircraft: Aircraft, balance: Balance, bandSigmaMm: number): Certainty {
