@@ -1,5 +1,5 @@
 import { type ArrangeOrder, arrange } from './arrange';
-import { shrunkBand } from './robust';
+import { shrunkBand } from './shrunkBand';
 import { type ArrangeAnswer, SAME_MARGIN_MM } from './searchState';
 import type { Arrangement, PlaceProblem } from './types';
 

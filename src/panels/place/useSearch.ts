@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { type RobustAnswer, shrunkBand } from '../../engine/place/robust';
+import type { RobustAnswer } from '../../engine/place/robust';
+import { shrunkBand } from '../../engine/place/shrunkBand';
 import type { ArrangeAnswer } from '../../engine/place/searchState';
 import type { PlaceProblem } from '../../engine/place/types';
 import type { WhyNot } from '../../engine/place/whyNot';
