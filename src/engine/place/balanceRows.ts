@@ -1,5 +1,5 @@
-import { endOffset, leadEnds, leadMoment } from './leadRun';
-import { type Around, type LeadShare, type LimitLine, leadShare } from './leadShares';
+import { endOffset, leadEnds } from './leadRun';
+import { type Around, type LeadShare, type LimitLine, leadShare, leastLeadG, type Within } from './leadShares';
 import type { Lead, PlaceProblem } from './types';
 
 /** What a row guards. */
@@ -28,9 +28,13 @@ export interface BalanceRow {
 /**
  * All rows: two for the band and, where it matters, two for the lateral limit, in every load case. Leads that bend are
  * taken around places where such are given. Otherwise the rows ask a little less than the truth wherever they are not exact,
- * so that what they forbid is forbidden.
+ * so that what they forbid is forbidden; the less so where options are decided.
  */
-export function balanceRows(problem: PlaceProblem, around: Around | null = null): BalanceRow[] {
+export function balanceRows(
+  problem: PlaceProblem,
+  around: Around | null = null,
+  within: Within | null = null,
+): BalanceRow[] {
   const { band, lateralMm, cases } = problem;
   const lines: LimitLine[] = [
     { limit: 'forward', axis: 0, sign: 1, atMm: band.forwardMm },
@@ -41,10 +45,10 @@ export function balanceRows(problem: PlaceProblem, around: Around | null = null)
     lines.push({ limit: 'right', axis: 1, sign: -1, atMm: lateralMm });
   }
   const pulling = problem.leads.filter(({ mass }) => mass !== undefined);
-  const leadsG = pulling.map((lead) => leadMassG(problem, lead, around));
+  const leadsG = pulling.map((lead) => leastLeadG(problem, lead, around, within));
   const byLine = lines.map((line) => ({
     line,
-    pulls: pulling.map((lead, k) => ({ lead, massG: leadsG[k]!, share: leadShare(problem, lead, line, around) })),
+    pulls: pulling.map((lead, k) => ({ lead, massG: leadsG[k]!, share: leadShare(problem, lead, line, around, within) })),
   }));
   return cases.flatMap((_state, caseIndex) =>
     byLine.map(({ line, pulls }) =>
@@ -105,14 +109,6 @@ function rowOf(
     needed,
     massG: state.massG + partsG + pulls.reduce((sum, { massG }) => sum + massG, 0),
   };
-}
-
-/** What a lead weighs, at the places given or where things stand now, g. */
-function leadMassG(problem: PlaceProblem, lead: Lead, around: Around | null): number {
-  const [from, to] = leadEnds(problem, lead).map(({ part, atMm }) =>
-    part === null ? atMm : (around?.[part] ?? problem.parts[part]!.present).centreMm,
-  );
-  return leadMoment(lead, from!, to!).massG;
 }
 
 /** What may be sought besides keeping the limits: a margin inside them, or how far they must give way. */

@@ -8,6 +8,9 @@ import type { Lead, PlaceProblem } from './types';
 /** A place for each part, by their order in the problem: what a lead's pull is worked out around. */
 export type Around = readonly { readonly option: number; readonly centreMm: Vec3 }[];
 
+/** Options that are decided, by part: what a lead's bend is bounded over. */
+export type Within = readonly ({ readonly option: number } | undefined)[];
+
 /** What a lead gives to a limit, sign·(moment − limit·mass), as a linear function of its ends along the limit's axis. */
 export interface LeadShare {
   /** g for each end: what a millimetre of that end along the axis gives, g·mm. */
@@ -42,6 +45,7 @@ export function leadShare(
   lead: Lead,
   { sign, axis, atMm }: LimitLine,
   around: Around | null,
+  within: Within | null = null,
 ): LeadShare {
   const { mass, waypointsMm = [] } = lead;
   if (!mass) return { perEnd: [0, 0], constant: 0, mostAbove: 0 };
@@ -53,9 +57,7 @@ export function leadShare(
     const { massG, momentGmm } = leadMoment(lead, from, to);
     return sign * (momentGmm[axis] - atMm * massG);
   };
-  const reach = leadEnds(problem, lead).map((end) =>
-    end.part === null ? [end.atMm] : pointsOf(problem, lead, end.part, around?.[end.part]),
-  );
+  const reach = reachOf(problem, lead, around, within);
   const middle = reach.map(([first]) => first!) as [Vec3, Vec3];
   const there = give(...middle);
   const slope = (which: 0 | 1) => {
@@ -77,17 +79,33 @@ export function leadShare(
   return { perEnd, constant, mostAbove: mostAbove * BEYOND };
 }
 
+/** Where each end of a lead can be: a middle first, then all that is looked at. */
+const reachOf = (problem: PlaceProblem, lead: Lead, around: Around | null, within: Within | null) =>
+  leadEnds(problem, lead).map((end) =>
+    end.part === null
+      ? [end.atMm]
+      : pointsOf(problem, lead, end.part, around?.[end.part], within?.[end.part]?.option),
+  );
+
+/** The least that a lead weighs at the places given, or wherever its ends can be, g. */
+export function leastLeadG(problem: PlaceProblem, lead: Lead, around: Around | null, within: Within | null): number {
+  if (!lead.mass || lead.mass.gPerMm === 0) return lead.mass?.massG ?? 0;
+  const [from, to] = reachOf(problem, lead, around, within);
+  return Math.min(...from!.flatMap((a) => to!.map((b) => leadMoment(lead, a, b).massG)));
+}
+
 /** Where a part's end of a lead can be: the middle of it all first, then a grid over each option's region. */
 function pointsOf(
   problem: PlaceProblem,
   lead: Lead,
   part: number,
   at: Around[number] | undefined,
+  only: number | undefined,
 ): Vec3[] {
   const movable = problem.parts[part]!;
   if (at) return [add(at.centreMm, endOffset(movable, at.option, lead.id))];
   const points = movable.options.flatMap((option, k) => {
-    if (!fitsRegion(option)) return [];
+    if (!fitsRegion(option) || (only !== undefined && only !== k)) return [];
     const ranges = AXES.map((axis) => centreRange(option, axis));
     const off = endOffset(movable, k, lead.id);
     const on = (axis: 0 | 1 | 2, share: number) =>

@@ -5,7 +5,7 @@ import { packedBothWays } from './packedBothWays';
 import { type Patterns, packedPatterns } from './patterns';
 import { type Choice, type Room, type RoomPacker, roomPacker, roomsOf } from './rooms';
 import { type ArrangeAnswer, SAME_MARGIN_MM, type SearchState, searchState } from './searchState';
-import { type Settled, type Settling, settlePlaces } from './settlePlaces';
+import { bendsAs, type Settled, type Settling, settlePlaces } from './settlePlaces';
 import { withStays } from './stays';
 import type { PlaceProblem } from './types';
 
@@ -105,7 +105,11 @@ export function settleChoices(
     if (isEnough() || shouldStop()) return null;
   }
   const timeMs = Math.min(leftMs() / 4, SETTLE_MS);
-  const settled = settlePlaces(search, goal, { timeMs, gap: gapFor(goal, stepG), shouldStop }, { choices });
+  // With its options decided a lead that bends is known more closely.
+  const settling = problem.leads.some(bendsAs)
+    ? { ...search, rows: bindingRows(balanceRows(problem, null, choices), 'margin') }
+    : search;
+  const settled = settlePlaces(settling, goal, { timeMs, gap: gapFor(goal, stepG), shouldStop }, { choices });
   state.take(settled.arrangement);
   return settled;
 }

@@ -123,7 +123,7 @@ function heldThere(settling: Settling, goal: Goal, places: Around): Arrangement 
 const choicesOf = (around: Around) => around.map(({ option }, part) => ({ part, option }));
 
 /** Whether a lead's pull is no linear function of its ends. */
-const bendsAs = ({ mass, waypointsMm = [] }: Lead): boolean =>
+export const bendsAs = ({ mass, waypointsMm = [] }: Lead): boolean =>
   mass !== undefined && (waypointsMm.length > 0 || mass.gPerMm > 0);
 
 /** Which rows can bind for a goal. */
