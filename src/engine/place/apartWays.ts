@@ -70,12 +70,12 @@ export function canBeApart(a: Occupant, b: Occupant, { along, leastMm }: Way): b
   const most = along.map(({ axis, front, weight }) => {
     const [first, last] = front === 'a' ? [a, b] : [b, a];
     const gapMm =
-      last.region.maxMm[axis] -
-      last.sizeMm[axis] -
-      (first.region.minMm[axis] + first.sizeMm[axis]);
+      last.region.maxMm[axis] - last.sizeMm[axis] - (first.region.minMm[axis] + first.sizeMm[axis]);
     return { gapMm, weighed: weight * gapMm };
   });
-  return most.every(({ gapMm }) => gapMm > 0) && most.reduce((sum, { weighed }) => sum + weighed, 0) >= leastMm;
+  return (
+    most.every(({ gapMm }) => gapMm > 0) && most.reduce((sum, { weighed }) => sum + weighed, 0) >= leastMm
+  );
 }
 
 /** The way in which boxes stand farthest apart at these places, so that keeping it keeps the distance. */
@@ -96,5 +96,8 @@ export function wayAt(
     return { along: [{ axis: widest.axis, front: widest.front, weight: 1 }], leastMm: gapMm };
   }
   const size = Math.hypot(...free.map(({ gapMm: mm }) => mm));
-  return { along: free.map(({ axis, front, gapMm: mm }) => ({ axis, front, weight: mm / size })), leastMm: gapMm };
+  return {
+    along: free.map(({ axis, front, gapMm: mm }) => ({ axis, front, weight: mm / size })),
+    leastMm: gapMm,
+  };
 }

@@ -1,8 +1,8 @@
 import { fewestMoves } from './fewestMoves';
-import { askedAgain, asItStands, raced, withoutOverlap } from './leastBallast';
-import { shrunkBand } from './shrunkBand';
+import { asItStands, askedAgain, raced, withoutOverlap } from './leastBallast';
 import { type ArrangeOrder, type Search, searchOf } from './search';
 import type { ArrangeAnswer } from './searchState';
+import { shrunkBand } from './shrunkBand';
 import type { PlaceProblem } from './types';
 import { widestMargin } from './widestMargin';
 

@@ -1,5 +1,12 @@
 import { endOffset, leadEnds } from './leadRun';
-import { type Around, type LeadShare, type LimitLine, leadShare, leastLeadG, type Within } from './leadShares';
+import {
+  type Around,
+  type LeadShare,
+  type LimitLine,
+  leadShare,
+  leastLeadG,
+  type Within,
+} from './leadShares';
 import type { Lead, PlaceProblem } from './types';
 
 /** What a row guards. */
@@ -48,7 +55,11 @@ export function balanceRows(
   const leadsG = pulling.map((lead) => leastLeadG(problem, lead, around, within));
   const byLine = lines.map((line) => ({
     line,
-    pulls: pulling.map((lead, k) => ({ lead, massG: leadsG[k]!, share: leadShare(problem, lead, line, around, within) })),
+    pulls: pulling.map((lead, k) => ({
+      lead,
+      massG: leadsG[k]!,
+      share: leadShare(problem, lead, line, around, within),
+    })),
   }));
   return cases.flatMap((_state, caseIndex) =>
     byLine.map(({ line, pulls }) =>

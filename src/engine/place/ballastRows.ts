@@ -18,7 +18,14 @@ export function addStacks(
     const most = mostSteps(problem, spot);
     if (!spot.body || most === 0) return;
     const any = addColumn(program, 0, 1, true);
-    addRow(program, [[any, most], [steps[k]!, -1]], 0);
+    addRow(
+      program,
+      [
+        [any, most],
+        [steps[k]!, -1],
+      ],
+      0,
+    );
     stacks.push(stackBody(spot, most, steps[k]!, any));
   });
   stacks.forEach((stack, i) => {
@@ -34,7 +41,8 @@ function stackBody(spot: BallastSpot, most: number, steps: number, any: number):
   const perStepMm = growthMm(spot);
   const { widthMm, heightMm } = spot.body!;
   const half = [most * perStepMm, widthMm / 2, heightMm / 2] as const;
-  const corner = (side: 1 | -1) => [at[0] + side * half[0], at[1] + side * half[1], at[2] + side * half[2]] as const;
+  const corner = (side: 1 | -1) =>
+    [at[0] + side * half[0], at[1] + side * half[1], at[2] + side * half[2]] as const;
   const region = { minMm: corner(-1), maxMm: corner(1) };
   return {
     id,
@@ -46,4 +54,3 @@ function stackBody(spot: BallastSpot, most: number, steps: number, any: number):
     grows: { steps, perStepMm, any },
   };
 }
-

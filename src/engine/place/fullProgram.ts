@@ -1,8 +1,8 @@
 import type { Vec3 } from '../geometry/types';
 import { addApart, type Body } from './apartRows';
 import type { BalanceRow } from './balanceRows';
-import { addBalanceRow, addCommonColumns, type CommonColumns, type Goal } from './goal';
 import { addStacks } from './ballastRows';
+import { addBalanceRow, addCommonColumns, type CommonColumns, type Goal } from './goal';
 import { addLeads, type LeadTangents } from './leadRows';
 import { addColumn, addRow, emptyMilp, type Milp, type Terms } from './milp';
 import { AXES, centreRange, fitsRegion, gapBetween, type Occupant, obstacleOccupant } from './regions';
@@ -70,9 +70,7 @@ export function fullProgram(
         ? []
         : [
             [body.centre[row.axis], weight] as const,
-            ...body.options.map(
-              ({ column, index }) => [column, row.perOption[i]![index]!] as const,
-            ),
+            ...body.options.map(({ column, index }) => [column, row.perOption[i]![index]!] as const),
           ];
     });
     addBalanceRow(program, problem, goal, common, row, terms);

@@ -63,7 +63,12 @@ function endOf(problem: PlaceProblem, lead: Lead, part: number, { centre, option
 }
 
 /** factor·(a − b) in a direction, as terms and a constant. */
-function reach(a: Point, b: Point, way: Vec3, factor: number): { terms: [number, number][]; constant: number } {
+function reach(
+  a: Point,
+  b: Point,
+  way: Vec3,
+  factor: number,
+): { terms: [number, number][]; constant: number } {
   const terms: [number, number][] = [];
   let constant = 0;
   for (const axis of AXES) {

@@ -88,7 +88,12 @@ const reachOf = (problem: PlaceProblem, lead: Lead, around: Around | null, withi
   );
 
 /** The least that a lead weighs at the places given, or wherever its ends can be, g. */
-export function leastLeadG(problem: PlaceProblem, lead: Lead, around: Around | null, within: Within | null): number {
+export function leastLeadG(
+  problem: PlaceProblem,
+  lead: Lead,
+  around: Around | null,
+  within: Within | null,
+): number {
   if (!lead.mass || lead.mass.gPerMm === 0) return lead.mass?.massG ?? 0;
   const [from, to] = reachOf(problem, lead, around, within);
   return Math.min(...from!.flatMap((a) => to!.map((b) => leadMoment(lead, a, b).massG)));
@@ -110,9 +115,7 @@ function pointsOf(
     const off = endOffset(movable, k, lead.id);
     const on = (axis: 0 | 1 | 2, share: number) =>
       ranges[axis]!.lowMm + share * (ranges[axis]!.highMm - ranges[axis]!.lowMm) + off[axis];
-    return CUTS.flatMap((i) =>
-      CUTS.flatMap((j) => CUTS.map((l): Vec3 => [on(0, i), on(1, j), on(2, l)])),
-    );
+    return CUTS.flatMap((i) => CUTS.flatMap((j) => CUTS.map((l): Vec3 => [on(0, i), on(1, j), on(2, l)])));
   });
   if (points.length === 0) return [movable.present.centreMm];
   const mid = points.reduce<Vec3>((sum, point) => add(sum, point), [0, 0, 0]);

@@ -46,7 +46,14 @@ export function withoutOverlap(search: Search): void {
     const choices = choicesIn(found.values);
     const misfit = rooms
       .map((room) => within(room, choices))
-      .find((set) => set.length > 0 && !packer.pack(set, set.map(() => 1)));
+      .find(
+        (set) =>
+          set.length > 0 &&
+          !packer.pack(
+            set,
+            set.map(() => 1),
+          ),
+      );
     if (!misfit) {
       settleChoices(search, choices, LEAST_BALLAST, () => state.best !== null);
       return;
@@ -123,7 +130,9 @@ export function askedAgain(search: Search): void {
     shouldStop,
     plainly: true,
   });
-  const least = again.values?.length ? lastProof.cost.reduce((sum, c, i) => sum + c * again.values![i]!, 0) : null;
+  const least = again.values?.length
+    ? lastProof.cost.reduce((sum, c, i) => sum + c * again.values![i]!, 0)
+    : null;
   if (least === null || least > best.ballastG - stepG / 2) return;
   state.takeBack(least);
   wholeProgram(search, leftMs() * 0.8);

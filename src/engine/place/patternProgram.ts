@@ -111,7 +111,8 @@ function oppositeRows(rows: readonly BalanceRow[]) {
       if (a.axis !== b.axis || a.limit === b.limit) return [];
       const cancel = (p: number, q: number | undefined) => Math.abs(p + (q ?? 0)) <= 1e-9;
       const bent = a.perPart.some((weight, k) => !cancel(weight, b.perPart[k]));
-      if (bent || a.perOption.some((list, k) => list.some((p, o) => !cancel(p, b.perOption[k]![o])))) return [];
+      if (bent || a.perOption.some((list, k) => list.some((p, o) => !cancel(p, b.perOption[k]![o]))))
+        return [];
       return [
         {
           axis: a.axis,

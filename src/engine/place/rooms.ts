@@ -137,7 +137,9 @@ export function mostPacked(
   const oneWay = weights.every((w) => w >= 0) || weights.every((w) => w <= 0);
   if (row.axis === 0 && oneWay) {
     const packed = packer.pack(choices, weights);
-    return packed && choices.reduce((sum, { part, option }) => sum + row.perOption[part]![option]!, packed.most);
+    return (
+      packed && choices.reduce((sum, { part, option }) => sum + row.perOption[part]![option]!, packed.most)
+    );
   }
   return choices.reduce((sum, choice) => sum + mostAlone(problem, row, choice), 0);
 }

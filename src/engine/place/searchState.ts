@@ -58,7 +58,16 @@ export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer
     answer() {
       const { best, boundG, marginBoundMm, marginProved, movesProved } = state;
       const gapG = best && Math.max(0, best.ballastG - boundG);
-      const told = { best, boundG, gapG, proved: state.isProved(), marginBoundMm, marginProved, movesProved, keptMarginMm: 0 };
+      const told = {
+        best,
+        boundG,
+        gapG,
+        proved: state.isProved(),
+        marginBoundMm,
+        marginProved,
+        movesProved,
+        keptMarginMm: 0,
+      };
       return { ...told, sentence: arrangeSentence(told) };
     },
     take(one) {

@@ -91,8 +91,7 @@ export function settlePlaces(
     const places = placesIn(bodies, answer.values);
     const checked = breached(problem, goal, common, answer.values);
     const asFound = () => arrangementOf(checked, places, gramsIn(problem, common, answer.values!));
-    const arrangement =
-      (decided.likeMm ? asFound() : null) ?? heldThere(settling, goal, places) ?? asFound();
+    const arrangement = (decided.likeMm ? asFound() : null) ?? heldThere(settling, goal, places) ?? asFound();
     settled = { answer, arrangement };
     // Only where a lead turned out too short is there something to learn.
     if (arrangement || !learnLeads(problem, tangents, places) || order.shouldStop?.()) return settled;
@@ -108,7 +107,11 @@ function heldThere(settling: Settling, goal: Goal, places: Around): Arrangement 
   for (let round = 0; round < (bends ? MOST_ROUNDS : 2); round++) {
     const rows = bends ? bindingRows(balanceRows(problem, around), besideFor(goal)) : settling.rows;
     const likeMm = around.map(({ centreMm }) => centreMm);
-    const { program, common, bodies } = fullProgram(problem, goal, rows, { choices: choicesOf(around), likeMm, tangents });
+    const { program, common, bodies } = fullProgram(problem, goal, rows, {
+      choices: choicesOf(around),
+      likeMm,
+      tangents,
+    });
     const answer = solve(program, { timeMs: HELD_MS });
     if (!answer.values) return null;
     around = placesIn(bodies, answer.values);

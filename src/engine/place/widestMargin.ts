@@ -17,7 +17,7 @@ export function widestMargin(search: Search): void {
     state.marginBoundMm = boundMm;
   };
   lower(boundMm);
-  const budgetMs = leftMs() * 0.6;
+  const budgetMs = leftMs() * 0.4;
   if (!isReached() && !shouldStop()) {
     byBays(search, goal, {
       patterns: search.patterns(budgetMs / 2),
@@ -31,7 +31,7 @@ export function widestMargin(search: Search): void {
     const { answer, arrangement } = settlePlaces(
       search,
       goal,
-      { timeMs: leftMs() * 0.7, gap: gapFor(goal, 0), shouldStop },
+      { timeMs: leftMs() * 0.5, gap: gapFor(goal, 0), shouldStop },
       { mostMoves },
       { marginMm: state.best.marginMm + SAME_MARGIN_MM / 2 },
     );

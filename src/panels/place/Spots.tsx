@@ -1,6 +1,6 @@
 import { freeIdAmong } from '../../model/document/freeId';
 import type { Aircraft, BallastSpotItem } from '../../model/document/types';
-import { usualSpots } from '../../model/place/placeSettings';
+import { usualSpots } from '../../model/place/ballastPlaces';
 import { RowsTable } from '../fields/RowsTable';
 import { useReadings } from '../readings';
 
