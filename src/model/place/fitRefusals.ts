@@ -1,90 +1,57 @@
-import { leadStates } from '../airframe/leads';
 import { perAircraft } from '../airframe/perAircraft';
-import { inLoadState } from '../airframe/loadSwitches';
 import { hullsAround, itemSolid } from '../airframe/solids';
 import { type Item, itemById } from '../document/edit';
 import type { Aircraft } from '../document/types';
-import { bayFault } from '../fit/bays';
-import { clashesIn, clearances } from '../fit/clearances';
 import { clearanceTest } from '../fit/entryPath';
 import { type Entry, entryThroughAny } from '../fit/entryThroughAny';
-import { keepApartFaults } from '../fit/keepApart';
-import { flyingPositions } from './loadCases';
+import { type FitProblem, fitRefusals as wholeFitRefusals } from '../fit/wholeFit';
 
 /** Why an aircraft as arranged cannot be built or flown so. */
 export interface Refusal {
-  readonly what: 'clash' | 'hull' | 'apart' | 'lead' | 'bay' | 'way in' | 'balance';
+  readonly what: 'fit' | 'way in' | 'balance';
   /** What it is about, by id in the file: parts, tanks, the two ends of a lead. */
   readonly ids: readonly string[];
   readonly sentence: string;
 }
 
-/** Worse by less than this is not worse, mm. */
-const SAME_MM = 0.01;
-
-interface Measured extends Refusal {
-  readonly byMm: number;
-}
-
 /**
- * What the project's own fit says against an aircraft in any load state that flies and did not say before, or not so badly:
- * clashes, the hull, distances, leads, bays. Ways in are asked for apart, since they take long.
+ * What the project's own fit says against an aircraft in any load state and did not say before, or not so badly. Ways in
+ * are asked for apart, since they take long.
  */
-export function fitRefusals(before: Aircraft, after: Aircraft): Refusal[] {
-  const old = faultsIn(before);
-  return [...faultsIn(after)]
-    .filter(([key, { byMm }]) => byMm > (old.get(key)?.byMm ?? 0) + SAME_MM)
-    .map(([, { what, ids, sentence }]) => ({ what, ids, sentence }));
+export const fitRefusals = (before: Aircraft, after: Aircraft): Refusal[] =>
+  wholeFitRefusals(before, after).map((problem) => ({
+    what: 'fit',
+    ids: problem.parties.flatMap(({ id }) => endsOf(after, id)),
+    sentence: sentenceOf(problem),
+  }));
+
+/** Of a lead the two things that it joins, of anything else itself. */
+function endsOf({ leads = [] }: Aircraft, id: string): readonly string[] {
+  const lead = leads.find((one) => one.id === id);
+  return lead ? [lead.from, lead.to] : [id];
 }
 
-const byAircraft = new WeakMap<Aircraft, ReadonlyMap<string, Measured>>();
-
-/** Everything wrong with the fit in any load state that flies, the worst of each. */
-function faultsIn(aircraft: Aircraft): ReadonlyMap<string, Measured> {
-  const known = byAircraft.get(aircraft);
-  if (known) return known;
-  const found = new Map<string, Measured>();
-  const tell = (key: string, fault: Measured) => {
-    if (fault.byMm > (found.get(key)?.byMm ?? 0)) found.set(key, fault);
-  };
-  for (const positions of flyingPositions(aircraft)) {
-    const state = inLoadState(aircraft, positions);
-    for (const item of [...state.parts, ...state.tanks]) tellClashes(state, item, tell);
-    for (const { aId, bId, shortByMm, sentence } of keepApartFaults(state)) {
-      tell(`apart ${[aId, bId].sort().join(' ')}`, {
-        what: 'apart',
-        ids: [aId, bId],
-        byMm: shortByMm,
-        sentence,
-      });
-    }
-    for (const { id, slackMm, sentence } of leadStates(state)) {
-      const lead = state.leads?.find((one) => one.id === id);
-      if (lead) tell(`lead ${id}`, { what: 'lead', ids: [lead.from, lead.to], byMm: -slackMm, sentence });
-    }
+function sentenceOf({ kind, parties: [first, second], byMm }: FitProblem): string {
+  const by = `${(Math.ceil(byMm * 10) / 10).toFixed(1)} mm`;
+  const other = second?.name ?? 'something else';
+  switch (kind) {
+    case 'overlap':
+      return `${first.name} runs ${by} into ${other}.`;
+    case 'within':
+      return `${first.name} lies inside ${other}.`;
+    case 'through':
+      return `${first.name} goes ${by} through ${other}.`;
+    case 'outside':
+      return `${first.name} stands in no hull and no wing.`;
+    case 'outOfBay':
+      return `${first.name} reaches ${by} out of ${other}.`;
+    case 'shortLead':
+      return `${first.name} is ${by} short.`;
+    case 'tooNear':
+      return `${first.name} is ${by} too near ${other}.`;
+    case 'thinWall':
+      return `${first.name} leaves the wall of ${other} ${by} too thin.`;
   }
-  byAircraft.set(aircraft, found);
-  return found;
-}
-
-function tellClashes(state: Aircraft, item: Item, tell: (key: string, fault: Measured) => void): void {
-  for (const { what, id, name, distanceMm } of clashesIn(clearances(state, item.id))) {
-    if (what === 'hull') {
-      const sentence = `${item.name} goes ${(-distanceMm).toFixed(1)} mm through ${name}.`;
-      tell(`hull ${item.id}`, { what: 'hull', ids: [item.id], byMm: -distanceMm, sentence });
-      continue;
-    }
-    const sentence = `${item.name} runs into ${name}.`;
-    tell(`clash ${[item.id, id].sort().join(' ')}`, {
-      what: 'clash',
-      ids: [item.id, id],
-      byMm: -distanceMm,
-      sentence,
-    });
-  }
-  if (!('role' in item)) return;
-  const bay = bayFault(state, item);
-  if (bay) tell(`bay ${item.id}`, { what: 'bay', ids: [item.id], byMm: bay.overMm, sentence: bay.sentence });
 }
 
 /**

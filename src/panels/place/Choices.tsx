@@ -60,6 +60,7 @@ export function Choices({ ask, pointed, onPoint }: ChoicesProps) {
     const { down, alsoDown = [], emptied = [] } = settings;
     const { aircraft, faults } = recheckArrangement(start, problem, arrangement, [down, ...alsoDown], { emptied });
     if (faults.length === 0) bench.document.commit('Arrange', aircraft);
+    else bench.notice.tell({ about: 'edit', tone: 'bad', text: `Arrange: ${faults.join(' ')}` });
   };
   const shared = { pointed, onPoint, onAccept: accept };
   return (

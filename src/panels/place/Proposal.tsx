@@ -1,5 +1,6 @@
-import type { ReactNode } from 'react';
-import { useBench } from '../../store/react';
+import { type ReactNode, useState } from 'react';
+import { Refusal } from '../fields/EditButton';
+import { useEdit } from '../fields/useEdit';
 import { Icon } from '../icons';
 import { useReadings } from '../readings';
 import { Moves } from './Moves';
@@ -22,12 +23,14 @@ interface ProposalProps {
 /** What an arrangement would do, and the one button that does it. */
 export function Proposal(props: ProposalProps) {
   const { outcome, stale, shown, onShow, onAccepted, onPutAway, beside, children } = props;
-  const bench = useBench();
   const say = useReadings();
   const { rows, faults, marginMm, after } = outcome;
+  const commit = useEdit();
+  const [fault, setFault] = useState<string | null>(null);
   const accept = () => {
-    bench.document.commit('Arrange', after);
-    onAccepted(outcome);
+    const refused = commit('Arrange', () => after);
+    setFault(refused);
+    if (refused === null) onAccepted(outcome);
   };
   return (
     <div className="proposal">
@@ -52,6 +55,7 @@ export function Proposal(props: ProposalProps) {
         </button>
         {beside}
       </div>
+      <Refusal fault={fault} />
       {children}
       {rows.length === 0 ? (
         <p>Everything may stay where it is.</p>

@@ -9,7 +9,10 @@ import { Reasons } from './Reasons';
 import { type Outcome, useOutcome } from './useOutcome';
 import { type Search, startOf } from './useSearch';
 
-const Choices = later(async () => (await import('./Choices')).Choices);
+const Choices = later(
+  () => import('./Choices'),
+  (module) => module.Choices,
+);
 
 interface ResultProps {
   readonly search: Extract<Search, { phase: 'done' }>;

@@ -8,10 +8,10 @@ import {
   id,
   label,
   list,
+  loadFactor,
   massG,
   pointMm,
-  real,
-  realOrZero,
+  placeMm,
   record,
   sizeMm,
   sizeOrZeroMm,
@@ -30,7 +30,7 @@ export const bay = record(
     pitchDeg: angleDeg,
     rollDeg: angleDeg,
     standsOnMm: about(
-      v.optional(real),
+      v.optional(placeMm),
       'the waterline of the floor, shelf or strap face that parts in it stand on; a board in its lower half, or its lowest side, when left out',
     ),
   },
@@ -89,6 +89,6 @@ export const lead = record(
 );
 
 export const loadFactors = record(
-  { ahead: realOrZero, up: realOrZero, side: realOrZero },
+  { ahead: loadFactor, up: loadFactor, side: loadFactor },
   'load factors that the fixings are held to, multiples of g',
 );
