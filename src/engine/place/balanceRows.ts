@@ -7,10 +7,8 @@ import {
   leastLeadG,
   type Within,
 } from './leadShares';
+import type { Limit } from './limit';
 import type { Lead, PlaceProblem } from './types';
-
-/** What a row guards. */
-export type Limit = 'forward' | 'aft' | 'left' | 'right';
 
 /**
  * One limit in one load case, as a linear condition in g·mm:

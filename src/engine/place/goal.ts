@@ -1,5 +1,6 @@
-import type { BalanceRow, Limit } from './balanceRows';
+import type { BalanceRow } from './balanceRows';
 import { mostSteps } from './ballastRoom';
+import type { Limit } from './limit';
 import { addColumn, addRow, type Milp, type Terms } from './milp';
 import type { PlaceProblem } from './types';
 

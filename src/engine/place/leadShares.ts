@@ -1,7 +1,7 @@
 import type { Vec3 } from '../geometry/types';
 import { add } from '../geometry/vec3';
-import type { Limit } from './balanceRows';
 import { endOffset, leadEnds, leadMoment } from './leadRun';
+import type { Limit } from './limit';
 import { AXES, centreRange, fitsRegion } from './regions';
 import type { Lead, PlaceProblem } from './types';
 

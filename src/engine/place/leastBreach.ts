@@ -1,5 +1,6 @@
-import { balanceRows, bindingRows, type Limit } from './balanceRows';
+import { balanceRows, bindingRows } from './balanceRows';
 import { checkPlaced } from './check';
+import type { Limit } from './limit';
 import type { SolveMilp } from './milp';
 import { type Settling, settlePlaces } from './settlePlaces';
 import type { Arrangement, PlaceProblem } from './types';

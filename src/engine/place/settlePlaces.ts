@@ -1,11 +1,12 @@
 import type { Vec3 } from '../geometry/types';
-import { type BalanceRow, type Beside, balanceRows, bindingRows, type Limit } from './balanceRows';
+import { type BalanceRow, type Beside, balanceRows, bindingRows } from './balanceRows';
 import { checkPlaced, FORGIVEN_MM } from './check';
 import { type Decided, fullProgram, placesIn } from './fullProgram';
 import { type CommonColumns, type Goal, gramsIn } from './goal';
 import { type LeadTangents, learnTangents } from './leadRows';
 import { endsAt, leadRunMm } from './leadRun';
 import type { Around } from './leadShares';
+import type { Limit } from './limit';
 import { addRow, type Milp, type MilpAnswer, type SolveMilp } from './milp';
 import { STAY } from './stays';
 import type { Arrangement, Lead, PlaceProblem } from './types';

@@ -1,6 +1,6 @@
-import type { Limit } from './balanceRows';
 import { checkPlaced } from './check';
 import { leastBreach } from './leastBreach';
+import type { Limit } from './limit';
 import type { SolveMilp } from './milp';
 import type { Arrangement, PlaceProblem } from './types';
 

@@ -14,7 +14,7 @@ export const METAL_G_PER_MM3 = { lead: 0.01134, brass: 0.0085, steel: 0.00785 } 
 const INSIDE_END_MM = 30;
 const FURTHER_MM = [0, 10, 20, 30, 45, 60, 80, 100] as const;
 const USUAL = { stepG: 1, mostG: 500 } as const;
-/** The largest stack that is looked for, mm, and what a spot in no hull takes: a strip in a wing. */
+/** The largest stack that is looked for, mm, and the strip that goes into a wing tip. */
 const LONGEST_MM = 60;
 const WIDEST_MM = 40;
 const NARROWEST_MM = 8;
@@ -36,8 +36,20 @@ export function usualSpots(aircraft: Aircraft, emptied: readonly Part[] = []): B
   if (wing) {
     const x = wing.lemacMm + wing.macMm / 4;
     const y = wing.spanMm / 2 - INSIDE_END_MM;
-    spots.push({ id: 'left-tip', name: 'Left tip', positionMm: [x, -y, wing.macWaterlineMm], ...USUAL });
-    spots.push({ id: 'right-tip', name: 'Right tip', positionMm: [x, y, wing.macWaterlineMm], ...USUAL });
+    spots.push({
+      id: 'left-tip',
+      name: 'Left tip',
+      positionMm: [x, -y, wing.macWaterlineMm],
+      ...USUAL,
+      ...STRIP,
+    });
+    spots.push({
+      id: 'right-tip',
+      name: 'Right tip',
+      positionMm: [x, y, wing.macWaterlineMm],
+      ...USUAL,
+      ...STRIP,
+    });
   }
   return spots;
 }
@@ -72,7 +84,7 @@ function endOf(
 export function sizedSpots(aircraft: Aircraft, spots: readonly BallastSpotItem[]): BallastSpot[] {
   return spots.map((spot) => {
     const { id, name, positionMm, stepG, mostG, metal = 'lead', lengthMm, widthMm, heightMm } = spot;
-    const found = roomAt(aircraft, positionMm);
+    const found = roomAt(aircraft, positionMm) ?? cubeOf(mostG / METAL_G_PER_MM3[metal]);
     const body: BallastBody = {
       lengthMm: lengthMm ?? found.lengthMm,
       widthMm: widthMm ?? found.widthMm,
@@ -85,9 +97,18 @@ export function sizedSpots(aircraft: Aircraft, spots: readonly BallastSpotItem[]
 
 type Room = Pick<BallastBody, 'lengthMm' | 'widthMm' | 'heightMm'>;
 
-function roomAt(aircraft: Aircraft, positionMm: Vec3): Room {
+/** What a hull leaves round a point; null in the open, where it is taken that there is room for what is allowed. */
+function roomAt(aircraft: Aircraft, positionMm: Vec3): Room | null {
   const rooms = hulls(aircraft).flatMap((hull) => stackIn(hull, positionMm) ?? []);
-  return rooms.reduce<Room>((best, room) => (volume(room) > volume(best) ? room : best), rooms[0] ?? STRIP);
+  return rooms.reduce<Room | null>(
+    (best, room) => (!best || volume(room) > volume(best) ? room : best),
+    null,
+  );
+}
+
+function cubeOf(volumeMm3: number): Room {
+  const edgeMm = Math.cbrt(Math.max(volumeMm3, 1));
+  return { lengthMm: edgeMm, widthMm: edgeMm, heightMm: edgeMm };
 }
 
 const volume = ({ lengthMm, widthMm, heightMm }: Room) => lengthMm * widthMm * heightMm;

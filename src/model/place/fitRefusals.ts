@@ -67,7 +67,9 @@ export function lostWaysIn(before: Aircraft, after: Aircraft): Refusal[] {
   };
   const moved = new Set(all.filter((item) => !stands(item)).map(({ id }) => id));
   if (moved.size === 0) return [];
-  const ofMoved = all.filter(({ id }) => moved.has(id)).flatMap((item) => lostWay(before, after, item, moved));
+  const ofMoved = all
+    .filter(({ id }) => moved.has(id))
+    .flatMap((item) => lostWay(before, after, item, moved));
   if (ofMoved.length > 0) return ofMoved;
   return all
     .filter((item) => !moved.has(item.id) && hullsAround(after, itemSolid(item)).length > 0)

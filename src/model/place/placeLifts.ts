@@ -92,7 +92,8 @@ function asTheyOverlap(parts: readonly MovablePart[]): KeepApart[] {
     const here = options.find((option) => option.id === 'locked');
     return here ? [{ id, box: here.region }] : [];
   });
-  const apartMm = (a: PlaceBox, b: PlaceBox) => Math.max(...([0, 1, 2] as const).map((axis) => gapAlong(a, b, axis)));
+  const apartMm = (a: PlaceBox, b: PlaceBox) =>
+    Math.max(...([0, 1, 2] as const).map((axis) => gapAlong(a, b, axis)));
   return locked.flatMap((a, i) =>
     locked.slice(0, i).flatMap((b): KeepApart[] => {
       const gapMm = apartMm(a.box, b.box);

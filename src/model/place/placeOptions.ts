@@ -1,3 +1,4 @@
+import { solidOf } from '../../engine/fit/solid';
 import { poseRotation } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { fitsRegion, sizeOf } from '../../engine/place/regions';
@@ -5,9 +6,10 @@ import type { PlaceBox, PlaceOption } from '../../engine/place/types';
 import { partBody, tankBody } from '../airframe/bodies';
 import { itemExtent } from '../airframe/extent';
 import { poseOf } from '../airframe/poses';
-import { hulls, hullsAround, itemSolid } from '../airframe/solids';
+import { hulls, hullsAround, itemShape, itemSolid } from '../airframe/solids';
 import type { Item } from '../document/edit';
 import type { Aircraft, Bay } from '../document/types';
+import { placeFit } from '../fit/placeFit';
 import { bayFloorMm } from './bayFloor';
 import { hullRooms, hullStations, roomsInHulls } from './hullRoom';
 import { leadEndsOn } from './placeLeads';
@@ -117,9 +119,9 @@ function regionsOf(aircraft: Aircraft, item: Item, rule: PlaceRule, box: PartBox
       .filter(({ id }) => rule.bayIds.includes(id))
       .flatMap((bay) => regionsInBay(aircraft, bay, box));
   }
-  return rule.stations === 'hull'
-    ? regionsInHull(aircraft, item, box)
-    : [railBetween(item, rule.stations, box)];
+  if (rule.stations !== 'hull') return [railBetween(item, rule.stations, box)];
+  const inHull = regionsInHull(aircraft, item, box);
+  return inHull.length > 0 ? inHull : railInWing(aircraft, item, box);
 }
 
 /** What of a bay lies in the hull, standing on its floor. A bay in no hull is taken as it is. */
@@ -181,6 +183,34 @@ function regionsInHull(aircraft: Aircraft, item: Item, { minMm, maxMm, sizeMm }:
       region: { minMm: [x.fromMm, y.fromMm, minMm[2]] as const, maxMm: [x.toMm, y.toMm, maxMm[2]] as const },
     })),
   );
+}
+
+/** A wing is felt along so many mm at a time, and no farther than this either way. */
+const FELT_MM = 4;
+const FARTHEST_MM = 400;
+
+/** Along x at its own height and buttline, as far as it stays inside a wing: in its own place there at least. */
+function railInWing(aircraft: Aircraft, item: Item, { minMm, maxMm }: PartBox): NamedRegion[] {
+  const [x, y, z] = item.positionMm;
+  const shape = itemShape(item);
+  const fitsAt = (by: number) => {
+    const solid = solidOf({ shape, pose: { ...poseOf(item), positionMm: [x + by, y, z] } });
+    const place = placeFit(aircraft.structure, solid);
+    return place !== null && place.where !== 'outside' && place.outMm === 0;
+  };
+  if (!fitsAt(0)) return [];
+  const reach = (way: 1 | -1) => {
+    let by = 0;
+    while (by < FARTHEST_MM && fitsAt(way * (by + FELT_MM))) by += FELT_MM;
+    return by;
+  };
+  const [ahead, behind] = [reach(-1), reach(1)];
+  if (ahead + behind === 0) return [];
+  const region = {
+    minMm: [minMm[0] - ahead, minMm[1], minMm[2]] as const,
+    maxMm: [maxMm[0] + behind, maxMm[1], maxMm[2]] as const,
+  };
+  return [{ id: 'rail', name: 'its rail', region }];
 }
 
 function railBetween(

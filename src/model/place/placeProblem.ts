@@ -91,7 +91,8 @@ function movable(
   const { centreMm } = partBox(item);
   const asked = rules[item.id];
   let options = placeOptions(aircraft, item, asked ?? defaultRule(aircraft, item), mayBeTurned);
-  const isFree = !asked && (aircraft.bays ?? []).length > 0 && !('bayId' in item && item.bayId) && !item.locked;
+  const isFree =
+    !asked && (aircraft.bays ?? []).length > 0 && !('bayId' in item && item.bayId) && !item.locked;
   if (isFree && options.length > 0 && !optionAt(options, centreMm)) {
     // Nobody asked for it to go into a bay, and it is in none: it may also slide from where it is.
     options = [...options, ...placeOptions(aircraft, item, { by: 'rail', stations: 'hull' }, mayBeTurned)];

@@ -3,8 +3,8 @@ import type { Vec3 } from '../../engine/geometry/types';
 import type { BallastSpot } from '../../engine/place/types';
 import type { Item } from '../document/edit';
 import type { Aircraft, AircraftKind, Part } from '../document/types';
-import { aircraftCases } from './loadCases';
 import { wingPlanform } from '../stability/band';
+import { aircraftCases } from './loadCases';
 
 /** Where a part may be put. */
 export type PlaceRule =

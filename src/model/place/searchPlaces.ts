@@ -113,7 +113,8 @@ function searchOne(
       onProgress: (progress) => {
         const { best } = progress;
         if (sure && progress.keptMarginMm < sure.marginMm) return;
-        if (best && check(best, problem, false).length === 0) tools.onProgress?.(tell(asFirst(progress, first), problem));
+        if (best && check(best, problem, false).length === 0)
+          tools.onProgress?.(tell(asFirst(progress, first), problem));
       },
     });
     if (sure && answer.keptMarginMm < sure.marginMm) answer = { ...answer, best: null };

@@ -2,8 +2,8 @@ import { useMemo, useState } from 'react';
 import type { Vec3 } from '../../engine/geometry/types';
 import { massRange, spotEffects } from '../../engine/place/massRange';
 import { remedyFor } from '../../model/advice/remedy';
-import { aircraftCases } from '../../model/place/loadCases';
 import { usualSpots } from '../../model/place/ballastPlaces';
+import { aircraftCases } from '../../model/place/loadCases';
 import type { PlaceRule } from '../../model/place/placeSettings';
 import { type UsefulMass, usefulMass } from '../../model/place/usefulMass';
 import { useBalance, useBench, useCommitted } from '../../store/react';
@@ -68,7 +68,9 @@ export function BallastTab() {
       <section>
         <h3>The least ballast, nothing moved</h3>
         {search.phase === 'running' && <Progress search={search} stale={stale} onCancel={cancel} />}
-        {search.phase === 'done' && <Result search={search} stale={stale} onPutAway={clear} onAgain={start} onRelaxed={start} />}
+        {search.phase === 'done' && (
+          <Result search={search} stale={stale} onPutAway={clear} onAgain={start} onRelaxed={start} />
+        )}
         {search.phase === 'failed' && (
           <p className="arrange-fault" role="alert">
             {search.sentence}

@@ -58,7 +58,9 @@ export function Choices({ ask, pointed, onPoint }: ChoicesProps) {
   const accept = (arrangement: Arrangement) => {
     const { aircraft: start, problem, settings } = ask;
     const { down, alsoDown = [], emptied = [] } = settings;
-    const { aircraft, faults } = recheckArrangement(start, problem, arrangement, [down, ...alsoDown], { emptied });
+    const { aircraft, faults } = recheckArrangement(start, problem, arrangement, [down, ...alsoDown], {
+      emptied,
+    });
     if (faults.length === 0) bench.document.commit('Arrange', aircraft);
     else bench.notice.tell({ about: 'edit', tone: 'bad', text: `Arrange: ${faults.join(' ')}` });
   };

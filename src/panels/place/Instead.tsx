@@ -37,7 +37,8 @@ export function Instead({ part, wishes, onChange }: InsteadProps) {
         {all.map((one) => (
           <option key={keyOf(one)} value={keyOf(one)}>
             {one.count === 2 ? 'two ' : ''}
-            {one.shelfName}, {say.mass(one.count * (others.find(({ name }) => name === one.shelfName)?.massG ?? 0))}
+            {one.shelfName},{' '}
+            {say.mass(one.count * (others.find(({ name }) => name === one.shelfName)?.massG ?? 0))}
           </option>
         ))}
       </select>

@@ -1,3 +1,4 @@
+import './result.css';
 import { useState } from 'react';
 import type { MoveRow } from '../../model/words/moveRows';
 import { RoleMark } from '../icons';
@@ -66,7 +67,11 @@ function wayWords({ from, to, massG, place }: MoveRow, say: Readings): string {
 /** Less than this is the same mass, g. */
 const SAME_G = 0.05;
 
-function massWords(from: NonNullable<MoveRow['from']>, to: NonNullable<MoveRow['to']>, say: Readings): string[] {
+function massWords(
+  from: NonNullable<MoveRow['from']>,
+  to: NonNullable<MoveRow['to']>,
+  say: Readings,
+): string[] {
   if (!('massG' in from) || !('massG' in to) || Math.abs(from.massG - to.massG) < SAME_G) return [];
   return [`${say.mass(from.massG)} becomes ${say.mass(to.massG)}`];
 }

@@ -82,7 +82,8 @@ interface StepperProps {
 function Stepper({ count, shown, onShow }: StepperProps) {
   const at = shown ?? count;
   return (
-    <div className="stepper" role="group" aria-label="Moves shown on the stage">
+    <fieldset className="stepper">
+      <legend className="unseen">Moves shown on the stage</legend>
       <button
         type="button"
         className="button"
@@ -104,6 +105,6 @@ function Stepper({ count, shown, onShow }: StepperProps) {
       >
         +
       </button>
-    </div>
+    </fieldset>
   );
 }

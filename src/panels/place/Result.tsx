@@ -70,7 +70,11 @@ export function Result({ search, stale, onPutAway, onAgain, onRelaxed }: ResultP
         >
           {best && found && choosing && (
             <Choices
-              ask={{ aircraft: startOf(asked, found), settings: asked.request.settings, problem: found.problem }}
+              ask={{
+                aircraft: startOf(asked, found),
+                settings: asked.request.settings,
+                problem: found.problem,
+              }}
               pointed={pointed}
               onPoint={point}
             />
@@ -104,7 +108,9 @@ function Findings({ search }: { readonly search: Extract<Search, { phase: 'done'
       {variant && <p>It takes {variant}.</p>}
       {best && !cancelled && <p className="hint">{aims()}</p>}
       {best && wantedMm > 0 && answer!.keptMarginMm === 0 && (
-        <p>No arrangement keeps {say.lengthFine(wantedMm)} inside the limits; this one only keeps the limits.</p>
+        <p>
+          No arrangement keeps {say.lengthFine(wantedMm)} inside the limits; this one only keeps the limits.
+        </p>
       )}
       {found?.price && <p>{found.price}</p>}
       {best && nowG > 0 && (asked.request.settings.emptied ?? []).length > 0 && (
@@ -148,7 +154,8 @@ function Findings({ search }: { readonly search: Extract<Search, { phase: 'done'
   /** What is proved of each aim by itself. */
   function aims(): string {
     const { proved, marginProved, movesProved } = answer!;
-    const kept = answer!.keptMarginMm > 0 ? `${say.lengthFine(answer!.keptMarginMm)} or more inside the limits. ` : '';
+    const kept =
+      answer!.keptMarginMm > 0 ? `${say.lengthFine(answer!.keptMarginMm)} or more inside the limits. ` : '';
     const word = (is: boolean) => (is ? 'proved' : 'not proved');
     return `${kept}Least ballast: ${word(proved)}. Largest margin with it: ${word(marginProved)}. Fewest moves for that: ${word(movesProved)}.`;
   }

@@ -35,7 +35,8 @@ export type Search =
     };
 
 /** The aircraft that a variant of a request starts from. */
-export const startOf = ({ request }: Asked, { variant }: PlaceFound): Aircraft => request.variants[variant]!.aircraft;
+export const startOf = ({ request }: Asked, { variant }: PlaceFound): Aircraft =>
+  request.variants[variant]!.aircraft;
 
 /** One search at a time, with its progress. `stale` once the aircraft or its attitude is not what was searched. */
 export function useSearch() {
@@ -107,6 +108,7 @@ export function useSearch() {
 
   const asked = 'asked' in search ? search.asked : null;
   const stale =
-    asked !== null && (asked.committed !== committed || asked.request.settings.down !== (down ?? view.getState().down));
+    asked !== null &&
+    (asked.committed !== committed || asked.request.settings.down !== (down ?? view.getState().down));
   return { search, stale, run, cancel, clear };
 }

@@ -32,12 +32,18 @@ function leadBody({ mass, waypointsMm = [] }: Lead, from: Vec3, to: Vec3) {
   const points = [from, ...waypointsMm, to];
   const runs = points.slice(1).map((b, i) => {
     const a = points[i]!;
-    return { long: Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]), x: (a[0] + b[0]) / 2, y: (a[1] + b[1]) / 2 };
+    return {
+      long: Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]),
+      x: (a[0] + b[0]) / 2,
+      y: (a[1] + b[1]) / 2,
+    };
   });
   const long = sum(runs.map((run) => run.long));
   const massG = mass ? mass.massG + mass.gPerMm * long : 0;
   const at = (key: 'x' | 'y') =>
-    long > 0 ? sum(runs.map((run) => run[key] * run.long)) / long : sum(runs.map((run) => run[key])) / runs.length;
+    long > 0
+      ? sum(runs.map((run) => run[key] * run.long)) / long
+      : sum(runs.map((run) => run[key])) / runs.length;
   return { long, massG, x: at('x'), y: at('y') };
 }
 
@@ -125,8 +131,7 @@ function endsOf(problem: PlaceProblem, chosen: readonly PlaceOption[]): (readonl
   return problem.leads.map((lead) => [point(lead, lead.from), point(lead, lead.to)]);
 }
 
-const axisGap = (a: Box, b: Box, k: number) =>
-  Math.max(a.minMm[k]! - b.maxMm[k]!, b.minMm[k]! - a.maxMm[k]!);
+const axisGap = (a: Box, b: Box, k: number) => Math.max(a.minMm[k]! - b.maxMm[k]!, b.minMm[k]! - a.maxMm[k]!);
 
 function keep(problem: PlaceProblem, idA: string, a: Box, idB: string, b: Box): boolean {
   const rules = problem.apart.filter(
@@ -183,7 +188,9 @@ function hasRoom(problem: PlaceProblem, boxes: readonly Box[], grams: readonly n
       !tooLong &&
       boxes.every((other, i) => keep(problem, id, box, problem.parts[i]!.id, other)) &&
       problem.obstacles.every((other) => keep(problem, id, box, other.id, other)) &&
-      (problem.noBallast ?? []).every((zone) => [0, 1, 2].some((axis) => axisGap(box, zone, axis) >= -1e-9)) &&
+      (problem.noBallast ?? []).every((zone) =>
+        [0, 1, 2].some((axis) => axisGap(box, zone, axis) >= -1e-9),
+      ) &&
       stacks.slice(0, k).every((other) => keep(problem, id, box, other.id, other.box)),
   );
 }

@@ -231,7 +231,8 @@ export function wiredCase(seed: number): PlaceProblem {
     parts,
     clearanceMm: random() < 0.5 ? 2 : 0,
     leads: [lead('loom', 'p0', 'p1'), lead('pump', parts.at(-1)!.id, [200, 30, 10])].slice(0, whole(1, 2)),
-    apart: random() < 0.5 ? [{ id: 'rule', a: 'p0', b: 'p1', gapMm: whole(15, 60), by: 'straight' }] : drawn.apart,
+    apart:
+      random() < 0.5 ? [{ id: 'rule', a: 'p0', b: 'p1', gapMm: whole(15, 60), by: 'straight' }] : drawn.apart,
     spots: [
       { ...nose!, positionMm: [whole(-1, 4) * 20, whole(-1, 1) * 30, 10], body: stack },
       random() < 0.5 ? { ...tip!, body: { ...stack, lengthMm: 80 } } : tip!,

@@ -17,7 +17,10 @@ export const ballastSpot = record(
     stepG: about(stepG, 'what one piece of ballast weighs, g'),
     mostG: about(massG, 'all that goes in there, g'),
     metal: about(v.optional(choice(ballastMetals)), 'what the ballast is made of; lead when left out'),
-    lengthMm: about(v.optional(sizeMm), 'the room at the spot, fore and aft; what the hull leaves when left out'),
+    lengthMm: about(
+      v.optional(sizeMm),
+      'the room at the spot, fore and aft; what the hull leaves when left out',
+    ),
     widthMm: about(v.optional(sizeMm), 'athwart, mm'),
     heightMm: about(v.optional(sizeMm), 'up and down, mm'),
   },
