@@ -7,7 +7,7 @@ import { type Goal, goalAcross, goalsAlong } from './goal';
 import { lessBallast } from './lessBallast';
 import { moreBallast } from './moreBallast';
 import { type FoundMove, shortestMove } from './moveSearch';
-import { moversOf, tankMovers } from './movers';
+import { moversOf, otherMovers, tankMovers } from './movers';
 import type { Remedy } from './remedy';
 import { tipBallast } from './tipBallast';
 import { statesOf, type Workshop } from './trial';
@@ -24,6 +24,8 @@ export interface Advice {
    * said that no move of one part will do.
    */
   readonly noMoveOfOne: boolean;
+  /** What was looked for, in a sentence, where nothing was found; else empty. */
+  readonly searched: string;
   /** The judgement that it was all tried against: every load state, certified, and the fit. */
   readonly before: Judgement;
 }
@@ -44,20 +46,42 @@ export function advise(aircraft: Aircraft, given: Given, spoken: Spoken): Advice
   const states = statesOf(aircraft, given);
   const shop: Workshop = { aircraft, given, spoken, before, states, tries: { left: MOST_TRIES } };
   for (const about of aboutWhat(before)) {
-    if (about === 'fit') {
-      const remedy = clearing(afresh(shop));
-      if (remedy) return { remedy, about, noMoveOfOne: false, before };
-      continue;
-    }
-    const goals = about === 'along' ? goalsAlong(before) : [goalAcross(before)].filter((one) => one !== null);
-    for (const goal of goals) {
-      const { remedy, noMoveOfOne } = byMoving(shop, goal);
-      if (remedy) return { remedy, about, noMoveOfOne, before };
-    }
-    // Nothing is said of a lesser fault while the greater stands without a remedy.
-    if (goals.length > 0) return { remedy: null, about, noMoveOfOne: false, before };
+    const found = about === 'fit' ? byClearing(shop) : byBalancing(shop, about);
+    // Of a misfit that nothing clears the next fault may still be mended; of a CG that is out nothing less is spoken of.
+    if (found.remedy || about !== 'fit') return { about, before, ...found };
   }
-  return { remedy: null, about: null, noMoveOfOne: false, before };
+  const unfit = before.findings.some(({ kind }) => kind === 'fit');
+  return unfit
+    ? { about: 'fit', before, remedy: null, noMoveOfOne: false, searched: SEARCHED_CLEAR }
+    : { about: null, before, remedy: null, noMoveOfOne: false, searched: '' };
+}
+
+type Found = Pick<Advice, 'remedy' | 'noMoveOfOne' | 'searched'>;
+
+const SEARCHED_CLEAR = 'Searched: moves of one thing by up to 80 mm fore and aft, sideways, up and down.';
+const SEARCHED_ALONG =
+  'Searched: less ballast, moves of one part, a pair and two parts, and ballast along the hull.';
+const SEARCHED_ACROSS = 'Searched: less ballast, moves of one part and of two, and ballast at the tips.';
+const CONTRADICTION = 'The limits and the margin cannot both be kept: change one of them.';
+
+const byClearing = (shop: Workshop): Found => ({
+  remedy: clearing(afresh(shop)),
+  noMoveOfOne: false,
+  searched: '',
+});
+
+function byBalancing(shop: Workshop, about: 'along' | 'across'): Found {
+  const goals =
+    about === 'along'
+      ? goalsAlong(shop.before)
+      : [goalAcross(shop.before)].filter((goal) => goal !== null);
+  for (const goal of goals) {
+    const { remedy, noMoveOfOne } = byMoving(shop, goal);
+    if (remedy) return { remedy, noMoveOfOne, searched: '' };
+  }
+  const searched =
+    goals.length === 0 ? CONTRADICTION : about === 'along' ? SEARCHED_ALONG : SEARCHED_ACROSS;
+  return { remedy: null, noMoveOfOne: false, searched };
 }
 
 /** Each search has its own tries, so that one that finds nothing leaves enough for the next. */
@@ -90,20 +114,24 @@ function aboutWhat({ findings }: Judgement): readonly NonNullable<Advice['about'
   return [...new Set(abouts)];
 }
 
-function byMoving(shop: Workshop, goal: Goal): Pick<Advice, 'remedy' | 'noMoveOfOne'> {
+function byMoving(shop: Workshop, goal: Goal): Omit<Found, 'searched'> {
   const less = lessBallast(afresh(shop), goal);
   if (less) return { remedy: less, noMoveOfOne: false };
   const movers = moversOf(shop.aircraft).filter(({ kind }) => goal.axis === 0 || kind === 'move');
   const single = afresh(shop);
   const move = shortestOf(single, goal, movers);
   if (move) return { remedy: withReserve(shop, goal, move).remedy, noMoveOfOne: false };
-  const noMoveOfOne = single.tries.left > 0;
   const tanks = burnIsWider(shop, goal) ? shortestOf(afresh(shop), goal, tankMovers(shop.aircraft)) : null;
-  const remedy =
-    tanks?.remedy ??
-    twoMoves(afresh(shop), goal, movers) ??
-    (goal.axis === 0 ? moreBallast(afresh(shop), goal) : tipBallast(afresh(shop), goal));
-  return { remedy, noMoveOfOne };
+  const two = tanks ? null : twoMoves(afresh(shop), goal, movers);
+  const found = tanks?.remedy ?? two;
+  if (found) return { remedy: found, noMoveOfOne: false };
+  const rest = afresh(shop);
+  const other = shortestOf(rest, goal, otherMovers(shop.aircraft));
+  if (other) return { remedy: other.remedy, noMoveOfOne: false };
+  return {
+    remedy: goal.axis === 0 ? moreBallast(afresh(shop), goal) : tipBallast(afresh(shop), goal),
+    noMoveOfOne: single.tries.left > 0 && rest.tries.left > 0,
+  };
 }
 
 /** A move that just does it, taken a little farther where that leaves room to the dangerous limit. */

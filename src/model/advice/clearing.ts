@@ -1,7 +1,7 @@
 import { itemById } from '../document/edit';
-import { type FitProblem, fitProblemsOf } from '../judgement/fitProblems';
+import type { Aircraft } from '../document/types';
+import { type FitParty, type FitProblem, fitProblemsOf } from '../judgement/fitProblems';
 import { lengthStepsMm, shiftWords } from './figures';
-import { sameProblem } from './goal';
 import { moveEdits, scan } from './moveSearch';
 import type { Mover } from './movers';
 import { applyRemedy, type Remedy } from './remedy';
@@ -16,7 +16,9 @@ const NOTHING = { targets: new Set<never>(), mayLeave: new Set<never>() } as con
 export function clearing(shop: Workshop): Remedy | null {
   const problems = [...(shop.before.fit ?? [])].sort(byWeight);
   for (const problem of problems) {
-    const movers = problem.ids.flatMap((id): readonly Mover[] => {
+    const ends = ({ id }: FitParty) => leadEnds(shop.aircraft, id);
+    const ids = new Set(problem.parties.flatMap((party) => [party.id, ...ends(party)]));
+    const movers = [...ids].flatMap((id): readonly Mover[] => {
       const item = itemById(shop.aircraft, id);
       return item && !item.locked ? [{ items: [item], kind: 'move', halfOfPair: false }] : [];
     });
@@ -40,9 +42,13 @@ export function clearing(shop: Workshop): Remedy | null {
   return null;
 }
 
+/** Of a lead the things at its ends. */
+const leadEnds = ({ leads = [] }: Aircraft, id: string): readonly string[] =>
+  leads.flatMap((lead) => (lead.id === id ? [lead.from, lead.to] : []));
+
 /** What cannot be flown with first, the deepest first. */
 const byWeight = (a: FitProblem, b: FitProblem) =>
-  Number(a.kind === 'keep-apart') - Number(b.kind === 'keep-apart') || b.byMm - a.byMm;
+  Number(a.severity === 'caution') - Number(b.severity === 'caution') || b.byMm - a.byMm;
 
 function tryClearing(
   shop: Workshop,
@@ -53,8 +59,8 @@ function tryClearing(
 ): Trial {
   const edits = moveEdits(mover, axis, shiftMm);
   const after = applyRemedy(shop.aircraft, { edits });
-  const left = fitProblemsOf(after, new Set(mover.items.map(({ id }) => id))).find((one) =>
-    sameProblem(one, problem),
+  const left = fitProblemsOf(after, new Set(mover.items.map(({ id }) => id))).find(
+    ({ key }) => key === problem.key,
   );
   if (left) return { ok: false, atLeastMm: left.byMm };
   const free = fitsThere(shop, edits);

@@ -130,16 +130,12 @@ function sizeOf(finding: Finding): number {
 }
 
 type Problems = NonNullable<Judgement['fit']>;
-/** Whether two problems are the same one at different depths. */
-export const sameProblem = (a: Problems[number], b: Problems[number]) => nameOf(a) === nameOf(b);
-
-const nameOf = ({ kind, ids }: Problems[number]) => `${kind} ${[...ids].sort().join(' ')}`;
 
 /** The problems that were not there, or have grown, and by how much they are more than before. */
 export function newFitProblems(before: Problems, after: Problems): readonly { readonly moreMm: number }[] {
-  const was = new Map(before.map((problem) => [nameOf(problem), problem.byMm]));
-  return after.flatMap((problem) => {
-    const moreMm = problem.byMm - (was.get(nameOf(problem)) ?? 0);
-    return moreMm > SAME || !was.has(nameOf(problem)) ? [{ moreMm }] : [];
+  const was = new Map(before.map(({ key, byMm }) => [key, byMm]));
+  return after.flatMap(({ key, byMm }) => {
+    const moreMm = byMm - (was.get(key) ?? 0);
+    return moreMm > SAME || !was.has(key) ? [{ moreMm }] : [];
   });
 }

@@ -12,10 +12,15 @@ export interface Mover {
 /** Things made to be moved: useful mass first, then what carries nothing but itself. */
 const MOVABLE = new Set<Part['role']>(['energy', 'payload', 'radio', 'ballast', 'other']);
 
-const isMovable = ({ locked, role, massG }: Part) => !locked && MOVABLE.has(role) && massG > 0;
+const isLoose = ({ locked, massG }: Part) => !locked && massG > 0;
 
-/** Every part that may be moved, alone, and every pair of them that stands mirrored, together. */
-export const moversOf = ({ parts }: Aircraft): readonly Mover[] => withPairs(parts.filter(isMovable));
+/** Every part made to be moved, alone, and every pair of them that stands mirrored, together. */
+export const moversOf = ({ parts }: Aircraft): readonly Mover[] =>
+  withPairs(parts.filter((part) => isLoose(part) && MOVABLE.has(part.role)));
+
+/** The other parts that are not locked, servos and pumps say: moved only before lead is added. */
+export const otherMovers = ({ parts }: Aircraft): readonly Mover[] =>
+  withPairs(parts.filter((part) => isLoose(part) && !MOVABLE.has(part.role)));
 
 /** The tanks that are not locked, of a pair both: moved only where the burn alone is wider than the band. */
 export const tankMovers = ({ tanks }: Aircraft): readonly Mover[] =>

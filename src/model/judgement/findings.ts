@@ -75,7 +75,6 @@ export function lateralFindings(limitMm: number | null, mostLateral: CgPoint | n
 export function fitFindings(fit: Judgement['fit']): readonly Finding[] {
   if (!fit) return [{ kind: 'fit-unchecked', severity: 'unknown' }];
   if (fit.length === 0) return [];
-  // Distances that habit asks for are a caution; two things in one place are bad.
-  const bad = fit.some(({ kind }) => kind !== 'keep-apart');
+  const bad = fit.some(({ severity }) => severity === 'bad');
   return [{ kind: 'fit', severity: bad ? 'bad' : 'caution', problems: fit }];
 }
