@@ -17,6 +17,7 @@ import type { FileActions } from './panels/fileActions';
 import { Stage } from './scene/Stage';
 import { createBench } from './store/bench';
 import { BenchContext } from './store/react';
+import { adviceSolver } from './workers/adviceSolver';
 import { fitSearcher } from './workers/fitSearcher';
 import { loadSolver } from './workers/loadSolver';
 
@@ -140,6 +141,9 @@ const solveStability = stabilitySolver(
 const solveLoads = loadSolver(
   () => new Worker(new URL('./workers/load.worker.ts', import.meta.url), { type: 'module' }),
 );
+const seekAdvice = adviceSolver(
+  () => new Worker(new URL('./workers/advice.worker.ts', import.meta.url), { type: 'module' }),
+);
 // Opened when the first way in is asked for.
 bench.fit.start(
   fitSearcher(() => new Worker(new URL('./workers/fit.worker.ts', import.meta.url), { type: 'module' })),
@@ -149,6 +153,7 @@ requestAnimationFrame(() =>
   setTimeout(() => {
     bench.stability.start(solveStability);
     bench.rest.start(solveLoads);
+    bench.verdict.start(seekAdvice);
     void import('./placing').then(({ placing }) => bench.place.start(placing));
   }),
 );

@@ -3,6 +3,10 @@ export interface ReadingFault {
   readonly path: string;
   readonly expected: string;
   readonly received: string;
+  /** The whole of it. */
+  readonly sentence?: string;
+  /** How many faults it stands for; one when left out. */
+  readonly standsFor?: number;
 }
 
 /** An aircraft that comes with the bench, and what it is there to teach. */

@@ -1,6 +1,6 @@
 import { itemById } from '../document/edit';
-import type { Aircraft } from '../document/types';
-import { type FitParty, type FitProblem, fitProblemsOf } from '../judgement/fitProblems';
+import type { FitProblem } from '../fit/fitProblem';
+import { problemsInFlight, wholeFit } from '../fit/wholeFit';
 import { lengthStepsMm, shiftWords } from './figures';
 import { moveEdits, scan } from './moveSearch';
 import type { Mover } from './movers';
@@ -14,10 +14,9 @@ const NOTHING = { targets: new Set<never>(), mayLeave: new Set<never>() } as con
 
 /** The shortest move of one unlocked thing along one axis that rids the aircraft of its worst misfit it can. */
 export function clearing(shop: Workshop): Remedy | null {
-  const problems = [...(shop.before.fit ?? [])].sort(byWeight);
+  const problems = [...problemsInFlight(wholeFit(shop.aircraft).problems)].sort(byWeight);
   for (const problem of problems) {
-    const ends = ({ id }: FitParty) => leadEnds(shop.aircraft, id);
-    const ids = new Set(problem.parties.flatMap((party) => [party.id, ...ends(party)]));
+    const ids = new Set(problem.parties.map(({ id }) => id));
     const movers = [...ids].flatMap((id): readonly Mover[] => {
       const item = itemById(shop.aircraft, id);
       return item && !item.locked ? [{ items: [item], kind: 'move', halfOfPair: false }] : [];
@@ -42,10 +41,6 @@ export function clearing(shop: Workshop): Remedy | null {
   return null;
 }
 
-/** Of a lead the things at its ends. */
-const leadEnds = ({ leads = [] }: Aircraft, id: string): readonly string[] =>
-  leads.flatMap((lead) => (lead.id === id ? [lead.from, lead.to] : []));
-
 /** What cannot be flown with first, the deepest first. */
 const byWeight = (a: FitProblem, b: FitProblem) =>
   Number(a.severity === 'caution') - Number(b.severity === 'caution') || b.byMm - a.byMm;
@@ -59,9 +54,7 @@ function tryClearing(
 ): Trial {
   const edits = moveEdits(mover, axis, shiftMm);
   const after = applyRemedy(shop.aircraft, { edits });
-  const left = fitProblemsOf(after, new Set(mover.items.map(({ id }) => id))).find(
-    ({ key }) => key === problem.key,
-  );
+  const left = wholeFit(after).problems.find(({ key }) => key === problem.key);
   if (left) return { ok: false, atLeastMm: left.byMm };
   const free = fitsThere(shop, edits);
   return free.ok ? judgedAfter(shop, after, NOTHING) : free;

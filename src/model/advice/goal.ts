@@ -101,7 +101,8 @@ export function mends(
 /** Whether a finding has not grown. */
 export function noWorse(was: Finding, is: Finding): boolean {
   if (compareSeverity(is.severity, was.severity) < 0) return false;
-  if (was.kind === 'fit' && is.kind === 'fit') return newFitProblems(was.problems, is.problems).length === 0;
+  // What does not fit is compared problem by problem, by whoever tries.
+  if (is.kind === 'fit') return true;
   return sizeOf(is) <= sizeOf(was) * (1 + GROWN_SHARE) + SAME;
 }
 
@@ -127,15 +128,4 @@ function sizeOf(finding: Finding): number {
     case 'fit-unchecked':
       return 0;
   }
-}
-
-type Problems = NonNullable<Judgement['fit']>;
-
-/** The problems that were not there, or have grown, and by how much they are more than before. */
-export function newFitProblems(before: Problems, after: Problems): readonly { readonly moreMm: number }[] {
-  const was = new Map(before.map(({ key, byMm }) => [key, byMm]));
-  return after.flatMap(({ key, byMm }) => {
-    const moreMm = byMm - (was.get(key) ?? 0);
-    return moreMm > SAME || !was.has(key) ? [{ moreMm }] : [];
-  });
 }

@@ -1,12 +1,10 @@
-import { hullFit } from '../fit/clearances';
-import { fitProblemsOf } from '../judgement/fitProblems';
+import { newProblems, wholeFit } from '../fit/wholeFit';
 import { type StateBalance, stateBalances } from '../judgement/flyingStates';
-import { judge } from '../judgement/judge';
 import { type Given, judgeFully } from '../judgement/judgeFully';
 import type { Judgement } from '../judgement/types';
 import type { Aircraft } from '../document/types';
 import type { Spoken } from './figures';
-import { type Goal, mends, newFitProblems } from './goal';
+import { type Goal, mends } from './goal';
 import { applyRemedy, type Remedy, type RemedyEdit } from './remedy';
 
 /** An aircraft to be mended, judged as it is, and how much may still be tried. */
@@ -37,37 +35,29 @@ const reaches = (states: readonly StateBalance[], { axis, lowMm, highMm }: Goal)
     balance.travel.every(({ cgMm }) => cgMm[axis] >= lowMm && cgMm[axis] <= highMm),
   );
 
-/** Whether everything that was moved, or added to a hull, has its middle in one. */
-function staysInside(after: Aircraft, edits: readonly RemedyEdit[]): boolean {
-  const moved = edits.flatMap((edit) => (edit.do === 'move' ? [edit.id] : []));
-  const toHull = edits.some((edit) => edit.do === 'add' && edit.into === 'hull');
-  const added = toHull ? after.parts.slice(-1).map(({ id }) => id) : [];
-  return [...moved, ...added].every((id) => hullFit(after, id).place === 'inside');
-}
-
 type Fits = { readonly ok: true } | { readonly ok: false; readonly atLeastMm: number };
 
-/** Whether what edits move or add fits where it then is; whatever else does not fit is not their doing. */
-function fitsAfter(shop: Workshop, after: Aircraft, edits: readonly RemedyEdit[]): Fits {
-  const touched = new Set(edits.flatMap((edit) => (edit.do === 'move' ? [edit.id] : [])));
-  if (edits.some((edit) => edit.do === 'add')) touched.add(after.parts.at(-1)!.id);
-  const misfits = newFitProblems(shop.before.fit ?? [], fitProblemsOf(after, touched));
-  if (misfits.length > 0) return { ok: false, atLeastMm: Math.max(...misfits.map(({ moreMm }) => moreMm)) };
-  return staysInside(after, edits) ? { ok: true } : { ok: false, atLeastMm: 0 };
+/** Whether nothing fits worse than before, in any load state; else how far the worst of it must be left at least. */
+function fitsAfter({ aircraft }: Workshop, after: Aircraft): Fits {
+  const before = wholeFit(aircraft);
+  const misfits = newProblems(before, wholeFit(after));
+  if (misfits.length === 0) return { ok: true };
+  const was = new Map(before.problems.map(({ key, byMm }) => [key, byMm]));
+  return { ok: false, atLeastMm: Math.max(...misfits.map(({ key, byMm }) => byMm - (was.get(key) ?? 0))) };
 }
 
 /** Whether edits leave everything fitting as it did, whatever becomes of the balance. */
 export const fitsThere = (shop: Workshop, edits: readonly RemedyEdit[]): Fits =>
-  fitsAfter(shop, applyRemedy(shop.aircraft, { edits }), edits);
+  fitsAfter(shop, applyRemedy(shop.aircraft, { edits }));
 
 /**
- * Carries edits out and judges the whole aircraft again: first what is quick, the things touched and the balance, then
- * the whole fit, and everything with certified extremes last. A place that does not fit tells by how much at least it
- * must be left, since what is that deep in another thing, or that near it, stays so for any shorter way.
+ * Carries edits out and judges the whole aircraft again, what is quick first: the fit, of which only what was touched is
+ * looked at anew, then the balance, then everything. A place that does not fit tells by how much at least it must be
+ * left, since what is that deep in another thing, or that near it, stays so for any shorter way.
  */
 export function tryEdits(shop: Workshop, goal: Goal, edits: readonly RemedyEdit[]): Trial {
   const after = applyRemedy(shop.aircraft, { edits });
-  const fits = fitsAfter(shop, after, edits);
+  const fits = fitsAfter(shop, after);
   if (!fits.ok) return fits;
   if (!reaches(statesOf(after, shop.given), goal)) return FAILED;
   return judgedAfter(shop, after, goal);
@@ -79,12 +69,7 @@ export function judgedAfter(
   after: Aircraft,
   goal: Pick<Goal, 'targets' | 'mayLeave'>,
 ): Trial {
-  const fit = fitProblemsOf(after);
-  const misfits = newFitProblems(before.fit ?? [], fit);
-  if (misfits.length > 0) return { ok: false, atLeastMm: Math.max(...misfits.map(({ moreMm }) => moreMm)) };
-  const sampled = judge(after, { ...given, loads: { status: 'found', envelope: null }, fit, certainty: null });
-  if (!mends(before, sampled, goal)) return FAILED;
-  const result = judgeFully(after, given, fit);
+  const result = judgeFully(after, given);
   return mends(before, result, goal) ? { ok: true, result } : FAILED;
 }
 

@@ -33,7 +33,7 @@ export function bandFindings(
 /** What the estimated static margin is to be blamed for, with a band or without. */
 export function marginFindings(margin: MarginJudgement, band: JudgedBand | null): readonly Finding[] {
   if (margin.status === 'unknown') {
-    return margin.why === 'not finite' ? [{ kind: 'not-finite', severity: 'unknown' }] : [];
+    return margin.why === 'not finite' ? [{ kind: 'not-finite', severity: 'bad' }] : [];
   }
   const { least, most, leastWantedPct, mostWantedPct, wanted, neutralPointMm, macMm } = margin;
   const found: Finding[] = [];
@@ -71,10 +71,10 @@ export function lateralFindings(limitMm: number | null, mostLateral: CgPoint | n
   return [{ kind: 'lateral', severity: far ? 'bad' : 'caution', offsetMm, limitMm, at: mostLateral }];
 }
 
-/** What does not fit, or that nobody has looked yet. */
+/** What does not fit in flight, or that nobody has looked yet. */
 export function fitFindings(fit: Judgement['fit']): readonly Finding[] {
   if (!fit) return [{ kind: 'fit-unchecked', severity: 'unknown' }];
   if (fit.length === 0) return [];
-  const bad = fit.some(({ severity }) => severity === 'bad');
-  return [{ kind: 'fit', severity: bad ? 'bad' : 'caution', problems: fit }];
+  const severity = fit.some((problem) => problem.severity === 'bad') ? 'bad' : 'caution';
+  return [{ kind: 'fit', severity, problems: fit }];
 }

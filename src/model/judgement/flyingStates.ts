@@ -1,11 +1,11 @@
+import { flyingStart, flyingStates, isFlying } from '../airframe/flyingStates';
 import { flyingSwitches, type Positions, positionOf } from '../airframe/loadSwitches';
 import { type Balance, balanceAt } from '../balance/balance';
 import type { Aircraft } from '../document/types';
-import { changesTanks } from '../loads/loadStates';
 import type { Known } from './types';
 
 /** Up to so many load states are looked at one by one; beyond, only the search in the worker covers them all. */
-export const MOST_STATES = 16;
+const MOST_LOOKED_AT = 16;
 
 /** One load state with its balance. */
 export interface StateBalance {
@@ -14,70 +14,45 @@ export interface StateBalance {
   readonly balance: Balance;
 }
 
-/** Every combination of the switches that flies; null when there are too many to look at one by one. */
-export function flyingPositions(aircraft: Aircraft): readonly Positions[] | null {
-  const switches = flyingSwitches(aircraft);
-  const count = switches.reduce((product, { positions }) => product * positions.length, 1);
-  if (count > MOST_STATES) return null;
-  return switches.reduce<readonly Positions[]>(
-    (all, { id, positions }) =>
-      all.flatMap((chosen) => positions.map((one) => ({ ...chosen, [id]: one.id }))),
-    [{}],
-  );
+/** The load states of an aircraft that are looked at along their burns. */
+export interface StateBalances {
+  readonly shown: StateBalance;
+  /** Those that fly; the one shown first when it does. */
+  readonly states: readonly StateBalance[];
+  /** Whether these are all that fly. */
+  readonly all: boolean;
 }
 
-/** Whether any switch changes what is in the tanks, which makes another burn of every combination. */
-export function switchesTanks(aircraft: Aircraft): boolean {
-  const tankIds = new Set(aircraft.tanks.map(({ id }) => id));
-  return flyingSwitches(aircraft).some((one) => changesTanks(one, tankIds));
-}
-
-/** Whether a load state is one that flies, rather than one of the balancing stand. */
-export function flies(aircraft: Aircraft, positions: Positions): boolean {
-  return flyingSwitches(aircraft).every((one) => {
-    const chosen = positions[one.id];
-    return chosen === undefined || one.positions.some(({ id }) => id === chosen);
-  });
-}
-
-/** The same with every switch named, so that two ways of saying one load state are one. */
-function complete(aircraft: Aircraft, positions: Positions): Positions {
-  return Object.fromEntries(flyingSwitches(aircraft).map((one) => [one.id, positionOf(one, positions).id]));
-}
-
-const samePositions = (a: Positions, b: Positions) => Object.keys(a).every((id) => a[id] === b[id]);
-
-/** The load state shown first, then every other flying one; `all` says whether that is all of them. */
+/** The load state shown and, while there are few, every other that flies. */
 export function stateBalances(
   aircraft: Aircraft,
   { down, positions = {}, estimate, estimateFresh, balance }: Known,
-): { readonly shown: StateBalance; readonly states: readonly StateBalance[]; readonly all: boolean } {
-  const at = (chosen: Positions): Balance =>
-    balanceAt(aircraft, {
-      fuelFraction: 1,
-      down,
-      positions: chosen,
-      estimate,
-      ...(estimateFresh !== undefined && { estimateFresh }),
-    });
-  const shown: StateBalance = {
-    positions,
-    flies: flies(aircraft, positions),
-    balance: balance ?? at(positions),
+): StateBalances {
+  const stateAt = (chosen: Positions, own?: Balance): StateBalance => ({
+    positions: chosen,
+    flies: isFlying(aircraft, chosen),
+    balance:
+      own ??
+      balanceAt(aircraft, {
+        fuelFraction: 1,
+        down,
+        positions: chosen,
+        estimate,
+        ...(estimateFresh !== undefined && { estimateFresh }),
+      }),
+  });
+  const shown = stateAt(positions, balance);
+  const count = flyingSwitches(aircraft).reduce((product, one) => product * one.positions.length, 1);
+  const all = count <= MOST_LOOKED_AT;
+  const flying = all ? flyingStates(aircraft) : shown.flies ? [] : [flyingStart(aircraft)];
+  const others = flying.filter((chosen) => !shown.flies || !isSame(aircraft, chosen, positions));
+  return {
+    shown,
+    states: [...(shown.flies ? [shown] : []), ...others.map((chosen) => stateAt(chosen))],
+    all,
   };
-  const combinations = flyingPositions(aircraft);
-  const first = shown.flies ? [shown] : [];
-  if (!combinations) {
-    const start = complete(aircraft, {});
-    return { shown, states: shown.flies ? first : [stateAt(start, at)], all: false };
-  }
-  const here = shown.flies ? complete(aircraft, positions) : null;
-  const others = combinations.filter((one) => !here || !samePositions(one, here));
-  return { shown, states: [...first, ...others.map((one) => stateAt(one, at))], all: true };
 }
 
-const stateAt = (positions: Positions, at: (chosen: Positions) => Balance): StateBalance => ({
-  positions,
-  flies: true,
-  balance: at(positions),
-});
+/** Whether two ways of naming the switches' positions are one load state. */
+const isSame = (aircraft: Aircraft, a: Positions, b: Positions): boolean =>
+  flyingSwitches(aircraft).every((one) => positionOf(one, a).id === positionOf(one, b).id);

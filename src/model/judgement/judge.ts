@@ -1,4 +1,4 @@
-import { switchesOf } from '../airframe/loadSwitches';
+import { holdsInFlight } from '../airframe/aboard';
 import type { Balance } from '../balance/balance';
 import type { Aircraft } from '../document/types';
 import { bandFindings, fitFindings, lateralFindings, marginFindings } from './findings';
@@ -29,7 +29,7 @@ export function judge(aircraft: Aircraft, known: Known): Judgement {
   const against: Against = { band, neutralPoint: neutralPointOf(shown.balance) };
   const judged = states.flatMap((state) => judgedState(state, against) ?? []);
   const searched = searchedPoints(known, against);
-  const points = [...judged.flatMap((state) => [state.foremost, state.aftmost]), ...searched];
+  const points: readonly CgPoint[] = [...judged.flatMap((state) => [state.foremost, state.aftmost]), ...searched];
   const foremost = farthest(points, ({ cgMm }) => -cgMm[0]);
   const aftmost = farthest(points, ({ cgMm }) => cgMm[0]);
   const mostLateral = farthest([...judged.map((state) => state.mostLateral), ...searched], ({ cgMm }) =>
@@ -37,14 +37,15 @@ export function judge(aircraft: Aircraft, known: Known): Judgement {
   );
   const margin = marginJudgement(aircraft, shown.balance, foremost, aftmost);
   const limitMm = lateralLimitMm(aircraft);
-  const loads = loadsChecked(aircraft, known, all);
+  // What only the balancing stand sees is information.
+  const fit = known.fit?.filter((problem) => holdsInFlight(problem.states)) ?? null;
+  const loads = loadsChecked(known, states, all);
   const findings = sortedFindings([
-    ...massFindings(judged, states.length),
-    ...finiteFindings(states, searched, band),
+    ...figureFindings(states, judged, searched),
     ...bandFindings(band, foremost, aftmost),
     ...marginFindings(margin, band),
     ...lateralFindings(limitMm, mostLateral),
-    ...fitFindings(known.fit),
+    ...fitFindings(fit),
     ...(loads === 'unchecked' ? [{ kind: 'loads-unchecked', severity: 'unknown' } as const] : []),
   ]);
   return {
@@ -59,7 +60,7 @@ export function judge(aircraft: Aircraft, known: Known): Judgement {
     mostLateral,
     margin,
     lateralLimitMm: limitMm,
-    fit: known.fit,
+    fit,
     certainty: known.certainty,
     loads,
   };
@@ -95,9 +96,13 @@ function searchedPoints({ loads }: Known, against: Against): readonly CgPoint[] 
   return [foremost, aftmost, leftmost, rightmost].map((state) => cgPoint(state, state.positions, against));
 }
 
-function loadsChecked(aircraft: Aircraft, { loads }: Known, all: boolean): Judgement['loads'] {
+/** How closely the ends of every load state's travel must be certain, mm: what the load states are searched to. */
+const CERTAIN_MM = 0.1;
+
+function loadsChecked({ loads }: Known, states: readonly StateBalance[], all: boolean): Judgement['loads'] {
   if (loads.status === 'found' && loads.envelope) return 'certified';
-  return all || switchesOf(aircraft).length === 0 ? 'sampled' : 'unchecked';
+  if (!all) return 'unchecked';
+  return states.every(({ balance }) => balance.travelWithinMm <= CERTAIN_MM) ? 'certified' : 'sampled';
 }
 
 function marginJudgement(
@@ -126,19 +131,14 @@ function marginJudgement(
   };
 }
 
-function massFindings(judged: readonly StateJudgement[], count: number): readonly Finding[] {
-  return judged.length < count || count === 0 ? [{ kind: 'no-mass', severity: 'unknown' }] : [];
-}
-
-function finiteFindings(
+/** What has no figures: a sum that is no number, or a load state without any mass. */
+function figureFindings(
   states: readonly StateBalance[],
+  judged: readonly StateJudgement[],
   searched: readonly CgPoint[],
-  band: JudgedBand | null,
 ): readonly Finding[] {
-  const limits = band ? [band.forwardMm, band.aftMm] : [];
-  const finite =
-    states.every(({ balance }) => balance.travel.every(isFinitePoint)) &&
-    searched.every(isFinitePoint) &&
-    limits.every(Number.isFinite);
-  return finite ? [] : [{ kind: 'not-finite', severity: 'unknown' }];
+  if (!states.every(({ balance }) => balance.finite) || !searched.every(isFinitePoint)) {
+    return [{ kind: 'not-finite', severity: 'bad' }];
+  }
+  return judged.length < states.length ? [{ kind: 'no-mass', severity: 'unknown' }] : [];
 }

@@ -4,7 +4,7 @@ import type { Balance } from '../balance/balance';
 import type { Certainty } from '../balance/certainty';
 import type { LoadEnvelope } from '../loads/loadStates';
 import type { StabilityEstimate } from '../stability/stability';
-import type { FitProblem } from './fitProblems';
+import type { FitProblem } from '../fit/fitProblem';
 
 /** How bad it is, the worst first. Aft is the dangerous side, so it stands alone above all else. */
 export const SEVERITIES = ['bad-aft', 'bad', 'caution', 'unknown', 'good'] as const;
@@ -126,8 +126,10 @@ export type Finding =
       readonly at: CgPoint;
     }
   | { readonly kind: 'fit'; readonly severity: Severity; readonly problems: readonly FitProblem[] }
+  /** A sum or an estimate that is no number. */
+  | { readonly kind: 'not-finite'; readonly severity: 'bad' }
   | {
-      readonly kind: 'no-mass' | 'no-band' | 'not-finite' | 'loads-unchecked' | 'fit-unchecked';
+      readonly kind: 'no-mass' | 'no-band' | 'loads-unchecked' | 'fit-unchecked';
       readonly severity: 'unknown';
     };
 
@@ -153,6 +155,7 @@ export interface Judgement {
   readonly margin: MarginJudgement;
   /** How far off centre the CG may be, mm; null where it does not matter. */
   readonly lateralLimitMm: number | null;
+  /** What does not fit in any load state that flies; null before that is checked. */
   readonly fit: readonly FitProblem[] | null;
   readonly certainty: Certainty | null;
   readonly loads: 'certified' | 'sampled' | 'unchecked';

@@ -1,4 +1,4 @@
-import type { FitKind, FitProblem } from '../judgement/fitProblems';
+import type { FitKind, FitProblem } from '../fit/fitProblem';
 
 /** One and several of each kind, as they are counted. */
 const COUNTED: readonly {

@@ -1,3 +1,5 @@
+import { bodies } from '../airframe/bodies';
+import { notFiniteWords } from '../balance/finite';
 import type { Aircraft } from '../document/types';
 import type { CgPoint, Finding, FindingKind, Judgement } from '../judgement/types';
 import { fitCause, fitCount } from './fitWords';
@@ -81,8 +83,8 @@ function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say:
       return { headline: `The CG is at station ${shownStation(judgement, say)}`, cause: noBandWords(aircraft) };
     case 'not-finite':
       return {
-        headline: 'Not known: some figures are not numbers',
-        cause: 'Look for a size or a mass that is missing or far too large.',
+        headline: 'The balance cannot be worked out',
+        cause: notFiniteWords({ bodies: bodies(aircraft) }),
       };
     case 'loads-unchecked':
     case 'fit-unchecked':

@@ -197,7 +197,8 @@ function fitFact(judgement: Judgement): Fact {
   const { fit } = judgement;
   const fact = { key: 'fit', label: 'Fit', note: '' } as const;
   if (!fit) return { ...fact, value: 'not checked yet', tone: 'unknown' };
-  return { ...fact, value: fit.length > 0 ? fitCount(fit) : 'everything fits', tone: toneOfKinds(judgement, 'fit') };
+  const count = fitCount(fit);
+  return { ...fact, value: count || 'everything fits', tone: toneOfKinds(judgement, 'fit') };
 }
 
 function massFact(mass: ShownMass | null, say: Say): readonly Fact[] {

@@ -1,5 +1,5 @@
 import { lazy, Suspense, useState } from 'react';
-import { freeId } from '../../model/document/edit';
+import { freeId } from '../../model/document/ids';
 import type { AircraftKind, ReferencePoint } from '../../model/document/types';
 import { useBench, useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
