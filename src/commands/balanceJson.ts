@@ -26,7 +26,10 @@ export function balanceJson(aircraft: Aircraft, balance: Balance, fuelFraction: 
     neutralPointMm: estimate?.neutralPointMm ?? null,
     staticMarginPct: margin?.nowPct ?? null,
     leastStaticMarginPct: margin?.leastPct ?? null,
-    verdict: { ...answer, fix: fix && { label: fix.label, consequence: fix.consequence, edits: fix.remedy?.edits ?? [] } },
+    verdict: {
+      ...answer,
+      fix: fix && { label: fix.label, consequence: fix.consequence, edits: fix.remedy?.edits ?? [] },
+    },
     bareAirframeDifference: bareAirframeDifference(aircraft),
     parts: balanceRows(aircraft, balance),
     travel: travel.map((point) => ({

@@ -1,6 +1,6 @@
 import { advise } from '../model/advice/advise';
-import { cgErrorOf, LINE_95 } from '../model/balance/certainty';
 import { type Balance, LEVEL } from '../model/balance/balance';
+import { cgErrorOf, LINE_95 } from '../model/balance/certainty';
 import type { Aircraft, ReferencePoint } from '../model/document/types';
 import type { UnitSystem } from '../model/units';
 import { type Verdict, verdict } from '../model/words/verdict';

@@ -4,7 +4,8 @@
  */
 export function sharedWith<T>(before: unknown, after: T): T {
   if (Object.is(before, after)) return after;
-  if (typeof before !== 'object' || typeof after !== 'object' || before === null || after === null) return after;
+  if (typeof before !== 'object' || typeof after !== 'object' || before === null || after === null)
+    return after;
   if (Array.isArray(before) !== Array.isArray(after)) return after;
   const [was, is] = [before as Readonly<Record<string, unknown>>, after as Record<string, unknown>];
   const keys = Object.keys(is);

@@ -6,12 +6,12 @@ import type { Spoken } from './figures';
 import { type Goal, goalAcross, goalsAlong } from './goal';
 import { lessBallast } from './lessBallast';
 import { moreBallast } from './moreBallast';
-import { type FoundMove, shortestMove } from './moveSearch';
 import { moversOf, otherMovers, tankMovers } from './movers';
+import { type FoundMove, shortestMove, shortestOf } from './moveSearch';
 import type { Remedy } from './remedy';
 import { tipBallast } from './tipBallast';
 import { statesOf, type Workshop } from './trial';
-import { shortestOf, twoMoves } from './twoMoves';
+import { twoMoves } from './twoMoves';
 
 /** What would mend an aircraft, and how far that was searched. */
 export interface Advice {
@@ -72,15 +72,12 @@ const byClearing = (shop: Workshop): Found => ({
 
 function byBalancing(shop: Workshop, about: 'along' | 'across'): Found {
   const goals =
-    about === 'along'
-      ? goalsAlong(shop.before)
-      : [goalAcross(shop.before)].filter((goal) => goal !== null);
+    about === 'along' ? goalsAlong(shop.before) : [goalAcross(shop.before)].filter((goal) => goal !== null);
   for (const goal of goals) {
     const { remedy, noMoveOfOne } = byMoving(shop, goal);
     if (remedy) return { remedy, noMoveOfOne, searched: '' };
   }
-  const searched =
-    goals.length === 0 ? CONTRADICTION : about === 'along' ? SEARCHED_ALONG : SEARCHED_ACROSS;
+  const searched = goals.length === 0 ? CONTRADICTION : about === 'along' ? SEARCHED_ALONG : SEARCHED_ACROSS;
   return { remedy: null, noMoveOfOne: false, searched };
 }
 
@@ -138,7 +135,7 @@ function byMoving(shop: Workshop, goal: Goal): Omit<Found, 'searched'> {
 function withReserve(shop: Workshop, goal: Goal, { mover, shiftMm, remedy }: FoundMove): FoundMove {
   const reserved: Goal = { ...goal, ...goal.reserved };
   const longestMm = 2 * Math.abs(shiftMm) + FARTHER_MM;
-  return shortestMove(afresh(shop), reserved, mover, longestMm) ?? { mover, shiftMm, remedy };
+  return shortestMove(afresh(shop), reserved, mover, { longestMm }) ?? { mover, shiftMm, remedy };
 }
 
 /** Whether some load state travels farther over its burn than the limits are apart. */

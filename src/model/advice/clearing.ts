@@ -2,8 +2,8 @@ import { itemById } from '../document/edit';
 import type { FitProblem } from '../fit/fitProblem';
 import { problemsInFlight, wholeFit } from '../fit/wholeFit';
 import { lengthStepsMm, shiftWords } from './figures';
-import { moveEdits, scan } from './moveSearch';
 import type { Mover } from './movers';
+import { moveEdits, scan } from './moveSearch';
 import { applyRemedy, type Remedy } from './remedy';
 import { fitsThere, judgedAfter, type Trial, type Workshop } from './trial';
 

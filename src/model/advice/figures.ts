@@ -9,9 +9,7 @@ export interface Spoken {
 
 /** The steps that figures are spoken in, coarse ones first, mm. */
 export const lengthStepsMm = ({ units }: Spoken): readonly [coarse: number, fine: number] =>
-  units === 'metric'
-    ? [1, 0.1]
-    : [fromOwnUnit(0.05, 'length', units), fromOwnUnit(0.01, 'length', units)];
+  units === 'metric' ? [1, 0.1] : [fromOwnUnit(0.05, 'length', units), fromOwnUnit(0.01, 'length', units)];
 
 /** The step that masses are spoken in, g. */
 export const massStepG = ({ units }: Spoken): number =>

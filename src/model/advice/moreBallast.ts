@@ -7,8 +7,8 @@ import { lengthStepsMm, massStepG, massWords, type Spoken, stationWords, stepped
 import type { Goal } from './goal';
 import { ballastAboard } from './lessBallast';
 import { applyRemedy, type Remedy, type RemedyEdit } from './remedy';
-import { helpfulWay } from './twoMoves';
 import { remedyIf, statesOf, type Workshop } from './trial';
+import { helpfulWay } from './twoMoves';
 
 /** Lead, g/ml: 11.34 (CRC Handbook of Chemistry and Physics, from memory), less a little air between the pieces. */
 const LEAD_G_PER_ML = 10;

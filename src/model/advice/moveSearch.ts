@@ -33,6 +33,16 @@ export function withinAircraft({ aircraft }: Workshop, { items }: Mover, axis: 0
   };
 }
 
+/** What a search for a move is held to. */
+export interface MoveLimits {
+  /** No farther than this, mm; as far as the aircraft goes when left out. */
+  readonly longestMm?: number;
+  /** One way only, aft and right +. */
+  readonly way?: 1 | -1;
+  /** What is done besides, already in the workshop's states. */
+  readonly besides?: readonly RemedyEdit[];
+}
+
 /**
  * The shortest move of some things along an axis that does it, in whole steps; null when none does or the tries have run
  * out. Every step of every allowed stretch is tried but those that a depth of overlap rules out.
@@ -41,8 +51,7 @@ export function shortestMove(
   shop: Workshop,
   goal: Goal,
   mover: Mover,
-  longestMm: number,
-  first: readonly RemedyEdit[] = [],
+  { longestMm = Number.POSITIVE_INFINITY, way, besides = [] }: MoveLimits = {},
 ): FoundMove | null {
   const ids = new Set(mover.items.map(({ id }) => id));
   const allowed = shiftInterval(shop.states, ids, goal.axis, goal);
@@ -50,21 +59,40 @@ export function shortestMove(
   const aboard = withinAircraft(shop, mover, goal.axis);
   const wider = (mm: number) => Math.abs(mm) * WIDER.share + WIDER.mm;
   const range: Interval = {
-    fromMm: Math.max(aboard.fromMm, allowed.fromMm - wider(allowed.fromMm), -longestMm),
-    toMm: Math.min(aboard.toMm, allowed.toMm + wider(allowed.toMm), longestMm),
+    fromMm: Math.max(aboard.fromMm, allowed.fromMm - wider(allowed.fromMm), way === 1 ? 0 : -longestMm),
+    toMm: Math.min(aboard.toMm, allowed.toMm + wider(allowed.toMm), way === -1 ? 0 : longestMm),
   };
   const [coarse, fine] = lengthStepsMm(shop.spoken);
   // A stretch shorter than a step may lie between two of them.
   const steps = allowed.toMm - allowed.fromMm < 2 * coarse ? [coarse, fine] : [coarse];
   for (const step of steps) {
     const found = scan(shop, range, step, (shiftMm) =>
-      tryEdits(shop, goal, [...first, ...moveEdits(mover, goal.axis, shiftMm)]),
+      tryEdits(shop, goal, [...besides, ...moveEdits(mover, goal.axis, shiftMm)]),
     );
     if (!found) continue;
     const { shiftMm, result } = found;
     const words = `Move ${moverName(mover)} ${shiftWords(shiftMm, goal.axis, step === fine, shop.spoken)}`;
     const edits = moveEdits(mover, goal.axis, shiftMm);
     return { mover, shiftMm, remedy: { kind: mover.kind, edits, words, result } };
+  }
+  return null;
+}
+
+/** The shortest of the moves that do it, half of a pair only where nothing whole does. */
+export function shortestOf(
+  shop: Workshop,
+  goal: Goal,
+  movers: readonly Mover[],
+  limits: MoveLimits = {},
+): FoundMove | null {
+  for (const half of [false, true]) {
+    let best: FoundMove | null = null;
+    for (const mover of movers.filter(({ halfOfPair }) => halfOfPair === half)) {
+      const longestMm: number | undefined = best ? Math.abs(best.shiftMm) - 1e-6 : limits.longestMm;
+      const held: MoveLimits = { ...limits, ...(longestMm !== undefined && { longestMm }) };
+      best = shortestMove(shop, goal, mover, held) ?? best;
+    }
+    if (best) return best;
   }
   return null;
 }

@@ -1,6 +1,6 @@
 import { pointToAircraft } from '../../engine/geometry/rotation';
-import { mirrorY } from '../../engine/geometry/vec3';
 import type { Vec3 } from '../../engine/geometry/types';
+import { mirrorY } from '../../engine/geometry/vec3';
 import type { PanelShape } from '../../engine/mass/shapes';
 import { type Piece, pieces } from '../airframe/pieces';
 import type { Aircraft, Part } from '../document/types';
@@ -38,7 +38,12 @@ export function tipBallast(shop: Workshop, goal: Goal): Remedy | null {
     const least = Math.max(1, Math.ceil(neededG / step - 1e-9));
     for (let count = least; count < least + MORE_STEPS; count += 1) {
       const massG = stepped(count, step);
-      const part = { ...LEAD, name: `Tip ballast, ${right ? 'right' : 'left'}`, shape: leadIn(tip, massG), massG };
+      const part = {
+        ...LEAD,
+        name: `Tip ballast, ${right ? 'right' : 'left'}`,
+        shape: leadIn(tip, massG),
+        massG,
+      };
       const remedy = remedyIf(shop, goal, {
         kind: 'tip-ballast',
         edits: [{ do: 'add', part: { ...part, positionMm: [x, y, z] }, into: 'wing' }],

@@ -1,8 +1,8 @@
+import type { Aircraft } from '../document/types';
 import { newProblems, wholeFit } from '../fit/wholeFit';
 import { type StateBalance, stateBalances } from '../judgement/flyingStates';
 import { type Given, judgeFully } from '../judgement/judgeFully';
 import type { Judgement } from '../judgement/types';
-import type { Aircraft } from '../document/types';
 import type { Spoken } from './figures';
 import { type Goal, mends } from './goal';
 import { applyRemedy, type Remedy, type RemedyEdit } from './remedy';

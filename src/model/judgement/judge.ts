@@ -29,7 +29,10 @@ export function judge(aircraft: Aircraft, known: Known): Judgement {
   const against: Against = { band, neutralPoint: neutralPointOf(shown.balance) };
   const judged = states.flatMap((state) => judgedState(state, against) ?? []);
   const searched = searchedPoints(known, against);
-  const points: readonly CgPoint[] = [...judged.flatMap((state) => [state.foremost, state.aftmost]), ...searched];
+  const points: readonly CgPoint[] = [
+    ...judged.flatMap((state) => [state.foremost, state.aftmost]),
+    ...searched,
+  ];
   const foremost = farthest(points, ({ cgMm }) => -cgMm[0]);
   const aftmost = farthest(points, ({ cgMm }) => cgMm[0]);
   const mostLateral = farthest([...judged.map((state) => state.mostLateral), ...searched], ({ cgMm }) =>
@@ -85,9 +88,7 @@ function judgedBand({ band, bandFrom, estimateFresh }: Balance): JudgedBand | nu
 }
 
 function neutralPointOf({ estimate, estimateFresh }: Balance): Against['neutralPoint'] {
-  return estimate && estimateFresh
-    ? { stationMm: estimate.neutralPointMm, macMm: estimate.macMm }
-    : null;
+  return estimate && estimateFresh ? { stationMm: estimate.neutralPointMm, macMm: estimate.macMm } : null;
 }
 
 function searchedPoints({ loads }: Known, against: Against): readonly CgPoint[] {

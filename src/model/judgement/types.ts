@@ -2,9 +2,9 @@ import type { Vec3 } from '../../engine/geometry/types';
 import type { Positions } from '../airframe/loadSwitches';
 import type { Balance } from '../balance/balance';
 import type { Certainty } from '../balance/certainty';
+import type { FitProblem } from '../fit/fitProblem';
 import type { LoadEnvelope } from '../loads/loadStates';
 import type { StabilityEstimate } from '../stability/stability';
-import type { FitProblem } from '../fit/fitProblem';
 
 /** How bad it is, the worst first. Aft is the dangerous side, so it stands alone above all else. */
 export const SEVERITIES = ['bad-aft', 'bad', 'caution', 'unknown', 'good'] as const;

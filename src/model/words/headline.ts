@@ -80,7 +80,10 @@ function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say:
         cause: 'Give the airframe its mass, or add a part.',
       };
     case 'no-band':
-      return { headline: `The CG is at station ${shownStation(judgement, say)}`, cause: noBandWords(aircraft) };
+      return {
+        headline: `The CG is at station ${shownStation(judgement, say)}`,
+        cause: noBandWords(aircraft),
+      };
     case 'not-finite':
       return {
         headline: 'The balance cannot be worked out',

@@ -222,6 +222,10 @@ function sureFact({ certainty, shown }: Judgement): readonly Fact[] {
   if (!certainty || certainty.probability === null) return [];
   const { probability } = certainty;
   const value = sureWords(probability, shown?.burns ?? false);
-  const tone: Tone = Number.isFinite(probability) ? (probability < SURE_ENOUGH ? 'caution' : 'good') : 'unknown';
+  const tone: Tone = Number.isFinite(probability)
+    ? probability < SURE_ENOUGH
+      ? 'caution'
+      : 'good'
+    : 'unknown';
   return [{ key: 'sure', label: 'How sure', value, note: '', tone }];
 }
