@@ -1,4 +1,4 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import type { Advice } from '../model/advice/advise';
 import type { Spoken } from '../model/advice/figures';
 import { cgErrorOf, LINE_95 } from '../model/balance/certainty';
@@ -7,6 +7,7 @@ import { judge } from '../model/judgement/judge';
 import type { Given } from '../model/judgement/judgeFully';
 import type { Judgement } from '../model/judgement/types';
 import type { BalanceStore } from './balanceStore';
+import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
 import type { RestStore } from './restStore';
 import type { ViewStore } from './viewStore';
@@ -52,7 +53,7 @@ interface Stores {
 const REST_MS = 60;
 
 export function createVerdictStore({ document, view, balance, rest }: Stores): VerdictStore {
-  const api = createStore<VerdictState>(() => ({ advice: null, failed: null }));
+  const api = createCalmStore<VerdictState>(() => ({ advice: null, failed: null }));
   let solve: AdviceSolve | null = null;
   let solving = false;
   let timer: ReturnType<typeof setTimeout> | undefined;

@@ -7,6 +7,7 @@ import type { AdviceAsk, AdviceReply } from './adviceMessages';
 /** The part of a Worker that is needed. */
 export interface AdvicePort {
   postMessage(ask: AdviceAsk): void;
+  terminate(): void;
   onmessage: ((event: MessageEvent<AdviceReply>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
 }

@@ -1,10 +1,10 @@
-import { useFrame } from '@react-three/fiber';
 import { useMemo, useRef } from 'react';
 import { type Group, type Mesh, type Sprite, Vector3 } from 'three';
 import type { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
 import { MOST_FUEL_STATES } from '../../model/balance/balance';
 import { useLive } from '../../store/react';
 import { mmPerPixel } from '../frame/mmPerPixel';
+import { useEachFrame } from '../frame/useEachFrame';
 import { useGroundMm } from '../frame/useGround';
 import { FatLines, moveLines } from '../materials/FatLines';
 import { usePalette } from '../materials/palette';
@@ -55,7 +55,7 @@ export function CgMark() {
   });
 
   const at = useMemo(() => new Vector3(), []);
-  useFrame(({ camera, size }) => {
+  useEachFrame(({ camera, size }) => {
     if (!disc.current || !ghost.current) return;
     const scale = DISC_PX * mmPerPixel(camera, size.height, disc.current.getWorldPosition(at));
     disc.current.scale.setScalar(scale);
