@@ -64,6 +64,7 @@ test('the least ballast with its proof, a ghost to look at, one step to accept a
   await button('Start').click();
   await page.waitForSelector('.result [data-proved=true]');
   const sentence = (await page.locator('.result .arrange-sentence').textContent()) ?? '';
+  expect(await page.locator('.result .hint').first().textContent()).toMatch(/Least ballast: proved\./);
   const grams = Number(/^No arrangement does it with less than (\d+) g\. Proved\.$/.exec(sentence)?.[1]);
   expect(grams).toBeGreaterThan(0);
 
@@ -81,9 +82,23 @@ test('the least ballast with its proof, a ghost to look at, one step to accept a
   await screenshot(page, 'arrange');
   expect(await steps()).toBe(before);
 
+  // One move after the other, and what is held stays in sight however far the list is scrolled.
+  const count = await page.locator('.moves li').count();
+  expect(count).toBeGreaterThan(1);
+  await button('One move back').click();
+  expect(await page.locator('.moves li[data-shown=false]').count()).toBe(1);
+  await button('One move on').click();
+  expect(await page.locator('.moves li[data-shown=false]').count()).toBe(0);
+  await page.locator('.arrange-body').evaluate((body) => body.scrollTo(0, body.scrollHeight));
+  expect(await button('Put away').boundingBox()).not.toBeNull();
+
   await button('Accept').click();
   await page.waitForFunction(() => window.counterpoise.place.get().ghost === null);
   expect(await steps()).toBe(before + 1);
+  // What was accepted is a plan with a box to tick for each move.
+  await page.getByRole('checkbox', { name: / is done$/ }).first().check();
+  expect(await page.locator('.moves li[data-done=true]').count()).toBe(1);
+  await button('Put away').click();
   // In the band and level enough, with the video sender and without.
   for (const position of ['on', 'off']) {
     await page.evaluate(
@@ -119,7 +134,10 @@ test('a band that cannot be kept is said, with what must give way and by how muc
   await reasons().first().waitFor();
   const mm = Number(/limit give way by ([\d.]+) mm/.exec((await reasons().first().textContent()) ?? '')?.[1]);
   expect(mm).toBeGreaterThan(0);
+  // The result is of the aircraft as it was: an edit does not throw it away, and says so.
   await page.getByRole('button', { name: /^Undo/ }).click();
+  await button('Search again').waitFor();
+  await button('Put away').click();
   await button('Start').waitFor();
 });
 
