@@ -12,7 +12,8 @@ import { recheckArrangement } from './applyArrangement';
 import { largestSigmaMm } from './cgSigma';
 import { correctedProblem } from './correctedProblem';
 import { withoutRefused } from './cuts';
-import { type PlaceQuestion, placeProblem } from './placeProblem';
+import { littleMoved } from './littleMoved';
+import { placeProblem } from './placeProblem';
 import type { PlaceSettings } from './placeSettings';
 
 /** What is asked: the aircraft to start from, or several of which one is to be chosen, and what for. */
@@ -68,9 +69,8 @@ export function searchPlaces(request: PlaceRequest, tools: PlaceTools): PlaceOut
 
 /** More rounds of refusals than this help nobody. */
 const MOST_ROUNDS = 12;
-/** This share of the time is kept for the end, and each thing tried alone then has so long at least, ms. */
-const KEPT_BACK = 0.3;
-const FEW_MS = 300;
+/** This share of the time is kept for the end. */
+const KEPT_BACK = 0.35;
 
 function searchOne(
   aircraft: Aircraft,
@@ -105,6 +105,8 @@ function searchOne(
   });
   const check = (best: Arrangement, problem: PlaceProblem, waysIn: boolean) =>
     recheckArrangement(aircraft, problem, best, downs, { emptied, waysIn }).refusals;
+  const isOffered = (best: Arrangement, problem: PlaceProblem) =>
+    (!sure || best.marginMm >= sure.marginMm - 1e-6) && check(best, problem, true).length === 0;
   for (let round = 0; round < MOST_ROUNDS && leftMs() > tools.timeMs * KEPT_BACK; round++) {
     const { problem } = state;
     answer = arrange(problem, {
@@ -133,54 +135,14 @@ function searchOne(
     state.problem = without.problem;
   }
   if (first?.boundG === Number.POSITIVE_INFINITY) return tell(first, state.problem);
-  const kept = littleMoved(aircraft, settings, tools, leftMs, (best, problem) => {
-    const isSure = !sure || best.marginMm >= sure.marginMm - 1e-6;
-    return isSure && check(best, problem, true).length === 0;
-  });
+  const kept = littleMoved(question.problem, tools, leftMs, isOffered);
   return tell(
-    asFirst({ ...(answer ?? noneSure()), best: kept?.best ?? null }, first ?? noneSure()),
+    asFirst(
+      { ...(answer ?? noneSure()), best: kept?.best ?? null, keptMarginMm: kept?.keptMarginMm ?? 0 },
+      first ?? noneSure(),
+    ),
     kept?.problem ?? state.problem,
   );
-}
-
-interface Kept {
-  readonly best: Arrangement;
-  readonly problem: PlaceProblem;
-}
-
-/**
- * Little moved is easily built: what can be had with nothing moved but ballast, and with one thing moved, is offered where
- * more came to nothing.
- */
-function littleMoved(
-  aircraft: Aircraft,
-  settings: PlaceSettings,
-  tools: PlaceTools,
-  leftMs: () => number,
-  isSound: (best: Arrangement, problem: PlaceProblem) => boolean,
-): Kept | null {
-  const items = [...aircraft.parts, ...aircraft.tanks];
-  const only = (free: string | null): PlaceQuestion => {
-    const held = items.filter(({ id }) => id !== free).map(({ id }) => [id, { by: 'stay' }] as const);
-    return placeProblem(aircraft, { ...settings, rules: { ...settings.rules, ...Object.fromEntries(held) } });
-  };
-  const wide = placeProblem(aircraft, settings);
-  const movable = 'fault' in wide ? [] : wide.problem.parts.map(({ id }) => id);
-  let kept: Kept | null = null;
-  for (const [i, free] of [null, ...movable].entries()) {
-    if (i > 0 && leftMs() <= 0) break;
-    const question = only(free);
-    if ('fault' in question) continue;
-    const timeMs = Math.max(FEW_MS, leftMs() / (movable.length + 1 - i));
-    const { best } = arrange(question.problem, { ...tools, timeMs, onProgress: () => {} });
-    const isBetter =
-      best !== null &&
-      (!kept ||
-        best.ballastG < kept.best.ballastG - 1e-6 ||
-        (best.ballastG < kept.best.ballastG + 1e-6 && best.marginMm > kept.best.marginMm + 0.5));
-    if (best && isBetter && isSound(best, question.problem)) kept = { best, problem: question.problem };
-  }
-  return kept;
 }
 
 /** What came after a refusal, with the proofs of the problem as it was asked first. */
