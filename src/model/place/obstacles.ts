@@ -1,7 +1,8 @@
 import { gapAlong, straightGap } from '../../engine/place/regions';
 import type { KeepApart, MovablePart, Obstacle, PlaceBox } from '../../engine/place/types';
-import { itemExtent } from '../airframe/extent';
+import { itemExtent, pieceExtent } from '../airframe/extent';
 import { inLoadState } from '../airframe/loadSwitches';
+import { elementPieces } from '../airframe/pieces';
 import { type Standing, standingStructure } from '../airframe/solids';
 import { type Item, itemById } from '../document/edit';
 import type { Aircraft } from '../document/types';
@@ -29,8 +30,21 @@ export function obstaclesOf(aircraft: Aircraft, moves: (id: string) => boolean):
     ...structure.flatMap((one, k) =>
       boxesOf(one).map((box, i) => ({ id: `structure ${one.id} ${k} ${i}`, name: one.name, ...box })),
     ),
+    ...foamOf(aircraft),
   ];
 }
+
+/** Blocks that are cut out for what stands in them now: nothing else goes in there without a knife. */
+const foamOf = (aircraft: Aircraft): Obstacle[] =>
+  aircraft.structure.flatMap((element) =>
+    element.kind === 'block' && element.cuttable
+      ? elementPieces(element).map((piece) => ({
+          id: `foam ${piece.id}`,
+          name: element.name,
+          ...pieceExtent(piece),
+        }))
+      : [],
+  );
 
 /** The boxes of a solid's convex pieces, or the one around it where they are too many to be worth it. */
 function boxesOf({ solid }: Standing): PlaceBox[] {
@@ -98,6 +112,9 @@ const neverTogether = (aircraft: Aircraft, a: string, b: string): boolean =>
     return isItem ? !(aboard(a) && aboard(b)) : false;
   });
 
+/** Kept in hand, so that no rounding of a place breaks a rule, mm. */
+const SPARE_MM = 0.01;
+
 /** The document's rules between roles or items, spelled out for pairs of which one at least may move, in a straight line. */
 export function apartRules(aircraft: Aircraft, moves: (id: string) => boolean): KeepApart[] {
   const items = [...aircraft.parts, ...aircraft.tanks];
@@ -115,7 +132,15 @@ export function apartRules(aircraft: Aircraft, moves: (id: string) => boolean): 
     meant(between).flatMap((a) =>
       meant(and).flatMap((b): KeepApart[] =>
         a.id !== b.id && (moves(a.id) || moves(b.id))
-          ? [{ id: `rule ${index}`, a: a.id, b: b.id, gapMm: least(a, b, atLeastMm), by: 'straight' }]
+          ? [
+              {
+                id: `rule ${index}`,
+                a: a.id,
+                b: b.id,
+                gapMm: least(a, b, atLeastMm + SPARE_MM),
+                by: 'straight',
+              },
+            ]
           : [],
       ),
     ),

@@ -22,6 +22,9 @@ export function leadEndsOn({ leads = [] }: Aircraft, item: Item, centreMm: Vec3)
   );
 }
 
+/** Kept in hand, so that no rounding of a place leaves a lead short, mm. */
+const SPARE_MM = 0.01;
+
 /** Leads that must reach and weigh, of which one end at least may move. One end of each is `from`, a part that moves. */
 export function movingLeads(
   aircraft: Aircraft,
@@ -47,7 +50,7 @@ export function movingLeads(
         from: start,
         to: end,
         by: 'straight' as const,
-        lengthMm: mustReach ? (lengthMm ?? Number.POSITIVE_INFINITY) : Number.POSITIVE_INFINITY,
+        lengthMm: mustReach && lengthMm !== undefined ? lengthMm - SPARE_MM : Number.POSITIVE_INFINITY,
         waypointsMm,
         mass: { ...stated, aboard: cases.map((one) => one.massOf(id) > 0) },
       },

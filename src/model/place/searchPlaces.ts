@@ -135,7 +135,7 @@ function searchOne(
     state.problem = without.problem;
   }
   if (first?.boundG === Number.POSITIVE_INFINITY) return tell(first, state.problem);
-  const kept = littleMoved(question.problem, tools, leftMs, isOffered);
+  const kept = littleMoved(question.problem, { solve: tools.solve, now: tools.now }, leftMs, isOffered);
   return tell(
     asFirst(
       { ...(answer ?? noneSure()), best: kept?.best ?? null, keptMarginMm: kept?.keptMarginMm ?? 0 },

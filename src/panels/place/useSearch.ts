@@ -6,7 +6,7 @@ import type { PlaceFound, PlaceRequest } from '../../model/place/searchPlaces';
 import { useBench, useCommitted, useView } from '../../store/react';
 
 /** How long a search may take as a whole, and the search for reasons after it, ms. */
-const SEARCH_MS = 30_000;
+const SEARCH_MS = 40_000;
 const REASONS_MS = 15_000;
 
 /** What is searched: the aircraft as it is seen, and what is asked of it. */
