@@ -10,15 +10,17 @@ beforeAll(async () => {
   bench = await openBench({ width: 1100, height: 760 });
   page = bench.page;
   await page.waitForSelector('[data-testid=stage] canvas');
-  // As by hand: the flight pack put on a shelf farther aft and locked there.
+  // As by hand: the flight pack put on a shelf farther aft and locked there, and little else left free.
   await page.evaluate(() => {
     const { document } = window.counterpoise;
     const aircraft = document.current();
     document.commit('Move Flight pack', {
       ...aircraft,
-      parts: aircraft.parts.map((part) =>
-        part.id === 'flight-pack' ? { ...part, locked: true, positionMm: [430, -30, 40] as const } : part,
-      ),
+      parts: aircraft.parts.map((part) => {
+        if (part.id === 'flight-pack') return { ...part, locked: true, positionMm: [430, -30, 40] as const };
+        const isFree = part.role === 'ballast' || ['camera', 'receiver', 'telemetry'].includes(part.id);
+        return isFree ? part : { ...part, locked: true };
+      }),
     });
   });
   await page.getByRole('button', { name: 'Arrange…' }).click();
