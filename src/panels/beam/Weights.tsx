@@ -7,7 +7,8 @@ import { roleLooks } from '../roleLooks';
 import { useDrawn } from '../useDrawn';
 import { useNudge } from '../useNudge';
 import { type Drawn, drawnWeights, fittingScale, isHung, shownWeights, weightAt } from './drawnWeights';
-import { type Line, rows } from './lines';
+import type { Line } from './lines';
+import { rowsOf } from './rows';
 import { TiltWords } from './TiltWords';
 import { useWeightDrag } from './useWeightDrag';
 import { tiltDeg, type Weight } from './weights';
@@ -35,6 +36,7 @@ export function Weights({ line, children, over }: WeightsProps) {
   const bench = useBench();
   const say = useReadings();
   const widthPx = useAxis((state) => state.widthPx);
+  const rows = useView(rowsOf);
   const selectedId = useView((view) => view.selectedId);
   const hoveredId = useView((view) => view.hoveredId);
   const keys = useBenchValue((live) =>
@@ -64,7 +66,7 @@ export function Weights({ line, children, over }: WeightsProps) {
     const axis = line.pick(bench.axis.getState());
     // While something is in hand sizes must not jump.
     if (scale.current === 0 || bench.drag.api.getState().itemId === null)
-      scale.current = fittingScale(shownWeights(bench, line), axis);
+      scale.current = fittingScale(shownWeights(bench, line), axis, rows);
     drawn.current = drawnWeights(bench, line, scale.current);
     const { selectedId: selected, hoveredId: hovered } = bench.view.getState();
     const tagged = hovered ?? selected;
@@ -111,13 +113,13 @@ export function Weights({ line, children, over }: WeightsProps) {
     const pivotPx = pivotMm === null ? 0 : axisToPx(axis, pivotMm);
     tipping.current?.setAttribute('transform', `rotate(${tilt} ${pivotPx} ${rows.beam})`);
     fulcrum.current?.setAttribute('transform', `translate(${pivotPx} ${rows.beam + 3})`);
-    fulcrum.current?.setAttribute('visibility', pivotMm === null ? 'hidden' : 'visible');
+    fulcrum.current?.setAttribute('visibility', pivotMm === null ? 'hidden' : 'inherit');
   });
 
   const find = (event: PointerEvent<SVGSVGElement>) => {
     const box = event.currentTarget.getBoundingClientRect();
     const reach = event.pointerType === 'mouse' ? REACH_PX.mouse : REACH_PX.touch;
-    return weightAt(drawn.current, event.clientX - box.left, event.clientY - box.top, reach);
+    return weightAt(drawn.current, rows.beam, event.clientX - box.left, event.clientY - box.top, reach);
   };
   const { onPointerMove, ...drag } = useWeightDrag(line, find);
 
