@@ -3,7 +3,6 @@ import './theme.css';
 import './controls.css';
 import './layout/layout.css';
 import { useBench, usePlace } from '../store/react';
-import { Answer } from './answer/Answer';
 import { Beam } from './beam/Beam';
 import { Burn } from './burn/Burn';
 import { Card } from './card/Card';
@@ -13,8 +12,11 @@ import { later } from './later';
 import { type Turn, Turns } from './layout/Turns';
 import { LoadSwitches } from './loading/LoadSwitches';
 import { Manifest } from './manifest/Manifest';
+import { Notices } from './Notices';
 import type { Sheet } from './sheet';
 import { TopBar } from './top/TopBar';
+import { Boundary } from './trouble/Boundary';
+import { VerdictPlace } from './trouble/VerdictPlace';
 import { useNudge } from './useNudge';
 import { useShortcuts } from './useShortcuts';
 import { useTheme } from './useTheme';
@@ -34,6 +36,17 @@ const LOW_WINDOW = '(max-height: 819px)';
 
 /** The bench as a person sees it: every place, and the stage handed in from outside. */
 export function App({ stage, files }: AppProps) {
+  return (
+    <FilesContext value={files}>
+      <Boundary place="The bench">
+        <Places stage={stage} files={files} />
+      </Boundary>
+      <Notices />
+    </FilesContext>
+  );
+}
+
+function Places({ stage, files }: AppProps) {
   const [sheet, setSheet] = useState<Sheet>(null);
   const [turn, setTurn] = useState<Turn>('stage');
   const bench = useBench();
@@ -52,8 +65,10 @@ export function App({ stage, files }: AppProps) {
     <div className="app" data-tab={turn}>
       <header>
         <h1 className="unseen">Counterpoise</h1>
-        <TopBar files={files} onSheet={setSheet} />
-        <Answer />
+        <Boundary place="The menu">
+          <TopBar files={files} onSheet={setSheet} />
+        </Boundary>
+        <VerdictPlace />
       </header>
       <main className="bench">
         <section className="stage" data-testid="stage" aria-label="Stage">
@@ -66,23 +81,31 @@ export function App({ stage, files }: AppProps) {
             aria-label="Stage. Arrow keys move the selected thing, square brackets select the next one."
             {...nudge}
           >
-            {stage}
+            <Boundary place="The stage">{stage}</Boundary>
           </div>
           <ViewSwitch />
-          <LoadSwitches />
+          <Boundary place="The row of switches">
+            <LoadSwitches />
+          </Boundary>
         </section>
         <section className="beam-place" aria-label="Beam and burn">
-          <Beam />
-          <Burn />
+          <Boundary place="The beam">
+            <Beam />
+          </Boundary>
+          <Boundary place="The burn">
+            <Burn />
+          </Boundary>
         </section>
         <Turns turn={turn} onTurn={setTurn} />
         <section className="manifest-place" data-testid="manifest" aria-label="Manifest">
-          <Manifest onOpenCard={() => setTurn('card')} />
+          <Boundary place="The manifest">
+            <Manifest onOpenCard={() => setTurn('card')} />
+          </Boundary>
         </section>
         <section className="card-place" data-testid="card" aria-label="Card">
-          <FilesContext value={files}>
+          <Boundary place="The card">
             <Card onClose={() => bench.view.setState({ selectedId: null })} />
-          </FilesContext>
+          </Boundary>
         </section>
         {arranging && (
           <section className="arrange-place" data-testid="arrange" aria-label="Arrange">

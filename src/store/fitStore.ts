@@ -1,7 +1,8 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import type { Aircraft } from '../model/document/types';
 import type { Entry } from '../model/fit/entryThroughAny';
 import type { FittingOrder } from '../model/fit/fittingOrder';
+import { createCalmStore } from './calmStore';
 
 /** Searches elsewhere: in a worker, or in a test by hand. A search that is overtaken by another gives null. */
 export interface FitSearch {
@@ -28,7 +29,7 @@ export interface FitStore {
 }
 
 export function createFitStore(): FitStore {
-  const api = createStore<FitState>(() => ({ roomsShown: false, playing: false }));
+  const api = createCalmStore<FitState>(() => ({ roomsShown: false, playing: false }));
   let given: FitSearch | null = null;
   return {
     api,

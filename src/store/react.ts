@@ -1,9 +1,10 @@
-import { createContext, useContext, useEffect, useRef, useSyncExternalStore } from 'react';
+import { createContext, useContext, useEffect, useRef, useState, useSyncExternalStore } from 'react';
 import type { Balance } from '../model/balance/balance';
 import type { Aircraft } from '../model/document/types';
 import type { AxisState } from './axisStore';
 import type { Bench } from './bench';
 import type { FitState } from './fitStore';
+import type { Piece, PieceState } from './piece';
 import type { PlaceState } from './placeStore';
 import type { RestState } from './restStore';
 import type { StabilityState } from './stabilityStore';
@@ -65,6 +66,19 @@ export function usePlace<T>(select: (place: PlaceState) => T): T {
   return useSyncExternalStore(place.subscribe, () => select(place.get()));
 }
 
+/** A piece that is fetched from now on, and how far that is. */
+export function usePiece<T>(piece: Piece<T>): PieceState<T> {
+  useEffect(piece.want, [piece]);
+  return useSyncExternalStore(piece.subscribe, piece.get);
+}
+
+/** Throws what went wrong outside React's rendering where React sees it, so that the boundary around the place does. */
+export function useFail(): (error: unknown) => void {
+  const [failure, setFailure] = useState<{ readonly error: unknown } | null>(null);
+  if (failure) throw failure.error;
+  return (error) => setFailure({ error });
+}
+
 /**
  * Runs `apply` now and whenever the balance or what is looked at changes, outside React's rendering: for
  * writing straight to an object of the scene or an attribute of a drawing.
@@ -73,8 +87,15 @@ export function useLive(apply: (bench: Bench) => void): void {
   const bench = useBench();
   const latest = useRef(apply);
   latest.current = apply;
+  const fail = useRef(useFail());
   useEffect(() => {
-    const run = () => latest.current(bench);
+    const run = () => {
+      try {
+        latest.current(bench);
+      } catch (error) {
+        fail.current(error);
+      }
+    };
     run();
     const offBalance = bench.balance.subscribe(run);
     const offView = bench.view.subscribe(run);

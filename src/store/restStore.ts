@@ -1,4 +1,4 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import type { Vec3 } from '../engine/geometry/types';
 import { switchesOf } from '../model/airframe/loadSwitches';
 import { type Certainty, certaintyOf } from '../model/balance/certainty';
@@ -6,6 +6,7 @@ import type { Aircraft } from '../model/document/types';
 import { type AttitudeTravel, attitudeTravel } from '../model/loads/attitude';
 import type { LoadEnvelope } from '../model/loads/loadStates';
 import type { BalanceStore } from './balanceStore';
+import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
 import type { ViewStore } from './viewStore';
 
@@ -36,7 +37,7 @@ const REST_MS = 120;
 type Key = keyof RestState;
 
 export function createRestStore(document: DocumentStore, view: ViewStore, balance: BalanceStore): RestStore {
-  const api = createStore<RestState>(() => ({ envelope: null, certainty: null, wander: null }));
+  const api = createCalmStore<RestState>(() => ({ envelope: null, certainty: null, wander: null }));
   /** What each answer was worked out from. */
   const known: Record<Key, readonly unknown[] | null> = { envelope: null, certainty: null, wander: null };
   let solve: EnvelopeSolve | null = null;

@@ -4,7 +4,7 @@ import { QuarteredDisc } from '../icons';
 import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';
 import { useDrawn } from '../useDrawn';
-import type { Line } from './lines';
+import { type Line, pathThrough } from './lines';
 import { type Rows, rowsOf } from './rows';
 import { Spread } from './Spread';
 import { TravelBand } from './TravelBand';
@@ -47,7 +47,7 @@ export function Travel({ line, widthPx }: TravelProps) {
     const { travel, cgMm } = bench.balance.get();
     const scale = scaleOf(bench);
     const points = travel.map((point) => [x(scale, point.cgMm[line.axis]), y(point.fuelFraction)] as const);
-    curve.current?.setAttribute('d', `M${points.map((point) => point.join(' ')).join('L')}`);
+    curve.current?.setAttribute('d', pathThrough(points.map((point) => point.join(' '))));
     // A round cap makes each end a dot.
     ends.current?.setAttribute(
       'd',

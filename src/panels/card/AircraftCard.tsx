@@ -1,5 +1,5 @@
-import { lazy, Suspense, useState } from 'react';
-import { freeId } from '../../model/document/edit';
+import { useState } from 'react';
+import { freeId } from '../../model/document/ids';
 import type { AircraftKind, ReferencePoint } from '../../model/document/types';
 import { useBench, useCommitted, useView } from '../../store/react';
 import { Choice } from '../fields/Choice';
@@ -8,6 +8,7 @@ import { RowsTable } from '../fields/RowsTable';
 import { TextEntry } from '../fields/TextEntry';
 import { RoomsPlace } from '../fit/RoomsPlace';
 import { Fold } from '../fold/Fold';
+import { later } from '../later';
 import { Practice } from '../Practice';
 import { useReadings } from '../readings';
 import { EstimatePlace } from '../stability/EstimatePlace';
@@ -26,9 +27,7 @@ import {
   sureSummary,
 } from './summaries';
 
-const SensitivityDialog = lazy(() =>
-  import('../sums/SensitivityDialog').then((module) => ({ default: module.SensitivityDialog })),
-);
+const SensitivityDialog = later(async () => (await import('../sums/SensitivityDialog')).SensitivityDialog);
 
 const kinds: readonly { readonly value: AircraftKind; readonly label: string }[] = [
   { value: 'petrol', label: 'Petrol' },
@@ -80,11 +79,7 @@ export function AircraftCard() {
         <button type="button" className="button" aria-haspopup="dialog" onClick={() => setAsking(true)}>
           What moves the CG
         </button>
-        {asking && (
-          <Suspense fallback={null}>
-            <SensitivityDialog onClose={() => setAsking(false)} />
-          </Suspense>
-        )}
+        {asking && <SensitivityDialog onClose={() => setAsking(false)} />}
       </Fold>
       <Fold id="sure" title="How sure" summary={sureSummary(say)}>
         <HowSure />

@@ -8,6 +8,7 @@ import type { FileActions, OpenResult } from '../fileActions';
 import { Icon } from '../icons';
 import { later } from '../later';
 import type { Sheet } from '../sheet';
+import { useDrop } from './useDrop';
 
 const Demos = later(async () => (await import('./Demos')).Demos);
 const ReadingFaults = later(async () => (await import('./ReadingFaults')).ReadingFaults);
@@ -28,10 +29,11 @@ export function AppMenu({ files, onSheet }: AppMenuProps) {
     close();
     void action();
   };
-  const open = async () => {
-    const result = await files.openFile();
+  const show = (result: OpenResult) => {
     if (!result.ok && 'faults' in result) setFailed(result);
   };
+  const open = async () => show(await files.openFile());
+  useDrop(async (dropped) => show(await files.openDropped(dropped)));
   return (
     <div className="app-menu">
       <button type="button" className="app-name" popoverTarget="app-menu">

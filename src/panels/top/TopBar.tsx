@@ -2,7 +2,6 @@ import './top.css';
 import type { FileActions } from '../fileActions';
 import { AppMenu } from '../menu/AppMenu';
 import { UndoRedo } from '../menu/UndoRedo';
-import { Notice } from '../Notice';
 import type { Sheet } from '../sheet';
 
 interface TopBarProps {
@@ -15,9 +14,7 @@ export function TopBar({ files, onSheet }: TopBarProps) {
   return (
     <div className="top-bar">
       <AppMenu files={files} onSheet={onSheet} />
-      <div className="top-words">
-        <Notice />
-      </div>
+      <div className="top-words" />
       <UndoRedo />
       <button type="button" className="link" onClick={() => onSheet('cautions')}>
         Before the first flight
