@@ -44,7 +44,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     axis: createAxisStore(),
     drag,
     reshape: createReshape(document),
-    fit: createFitStore(),
+    fit: createFitStore(document, viewStore),
     place: createPlaceStore(document, viewStore, drag),
     notice: createNoticeStore(),
   };

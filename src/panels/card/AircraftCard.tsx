@@ -12,8 +12,7 @@ import { later } from '../later';
 import { Practice } from '../Practice';
 import { useReadings } from '../readings';
 import { EstimatePlace } from '../stability/EstimatePlace';
-import { MarginFields } from '../stability/MarginFields';
-import { BandFields } from './BandFields';
+import { BandPlace } from './BandPlace';
 import { BareAirframeFields } from './BareAirframeFields';
 import { FuelFields } from './FuelFields';
 import { HowSure } from './HowSure';
@@ -27,7 +26,10 @@ import {
   sureSummary,
 } from './summaries';
 
-const SensitivityDialog = later(async () => (await import('../sums/SensitivityDialog')).SensitivityDialog);
+const SensitivityDialog = later(
+  () => import('../sums/SensitivityDialog'),
+  (module) => module.SensitivityDialog,
+);
 
 const kinds: readonly { readonly value: AircraftKind; readonly label: string }[] = [
   { value: 'petrol', label: 'Petrol' },
@@ -66,8 +68,7 @@ export function AircraftCard() {
         <h2>The aircraft</h2>
       </header>
       <Fold id="band" title="Where must the CG be?" summary={bandSummary(say)} openAtFirst>
-        <BandFields />
-        <MarginFields />
+        <BandPlace />
         <Measure
           label="Lateral, up to"
           quantity="length"
