@@ -1,23 +1,20 @@
-import type { Balance } from '../../model/balance/balance';
 import { attitudeName, isLevel } from '../../model/loads/attitude';
-import type { LoadEnvelope } from '../../model/loads/loadStates';
 import { type Verdict, verdict } from '../../model/words/verdict';
 import type { Bench } from '../../store/bench';
 import type { Readings } from '../readings';
 
-let kept: {
-  readonly balance: Balance;
-  readonly say: Readings;
-  readonly envelope: LoadEnvelope | null;
-  readonly answer: Verdict;
-} | null = null;
+let kept: { readonly causes: readonly unknown[]; readonly answer: Verdict } | null = null;
 
-/** The verdict of now; its parts are asked for one by one. */
+/** The answer of now; its parts are asked for one by one. */
 export function answerOf(bench: Bench, say: Readings): Verdict {
-  const balance = bench.balance.get();
-  const { envelope } = bench.rest.get();
-  if (kept?.balance !== balance || kept.say !== say || kept.envelope !== envelope) {
-    kept = { balance, say, envelope, answer: verdict(bench.document.current(), balance, say, envelope) };
+  const judgement = bench.verdict.judgement();
+  const { advice } = bench.verdict.get();
+  const checking = bench.verdict.checking();
+  const causes = [judgement, advice, say, checking];
+  if (!kept?.causes.every((cause, index) => cause === causes[index])) {
+    const mass = { massG: bench.balance.get().massG, plusMinusG: bench.verdict.massPlusMinusG() };
+    const answer = verdict(bench.document.current(), judgement, say, { advice, mass, checking });
+    kept = { causes, answer };
   }
   return kept.answer;
 }
