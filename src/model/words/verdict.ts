@@ -5,6 +5,7 @@ import { aircraftExtent } from '../airframe/extent';
 import { switchesOf } from '../airframe/loadSwitches';
 import type { Balance } from '../balance/balance';
 import { notFiniteWords } from '../balance/finite';
+import { shownText } from '../document/names';
 import type { Aircraft } from '../document/types';
 import type { LoadEnvelope } from '../loads/loadStates';
 import { loadWords } from './loadWords';
@@ -70,7 +71,7 @@ function remedySentence(aircraft: Aircraft, balance: Balance, say: Say): string 
     return `No move of one part will do; ${say.mass(remedy.massG)} of ballast at station ${say.station(remedy.stationMm)} would just do.`;
   }
   const byMm = remedy.toMm - remedy.fromMm;
-  return `Moving “${remedy.item.name}” ${say.length(Math.abs(byMm))} ${byMm > 0 ? 'aft' : 'forward'}, to station ${say.station(remedy.toMm)}, would just do.`;
+  return `Moving “${shownText(remedy.item.name)}” ${say.length(Math.abs(byMm))} ${byMm > 0 ? 'aft' : 'forward'}, to station ${say.station(remedy.toMm)}, would just do.`;
 }
 
 /** The sideways sentence, judged at the worst point of the travel; empty when level within the tolerance. */

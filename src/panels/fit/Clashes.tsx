@@ -1,5 +1,6 @@
 import { add } from '../../engine/geometry/vec3';
 import { itemById, placeItem } from '../../model/document/edit';
+import { shownText } from '../../model/document/names';
 import { type Clearance, clashesIn, clearances } from '../../model/fit/clearances';
 import { clearMove } from '../../model/fit/clearMove';
 import { useAircraft, useFit } from '../../store/react';
@@ -26,8 +27,8 @@ function ClashLine({ itemId, clash }: { readonly itemId: string; readonly clash:
   const depth = say.lengthFine(-clash.distanceMm);
   const words =
     clash.what === 'hull'
-      ? `Pokes through ${clash.name} by ${depth}.`
-      : `Runs into ${clash.name}, ${depth} deep.`;
+      ? `Pokes through ${shownText(clash.name)} by ${depth}.`
+      : `Runs into ${shownText(clash.name)}, ${depth} deep.`;
   return (
     <div className="fit-clash">
       <p className="clash">

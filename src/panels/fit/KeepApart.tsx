@@ -1,3 +1,4 @@
+import { shownText } from '../../model/document/names';
 import { keepApartFaultsOf } from '../../model/fit/keepApart';
 import { useAircraft } from '../../store/react';
 import { Icon } from '../icons';
@@ -11,8 +12,8 @@ export function KeepApart({ id }: { readonly id: string }) {
     <p key={`${fault.itemId} ${fault.why}`} className="fit-note">
       <Icon name="warn" />
       <span>
-        {say.length(fault.distanceMm)} from {fault.name}; at least {say.length(fault.atLeastMm)} wanted:{' '}
-        {fault.why}.{fault.commonPractice && <em> Common practice.</em>}
+        {say.length(fault.distanceMm)} from {shownText(fault.name)}; at least {say.length(fault.atLeastMm)}{' '}
+        wanted: {fault.why}.{fault.commonPractice && <em> Common practice.</em>}
       </span>
     </p>
   ));
