@@ -25,6 +25,8 @@ export type OpenResult =
 /** What the panels ask of the files, handed in by the composition root. */
 export interface FileActions {
   openFile(): Promise<OpenResult>;
+  /** Opens what was dropped on the page: one file. */
+  openDropped(files: DataTransfer['files']): Promise<OpenResult>;
   saveFile(): void | Promise<void>;
   /** Gives a text to the person as a file of its own; `type` is its media type. */
   saveText(name: string, text: string, type: string): void;

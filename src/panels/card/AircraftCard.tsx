@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { freeId } from '../../model/document/ids';
 import type { AircraftKind, ReferencePoint } from '../../model/document/types';
 import { useBench, useCommitted } from '../../store/react';
@@ -7,17 +7,18 @@ import { Measure } from '../fields/Measure';
 import { RowsTable } from '../fields/RowsTable';
 import { TextEntry } from '../fields/TextEntry';
 import { RoomsPlace } from '../fit/RoomsPlace';
+import { later } from '../later';
 import { Practice } from '../Practice';
 import { EstimatePlace } from '../stability/EstimatePlace';
-import { MarginFields } from '../stability/MarginFields';
-import { BandFields } from './BandFields';
+import { BandPlace } from './BandPlace';
 import { BareAirframeFields } from './BareAirframeFields';
 import { FuelFields } from './FuelFields';
 import { HowSure } from './HowSure';
 import { Inertia } from './Inertia';
 
-const SensitivityDialog = lazy(() =>
-  import('../sums/SensitivityDialog').then((module) => ({ default: module.SensitivityDialog })),
+const SensitivityDialog = later(
+  () => import('../sums/SensitivityDialog'),
+  (module) => module.SensitivityDialog,
 );
 
 const kinds: readonly { readonly value: AircraftKind; readonly label: string }[] = [
@@ -81,8 +82,7 @@ export function AircraftCard() {
       </section>
       <section>
         <h3>Where must the CG be?</h3>
-        <BandFields />
-        <MarginFields />
+        <BandPlace />
         <Measure
           label="Lateral, up to"
           quantity="length"
@@ -94,11 +94,7 @@ export function AircraftCard() {
         <button type="button" className="button" aria-haspopup="dialog" onClick={() => setAsking(true)}>
           What moves the CG
         </button>
-        {asking && (
-          <Suspense fallback={null}>
-            <SensitivityDialog onClose={() => setAsking(false)} />
-          </Suspense>
-        )}
+        {asking && <SensitivityDialog onClose={() => setAsking(false)} />}
       </section>
       <HowSure />
       <EstimatePlace />

@@ -11,9 +11,10 @@ import { type Added, duplicate, mirrored, toggleLock } from './actions';
 export function useActions() {
   const bench = useBench();
   const edit = useEdit();
-  /** A refusal stands at the top of the bench, as a key may have been pressed with no button to say it beside. */
+  /** A refusal is told as a notice, as a key may have been pressed with no button to say it beside. */
   const tell = (step: string, fault: string | null) => {
-    if (fault !== null) bench.notice.setState({ text: `${step}: ${fault}` });
+    if (fault === null) bench.notice.drop('edit');
+    else bench.notice.tell({ about: 'edit', tone: 'bad', text: `${step}: ${fault}` });
   };
   const add = (step: string, make: (aircraft: Parameters<typeof duplicate>[0]) => Added | null) => {
     const added = make(bench.document.api.getState().committed);

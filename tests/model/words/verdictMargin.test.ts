@@ -34,7 +34,9 @@ const at = (neutralPointMm: number): StabilityEstimate => ({
   textbookMm: null,
   textbookDiffers: false,
   strips: [],
-  leavesOut: [],
+  neutralPointSigmaMm: 4,
+  doubts: [],
+  notes: [],
 });
 const said = (subject: Aircraft, loading: Partial<Loading>) =>
   verdict(subject, balanceAt(subject, { fuelFraction: 1, down: LEVEL, ...loading }), say);

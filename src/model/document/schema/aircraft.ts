@@ -68,6 +68,14 @@ const stability = record(
       v.optional(v.boolean('Expected true or false')),
       "whether the fuselage's part in the neutral point is counted; it is when this is left out",
     ),
+    kind: about(
+      v.optional(choice(['trainer', 'sport', 'aerobatic', 'glider', 'flyingWing', 'canard', 'jet', 'scale'])),
+      'the kind of aircraft whose usual margin is offered; left out, layout and engine decide',
+    ),
+    mac: about(
+      v.optional(choice(['gross', 'exposed'])),
+      '% MAC is read on the wing through the body with all its pieces, or on the surface as drawn; left out, a targetBand in % MAC is read as drawn and all else gross',
+    ),
   },
   'what the estimate of the neutral point is asked for',
 );
@@ -128,6 +136,11 @@ const fuel = record(
   'what the tanks hold and how it leaves them',
 );
 
+const inTheOpen = about(
+  flag,
+  'for fit: it is meant to stand outside, or to reach through the skin; no hull or surface has to hold it',
+);
+
 export const tank = record(
   {
     id,
@@ -146,6 +159,7 @@ export const tank = record(
     feeds: about(id, '"outlet" (engine or dump valve) or the id of the tank that this one feeds'),
     rank: about(rank, 'among tanks that feed the same place the lower rank drains first'),
     locked: flag,
+    inTheOpen,
   },
   'a tank; its shape is the inside',
 );
@@ -189,6 +203,7 @@ export const part = record(
     pitchDeg: angleDeg,
     rollDeg: angleDeg,
     locked: flag,
+    inTheOpen,
     bayId: about(v.optional(id), 'the bay that it must stay in'),
     gyro: about(flag, 'senses rotation: it should stand near the CG and square to the axes'),
     typical: about(flag, 'the figures are typical ones; weigh yours'),
