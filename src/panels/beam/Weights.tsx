@@ -1,4 +1,5 @@
 import { type PointerEvent, type ReactNode, useMemo, useRef } from 'react';
+import { shownText } from '../../model/document/names';
 import { axisToPx } from '../../store/axisStore';
 import { useAxis, useBench, useView } from '../../store/react';
 import { useBenchValue } from '../Live';
@@ -91,7 +92,7 @@ export function Weights({ line, children, over }: WeightsProps) {
       if (weight.sourceId === tagged && tag.current && !labelled) {
         labelled = true;
         // Measuring lays the page out again, so only a new text is measured.
-        const text = `${weight.name} · ${say.mass(weight.massG)}`;
+        const text = `${shownText(weight.name)} · ${say.mass(weight.massG)}`;
         if (tag.current.textContent !== text) {
           tag.current.textContent = text;
           tagHalfPx.current = tag.current.getComputedTextLength() / 2 + 8;
