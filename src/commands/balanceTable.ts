@@ -3,6 +3,7 @@ import { stationToPctMac } from '../engine/wing/planform';
 import type { Balance } from '../model/balance/balance';
 import { shownText } from '../model/document/names';
 import type { Aircraft } from '../model/document/types';
+import { attitudeName, isLevel } from '../model/loads/attitude';
 import { wingPlanform } from '../model/stability/band';
 import { formatInertia, formatLength, formatMass, formatMoment, formatNumber, ownUnit } from '../model/units';
 import { ballastG, verdict } from '../model/words/verdict';
@@ -33,11 +34,12 @@ export function balanceTable(aircraft: Aircraft, balance: Balance, options: Tabl
 function heading(
   { name, datum }: Aircraft,
   { usableMl }: Balance,
-  { from, fuelFraction }: TableOptions,
+  { from, fuelFraction, attitude }: TableOptions,
 ): readonly string[] {
   const origin = from ? `Places from ${shownText(from.name)}` : `Places from the datum: ${shownText(datum)}`;
   const fuel = usableMl > 0 ? `, ${formatNumber(fuelFraction * 100, 0)} % of what the tanks can give` : '';
-  return [shownText(name.toUpperCase()), ...wrapped(`${origin}${fuel}.`)];
+  const held = isLevel(attitude) ? '' : ` Held so: ${attitudeName(attitude)}.`;
+  return [shownText(name.toUpperCase()), ...wrapped(`${origin}${fuel}.${held}`)];
 }
 
 function sentences(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {
