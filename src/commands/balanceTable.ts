@@ -6,11 +6,11 @@ import type { Aircraft } from '../model/document/types';
 import { attitudeName, isLevel } from '../model/loads/attitude';
 import { wingPlanform } from '../model/stability/band';
 import { formatInertia, formatLength, formatMass, formatMoment, formatNumber, ownUnit } from '../model/units';
-import { ballastG, verdict } from '../model/words/verdict';
+import { ballastG } from '../model/words/verdict';
 import { balanceRows } from './balanceRows';
-import { sayIn } from './say';
 import type { TableOptions } from './tableOptions';
 import { travelStrip } from './travelStrip';
+import { verdictOf } from './verdictOf';
 
 const WIDTH = 80;
 const MARGIN = '  ';
@@ -42,9 +42,10 @@ function heading(
   return [shownText(name.toUpperCase()), ...wrapped(`${origin}${fuel}.${held}`)];
 }
 
-function sentences(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {
-  const { headline, detail } = verdict(aircraft, balance, sayIn(system, from));
-  return [...wrapped(headline), ...wrapped(detail)];
+function sentences(aircraft: Aircraft, balance: Balance, options: TableOptions): readonly string[] {
+  const { headline, cause, fix } = verdictOf(aircraft, balance, options);
+  const remedy = fix ? `${fix.label}. ${fix.consequence}` : '';
+  return [...wrapped(`${headline}.`), ...wrapped(cause), ...wrapped(remedy)];
 }
 
 function figures(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {

@@ -75,7 +75,7 @@ export { tessellate } from './mass/tessellate';
 export type { MassProperties, Mesh, SurfaceProperties, Tensor, VolumeProperties } from './mass/types';
 export { solidMass, solidOfMass, volumeProperties } from './mass/volumeProperties';
 // Planform, neutral point and static margin
-export { carryThrough } from './wing/carryThrough';
+export { bodyCarry, rootCarry } from './wing/bodyCarry';
 export { fuselageMomentMm3PerRad } from './wing/fuselage';
 export { bandFromMargins, COMMON_MARGINS, marginsOfBand, staticMarginPct } from './wing/margin';
 export { type NeutralPoint, neutralPoint } from './wing/neutralPoint';
