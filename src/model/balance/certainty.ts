@@ -12,6 +12,7 @@ import type { Tensor } from '../../engine/mass/types';
 import { fuelDensity } from '../airframe/tanks';
 import type { Aircraft } from '../document/types';
 import type { Balance } from './balance';
+import { bandSigmaOf } from './bandSigma';
 import { densityPlusMinus, type MeasuredThing, measuredThings, travelMeasurements } from './measurements';
 
 /** How far 95 % of the cases lie from the middle, in standard uncertainties: along a line (GUM, k = 2) … */
@@ -113,10 +114,6 @@ export function certaintyOf(
   }
   return kept.answer;
 }
-
-/** The standard uncertainty that a band has from the estimate that it is made of, mm. */
-export const bandSigmaOf = ({ bandFrom, estimate }: Balance): number =>
-  bandFrom === 'estimate' && estimate ? estimate.neutralPointSigmaMm : 0;
 
 function certainty(aircraft: Aircraft, balance: Balance, bandSigmaMm: number): Certainty {
   const { travel, band } = balance;
