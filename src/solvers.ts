@@ -48,13 +48,17 @@ export function startSolvers(bench: Bench): void {
       bench.rest.start(solveLoads);
       bench.verdict.start(seekAdvice);
       startPlacing(bench);
+      startJudging(bench);
     }),
   );
 }
 
 /** Placing comes as a piece of its own; without it the bench says what is missing, and fetches it when asked. */
 function startPlacing({ place, notice }: Bench): void {
-  const piece = createPiece(async () => (await import('./placing')).placing);
+  const piece = createPiece(
+    () => import('./placing'),
+    (module) => module.placing,
+  );
   piece.subscribe(() => {
     const { piece: placing, failure } = piece.get();
     if (placing) {
@@ -65,6 +69,28 @@ function startPlacing({ place, notice }: Bench): void {
         about: 'placing',
         tone: 'bad',
         text: 'What finds out where things may sit could not be fetched: the server has stopped or is out of reach. All else works on.',
+        actions: [{ label: 'Retry', run: piece.retry }],
+      });
+  });
+  piece.want();
+}
+
+/** The judgement of fit likewise. */
+function startJudging({ fit, notice }: Bench): void {
+  const piece = createPiece(
+    () => import('./judging'),
+    (module) => module.judging,
+  );
+  piece.subscribe(() => {
+    const { piece: judging, failure } = piece.get();
+    if (judging) {
+      notice.drop('judging');
+      fit.startJudge(judging);
+    } else if (failure)
+      notice.tell({
+        about: 'judging',
+        tone: 'bad',
+        text: 'What judges whether everything fits could not be fetched: the server has stopped or is out of reach. Nothing is said of fit until it is there.',
         actions: [{ label: 'Retry', run: piece.retry }],
       });
   });

@@ -10,7 +10,7 @@
  */
 
 // CG travel, band, ballast, load states, uncertainty
-export { ballastRange, ballastToLimit, tipMassForLateral } from './balance/ballast';
+export { ballastRange, ballastToLimit, tipBallast, tipMassForLateral } from './balance/ballast';
 export { allowedStations, type Band, type BandFit, bandFit, bestStation, type Movable } from './balance/band';
 export { bodyMeasurements, probabilityInBand, ranking } from './balance/bandProbability';
 export { equivalentBox, inertiaForPeople } from './balance/inertiaForPeople';
@@ -75,7 +75,7 @@ export { tessellate } from './mass/tessellate';
 export type { MassProperties, Mesh, SurfaceProperties, Tensor, VolumeProperties } from './mass/types';
 export { solidMass, solidOfMass, volumeProperties } from './mass/volumeProperties';
 // Planform, neutral point and static margin
-export { carryThrough } from './wing/carryThrough';
+export { bodyCarry, rootCarry } from './wing/bodyCarry';
 export { fuselageMomentMm3PerRad } from './wing/fuselage';
 export { bandFromMargins, COMMON_MARGINS, marginsOfBand, staticMarginPct } from './wing/margin';
 export { type NeutralPoint, neutralPoint } from './wing/neutralPoint';

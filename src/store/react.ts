@@ -1,9 +1,17 @@
-import { createContext, useContext, useEffect, useRef, useState, useSyncExternalStore } from 'react';
+import {
+  createContext,
+  useCallback,
+  useContext,
+  useEffect,
+  useRef,
+  useState,
+  useSyncExternalStore,
+} from 'react';
 import type { Balance } from '../model/balance/balance';
 import type { Aircraft } from '../model/document/types';
 import type { AxisState } from './axisStore';
 import type { Bench } from './bench';
-import type { FitState } from './fitStore';
+import type { FitState, FitStore } from './fitStore';
 import type { Piece, PieceState } from './piece';
 import type { PlaceState } from './placeStore';
 import type { RestState } from './restStore';
@@ -67,6 +75,22 @@ export function useFit<T>(select: (fit: FitState) => T): T {
   return useSyncExternalStore(fit.subscribe, () => select(fit.get()));
 }
 
+/** Something of the judgement of fit, as it happens; as with the others a primitive, or what stays the very same. */
+export function useFitOf<T>(select: (fit: FitStore) => T): T {
+  const { document, view, fit } = useBench();
+  const subscribe = useCallback(
+    (listener: () => void) => {
+      const off = [document.subscribe(listener), view.subscribe(listener), fit.subscribe(listener)];
+      return () =>
+        off.forEach((stop) => {
+          stop();
+        });
+    },
+    [document, view, fit],
+  );
+  return useSyncExternalStore(subscribe, () => select(fit));
+}
+
 export function usePlace<T>(select: (place: PlaceState) => T): T {
   const { place } = useBench();
   return useSyncExternalStore(place.subscribe, () => select(place.get()));
@@ -107,11 +131,13 @@ export function useLive(apply: (bench: Bench) => void): void {
     const offView = bench.view.subscribe(run);
     const offAxis = bench.axis.subscribe(run);
     const offPlace = bench.place.subscribe(run);
+    const offFit = bench.fit.subscribe(run);
     return () => {
       offBalance();
       offView();
       offAxis();
       offPlace();
+      offFit();
     };
   }, [bench]);
 }

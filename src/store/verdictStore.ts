@@ -9,6 +9,7 @@ import type { Judgement } from '../model/judgement/types';
 import type { BalanceStore } from './balanceStore';
 import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
+import type { FitStore } from './fitStore';
 import type { RestStore } from './restStore';
 import type { ViewStore } from './viewStore';
 
@@ -47,12 +48,13 @@ interface Stores {
   readonly view: ViewStore;
   readonly balance: BalanceStore;
   readonly rest: RestStore;
+  readonly fit: FitStore;
 }
 
 /** How long nothing must change before advice is sought, ms. */
 const REST_MS = 60;
 
-export function createVerdictStore({ document, view, balance, rest }: Stores): VerdictStore {
+export function createVerdictStore({ document, view, balance, rest, fit }: Stores): VerdictStore {
   const api = createCalmStore<VerdictState>(() => ({ advice: null, failed: null }));
   let solve: AdviceSolve | null = null;
   let solving = false;
@@ -112,7 +114,9 @@ export function createVerdictStore({ document, view, balance, rest }: Stores): V
     const now = balance.get();
     const { advice } = api.getState();
     const { envelope, certainty } = rest.get();
-    const wanted = [now, advice, envelope, certainty];
+    // The judge of fit is fetched after the first paint; until then the worker's word is taken.
+    const problems = fit.whole()?.problems ?? advice?.before.fit ?? null;
+    const wanted = [now, problems, envelope, certainty];
     if (!kept || !isSame(kept.causes, wanted)) {
       const { down, positions } = view.getState();
       const { estimate, estimateFresh } = now;
@@ -124,7 +128,7 @@ export function createVerdictStore({ document, view, balance, rest }: Stores): V
           estimate,
           estimateFresh,
           loads: envelope ? { status: 'found', envelope } : { status: 'unfinished' },
-          fit: advice?.before.fit ?? null,
+          fit: problems,
           certainty,
           balance: now,
         }),
@@ -147,7 +151,7 @@ export function createVerdictStore({ document, view, balance, rest }: Stores): V
       return error && LINE_95 * error.massSigmaG;
     },
     subscribe: (listener) => {
-      const offs = [balance.subscribe(listener), rest.subscribe(listener), api.subscribe(listener)];
+      const offs = [balance.subscribe(listener), rest.subscribe(listener), fit.subscribe(listener), api.subscribe(listener)];
       return () => {
         for (const off of offs) off();
       };

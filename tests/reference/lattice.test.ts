@@ -1,13 +1,20 @@
 import { describe, expect, test } from 'vitest';
-import { buildLattice, type Grid } from '../../src/engine/wing/lattice';
+import type { Grid } from '../../src/engine/wing/lattice';
 import { latticeForces, solveLattice } from '../../src/engine/wing/latticeSolution';
 import { planform } from '../../src/engine/wing/planform';
 import { drelaNeutralPoint, helmboldSlope, nelsonNeutralPoint } from '../../src/engine/wing/textbook';
 import type { LiftingSurface } from '../../src/engine/wing/types';
-import { evenly, flatPanel, rectangular, surfaceOf, wingFromChords } from '../engine/wing/builders';
+import {
+  evenly,
+  flatPanel,
+  latticeOf,
+  rectangular,
+  surfaceOf,
+  wingFromChords,
+} from '../engine/wing/builders';
 
 function solved(wing: LiftingSurface, grid: Grid) {
-  const circulations = solveLattice(buildLattice([wing], [grid]));
+  const circulations = solveLattice(latticeOf([wing], [grid]));
   return { ...circulations, ...latticeForces(circulations, planform(wing)) };
 }
 
@@ -16,7 +23,7 @@ const SWEPT = surfaceOf([flatPanel({ spanMm: 500, rootChordMm: 200, tipChordMm: 
 
 // Bertin & Smith, Aerodynamics for Engineers, example 7.2: geometry seen in a published worksheet, answers from memory.
 describe('swept wing, one row of four panels a side (Bertin & Smith, example 7.2)', () => {
-  const grid: Grid = { rows: 1, strips: [4], tip: 'flush' };
+  const grid: Grid = { rows: 1, strips: 4, tip: 'flush' };
   const wing = solved(SWEPT, grid);
 
   test('panel 1: control point (0.2125 b, 0.0625 b), bound leg from (0.05 b, 0) to (0.175 b, 0.125 b)', () => {
@@ -45,7 +52,7 @@ describe('swept wing, one row of four panels a side (Bertin & Smith, example 7.2
   });
 
   test('a finer lattice does not stay there: 3.185 within 0.003 (derived with an independent lattice)', () => {
-    const fine = solved(SWEPT, { rows: 8, strips: [48], tip: 'inset' });
+    const fine = solved(SWEPT, { rows: 8, strips: 48, tip: 'inset' });
     expect(Math.abs(fine.clAlphaPerRad - 3.185)).toBeLessThan(0.003);
   });
 });
@@ -58,14 +65,14 @@ describe('flat rectangular wings', () => {
     [6, 4.2143, 0.2389],
     [8, 4.5857, 0.242],
   ])('aspect ratio %i: slope %f, aerodynamic centre at %f chords', (aspectRatio, slope, centre) => {
-    const wing = solved(rectangular(aspectRatio), { rows: 8, strips: [30], tip: 'inset' });
+    const wing = solved(rectangular(aspectRatio), { rows: 8, strips: 30, tip: 'inset' });
     expect(Math.abs(wing.clAlphaPerRad / slope - 1)).toBeLessThan(0.001);
     expect(Math.abs(wing.neutralStationMm / 200 - centre)).toBeLessThan(0.001);
   });
 
   test('lifting surface lies below lifting line, and within 8 % of Helmbold from aspect ratio 6 up', () => {
     for (const aspectRatio of [6, 8, 10]) {
-      const slope = solved(rectangular(aspectRatio), { rows: 4, strips: [24], tip: 'inset' }).clAlphaPerRad;
+      const slope = solved(rectangular(aspectRatio), { rows: 4, strips: 24, tip: 'inset' }).clAlphaPerRad;
       expect(slope).toBeLessThan((2 * Math.PI) / (1 + 2 / aspectRatio));
       expect(Math.abs(slope / helmboldSlope(aspectRatio) - 1)).toBeLessThan(0.08);
     }
@@ -75,7 +82,7 @@ describe('flat rectangular wings', () => {
 test('flat circular wing: 1.7900 per rad (Jordan 1971, from memory)', () => {
   const radius = 500;
   const wing = wingFromChords(radius, (t) => 2 * radius * Math.sqrt(Math.max(0, 1 - t * t)), evenly(40));
-  const { clAlphaPerRad } = solved(wing, { rows: 6, strips: wing.panels.map(() => 1), tip: 'inset' });
+  const { clAlphaPerRad } = solved(wing, { rows: 6, strips: wing.panels.length, tip: 'inset' });
   // The outline is a polygon of 80 corners a side short of the circle: lift on the circle's own area, within 0.3 %.
   const onCircle = (clAlphaPerRad * planform(wing).areaMm2) / (Math.PI * radius * radius);
   expect(Math.abs(onCircle / 1.79 - 1)).toBeLessThan(0.003);

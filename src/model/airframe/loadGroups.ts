@@ -47,11 +47,15 @@ export function loadGroups(aircraft: Aircraft): readonly LoadGroup[] {
     const members = switches.filter((_, k) => group[k] === own);
     return {
       switches: members,
-      ofTanks: members.some((one) => thingsOf(aircraft, one).some((id) => tankIds.has(id))),
+      ofTanks: members.some((one) => changesTanks(one, tankIds)),
       states: () => combinations(members),
     };
   });
 }
+
+/** Whether any position of a switch leaves out or empties a tank. */
+export const changesTanks = ({ positions }: AircraftSwitch, tankIds: ReadonlySet<string>): boolean =>
+  positions.some(({ without, empty }) => empty.length > 0 || without.some((id) => tankIds.has(id)));
 
 /** Of each lead: its ends, and the hulls whose wall it may follow. */
 const ofLeads = ({ leads = [], structure }: Aircraft): readonly (readonly string[])[] => {

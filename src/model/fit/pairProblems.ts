@@ -1,5 +1,6 @@
 import { pointSolid } from '../../engine/fit/outline';
 import { shapeDistance } from '../../engine/fit/shapeDistance';
+import { boxGap } from '../../engine/fit/solid';
 import { add, mirrorY } from '../../engine/geometry/vec3';
 import { bothStates } from '../airframe/aboard';
 import type { Aircraft } from '../document/types';
@@ -9,14 +10,25 @@ import { type FitThing, fitThings, statesOf } from './fitThings';
 import { meetingPairs } from './meetings';
 import { solidOverlap } from './overlaps';
 
-const meetings = meetingPairs<FitThing>();
-
 /** Every two things that stand in one place in some load state. */
 export const overlapProblems = (aircraft: Aircraft): FitProblem[] =>
-  meetings(fitThings(aircraft)).flatMap(([a, b]) => {
-    const [first, second] = inOrder(a, b);
-    return mayClash(first, second) ? (overlapProblem(aircraft, first, second) ?? []) : [];
-  });
+  meetingPairs(fitThings(aircraft)).flatMap(([a, b]) => ofPair(aircraft, a, b));
+
+/** The same of one of them among some others. */
+export const itemOverlaps = (
+  aircraft: Aircraft,
+  thing: FitThing,
+  others: readonly FitThing[],
+): FitProblem[] =>
+  others
+    .filter(({ solid }) => boxGap(solid, thing.solid) === 0)
+    .flatMap((other) => ofPair(aircraft, thing, other));
+
+function ofPair(aircraft: Aircraft, a: FitThing, b: FitThing): FitProblem[] {
+  const [first, second] = inOrder(a, b);
+  const problem = mayClash(first, second) ? overlapProblem(aircraft, first, second) : null;
+  return problem ? [problem] : [];
+}
 
 /** The one that a person would move comes first: parts, then tanks, then legs, then what is built in. */
 const rank = ({ what, item, leg }: FitThing): number =>

@@ -12,19 +12,19 @@ import { partyOf } from './pairProblems';
 import { type PlaceFit, placeFit } from './placeFit';
 
 /** What is wrong with where each part and tank stands: in its hull or flying surface, and in its bay. */
-export function placeProblems(aircraft: Aircraft): FitProblem[] {
-  const things = [
-    ...aircraft.parts.map((part) => itemThing('part', part)),
-    ...aircraft.tanks.map((tank) => itemThing('tank', tank)),
+export const placeProblems = (aircraft: Aircraft): FitProblem[] => [
+  ...aircraft.parts.flatMap((part) => itemPlaceProblems(aircraft, itemThing('part', part))),
+  ...aircraft.tanks.flatMap((tank) => itemPlaceProblems(aircraft, itemThing('tank', tank))),
+];
+
+/** The same of one of them. */
+export function itemPlaceProblems(aircraft: Aircraft, thing: FitThing): FitProblem[] {
+  const place = placeFit(aircraft.structure, thing.solid);
+  return [
+    ...(place ? holderProblem(aircraft, thing, place) : []),
+    ...surfaceClashes(aircraft, thing, place),
+    ...bayProblem(aircraft, thing),
   ];
-  return things.flatMap((thing) => {
-    const place = placeFit(aircraft.structure, thing.solid);
-    return [
-      ...(place ? holderProblem(aircraft, thing, place) : []),
-      ...surfaceClashes(aircraft, thing, place),
-      ...bayProblem(aircraft, thing),
-    ];
-  });
 }
 
 const inTheOpen = ({ item }: FitThing): boolean => item?.inTheOpen === true;

@@ -10,19 +10,35 @@ import { ruleSides } from './keepApart';
 import { solidDistance } from './overlaps';
 import { partyOf } from './pairProblems';
 
-/** Pairs nearer to each other than a rule of the file, or the usual ones, allow. */
-export function ruleProblems(aircraft: Aircraft): FitProblem[] {
-  const found = new Map<string, FitProblem>();
-  for (const { rule, between, and } of ruleSides(aircraft)) {
-    for (const a of between) {
-      for (const b of and) {
-        const problem = a === b ? null : tooNear(aircraft, thingOf(a), thingOf(b), rule);
-        if (problem && (found.get(problem.key)?.byMm ?? 0) < problem.byMm) found.set(problem.key, problem);
-      }
-    }
-  }
-  return [...found.values()];
-}
+/** Pairs nearer to each other than a rule of the file, or the usual ones, allow; of one pair each rule's worst. */
+export const ruleProblems = (aircraft: Aircraft): FitProblem[] =>
+  ruleSides(aircraft).flatMap(({ rule, between, and }) => {
+    const seen = new Set<string>();
+    return between.flatMap((a) =>
+      and.flatMap((b) => {
+        // Where both words mean both, a pair comes twice.
+        if (a === b || seen.has(`${b.id} ${a.id}`)) return [];
+        const problem = tooNear(aircraft, thingOf(a), thingOf(b), rule);
+        if (problem) seen.add(`${a.id} ${b.id}`);
+        return problem ?? [];
+      }),
+    );
+  });
+
+/** The same of one item, but for pairs with the items named. */
+export const itemRuleProblems = (
+  aircraft: Aircraft,
+  thing: FitThing,
+  without: ReadonlySet<string>,
+): FitProblem[] =>
+  ruleSides(aircraft).flatMap(({ rule, between, and }) => {
+    const others = new Set<Item>();
+    if (between.some(({ id }) => id === thing.id)) for (const other of and) others.add(other);
+    if (and.some(({ id }) => id === thing.id)) for (const other of between) others.add(other);
+    return [...others].flatMap((other) =>
+      without.has(other.id) ? [] : (tooNear(aircraft, thing, thingOf(other), rule) ?? []),
+    );
+  });
 
 const thingOf = (item: Item): FitThing => itemThing('role' in item ? 'part' : 'tank', item);
 
@@ -64,9 +80,9 @@ interface Run {
 }
 const runs = new WeakMap<Lead, Run>();
 
-/** Leads that do not reach, by the way they run. */
-export const leadProblems = (aircraft: Aircraft): FitProblem[] => {
-  const { leads = [] } = aircraft;
+/** Leads that do not reach, by the way they run: all, or only those that end at the items named. */
+export const leadProblems = (aircraft: Aircraft, atIds: ReadonlySet<string> | null): FitProblem[] => {
+  const leads = (aircraft.leads ?? []).filter(({ from, to }) => !atIds || atIds.has(from) || atIds.has(to));
   if (leads.length === 0) return [];
   const items = new Map([...aircraft.tanks, ...aircraft.parts].map((item) => [item.id, item]));
   return leads.flatMap((lead) => shortLead(aircraft, lead, items.get(lead.from), items.get(lead.to)) ?? []);
@@ -109,9 +125,9 @@ function runOf(aircraft: Aircraft, lead: Lead, ends: readonly [Item, Item]): Lea
   return state;
 }
 
-/** Cut-outs that leave less of a block than it asks for. */
-export const wallProblems = (aircraft: Aircraft): FitProblem[] =>
-  cutOuts(aircraft).flatMap((cut): FitProblem[] => {
+/** Cut-outs that leave less of a block than it asks for: of all items, or only of those named. */
+export const wallProblems = (aircraft: Aircraft, ids: ReadonlySet<string> | null): FitProblem[] =>
+  cutOuts(ids ? onlyItems(aircraft, ids) : aircraft).flatMap((cut): FitProblem[] => {
     if (!cut.wallTooThin || cut.wallLeftMm === null) return [];
     const { partId, partName, blockId, blockName, pieceId, minimumWallMm, wallLeftMm } = cut;
     const [own, other] = [partId, blockId].map((id) => statesOf(aircraft, { id, legsUp: null }));
@@ -135,3 +151,9 @@ export const wallProblems = (aircraft: Aircraft): FitProblem[] =>
       },
     ];
   });
+
+const onlyItems = (aircraft: Aircraft, ids: ReadonlySet<string>) => ({
+  structure: aircraft.structure,
+  parts: aircraft.parts.filter(({ id }) => ids.has(id)),
+  tanks: aircraft.tanks.filter(({ id }) => ids.has(id)),
+});

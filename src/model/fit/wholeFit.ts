@@ -2,11 +2,7 @@ import { eitherStates, holdsIn, holdsInFlight, withinStates } from '../airframe/
 import type { Positions } from '../airframe/loadSwitches';
 import type { Aircraft } from '../document/types';
 import type { FitProblem, FitSeverity } from './fitProblem';
-import { type FitThing, fitThings } from './fitThings';
-import { meetingPairs } from './meetings';
-import { overlapProblems } from './pairProblems';
-import { placeProblems } from './placeProblems';
-import { leadProblems, ruleProblems, tooNear, wallProblems } from './ruleProblems';
+import { type Judged, judgeAll, judgeChanges } from './judgedFit';
 
 export type { FitKind, FitParty, FitProblem, FitSeverity } from './fitProblem';
 
@@ -42,16 +38,15 @@ export function wholeFit(aircraft: Aircraft, { clearanceMm = 0 }: WholeFitOption
   return fit;
 }
 
+/** The last one judged for each clearance: what follows is mostly the same with something moved. */
+const latest = new Map<number, Judged>();
+
 function judged(aircraft: Aircraft, clearanceMm: number): WholeFit {
-  const found = [
-    ...overlapProblems(aircraft),
-    ...placeProblems(aircraft),
-    ...leadProblems(aircraft),
-    ...ruleProblems(aircraft),
-    ...wallProblems(aircraft),
-    ...(clearanceMm > 0 ? tightProblems(aircraft, clearanceMm) : []),
-  ];
-  const problems = joined(aircraft, found).sort(worstFirst);
+  const before = latest.get(clearanceMm);
+  const all = (before && judgeChanges(before, aircraft)) ?? judgeAll(aircraft, clearanceMm);
+  if (latest.size > mostKept) latest.clear();
+  latest.set(clearanceMm, all);
+  const problems = joined(aircraft, all.found).sort(worstFirst);
   const byId = new Map<string, FitProblem[]>();
   for (const problem of problems) {
     for (const id of new Set(problem.parties.map((party) => party.id))) {
@@ -62,6 +57,8 @@ function judged(aircraft: Aircraft, clearanceMm: number): WholeFit {
   }
   return { problems, byId };
 }
+
+const mostKept = 4;
 
 const severe: Readonly<Record<FitSeverity, number>> = { bad: 1, caution: 0 };
 
@@ -90,18 +87,6 @@ function join(aircraft: Aircraft, alike: readonly FitProblem[], problem: FitProb
     );
   }
   return [...alike, problem];
-}
-
-const nearings = meetingPairs<FitThing>();
-
-/** Parts and tanks that do not overlap but are nearer to each other than asked. */
-function tightProblems(aircraft: Aircraft, clearanceMm: number): FitProblem[] {
-  const rule = { atLeastMm: clearanceMm, why: 'the clearance asked for' };
-  const things = fitThings(aircraft).filter(({ item }) => item !== null);
-  return nearings(things, clearanceMm).flatMap(([a, b]) => {
-    const problem = tooNear(aircraft, a, b, rule);
-    return problem && problem.byMm < clearanceMm ? [problem] : [];
-  });
 }
 
 /** The problems that hold with the switches so. */

@@ -1,6 +1,5 @@
-import { COMMON_MARGINS } from '../../engine/wing/margin';
 import type { Aircraft } from '../document/types';
-import { likelyMarginKind } from '../stability/stability';
+import { usualMargins } from '../stability/marginKind';
 
 /** A static margin below this is bad whatever was asked for, % MAC. Common practice, no source. */
 export const TINY_MARGIN_PCT = 2;
@@ -24,7 +23,7 @@ export function marginWish(aircraft: Aircraft): MarginWish {
   const range = aircraft.stability?.marginRange;
   return range
     ? { leastPct: range.minPct, mostPct: range.maxPct, wanted: true }
-    : { leastPct: COMMON_MARGINS[likelyMarginKind(aircraft)].minPct, mostPct: null, wanted: false };
+    : { leastPct: usualMargins(aircraft).minPct, mostPct: null, wanted: false };
 }
 
 /** How far off centre the CG may be, mm; null where the file says 0: it does not matter then. */

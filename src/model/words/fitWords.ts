@@ -1,52 +1,91 @@
-import type { FitKind, FitProblem } from '../fit/fitProblem';
+import type { InStates } from '../airframe/aboard';
+import { UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
+import type { FitParty, FitProblem } from '../fit/wholeFit';
+import type { Say } from './say';
 
-/** One and several of each kind, as they are counted. */
-const COUNTED: readonly {
-  readonly kinds: readonly FitKind[];
-  readonly one: string;
-  readonly many: string;
-}[] = [
-  { kinds: ['overlap', 'within'], one: 'clash', many: 'clashes' },
-  { kinds: ['through'], one: 'through the skin', many: 'through the skin' },
-  { kinds: ['outside'], one: 'outside the hull', many: 'outside the hull' },
-  { kinds: ['outOfBay'], one: 'out of its bay', many: 'out of their bays' },
-  { kinds: ['shortLead'], one: 'lead too short', many: 'leads too short' },
-  { kinds: ['tooNear'], one: 'pair too close', many: 'pairs too close' },
-  { kinds: ['thinWall'], one: 'wall too thin', many: 'walls too thin' },
-];
-
-/** "2 clashes, 1 outside the hull". */
-export function fitCount(problems: readonly FitProblem[]): string {
-  return COUNTED.flatMap(({ kinds, one, many }) => {
-    const count = problems.filter(({ kind }) => kinds.includes(kind)).length;
-    return count > 0 ? [`${count} ${count === 1 ? one : many}`] : [];
-  }).join(', ');
+/** Distances of fit, with one decimal in metric. */
+export interface FitSay extends Say {
+  lengthFine(mm: number): string;
 }
 
-/** The worst of them in a sentence: "“Receiver” is 16 mm into “Flight pack”." */
-export function fitCause(
-  { kind, parties: [first, second], byMm }: FitProblem,
-  length: (mm: number) => string,
-): string {
-  const other = second ? `“${second.name}”` : 'what is around it';
-  const name = `“${first.name}”`;
-  const by = length(byMm);
+/** "wheels up", "camera on and canopy off": the load states in which something holds; empty for all. */
+export function inStatesWords(states: InStates): string {
+  const words = states.map(({ switchId, switchName, positions }) => {
+    const names = positions.map(({ name }) => name).join(' or ');
+    return switchId === UNDERCARRIAGE_ID ? `wheels ${names}` : `${lower(switchName)} ${names}`;
+  });
+  return listed(words);
+}
+
+/** The party that a problem is in the way of, seen from a thing. */
+const otherOf = ({ parties }: FitProblem, id: string): FitParty | undefined =>
+  parties.find((party) => party.id !== id && party.what !== 'lead') ?? parties[1];
+
+/**
+ * A problem as the thing with that id has it, in one sentence: "Runs into Nose leg, 5.7 mm deep, wheels up."
+ * The subject is left out; it is the card's or the row's.
+ */
+export function problemSentence(problem: FitProblem, id: string, say: FitSay): string {
+  const { kind, rule } = problem;
+  const state = inStatesWords(problem.states);
+  const when = state ? `, ${state}` : '';
+  const other = otherOf(problem, id)?.name ?? '';
+  const by = say.lengthFine(problem.byMm);
   switch (kind) {
     case 'overlap':
-      return `${name} is ${by} into ${other}.`;
+      return `Runs into ${other}, ${by} deep${when}.`;
     case 'within':
-      return `${name} lies inside ${other}.`;
+      return `In one place with ${other}, one inside the other${when}.`;
     case 'through':
-      return `${name} reaches ${by} out of ${other}.`;
+      return `Reaches ${by} out of ${other}${when}.`;
     case 'outside':
-      return `${name} stands in no hull and no wing.`;
+      return `Stands outside, up to ${by} off ${other}${when}.`;
     case 'outOfBay':
-      return `${name} reaches ${by} out of ${other}.`;
+      return `Reaches ${by} out of ${other}${when}.`;
     case 'shortLead':
-      return `${name} is ${by} too short.`;
-    case 'tooNear':
-      return `${name} is ${by} too close to ${other}.`;
+      return `${problem.parties[0].name} is ${by} short${when}.`;
+    case 'tooNear': {
+      const apart = say.lengthFine(Math.max(0, (rule?.atLeastMm ?? 0) - problem.byMm));
+      return `${apart} from ${other}, at least ${say.length(rule?.atLeastMm ?? 0)} wanted${when}: ${rule?.why ?? ''}.`;
+    }
     case 'thinWall':
-      return `${name} leaves the wall of ${other} ${by} too thin.`;
+      return `Its cut-out leaves the wall of ${other} ${by} too thin${when}.`;
   }
 }
+
+/** The same in a few words, for a row of the manifest: "hit by Nose leg, wheels up". */
+export function problemShort(problem: FitProblem, id: string): string {
+  const other = otherOf(problem, id)?.name ?? '';
+  const state = inStatesWords(problem.states);
+  return `${shortOf(problem, id, other)}${state ? `, ${state}` : ''}`;
+}
+
+function shortOf({ kind, parties }: FitProblem, id: string, other: string): string {
+  switch (kind) {
+    case 'overlap':
+      // What swings is said to hit what stands still.
+      return parties[1]?.id === id || parties[1]?.pieceId.includes('.wheel')
+        ? `hit by ${other}`
+        : `in ${other}`;
+    case 'within':
+      return parties[0].id === id ? `inside ${other}` : `has ${other} inside it`;
+    case 'through':
+      return `out of ${other}`;
+    case 'outside':
+      return `outside ${other}`;
+    case 'outOfBay':
+      return `out of ${other}`;
+    case 'shortLead':
+      return parties[0].id === id ? 'too short' : `${lower(parties[0].name)} too short`;
+    case 'tooNear':
+      return `too near ${other}`;
+    case 'thinWall':
+      return `thin wall in ${other}`;
+  }
+}
+
+const lower = (name: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+
+const listed = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;

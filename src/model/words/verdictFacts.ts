@@ -1,7 +1,7 @@
 import type { Aircraft } from '../document/types';
 import type { CgPoint, Judgement, Severity } from '../judgement/types';
 import { sureWords } from './certaintyWords';
-import { fitCount } from './fitWords';
+import { fitCount } from './fitSummary';
 import { marginFigure } from './headline';
 import { momentWords } from './momentWords';
 import { fineStation, lengthDown, lengthUp, type Say } from './say';

@@ -10,14 +10,16 @@ import { RoomsPlace } from '../fit/RoomsPlace';
 import { later } from '../later';
 import { Practice } from '../Practice';
 import { EstimatePlace } from '../stability/EstimatePlace';
-import { MarginFields } from '../stability/MarginFields';
-import { BandFields } from './BandFields';
+import { BandPlace } from './BandPlace';
 import { BareAirframeFields } from './BareAirframeFields';
 import { FuelFields } from './FuelFields';
 import { HowSure } from './HowSure';
 import { Inertia } from './Inertia';
 
-const SensitivityDialog = later(async () => (await import('../sums/SensitivityDialog')).SensitivityDialog);
+const SensitivityDialog = later(
+  () => import('../sums/SensitivityDialog'),
+  (module) => module.SensitivityDialog,
+);
 
 const kinds: readonly { readonly value: AircraftKind; readonly label: string }[] = [
   { value: 'petrol', label: 'Petrol' },
@@ -80,8 +82,7 @@ export function AircraftCard() {
       </section>
       <section>
         <h3>Where must the CG be?</h3>
-        <BandFields />
-        <MarginFields />
+        <BandPlace />
         <Measure
           label="Lateral, up to"
           quantity="length"

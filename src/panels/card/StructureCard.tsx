@@ -8,6 +8,7 @@ import { Measure } from '../fields/Measure';
 import { Live } from '../Live';
 import { useReadings } from '../readings';
 import { CutFields } from './CutFields';
+import { JoinsBodyField } from './JoinsBodyField';
 import { MassSourceFields } from './MassSourceFields';
 import { PlaceFields } from './PlaceFields';
 import { PlusMinusFields } from './PlusMinusFields';
@@ -154,6 +155,7 @@ function KindFields({ id, kind, name }: { readonly id: string; readonly kind: Ki
           <Figure lens={lens} of="rootThicknessPct" label="Thickness" quantity="ratio" />
           <Figure lens={lens} of="incidenceDeg" label="Incidence" quantity="angle" />
           <Figure lens={lens} of="cantDeg" label="Cant" quantity="angle" />
+          <JoinsBodyField id={id} lens={lens} />
           <PanelRows lens={lens} />
         </>
       );

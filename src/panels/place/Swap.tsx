@@ -6,6 +6,7 @@ import { judgeFully } from '../../model/judgement/judgeFully';
 import { swapPart } from '../../model/place/usefulMass';
 import { verdict } from '../../model/words/verdict';
 import { useBench, useCommitted } from '../../store/react';
+import { EditButton } from '../fields/EditButton';
 import { useReadings } from '../readings';
 
 /** One thing for another from the shelf where it stands, with both verdicts side by side. */
@@ -61,13 +62,9 @@ export function Swap() {
           </div>
           <p>{bestWords(swap.bestMm)}</p>
           <div className="arrange-buttons">
-            <button
-              type="button"
-              className="button"
-              onClick={() => bench.document.commit(`Swap ${part.name}`, swap.aircraft)}
-            >
+            <EditButton step={`Swap ${part.name}`} edit={() => swap.aircraft}>
               Put it in
-            </button>
+            </EditButton>
           </div>
         </>
       ) : (

@@ -8,7 +8,7 @@ import {
   type WholeFit,
   wholeFit,
 } from '../../../src/model/fit/wholeFit';
-import { benchOf, blockAt, box, partAt, squareHull } from './fitAircraft';
+import { benchOf, blockAt, box, partAt, squareHull, slabWing as wing } from './fitAircraft';
 
 /** Swings straight aft about its top at station 300: the wheel goes from waterline −120 to station 420. */
 const leg: Leg = {
@@ -24,22 +24,6 @@ const leg: Leg = {
   wheelWidthMm: 16,
   wheelMassG: 30,
   retract: { axis: [0, -1, 0], angleDeg: 90 },
-};
-
-/** A slab of a wing, 100 thick at the most, its root on the hull's right side. */
-const wing: Surface = {
-  id: 'wing',
-  kind: 'surface',
-  name: 'Wing',
-  role: 'wing',
-  sides: 'both',
-  rootMm: [100, 60, 0],
-  cantDeg: 0,
-  incidenceDeg: 0,
-  rootChordMm: 400,
-  rootThicknessPct: 12,
-  panels: [{ spanMm: 500, tipChordMm: 400, sweepMm: 0, dihedralDeg: 0, twistDeg: 0, tipThicknessPct: 12 }],
-  mass: { by: 'weighed', massG: 500 },
 };
 
 const kinds = ({ problems }: WholeFit) =>

@@ -3,6 +3,8 @@ import type { StabilityEstimate } from '../../../src/model/stability/stability';
 /** An estimate with the neutral point where a test wants it, on a MAC of 200 mm from station 500. */
 export const estimateAt = (neutralPointMm: number): StabilityEstimate => ({
   neutralPointMm,
+  neutralPointSigmaMm: 4,
+  doubts: [],
   macMm: 200,
   lemacMm: 500,
   macButtlineMm: 300,
@@ -16,5 +18,5 @@ export const estimateAt = (neutralPointMm: number): StabilityEstimate => ({
   textbookMm: null,
   textbookDiffers: false,
   strips: [],
-  leavesOut: [],
+  notes: [],
 });

@@ -68,6 +68,14 @@ const stability = record(
       v.optional(v.boolean('Expected true or false')),
       "whether the fuselage's part in the neutral point is counted; it is when this is left out",
     ),
+    kind: about(
+      v.optional(choice(['trainer', 'sport', 'aerobatic', 'glider', 'flyingWing', 'canard', 'jet', 'scale'])),
+      'the kind of aircraft whose usual margin is offered; left out, layout and engine decide',
+    ),
+    mac: about(
+      v.optional(choice(['gross', 'exposed'])),
+      '% MAC is read on the wing through the body with all its pieces, or on the surface as drawn; left out, a targetBand in % MAC is read as drawn and all else gross',
+    ),
   },
   'what the estimate of the neutral point is asked for',
 );

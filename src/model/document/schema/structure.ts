@@ -119,6 +119,10 @@ export const surface = record(
       flag,
       'for fit: inside a hull the surface is cut away, and things may reach from one into the other',
     ),
+    joinsBody: about(
+      v.optional(choice(['yes', 'no'])),
+      'whether its lift carries through the body from half to half; left out, the geometry decides',
+    ),
     mass: massSource,
     plusMinusG,
     plusMinusMm,
