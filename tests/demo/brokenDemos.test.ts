@@ -20,7 +20,7 @@ let estimates: ReadonlyMap<DemoName, StabilityEstimate>;
 beforeAll(() => {
   estimates = new Map(
     NAMES.map((name) => {
-      const answer = estimateStability(stabilityInput(demo(name)), 'coarse');
+      const answer = estimateStability(stabilityInput(demo(name)), 'fine');
       if (!answer || 'fault' in answer) throw new Error(`no estimate for ${name}`);
       return [name, answer];
     }),
@@ -43,7 +43,7 @@ const soundBalances = (aircraft: Aircraft): readonly Balance[] =>
 
 /**
  * Farthest fore, aft and sideways with a fault added to the sound demo's sums: (M·x + Σ m·x)/(M + Σ m). A part on a
- * switch is in the sums of some states only, which the row then cannot say: those are left to the words alone.
+ * switch would be in the sums of some states only; such rows have no sum and are left to the words.
  */
 function byHand({ demo: name, adds }: Broken) {
   const sound = demo(name);
@@ -88,17 +88,17 @@ describe.each(brokenDemos.map((row) => [`${row.demo}, ${row.fault}`, row] as con
     }
   });
 
-  test.runIf(row.adds && row.fault !== 'a video sender of 700 g that can be off')('by the sum of mass × arm', () => {
+  test.runIf(row.adds)('by the sum of mass × arm', () => {
     const { before, said } = answerTo(row);
     const { foreMm, aftMm, y } = byHand(row);
-    // Cut-outs, leads, and travels sampled at other fuel states: a tenth or two of a millimetre.
-    expect(Math.abs(before.foremost!.cgMm[0] - foreMm)).toBeLessThan(0.4);
-    expect(Math.abs(before.aftmost!.cgMm[0] - aftMm)).toBeLessThan(0.4);
-    expect(Math.abs(before.mostLateral!.cgMm[1] - y)).toBeLessThan(0.4);
+    // Leads that go with a part, cut-outs, and travels sampled at other fuel states: tenths of a millimetre.
+    expect(Math.abs(before.foremost!.cgMm[0] - foreMm)).toBeLessThan(0.7);
+    expect(Math.abs(before.aftmost!.cgMm[0] - aftMm)).toBeLessThan(0.7);
+    expect(Math.abs(before.mostLateral!.cgMm[1] - y)).toBeLessThan(0.7);
     const number = Number(/heavy by ([\d.]+)/.exec(plain(said.headline))?.[1] ?? Number.NaN);
     if (Number.isNaN(number) || !before.band) return;
     const outMm = said.tone === 'danger' ? aftMm - before.band.aftMm : before.band.forwardMm - foreMm;
-    expect(number).toBeGreaterThanOrEqual(outMm - 0.4);
-    expect(number).toBeLessThanOrEqual(outMm + 1.4);
+    expect(number).toBeGreaterThanOrEqual(outMm - 0.7);
+    expect(number).toBeLessThanOrEqual(outMm + 1.7);
   });
 });
