@@ -324,7 +324,7 @@ export const brokenDemos: readonly Broken[] = [
   {
     demo: 'fieldfare',
     fault: 'the receiver beside the turbine’s controller',
-    plant: both(band(1090, 1123), part('receiver', () => ({ positionMm: [590, 16, -32] }))),
+    plant: both(band(1090, 1123), part('receiver', () => ({ positionMm: [540, 30, -32] }))),
     tone: 'caution',
     headline: /pair too close$/,
     cause: /too close to/,

@@ -3,8 +3,6 @@ import type { StabilityEstimate } from '../../../src/model/stability/stability';
 /** An estimate with the neutral point where a test wants it, on a MAC of 200 mm from station 500. */
 export const estimateAt = (neutralPointMm: number): StabilityEstimate => ({
   neutralPointMm,
-  neutralPointSigmaMm: 4,
-  doubts: [],
   macMm: 200,
   lemacMm: 500,
   macButtlineMm: 300,
@@ -18,5 +16,7 @@ export const estimateAt = (neutralPointMm: number): StabilityEstimate => ({
   textbookMm: null,
   textbookDiffers: false,
   strips: [],
+  neutralPointSigmaMm: 0,
+  doubts: [],
   notes: [],
 });
