@@ -11,6 +11,7 @@ import type { LoadEnvelope } from '../model/loads/loadStates';
 import type { BalanceStore } from './balanceStore';
 import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
+import type { FitStore } from './fitStore';
 import type { RestStore } from './restStore';
 import type { ViewStore } from './viewStore';
 
@@ -49,6 +50,7 @@ interface Stores {
   readonly view: ViewStore;
   readonly balance: BalanceStore;
   readonly rest: RestStore;
+  readonly fit: FitStore;
 }
 
 /** The search through the load states as the judgement takes it. */
@@ -60,9 +62,9 @@ function searched(envelope: LoadEnvelope | null, search: LoadSearch): Known['loa
 /** How long nothing must change before advice is sought, ms. */
 const REST_MS = 60;
 
-export function createVerdictStore({ document, view, balance, rest }: Stores): VerdictStore {
+export function createVerdictStore({ document, view, balance, rest, fit }: Stores): VerdictStore {
   const api = createCalmStore<VerdictState>(() => ({ advice: null, failed: null }));
-  let solve: AdviceSolve | null = null;
+  const solve: AdviceSolve | null = null;
   let solving = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
   /** What the advice was worked out from; null while there is none. */
@@ -119,8 +121,15 @@ export function createVerdictStore({ document, view, balance, rest }: Stores): V
   const judgement = () => {
     const now = balance.get();
     const { advice } = api.getState();
+<<<<<<< HEAD
     const { envelope, loadSearch, certainty } = rest.get();
     const wanted = [now, advice, envelope, loadSearch, certainty];
+=======
+    const { envelope, certainty } = rest.get();
+    // The judge of fit is fetched after the first paint; until then the worker's word is taken.
+    const problems = fit.whole()?.problems ?? advice?.before.fit ?? null;
+    const wanted = [now, problems, envelope, certainty];
+>>>>>>> advice
     if (!kept || !isSame(kept.causes, wanted)) {
       const { down, positions } = view.getState();
       const { estimate, estimateFresh } = now;
@@ -131,8 +140,13 @@ export function createVerdictStore({ document, view, balance, rest }: Stores): V
           positions,
           estimate,
           estimateFresh,
+<<<<<<< HEAD
           loads: searched(envelope, loadSearch),
           fit: advice?.before.fit ?? null,
+=======
+          loads: envelope ? { status: 'found', envelope } : { status: 'unfinished' },
+          fit: problems,
+>>>>>>> advice
           certainty,
           balance: now,
         }),
@@ -155,7 +169,7 @@ export function createVerdictStore({ document, view, balance, rest }: Stores): V
       return error && LINE_95 * error.massSigmaG;
     },
     subscribe: (listener) => {
-      const offs = [balance.subscribe(listener), rest.subscribe(listener), api.subscribe(listener)];
+      const offs = [balance.subscribe(listener), rest.subscribe(listener), fit.subscribe(listener), api.subscribe(listener)];
       return () => {
         for (const off of offs) off();
       };

@@ -10,6 +10,8 @@ import { fitsThere, judgedAfter, type Trial, type Workshop } from './trial';
 
 /** Farther than this is a new layout and not a way clear, mm. */
 const FARTHEST_MM = 80;
+/** But what is farther out may come back by so much more than that, mm. */
+const FARTHER_MM = 40;
 
 const NOTHING = { targets: new Set<never>(), mayLeave: new Set<never>() } as const;
 
@@ -25,7 +27,7 @@ export function clearing(shop: Workshop): Remedy | null {
     let best: { readonly byMm: number; readonly remedy: Remedy } | null = null;
     for (const mover of movers) {
       for (const axis of [0, 1, 2] as const) {
-        const farthest: number = best?.byMm ?? FARTHEST_MM;
+        const farthest: number = best?.byMm ?? Math.max(FARTHEST_MM, problem.byMm + FARTHER_MM);
         const step = lengthStepsMm(shop.spoken)[0];
         const found = scan(shop, { fromMm: -farthest, toMm: farthest }, step, (shiftMm) =>
           tryClearing(shop, problem, mover, axis, shiftMm),
