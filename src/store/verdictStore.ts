@@ -64,7 +64,7 @@ const REST_MS = 60;
 
 export function createVerdictStore({ document, view, balance, rest, fit }: Stores): VerdictStore {
   const api = createCalmStore<VerdictState>(() => ({ advice: null, failed: null }));
-  const solve: AdviceSolve | null = null;
+  let solve: AdviceSolve | null = null;
   let solving = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
   /** What the advice was worked out from; null while there is none. */
@@ -121,15 +121,10 @@ export function createVerdictStore({ document, view, balance, rest, fit }: Store
   const judgement = () => {
     const now = balance.get();
     const { advice } = api.getState();
-<<<<<<< HEAD
     const { envelope, loadSearch, certainty } = rest.get();
-    const wanted = [now, advice, envelope, loadSearch, certainty];
-=======
-    const { envelope, certainty } = rest.get();
     // The judge of fit is fetched after the first paint; until then the worker's word is taken.
     const problems = fit.whole()?.problems ?? advice?.before.fit ?? null;
-    const wanted = [now, problems, envelope, certainty];
->>>>>>> advice
+    const wanted = [now, problems, envelope, loadSearch, certainty];
     if (!kept || !isSame(kept.causes, wanted)) {
       const { down, positions } = view.getState();
       const { estimate, estimateFresh } = now;
@@ -140,13 +135,8 @@ export function createVerdictStore({ document, view, balance, rest, fit }: Store
           positions,
           estimate,
           estimateFresh,
-<<<<<<< HEAD
           loads: searched(envelope, loadSearch),
-          fit: advice?.before.fit ?? null,
-=======
-          loads: envelope ? { status: 'found', envelope } : { status: 'unfinished' },
           fit: problems,
->>>>>>> advice
           certainty,
           balance: now,
         }),
@@ -169,7 +159,12 @@ export function createVerdictStore({ document, view, balance, rest, fit }: Store
       return error && LINE_95 * error.massSigmaG;
     },
     subscribe: (listener) => {
-      const offs = [balance.subscribe(listener), rest.subscribe(listener), fit.subscribe(listener), api.subscribe(listener)];
+      const offs = [
+        balance.subscribe(listener),
+        rest.subscribe(listener),
+        fit.subscribe(listener),
+        api.subscribe(listener),
+      ];
       return () => {
         for (const off of offs) off();
       };
