@@ -1,6 +1,7 @@
 import type { Vec3 } from '../engine/geometry/types';
 import { stationToPctMac } from '../engine/wing/planform';
 import type { Balance } from '../model/balance/balance';
+import { shownText } from '../model/document/names';
 import type { Aircraft } from '../model/document/types';
 import { wingPlanform } from '../model/stability/band';
 import { formatInertia, formatLength, formatMass, formatMoment, formatNumber, ownUnit } from '../model/units';
@@ -34,9 +35,9 @@ function heading(
   { usableMl }: Balance,
   { from, fuelFraction }: TableOptions,
 ): readonly string[] {
-  const origin = from ? `Places from ${from.name}` : `Places from the datum: ${datum}`;
+  const origin = from ? `Places from ${shownText(from.name)}` : `Places from the datum: ${shownText(datum)}`;
   const fuel = usableMl > 0 ? `, ${formatNumber(fuelFraction * 100, 0)} % of what the tanks can give` : '';
-  return [name.toUpperCase(), ...wrapped(`${origin}${fuel}.`)];
+  return [shownText(name.toUpperCase()), ...wrapped(`${origin}${fuel}.`)];
 }
 
 function sentences(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {
@@ -77,7 +78,7 @@ function sum(aircraft: Aircraft, balance: Balance, { system, from }: TableOption
   const length = (mm: number) => formatLength(mm, system, { fine: true, unit: false });
   const figuresOf = (name: string, massG: number, cgMm: Vec3 | null) =>
     row([
-      name,
+      shownText(name),
       formatMass(massG, system, { fine: true, unit: false }),
       ...(cgMm
         ? [

@@ -10,7 +10,7 @@
  */
 
 // CG travel, band, ballast, load states, uncertainty
-export { ballastRange, ballastToLimit, tipMassForLateral } from './balance/ballast';
+export { ballastRange, ballastToLimit, tipBallast, tipMassForLateral } from './balance/ballast';
 export { allowedStations, type Band, type BandFit, bandFit, bestStation, type Movable } from './balance/band';
 export { bodyMeasurements, probabilityInBand, ranking } from './balance/bandProbability';
 export { equivalentBox, inertiaForPeople } from './balance/inertiaForPeople';

@@ -1,4 +1,5 @@
-import { parseAircraft, type ReadResult } from '../model/reading/read';
+import { sizeFault } from '../model/reading/fileText';
+import { type ReadResult, readFileBytes } from '../model/reading/read';
 import type { FileHandle, FilePickers } from './filePickers';
 import { FILE_TYPES } from './filePickers';
 
@@ -27,8 +28,13 @@ export async function openFile(pickers: FilePickers): Promise<OpenedFile | null>
 /** Reads a file that was dropped on the bench. */
 export const openDropped = (file: File): Promise<OpenedFile> => opened(file, null);
 
+/** A file that is too large is told so without being read. */
 async function opened(file: File, handle: FileHandle | null): Promise<OpenedFile> {
-  return { name: file.name, handle, read: parseAircraft(await file.text()) };
+  const large = sizeFault(file.size);
+  const read: ReadResult = large
+    ? { ok: false, faults: [large] }
+    : readFileBytes(new Uint8Array(await file.arrayBuffer()));
+  return { name: file.name, handle, read };
 }
 
 /** Whether a picker was closed without a choice. */

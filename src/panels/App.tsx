@@ -11,12 +11,13 @@ import { later } from './later';
 import { LoadSwitches } from './loading/LoadSwitches';
 import { Manifest } from './manifest/Manifest';
 import { AppMenu } from './menu/AppMenu';
-import { Notice } from './Notice';
+import { Notices } from './Notices';
 import type { Sheet } from './sheet';
+import { Boundary } from './trouble/Boundary';
+import { VerdictPlace } from './trouble/VerdictPlace';
 import { useNudge } from './useNudge';
 import { useShortcuts } from './useShortcuts';
 import { useTheme } from './useTheme';
-import { Verdict } from './Verdict';
 import { ViewSwitch } from './ViewSwitch';
 
 const Cautions = later(async () => (await import('./Cautions')).Cautions);
@@ -30,6 +31,17 @@ interface AppProps {
 
 /** The bench as a person sees it: every place, and the stage handed in from outside. */
 export function App({ stage, files }: AppProps) {
+  return (
+    <FilesContext value={files}>
+      <Boundary place="The bench">
+        <Places stage={stage} files={files} />
+      </Boundary>
+      <Notices />
+    </FilesContext>
+  );
+}
+
+function Places({ stage, files }: AppProps) {
   const [sheet, setSheet] = useState<Sheet>(null);
   const [tab, setTab] = useState<'manifest' | 'card'>('manifest');
   const bench = useBench();
@@ -41,8 +53,10 @@ export function App({ stage, files }: AppProps) {
     <div className="app" data-tab={tab}>
       <header className="app-header">
         <h1 className="unseen">Counterpoise</h1>
-        <AppMenu files={files} onSheet={setSheet} />
-        <Verdict />
+        <Boundary place="The menu">
+          <AppMenu files={files} onSheet={setSheet} />
+        </Boundary>
+        <VerdictPlace />
       </header>
       <main className="bench">
         <section className="stage" data-testid="stage" aria-label="Stage">
@@ -55,14 +69,20 @@ export function App({ stage, files }: AppProps) {
             aria-label="Stage. Arrow keys move the selected thing, square brackets select the next one."
             {...nudge}
           >
-            {stage}
+            <Boundary place="The stage">{stage}</Boundary>
           </div>
           <ViewSwitch />
-          <LoadSwitches />
+          <Boundary place="The row of switches">
+            <LoadSwitches />
+          </Boundary>
         </section>
         <section className="beam-place" aria-label="Beam and burn">
-          <Beam />
-          <Burn />
+          <Boundary place="The beam">
+            <Beam />
+          </Boundary>
+          <Boundary place="The burn">
+            <Burn />
+          </Boundary>
         </section>
         {/* Only on narrow screens: manifest and card take turns. */}
         <nav className="sheet-tabs" aria-label="Below the bench">
@@ -74,12 +94,14 @@ export function App({ stage, files }: AppProps) {
           </button>
         </nav>
         <section className="manifest-place" data-testid="manifest" aria-label="Manifest">
-          <Manifest onOpenCard={() => setTab('card')} />
+          <Boundary place="The manifest">
+            <Manifest onOpenCard={() => setTab('card')} />
+          </Boundary>
         </section>
         <section className="card-place" data-testid="card" aria-label="Card">
-          <FilesContext value={files}>
+          <Boundary place="The card">
             <Card onClose={() => bench.view.setState({ selectedId: null })} />
-          </FilesContext>
+          </Boundary>
         </section>
         {arranging && (
           <section className="arrange-place" data-testid="arrange" aria-label="Arrange">
@@ -89,7 +111,6 @@ export function App({ stage, files }: AppProps) {
       </main>
       <footer className="app-footer">
         <p>
-          <Notice />
           Estimates are estimates: weigh your own parts, and have an experienced hand check the balance before
           the first flight.
         </p>

@@ -7,7 +7,7 @@ export function useBenchValue<T extends string | number | boolean | null>(select
   const bench = useBench();
   const subscribe = useCallback(
     (listener: () => void) => {
-      const off = [bench.balance, bench.view, bench.rest, bench.place].map((store) =>
+      const off = [bench.balance, bench.view, bench.rest, bench.place, bench.fit].map((store) =>
         store.subscribe(listener),
       );
       return () =>

@@ -21,7 +21,11 @@ export function Heartbeat() {
   useEffect(() => drag.api.subscribe(() => invalidate()), [drag, invalidate]);
   useEffect(() => invalidate(), [palette, invalidate]);
   useEffect(() => {
-    gl.domElement.drawn = gl.info;
-  }, [gl]);
+    const canvas = gl.domElement;
+    canvas.drawn = gl.info;
+    const drawAgain = () => invalidate();
+    canvas.addEventListener('webglcontextrestored', drawAgain);
+    return () => canvas.removeEventListener('webglcontextrestored', drawAgain);
+  }, [gl, invalidate]);
   return null;
 }

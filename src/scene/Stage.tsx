@@ -1,4 +1,4 @@
-import { useCallback, useRef } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import { useLive } from '../store/react';
 import { useStageBox } from './frame/useStageBox';
 import { useViewFade } from './frame/useViewFade';
@@ -7,10 +7,11 @@ import { type LabelElements, Labels } from './marks/Labels';
 import { type StabilityElements, StabilityOverlay } from './marks/StabilityOverlay';
 import { StageCanvas } from './StageCanvas';
 import { StageScene } from './StageScene';
+import type { StageFailure, StageTroubleView } from './stageFailure';
 import './stage.css';
 
 /** The stage: the aircraft on its mat, seen freely or in three registered elevations. Fills the box it is given. */
-export function Stage() {
+export function Stage({ trouble: Trouble }: { readonly trouble: StageTroubleView }) {
   const box = useRef<HTMLDivElement>(null);
   const picture = useRef<HTMLDivElement>(null);
   const readout = useRef<HTMLDivElement>(null);
@@ -25,13 +26,20 @@ export function Stage() {
   const onDrag = useCallback((reading: string | null) => {
     if (readout.current) readout.current.textContent = reading ?? '';
   }, []);
+  const [failure, setFailure] = useState<StageFailure | null>(null);
+  /** Counts the canvases: one that failed is not used again. */
+  const [canvasNumber, setCanvasNumber] = useState(0);
+  const drawAnew = () => {
+    setFailure(null);
+    setCanvasNumber(canvasNumber + 1);
+  };
   useViewFade(box);
   useLive((bench) => picture.current?.setAttribute('aria-label', stageSummary(bench)));
 
   return (
     <div ref={box} className="stage-box">
       <div ref={picture} className="stage-canvas" role="img">
-        <StageCanvas>
+        <StageCanvas key={canvasNumber} onFailure={setFailure}>
           <StageScene
             box={box}
             labels={labels}
@@ -47,6 +55,11 @@ export function Stage() {
       <Labels elements={labels} />
       <div ref={fitLabels} className="stage-labels" aria-hidden="true" data-testid="stage-fit" />
       <div ref={readout} className="stage-readout" aria-hidden="true" />
+      {failure && (
+        <div className="stage-trouble">
+          <Trouble failure={failure} onRetry={drawAnew} />
+        </div>
+      )}
     </div>
   );
 }

@@ -9,7 +9,7 @@ import { createPlaceStore, type PlaceStore } from './placeStore';
 import { createReshape, type Reshape } from './reshape';
 import { createRestStore, type RestStore } from './restStore';
 import { createStabilityStore, type StabilityStore } from './stabilityStore';
-import { createViewStore, type ViewState, type ViewStore } from './viewStore';
+import { createViewStore, lookAfresh, type ViewState, type ViewStore } from './viewStore';
 
 /** Everything that one bench holds. Framework-free; made once, in main.tsx or in a test. */
 export interface Bench {
@@ -30,6 +30,9 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
   const document = createDocumentStore(aircraft);
   const stability = createStabilityStore(document);
   const viewStore = createViewStore(view);
+  document.api.subscribe((now, before) => {
+    if (now.aircraftNumber !== before.aircraftNumber) lookAfresh(viewStore);
+  });
   const balance = createBalanceStore(document, viewStore, stability);
   const drag = createDrag(document);
   return {
@@ -41,7 +44,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     axis: createAxisStore(),
     drag,
     reshape: createReshape(document),
-    fit: createFitStore(),
+    fit: createFitStore(document, viewStore),
     place: createPlaceStore(document, viewStore, drag),
     notice: createNoticeStore(),
   };

@@ -5,8 +5,9 @@ import type { LoftSection, LoftShape } from '../mass/shapes';
 import { sectionBetween } from '../mass/solids/loft';
 import { sectionRing } from '../mass/tessellate';
 import { straightStretches } from './convexPieces';
+import { furthestAlong, pointSolid, waysRound } from './outline';
 import { nearestPoints, type ShapeDistance } from './shapeDistance';
-import { type Solid, solidOf } from './solid';
+import type { Solid } from './solid';
 import { type Triangle, type TriangleTree, triangleTree } from './triangleTree';
 
 /** A hollow hull where it stands. Its wall lies inside the loft's surface. */
@@ -110,24 +111,15 @@ export function hullClearance(solid: Solid, hull: Hull): ShapeDistance {
   };
 }
 
-const ways: readonly Vec3[] = [-1, 0, 1].flatMap((x) =>
-  [-1, 0, 1].flatMap((y) => [-1, 0, 1].flatMap((z): Vec3[] => (x || y || z ? [[x, y, z]] : []))),
-);
-
 /**
  * How far a solid that cuts the hull stands out of it: from its furthest points in 26 ways, each followed
  * outwards until it stops moving. The 26 reach every corner of a box however it is turned.
  */
 function poke(solid: Solid, hull: Hull): ShapeDistance {
-  const out = new Float64Array(3);
   let worst: ShapeDistance = { distanceMm: 0, pointsMm: [solid.minMm, solid.minMm] };
   for (const convex of solid.convexes) {
-    const furthest = (way: Vec3): Vec3 => {
-      convex.support(...way, out, 0);
-      return addScaled([out[0]!, out[1]!, out[2]!], way, convex.radiusMm / length(way));
-    };
-    for (const start of ways) {
-      let point = furthest(start);
+    for (const start of waysRound) {
+      let point = furthestAlong(convex, start);
       let before = 0;
       for (let step = 0; step < 12 && !hullHolds(hull, point); step += 1) {
         const foot = nearestOnHull(point, hull);
@@ -136,7 +128,7 @@ function poke(solid: Solid, hull: Hull): ShapeDistance {
         if (-distance < worst.distanceMm) worst = { distanceMm: -distance, pointsMm: [point, foot] };
         if (!outwards || distance <= before + 1e-6) break;
         before = distance;
-        point = furthest(outwards);
+        point = furthestAlong(convex, outwards);
       }
     }
   }
@@ -149,10 +141,6 @@ function poke(solid: Solid, hull: Hull): ShapeDistance {
 }
 
 function nearestOnHull(pointMm: Vec3, hull: Hull): Vec3 {
-  const dot = solidOf({
-    shape: { kind: 'sphere', diameterMm: 0 },
-    pose: { positionMm: pointMm, yawDeg: 0, pitchDeg: 0, rollDeg: 0 },
-  });
-  const { triangle, convex } = hull.tree.nearest(dot)!;
+  const { triangle, convex } = hull.tree.nearest(pointSolid(pointMm))!;
   return nearestPoints(convex, triangle).pointsMm[1];
 }

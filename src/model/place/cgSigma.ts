@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { balanceAt } from '../balance/balance';
-import { certaintyOf, LINE_95 } from '../balance/certainty';
+import { travelSigmasMm } from '../balance/certainty';
 import type { Aircraft } from '../document/types';
 import { allPositions } from './loadCases';
 
@@ -9,8 +9,6 @@ export const largestSigmaMm = (aircraft: Aircraft, down: Vec3): number =>
   Math.max(
     0,
     ...allPositions(aircraft).flatMap((positions) =>
-      certaintyOf(aircraft, balanceAt(aircraft, { fuelFraction: 1, down, positions })).travelPlusMinusMm.map(
-        (plusMinusMm) => plusMinusMm / LINE_95,
-      ),
+      travelSigmasMm(aircraft, balanceAt(aircraft, { fuelFraction: 1, down, positions })),
     ),
   );

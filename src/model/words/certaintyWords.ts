@@ -28,6 +28,7 @@ export function adviceWords({ ranking }: Certainty, say: SayFine): string {
 function doing({ quantity, name, bodyId, plusMinus }: Improvement, say: SayFine): string {
   const what = bodyId === BARE_AIRFRAME_ID ? 'the bare airframe' : `“${name}”`;
   if (quantity === 'density') return 'Weighing a known volume of the fuel';
+  if (quantity === 'limits') return 'Finding the neutral point in careful flights';
   if (quantity === 'mass')
     return plusMinus > 1 ? `Weighing ${what} to ${say.mass(1)}` : `Weighing ${what} on finer scales`;
   return plusMinus > 1

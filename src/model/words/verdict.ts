@@ -4,6 +4,7 @@ import { remedyFor } from '../advice/remedy';
 import { aircraftExtent } from '../airframe/extent';
 import { switchesOf } from '../airframe/loadSwitches';
 import type { Balance } from '../balance/balance';
+import { notFiniteWords } from '../balance/finite';
 import type { Aircraft } from '../document/types';
 import type { LoadEnvelope } from '../loads/loadStates';
 import { loadWords } from './loadWords';
@@ -110,6 +111,10 @@ export function verdict(
 
 function verdictAsLoaded(aircraft: Aircraft, balance: Balance, say: Say): Verdict {
   const liquid = aircraft.fuel?.use === 'dump' ? 'water' : 'fuel';
+  if (!balance.finite) {
+    const headline = 'The balance cannot be worked out.';
+    return { tone: 'bad', headline, detail: notFiniteWords(balance) };
+  }
   if (!balance.cgMm) {
     return {
       tone: 'unknown',

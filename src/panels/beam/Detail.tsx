@@ -5,7 +5,7 @@ import { QuarteredDisc } from '../icons';
 import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';
 import { useDrawn } from '../useDrawn';
-import { type Line, rows } from './lines';
+import { type Line, pathThrough, rows } from './lines';
 import { MarginEnds } from './MarginPlot';
 import { Spread } from './Spread';
 import { detailFactor } from './ticks';
@@ -42,7 +42,8 @@ export function Detail({ line, axis, widthPx, margins }: DetailProps) {
   const stretch = () => {
     const balance = bench.balance.get();
     const at = balance.travel.map((point) => point.cgMm[line.axis]);
-    const [lowMm, highMm] = [Math.min(...at), Math.max(...at)];
+    // Nothing aboard has no travel; the drawing is then on its way out.
+    const [lowMm, highMm] = at.length > 0 ? [Math.min(...at), Math.max(...at)] : [0, 0];
     const zone = line.zone(bench.document.current(), balance);
     const limits = zone ? [zone.forwardMm, zone.aftMm] : [];
     const reachMm = Math.max(highMm - lowMm, 2) * 2;
@@ -63,7 +64,7 @@ export function Detail({ line, axis, widthPx, margins }: DetailProps) {
     const y = toDetailY;
     curve.current?.setAttribute(
       'd',
-      `M${travel.map((p) => `${x(p.cgMm[line.axis])} ${y(p.fuelFraction)}`).join('L')}`,
+      pathThrough(travel.map((p) => `${x(p.cgMm[line.axis])} ${y(p.fuelFraction)}`)),
     );
     const band = line.zone(bench.document.current(), bench.balance.get());
     const edges = band ? [x(band.forwardMm), x(band.aftMm)].sort((a, b) => a - b) : [0, 0];

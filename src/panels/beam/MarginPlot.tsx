@@ -3,7 +3,7 @@ import { formatNumber } from '../../model/units';
 import { useBench, useStability } from '../../store/react';
 import { useBenchValue } from '../Live';
 import { useDrawn } from '../useDrawn';
-import { rows } from './lines';
+import { pathThrough, rows } from './lines';
 import { marginSpan, marginToPx } from './marginCurve';
 
 const WIDTH_PX = 104;
@@ -32,7 +32,7 @@ export function MarginPlot({ leftPx }: { readonly leftPx: number }) {
     const x = (value: number) => marginToPx(span, value, WIDTH_PX);
     const y = (fraction: number) => (1 - fraction) * HEIGHT_PX;
     const points = travel.map((point, i) => `${x(travelMarginsPct[i] ?? 0)} ${y(point.fuelFraction)}`);
-    curve.current?.setAttribute('d', `M${points.join('L')}`);
+    curve.current?.setAttribute('d', pathThrough(points));
     zero.current?.setAttribute('d', `M${x(0)} 0V${HEIGHT_PX}`);
     if (!margin) return;
     dot.current?.setAttribute('cx', String(x(margin.nowPct)));

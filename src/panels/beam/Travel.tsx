@@ -9,7 +9,7 @@ import { useBenchValue } from '../Live';
 import { type Readings, useReadings } from '../readings';
 import { useDrawn } from '../useDrawn';
 import { DETAIL_PX, Detail, LEAST_DETAIL_PX } from './Detail';
-import { type Line, rows } from './lines';
+import { type Line, pathThrough, rows } from './lines';
 import { MarginPlot } from './MarginPlot';
 import { labelSide, PLOT_PX, plotLeft } from './marginCurve';
 import { Spread } from './Spread';
@@ -70,7 +70,7 @@ export function Travel({ line, widthPx }: TravelProps) {
     const live: Axis = line.pick(bench.axis.getState());
     curve.current?.setAttribute(
       'd',
-      `M${travel.map((p) => `${axisToPx(live, p.cgMm[line.axis])} ${fractionToY(p.fuelFraction)}`).join('L')}`,
+      pathThrough(travel.map((p) => `${axisToPx(live, p.cgMm[line.axis])} ${fractionToY(p.fuelFraction)}`)),
     );
     if (!cgMm) return;
     const [x, y] = [axisToPx(live, cgMm[line.axis]), fractionToY(fuelFraction)];

@@ -23,6 +23,9 @@ function placeSquare(square: SVGRectElement, sizePx: number, footPx: number): vo
   square.setAttribute('height', String(sizePx));
 }
 
+/** A small warning sign that touches its weight, from above or from below. */
+const fitSigns = { above: 'M0 -10L6 0H-6ZM0 -7V-3', below: 'M0 0L6 10H-6ZM0 3V7' };
+
 interface WeightsProps {
   readonly line: Line;
   readonly children: ReactNode;
@@ -75,11 +78,14 @@ export function Weights({ line, children, over }: WeightsProps) {
       if (!element) continue;
       const hung = isHung(one);
       element.setAttribute('transform', `translate(${xPx} ${hung ? rows.beam + 4 : rows.beam})`);
-      const [stem, shape] = element.children;
+      const [stem, shape, sign] = element.children;
       stem?.setAttribute('y2', String(hung ? offPx : -offPx));
       const footPx = hung ? offPx + sizePx : -offPx;
       if (shape instanceof SVGRectElement) placeSquare(shape, sizePx, footPx);
       else shape?.setAttribute('transform', `translate(0 ${footPx}) scale(${sizePx})`);
+      const mark = bench.fit.mark(weight.sourceId);
+      element.dataset.fit = mark?.severity ?? 'fits';
+      sign?.setAttribute('transform', `translate(0 ${hung ? footPx + 3 : footPx - sizePx - 3})`);
       if (weight.sourceId === tagged && tag.current && !labelled) {
         labelled = true;
         // Measuring lays the page out again, so only a new text is measured.
@@ -171,6 +177,7 @@ export function Weights({ line, children, over }: WeightsProps) {
                 fillRule="evenodd"
               />
             )}
+            <path className="weight-fit" d={role === 'airframe' ? fitSigns.below : fitSigns.above} />
           </g>
         ))}
       </g>

@@ -46,4 +46,8 @@ export const rows = {
   bottomWithoutTravel: 222,
 } as const;
 
+/** A line through points "x y" as a path; nothing where there are none. */
+export const pathThrough = (points: readonly string[]): string =>
+  points.length > 0 ? `M${points.join('L')}` : '';
+
 export const burns = ({ balance }: Bench): boolean => balance.get().travel.length > 1;

@@ -1,5 +1,5 @@
-import { lazy, Suspense, useState } from 'react';
-import { freeId } from '../../model/document/edit';
+import { useState } from 'react';
+import { freeId } from '../../model/document/ids';
 import type { AircraftKind, ReferencePoint } from '../../model/document/types';
 import { useBench, useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
@@ -7,17 +7,17 @@ import { Measure } from '../fields/Measure';
 import { RowsTable } from '../fields/RowsTable';
 import { TextEntry } from '../fields/TextEntry';
 import { RoomsPlace } from '../fit/RoomsPlace';
+import { later } from '../later';
 import { Practice } from '../Practice';
 import { EstimatePlace } from '../stability/EstimatePlace';
-import { BandPlace } from './BandPlace';
+import { MarginFields } from '../stability/MarginFields';
+import { BandFields } from './BandFields';
 import { BareAirframeFields } from './BareAirframeFields';
 import { FuelFields } from './FuelFields';
 import { HowSure } from './HowSure';
 import { Inertia } from './Inertia';
 
-const SensitivityDialog = lazy(() =>
-  import('../sums/SensitivityDialog').then((module) => ({ default: module.SensitivityDialog })),
-);
+const SensitivityDialog = later(async () => (await import('../sums/SensitivityDialog')).SensitivityDialog);
 
 const kinds: readonly { readonly value: AircraftKind; readonly label: string }[] = [
   { value: 'petrol', label: 'Petrol' },
@@ -80,7 +80,8 @@ export function AircraftCard() {
       </section>
       <section>
         <h3>Where must the CG be?</h3>
-        <BandPlace />
+        <BandFields />
+        <MarginFields />
         <Measure
           label="Lateral, up to"
           quantity="length"
@@ -92,11 +93,7 @@ export function AircraftCard() {
         <button type="button" className="button" aria-haspopup="dialog" onClick={() => setAsking(true)}>
           What moves the CG
         </button>
-        {asking && (
-          <Suspense fallback={null}>
-            <SensitivityDialog onClose={() => setAsking(false)} />
-          </Suspense>
-        )}
+        {asking && <SensitivityDialog onClose={() => setAsking(false)} />}
       </section>
       <HowSure />
       <EstimatePlace />

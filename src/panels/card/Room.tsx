@@ -4,7 +4,7 @@ import { aircraftExtent } from '../../model/airframe/extent';
 import { itemById, placeItem } from '../../model/document/edit';
 import type { ItemZone } from '../../model/place/itemZone';
 import { bestFreeStation, buttlineWords, freeAboard, stationWords } from '../../model/words/zoneWords';
-import { useBench, useCommitted } from '../../store/react';
+import { useBench, useCommitted, useFit } from '../../store/react';
 import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';
 import { RoomStrip, type Stretch } from './RoomStrip';
@@ -55,10 +55,17 @@ export function Room({ id }: { readonly id: string }) {
     const { band } = balance.get();
     return band && band.aftMm - band.forwardMm;
   });
+  const judged = useFit((fit) => fit.judged);
+  const roomyStation = useMemo(() => {
+    const ends = { noseMm: minMm[0], tailMm: maxMm[0] };
+    const wanted = zone && bestFreeStation(zone, ends);
+    if (!judged || !zone || wanted === null) return null;
+    return bench.fit.judge()?.nearestRoom(aircraft, id, freeAboard(zone, ends), wanted) ?? null;
+  }, [aircraft, bench, id, judged, maxMm, minMm, zone]);
   if (!zone || bandMm === null || zone.station.bestMm === null) return null;
   const aboard = { noseMm: minMm[0], tailMm: maxMm[0] };
   const item = itemById(aircraft, id);
-  const goMm = bestFreeStation(zone, aboard);
+  const goMm = roomyStation;
   const { marginMm, lateralMarginMm } = zone.marginAt(stationMm, buttlineMm);
   // Where it stood when it was picked up, so that the drawing keeps still under a drag.
   const [itemX, itemY] = item?.positionMm ?? [0, 0];
@@ -93,6 +100,11 @@ export function Room({ id }: { readonly id: string }) {
           ? `Here the least margin is ${say.lengthFine(marginMm)}.`
           : `Here the worst load state is ${say.lengthFine(-marginMm)} outside, ${zone.marginAt(stationMm, buttlineMm).case.name}.`}
       </p>
+      {judged && goMm === null && zone.station.allowed && (
+        <p className="hint">
+          At its height and buttline no place was found there where it fits in every load state.
+        </p>
+      )}
       {goMm !== null && (
         <button
           type="button"

@@ -9,6 +9,7 @@ import { Icon } from '../icons';
 import { later } from '../later';
 import type { Sheet } from '../sheet';
 import { UndoRedo } from './UndoRedo';
+import { useDrop } from './useDrop';
 
 const Demos = later(async () => (await import('./Demos')).Demos);
 const ReadingFaults = later(async () => (await import('./ReadingFaults')).ReadingFaults);
@@ -29,10 +30,11 @@ export function AppMenu({ files, onSheet }: AppMenuProps) {
     close();
     void action();
   };
-  const open = async () => {
-    const result = await files.openFile();
+  const show = (result: OpenResult) => {
     if (!result.ok && 'faults' in result) setFailed(result);
   };
+  const open = async () => show(await files.openFile());
+  useDrop(async (dropped) => show(await files.openDropped(dropped)));
   return (
     <div className="app-menu">
       <button type="button" className="app-name" popoverTarget="app-menu">

@@ -1,9 +1,9 @@
-import { useFrame } from '@react-three/fiber';
 import { type RefObject, useMemo } from 'react';
 import { Vector3 } from 'three';
 import { type LabelBox, overlap } from '../../interaction/labelPlaces';
 import { useBench } from '../../store/react';
 import { toWorld } from '../frame/frame';
+import { useEachFrame } from '../frame/useEachFrame';
 import { FitClash } from './FitClash';
 import { FitDimension } from './FitDimension';
 import { FitLeads } from './FitLeads';
@@ -44,7 +44,7 @@ function below(taken: readonly LabelBox[], box: LabelBox): LabelBox {
 function FitWords({ labels }: FitMarksProps) {
   const bench = useBench();
   const point = useMemo(() => new Vector3(), []);
-  useFrame(({ camera, size }) => {
+  useEachFrame(({ camera, size }) => {
     const place = labels.current;
     if (!place) return;
     const words = fitLabels(bench);

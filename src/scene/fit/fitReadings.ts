@@ -1,9 +1,11 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { lerp } from '../../engine/geometry/vec3';
+import { holdsIn } from '../../model/airframe/aboard';
 import { type LeadState, leadState } from '../../model/airframe/leads';
 import { itemById } from '../../model/document/edit';
 import { type Clearance, clashesIn, clearances } from '../../model/fit/clearances';
 import { keepOutZones } from '../../model/fit/keepApart';
+import type { FitProblem } from '../../model/fit/wholeFit';
 import { formatLength } from '../../model/units';
 import type { Bench } from '../../store/bench';
 
@@ -39,6 +41,13 @@ export function drawnClearance(bench: Bench): Clearance | null {
   if (!id) return null;
   const list = seenClearances(bench, id);
   return clashesIn(list)[0] ?? list.find(({ distanceMm }) => distanceMm >= 0) ?? null;
+}
+
+/** What cannot be built so, of all that stands in the load state shown. */
+export function problemsNow({ fit, view, document }: Bench): FitProblem[] {
+  if (fit.get().playing) return [];
+  const bad = (fit.whole()?.problems ?? []).filter(({ severity }) => severity === 'bad');
+  return bad.filter(({ states }) => holdsIn(states, document.current(), view.getState().positions));
 }
 
 /** The leads with both ends in the picture. */

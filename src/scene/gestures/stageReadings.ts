@@ -1,6 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import type { Snapped } from '../../interaction/snap';
-import { clashesOf } from '../../model/fit/clash';
 import { formatLength } from '../../model/units';
 import type { Bench } from '../../store/bench';
 
@@ -46,13 +45,13 @@ const CAUGHT = { grid: '', free: 'no snap', centreline: 'on the centre line', to
 export function dragReading(bench: Bench, { positionMm, caught }: Snapped): string {
   const { station, buttline, waterline } = readingOf(bench, positionMm);
   const { itemId } = bench.drag.api.getState();
-  const [clash] = itemId ? clashesOf(bench.document.current(), itemId) : [];
+  const clash = itemId ? bench.fit.clashName(itemId) : '';
   const snap = caught.every((one) => one === 'free')
     ? CAUGHT.free
     : [...new Set(caught.filter((one) => one !== 'free').map((one) => CAUGHT[one]))]
         .filter(Boolean)
         .join(', ');
   const place = `station ${station} · buttline ${buttline} · waterline ${waterline}`;
-  const notes = [snap, clash && `in the way of ${clash.otherName}`].filter(Boolean).join(' · ');
+  const notes = [snap, clash && `in the way of ${clash}`].filter(Boolean).join(' · ');
   return notes ? `${place} · ${notes}` : place;
 }

@@ -1,6 +1,5 @@
 import { useMemo } from 'react';
 import type { Part } from '../../model/document/types';
-import { clashesIn, clearances } from '../../model/fit/clearances';
 import { useAircraft, useLive, useView } from '../../store/react';
 import { PICK_ITEM } from '../frame/picking';
 import { FatLines } from '../materials/FatLines';
@@ -14,6 +13,9 @@ import { itemLook } from './itemLook';
 interface ItemProps {
   readonly id: string;
 }
+
+/** Hatching of what does not fit in another load state than the one shown, or only should not stand so. */
+const FAINT = 0.35;
 
 /** A part: a solid in its role's colour with drawn edges. */
 export function PartSolid({ id }: ItemProps) {
@@ -36,11 +38,9 @@ export function PartSolid({ id }: ItemProps) {
   material.color.set(look.fill);
   material.marks.uLift.value = hovered || selected ? 1 : 0;
 
-  useLive(({ document, view, drag, fit }) => {
-    const watched = drag.api.getState().itemId ?? view.getState().selectedId;
-    const clashes = watched && !fit.get().playing ? clashesIn(clearances(document.current(), watched)) : [];
-    const clashing = watched === id ? clashes.length > 0 : clashes.some((clash) => clash.id === id);
-    material.marks.uClash.value = clashing ? 1 : 0;
+  useLive(({ fit }) => {
+    const mark = fit.mark(id);
+    material.marks.uClash.value = mark === null ? 0 : mark.now && mark.severity === 'bad' ? 1 : FAINT;
   });
 
   const geometry = unit?.geometry ?? own;

@@ -1,10 +1,10 @@
-import { useFrame } from '@react-three/fiber';
 import { useMemo, useRef } from 'react';
 import { type Group, type Mesh, type Sprite, Vector3 } from 'three';
 import type { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
-import { FUEL_STATES } from '../../model/balance/balance';
+import { MOST_FUEL_STATES } from '../../model/balance/balance';
 import { useLive } from '../../store/react';
 import { mmPerPixel } from '../frame/mmPerPixel';
+import { useEachFrame } from '../frame/useEachFrame';
 import { useGroundMm } from '../frame/useGround';
 import { FatLines, moveLines } from '../materials/FatLines';
 import { usePalette } from '../materials/palette';
@@ -29,7 +29,7 @@ export function CgMark() {
   const trail = useRef<LineSegments2>(null);
   const texture = useDisposed(() => cgDiscTexture('#101a22', '#ffffff'), []);
   const two = useMemo(() => new Float32Array(12), []);
-  const path = useMemo(() => new Float32Array(FUEL_STATES * 6), []);
+  const path = useMemo(() => new Float32Array(MOST_FUEL_STATES * 6), []);
 
   useLive(({ balance, view }) => {
     const { cgMm, travel } = balance.get();
@@ -55,7 +55,7 @@ export function CgMark() {
   });
 
   const at = useMemo(() => new Vector3(), []);
-  useFrame(({ camera, size }) => {
+  useEachFrame(({ camera, size }) => {
     if (!disc.current || !ghost.current) return;
     const scale = DISC_PX * mmPerPixel(camera, size.height, disc.current.getWorldPosition(at));
     disc.current.scale.setScalar(scale);

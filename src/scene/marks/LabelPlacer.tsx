@@ -1,4 +1,3 @@
-import { useFrame } from '@react-three/fiber';
 import { type RefObject, useMemo } from 'react';
 import { Vector3 } from 'three';
 import { type LabelAsk, labelPlaces } from '../../interaction/labelPlaces';
@@ -7,6 +6,7 @@ import { type Item, itemById } from '../../model/document/edit';
 import type { Aircraft } from '../../model/document/types';
 import { useBench } from '../../store/react';
 import { toWorld } from '../frame/frame';
+import { useEachFrame } from '../frame/useEachFrame';
 import type { LabelElements } from './Labels';
 import type { StabilityElements } from './StabilityOverlay';
 
@@ -23,7 +23,7 @@ interface LabelPlacerProps {
 export function LabelPlacer({ elements, marks }: LabelPlacerProps) {
   const bench = useBench();
   const point = useMemo(() => new Vector3(), []);
-  useFrame(({ camera, size }) => {
+  useEachFrame(({ camera, size }) => {
     const aircraft = bench.document.current();
     const { cgMm } = bench.balance.get();
     const toPx = (): [number, number] => {

@@ -1,8 +1,7 @@
 import { type RefObject, useLayoutEffect } from 'react';
 import { itemById } from '../../model/document/edit';
-import { clashesOf } from '../../model/fit/clash';
 import { formatMass, formatVolume } from '../../model/units';
-import { useAircraft, useBalance, useView } from '../../store/react';
+import { useAircraft, useBalance, useFitOf, useView } from '../../store/react';
 
 /** The pills over the stage by item; the scene puts them in place. */
 export type LabelElements = Map<string, HTMLElement>;
@@ -34,7 +33,7 @@ function Label({ id, elements }: LabelsProps & { readonly id: string }) {
     const held = liquids.find(({ tankId }) => tankId === id);
     return held ? Math.round(held.volumeMl) : 0;
   });
-  const clash = useAircraft((aircraft) => (selected ? (clashesOf(aircraft, id)[0]?.otherName ?? '') : ''));
+  const clash = useFitOf((fit) => (selected ? fit.clashName(id) : ''));
   const figure = massG === null ? formatVolume(liquidMl, units) : formatMass(massG, units);
   const text = clash ? `${name} · in the way of ${clash}` : `${name} · ${figure}`;
 

@@ -1,4 +1,3 @@
-import { useFrame } from '@react-three/fiber';
 import { type RefObject, useMemo, useRef } from 'react';
 import { type Camera, Vector3 } from 'three';
 import type { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
@@ -8,6 +7,7 @@ import { wingPlanform } from '../../model/stability/band';
 import type { Bench } from '../../store/bench';
 import { useBench, useLive } from '../../store/react';
 import { toWorld } from '../frame/frame';
+import { useEachFrame } from '../frame/useEachFrame';
 import { useGroundMm } from '../frame/useGround';
 import { FatLines, moveLines } from '../materials/FatLines';
 import type { StabilityElements } from './StabilityOverlay';
@@ -56,7 +56,7 @@ export function NeutralPointMark({ elements }: NeutralPointMarkProps) {
     }
   });
 
-  useFrame(({ camera, size }) => {
+  useEachFrame(({ camera, size }) => {
     const { neutralPoint, mac } = elements.current;
     const { view } = bench.view.getState();
     const boxes: LabelBox[] = [];

@@ -25,7 +25,7 @@ describe('peaks inside a smooth piece of the burn', () => {
       switches: [],
       liquidAt,
       breaks: [1, 0],
-      tanksMm: { min: [-498, 0, 0], max: [502, 0, 0] },
+      tanksMm: [{ min: [-498, 0, 0], max: [502, 0, 0] }],
     })!;
     const peak = (2 * at + 500 * half) / (1 + at);
     const grid = Array.from({ length: 65 }, (_, i) => liquidAt(i / 64));
@@ -36,9 +36,9 @@ describe('peaks inside a smooth piece of the burn', () => {
   });
 
   /**
-   * The same without a spike, in a search told to stop after its first sixteenths. What it has not seen could at worst be a
-   * spike as wide as the sixteenth next to full, drawn from the one end of the reach and then from the other. The doubt is
-   * that spike's excess moment over the reported CG of 1 mm, (peak − 1)·(1000 + 1000·at), by the lightest mass, 1000 g.
+   * The same without a spike, in a search told to be content with its two ends. What it has not seen could at worst be all
+   * the fuel drawn from the one end of the reach down to half of it, and then from the other. The doubt is the excess moment
+   * of that over the reported CG of 1 mm, (peak − 1)·(1000 + 1000·½), by the lightest mass, 1000 g.
    */
   test('the doubt that is left is that of the worst liquid', () => {
     const { aftmost } = loadEnvelope({
@@ -46,12 +46,13 @@ describe('peaks inside a smooth piece of the burn', () => {
       switches: [],
       liquidAt: (f) => ({ fuelFraction: f, massG: 1000 * f, momentGmm: [1000 * 2 * f, 0, 0] }),
       breaks: [1, 0],
-      tanksMm: { min: [-498, 0, 0], max: [502, 0, 0] },
+      tanksMm: [{ min: [-498, 0, 0], max: [502, 0, 0] }],
       toleranceMm: 1e6,
     })!;
     expect(aftmost.cgMm[0]).toBeCloseTo(1, 9);
-    const at = 31 / 32;
-    const peak = (2 * at + 500 / 32) / (1 + at);
+    const at = 1 / 2;
+    // The half of the fuel that is left lies at 502 mm, the after end of the reach.
+    const peak = (502 * at) / (1 + at);
     expect(aftmost.withinMm).toBeCloseTo((peak - 1) * (1 + at), 9);
   });
 
@@ -80,7 +81,7 @@ describe('peaks inside a smooth piece of the burn', () => {
       },
       breaks: [0, 1],
     };
-    const bounds = { min: [-300, 0, 0], max: [300, 0, 0] } as const;
+    const bounds = [{ min: [-300, 0, 0], max: [300, 0, 0] }] as const;
     for (const more of [{}, { tanksMm: bounds }]) {
       const { aftmost, foremost } = loadEnvelope({ ...states, ...more })!;
       expect(aftmost.cgMm[0]).toBeCloseTo(peak, 9);
@@ -96,7 +97,7 @@ describe('peaks inside a smooth piece of the burn', () => {
       switches: [],
       liquidAt: (f) => ({ fuelFraction: f, massG: f > 0.4 ? 500 : 0, momentGmm: [0, 0, 0] }),
       breaks: [0, 1],
-      tanksMm: { min: [-100, 0, 0], max: [100, 0, 0] },
+      tanksMm: [{ min: [-100, 0, 0], max: [100, 0, 0] }],
     })!;
     expect(envelope.aftmost.withinMm).toBeGreaterThan(1);
   });

@@ -123,4 +123,17 @@ describe('restraint', () => {
     });
     expect(itemRestraint(aircraft, 'tank')?.massG).toBeCloseTo(60 + 200 * 0.8, 9);
   });
+
+  /** Kerosene of 0.800 g/ml at 15 °C swells when warm: ASTM D1250 Table 54B, α = 594.5418/800² for each degree. */
+  test('a tank of warm kerosene is held with what it weighs at that temperature', () => {
+    const fuel = { kind: 'kerosene', densityGPerMl: 0.8, temperatureC: 35 };
+    const aircraft = benchOf([], [], {
+      fuel: fuel as never,
+      tanks: [{ ...partAt('tank', box(100, 50, 40), [0, 0, 0]), emptyMassG: 60, startMl: null } as never],
+    });
+    const change = (594.5418 / 800 ** 2) * 20;
+    const densityGPerMl = 0.8 * Math.exp(-change * (1 + 0.8 * change));
+    expect(densityGPerMl).toBeLessThan(0.79);
+    expect(itemRestraint(aircraft, 'tank')?.massG).toBeCloseTo(60 + 200 * densityGPerMl, 9);
+  });
 });

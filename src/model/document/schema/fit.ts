@@ -8,9 +8,9 @@ import {
   id,
   label,
   list,
+  loadFactor,
   massG,
   pointMm,
-  realOrZero,
   record,
   sizeMm,
   sizeOrZeroMm,
@@ -84,6 +84,6 @@ export const lead = record(
 );
 
 export const loadFactors = record(
-  { ahead: realOrZero, up: realOrZero, side: realOrZero },
+  { ahead: loadFactor, up: loadFactor, side: loadFactor },
   'load factors that the fixings are held to, multiples of g',
 );

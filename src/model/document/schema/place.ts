@@ -1,7 +1,10 @@
 import * as v from 'valibot';
 import { about, id, label, massG, pointMm, record } from './fields';
 
-const stepG = v.pipe(massG, v.gtValue(0, 'Expected more than 0 g'));
+/** What a letter scale tells apart: less is no piece of ballast. */
+const leastStepG = 0.01;
+
+const stepG = v.pipe(massG, v.minValue(leastStepG, `Expected more than 0 g, ${leastStepG} g at least`));
 
 /** A place that takes ballast, in steps. */
 export const ballastSpot = record(
