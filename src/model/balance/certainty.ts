@@ -11,7 +11,6 @@ import { massSum } from '../../engine/mass/massProperties';
 import type { Tensor } from '../../engine/mass/types';
 import { fuelDensity } from '../airframe/tanks';
 import type { Aircraft } from '../document/types';
-import type { StabilityEstimate } from '../stability/stability';
 import type { Balance } from './balance';
 import { densityPlusMinus, type MeasuredThing, measuredThings, travelMeasurements } from './measurements';
 
