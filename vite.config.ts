@@ -50,6 +50,7 @@ export default defineConfig({
           sequence: { groupOrder: 1 },
           testTimeout: 180_000,
           hookTimeout: 180_000,
+          expect: { poll: { timeout: 60_000 } },
           globalSetup: 'tests/browser/harness/globalSetup.ts',
           setupFiles: 'tests/browser/harness/everyTest.ts',
         },

@@ -16,8 +16,14 @@ import { StageTrouble } from './panels/trouble/StageTrouble';
 import { Stage } from './scene/Stage';
 import { startSolvers } from './solvers';
 import { createBench } from './store/bench';
+import { createPiece } from './store/piece';
 import { BenchContext } from './store/react';
 import { tellFaults } from './tellFaults';
+
+const laterDemo = (load: () => Promise<{ readonly default: unknown }>) => {
+  const piece = createPiece(load, (module) => module.default);
+  return async () => readDemo(await piece.fetched());
+};
 
 /** The demo aircraft that are not on the bench at the start come when they are asked for. */
 const demos: readonly Demo[] = [
@@ -31,19 +37,19 @@ const demos: readonly Demo[] = [
     id: 'fieldfare',
     name: 'Fieldfare',
     lesson: 'Turbine delta: more than a quarter of the mass is fuel.',
-    load: async () => readDemo((await import('../demo-data/fieldfare.json')).default),
+    load: laterDemo(() => import('../demo-data/fieldfare.json')),
   },
   {
     id: 'whimbrel',
     name: 'Whimbrel',
     lesson: 'Electric wing: no tail, a short band, heavy to one side.',
-    load: async () => readDemo((await import('../demo-data/whimbrel.json')).default),
+    load: laterDemo(() => import('../demo-data/whimbrel.json')),
   },
   {
     id: 'corncrake',
     name: 'Corncrake',
     lesson: 'Large glider: water that is dropped in flight.',
-    load: async () => readDemo((await import('../demo-data/corncrake.json')).default),
+    load: laterDemo(() => import('../demo-data/corncrake.json')),
   },
 ];
 

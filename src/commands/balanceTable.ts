@@ -5,11 +5,11 @@ import { shownText } from '../model/document/names';
 import type { Aircraft } from '../model/document/types';
 import { wingPlanform } from '../model/stability/band';
 import { formatInertia, formatLength, formatMass, formatMoment, formatNumber, ownUnit } from '../model/units';
-import { ballastG, verdict } from '../model/words/verdict';
+import { ballastG } from '../model/words/verdict';
 import { balanceRows } from './balanceRows';
-import { sayIn } from './say';
 import type { TableOptions } from './tableOptions';
 import { travelStrip } from './travelStrip';
+import { verdictOf } from './verdictOf';
 
 const WIDTH = 80;
 const MARGIN = '  ';
@@ -41,8 +41,9 @@ function heading(
 }
 
 function sentences(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {
-  const { headline, detail } = verdict(aircraft, balance, sayIn(system, from));
-  return [...wrapped(headline), ...wrapped(detail)];
+  const { headline, cause, fix } = verdictOf(aircraft, balance, system, from);
+  const remedy = fix ? `${fix.label}. ${fix.consequence}` : '';
+  return [...wrapped(`${headline}.`), ...wrapped(cause), ...wrapped(remedy)];
 }
 
 function figures(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {

@@ -32,18 +32,20 @@ export function oneTab(locks: TabLocks | null, channel: TabChannel | null, event
     events.keeps(late);
     return hold();
   };
+  /** Waits for the lock; also once it was taken away. */
   const wait = () => {
     events.waits();
-    waiting = new AbortController();
-    locks?.request(NAME, { signal: waiting.signal }, () => keep(true)).catch(lost);
-  };
-  /** A lock that was taken away is waited for again; a wait that was broken off is over. */
-  const lost = () => {
-    if (waiting === null) wait();
+    const mine = new AbortController();
+    waiting = mine;
+    locks
+      ?.request(NAME, { signal: mine.signal }, () => keep(true))
+      .catch(() => {
+        if (!mine.signal.aborted) wait();
+      });
   };
 
   if (locks) {
-    locks.request(NAME, { ifAvailable: true }, (lock) => (lock ? keep(false) : wait())).catch(lost);
+    locks.request(NAME, { ifAvailable: true }, (lock) => (lock ? keep(false) : wait())).catch(wait);
   } else events.keeps(false);
 
   if (channel) {
@@ -57,7 +59,7 @@ export function oneTab(locks: TabLocks | null, channel: TabChannel | null, event
   return {
     takeOver: () => {
       const broken = waiting;
-      locks?.request(NAME, { steal: true }, () => keep(true)).catch(lost);
+      locks?.request(NAME, { steal: true }, () => keep(true)).catch(wait);
       broken?.abort();
     },
     leave: () => channel?.postMessage('closed'),

@@ -20,9 +20,18 @@ import { useShortcuts } from './useShortcuts';
 import { useTheme } from './useTheme';
 import { ViewSwitch } from './ViewSwitch';
 
-const Cautions = later(async () => (await import('./Cautions')).Cautions);
-const ArrangeSheet = later(async () => (await import('./place/ArrangeSheet')).ArrangeSheet);
-const Shortcuts = later(async () => (await import('./Shortcuts')).Shortcuts);
+const Cautions = later(
+  () => import('./Cautions'),
+  (module) => module.Cautions,
+);
+const ArrangeSheet = later(
+  () => import('./place/ArrangeSheet'),
+  (module) => module.ArrangeSheet,
+);
+const Shortcuts = later(
+  () => import('./Shortcuts'),
+  (module) => module.Shortcuts,
+);
 
 interface AppProps {
   readonly stage: ReactNode;

@@ -1,38 +1,38 @@
 import './verdict.css';
-import type { Balance } from '../model/balance/balance';
+import { applyRemedy } from '../model/advice/remedy';
 import { attitudeName, isLevel } from '../model/loads/attitude';
-import type { LoadEnvelope } from '../model/loads/loadStates';
-import { type Verdict as Answer, ballastG, verdict } from '../model/words/verdict';
+import { type Verdict as Answer, ballastG, type Tone, verdict } from '../model/words/verdict';
 import type { Figure } from '../model/words/workingSheet';
 import type { Bench } from '../store/bench';
+import { useBench } from '../store/react';
 import { Icon, type IconName } from './icons';
 import { Live, useBenchValue } from './Live';
 import { type Readings, useReadings } from './readings';
 import { SumButton } from './sums/SumButton';
 import { useSettled } from './useSettled';
 
-const signs: Readonly<Record<Answer['tone'], { readonly icon: IconName; readonly word: string }>> = {
+const signs: Readonly<Record<Tone, { readonly icon: IconName; readonly word: string }>> = {
   good: { icon: 'tick', word: 'Good' },
   caution: { icon: 'warn', word: 'Caution' },
-  bad: { icon: 'bad', word: 'Out of balance' },
+  bad: { icon: 'bad', word: 'Not good' },
+  danger: { icon: 'bad', word: 'Danger' },
   unknown: { icon: 'question', word: 'Not known' },
 };
 
-let kept: {
-  readonly balance: Balance;
-  readonly say: Readings;
-  readonly envelope: LoadEnvelope | null;
-  readonly answer: Answer;
-} | null = null;
+let kept: { readonly causes: readonly unknown[]; readonly answer: Answer } | null = null;
 
-/** The verdict of now; its three parts are asked for one by one. */
+/** The answer of now; its parts are asked for one by one. */
 function answerOf(bench: Bench, say: Readings): Answer {
-  const balance = bench.balance.get();
-  const { envelope } = bench.rest.get();
-  if (kept?.balance !== balance || kept.say !== say || kept.envelope !== envelope) {
-    kept = { balance, say, envelope, answer: verdict(bench.document.current(), balance, say, envelope) };
+  const judgement = bench.verdict.judgement();
+  const { advice } = bench.verdict.get();
+  const causes = [judgement, advice, say, bench.verdict.checking()];
+  if (!kept?.causes.every((cause, index) => cause === causes[index])) {
+    const mass = { massG: bench.balance.get().massG, plusMinusG: bench.verdict.massPlusMinusG() };
+    const checking = bench.verdict.checking();
+    const answer = verdict(bench.document.current(), judgement, say, { advice, mass, checking });
+    kept = { causes, answer };
   }
-  return kept.answer;
+  return kept!.answer;
 }
 
 /** "Knife edge: " while the aircraft is not held level, for then the verdict is of that attitude. */
@@ -41,13 +41,14 @@ function held({ view }: Bench): string {
   return isLevel(attitude) ? '' : `${attitudeName(attitude)}: `;
 }
 
-/** Whether it balances, in plain words, and the four figures that matter. */
+/** Whether it balances and fits, why not, one remedy with its button, and the four figures that matter. */
 export function Verdict() {
   const say = useReadings();
   const tone = useBenchValue((bench) => answerOf(bench, say).tone);
-  const headline = useBenchValue((bench) => held(bench) + answerOf(bench, say).headline);
-  const detail = useBenchValue((bench) => answerOf(bench, say).detail);
-  const settled = useSettled(`${headline} ${detail}`);
+  const headline = useBenchValue((bench) => `${held(bench)}${answerOf(bench, say).headline}.`);
+  const cause = useBenchValue((bench) => answerOf(bench, say).cause);
+  const fix = useBenchValue((bench) => answerOf(bench, say).fix?.label ?? '');
+  const settled = useSettled(`${headline} ${cause} ${fix}`);
   return (
     <div className="verdict" data-testid="verdict">
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a long verdict on a narrow screen is scrolled with the arrow keys */}
@@ -56,7 +57,7 @@ export function Verdict() {
           <Icon name={signs[tone].icon} />
         </span>
         <p>
-          <strong>{headline}</strong> {detail}
+          <strong>{headline}</strong> {cause} <FixOf say={say} />
         </p>
         <p className="unseen" aria-live="polite">
           {settled}
@@ -83,6 +84,33 @@ export function Verdict() {
         <FigureOf name="ballast" read={({ document }) => say.mass(ballastG(document.current()))} />
       </dl>
     </div>
+  );
+}
+
+/** The remedy as a button that carries it out in one step, and what comes of it. */
+function FixOf({ say }: { readonly say: Readings }) {
+  const bench = useBench();
+  const label = useBenchValue((now) => answerOf(now, say).fix?.label ?? '');
+  const consequence = useBenchValue((now) => answerOf(now, say).fix?.consequence ?? '');
+  const failed = useBenchValue((now) => now.verdict.get().failed ?? '');
+  const remedy = answerOf(bench, say).fix?.remedy ?? null;
+  if (!label) return failed;
+  const carryOut = () => {
+    const { document } = bench;
+    const now = bench.verdict.get().advice?.remedy;
+    if (now) document.commit(now.words, applyRemedy(document.api.getState().committed, now));
+  };
+  return (
+    <span className="verdict-fix">
+      {remedy ? (
+        <button type="button" className="link" onClick={carryOut}>
+          {label}
+        </button>
+      ) : (
+        `${label}.`
+      )}{' '}
+      {consequence}
+    </span>
   );
 }
 

@@ -15,11 +15,12 @@ interface LaterOptions {
  * A component that comes from the page's own files when it is first shown, to keep the first load small. One that does
  * not come, or fails, says so in its place; one that is given `onClose` is a dialog, and so is what it says.
  */
-export function later<P extends object>(
-  load: () => Promise<ComponentType<P>>,
+export function later<M, P extends object>(
+  load: () => Promise<M>,
+  pick: (module: M) => ComponentType<P>,
   { meanwhile = null, place = 'This piece of the bench' }: LaterOptions = {},
 ): ComponentType<P> {
-  const piece = createPiece(load);
+  const piece = createPiece(load, pick);
   return function Later(props: P) {
     const { piece: Loaded, failure } = usePiece(piece);
     const onClose = 'onClose' in props ? (props.onClose as () => void) : undefined;

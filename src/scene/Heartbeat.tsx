@@ -23,7 +23,11 @@ export function Heartbeat() {
   useEffect(() => {
     const canvas = gl.domElement;
     canvas.drawn = gl.info;
-    const drawAgain = () => invalidate();
+    // Renderer and count of frames begin anew with the graphics.
+    const drawAgain = () => {
+      canvas.drawn = gl.info;
+      invalidate();
+    };
     canvas.addEventListener('webglcontextrestored', drawAgain);
     return () => canvas.removeEventListener('webglcontextrestored', drawAgain);
   }, [gl, invalidate]);

@@ -1,9 +1,11 @@
 import { useThree } from '@react-three/fiber';
-import { lazy, type RefObject, Suspense, useEffect } from 'react';
+import { type RefObject, useEffect } from 'react';
+import { createPiece } from '../store/piece';
 import { useBench, useLive } from '../store/react';
 import { Airframe } from './airframe/Airframe';
 import { Cameras } from './frame/Cameras';
 import { ROOT_ROTATION } from './frame/frame';
+import { useScenePiece } from './frame/useScenePiece';
 import { attachGestures } from './gestures/gestures';
 import { TipGrips } from './gestures/TipGrips';
 import { Heartbeat } from './Heartbeat';
@@ -23,7 +25,10 @@ import { Mat } from './mat/Mat';
 import { usePalette } from './materials/palette';
 
 // The aircraft shows before what is said of its fit is fetched.
-const FitMarks = lazy(() => import('./fit/FitMarks'));
+const fitMarks = createPiece(
+  () => import('./fit/FitMarks'),
+  (module) => module.default,
+);
 
 interface StageSceneProps {
   readonly box: RefObject<HTMLElement | null>;
@@ -39,6 +44,7 @@ interface StageSceneProps {
 export function StageScene({ box, labels, resetFree, refit, onDrag, marks, fitLabels }: StageSceneProps) {
   const bench = useBench();
   const palette = usePalette();
+  const FitMarks = useScenePiece(fitMarks, 'The stage’s marks of what fits');
   const get = useThree((state) => state.get);
   const setSize = useThree((state) => state.setSize);
 
@@ -77,9 +83,7 @@ export function StageScene({ box, labels, resetFree, refit, onDrag, marks, fitLa
         <BandSlab />
         <MacMark />
         <TipGrips />
-        <Suspense fallback={null}>
-          <FitMarks labels={fitLabels} />
-        </Suspense>
+        {FitMarks && <FitMarks labels={fitLabels} />}
         <Selection />
         <Ghost />
         <NeutralPointMark elements={marks} />

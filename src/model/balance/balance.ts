@@ -150,14 +150,25 @@ export function roomFor(aircraft: Aircraft, balance: Balance, itemId: string): R
   return bestMm === null ? null : { allowed: allowedStations(balance.travel, movable, balance.band), bestMm };
 }
 
+const massesByBodies = new WeakMap<readonly Body[], ReadonlyMap<string, number>>();
+
+/** What each thing in the file weighs, liquid apart, g; added up once for a list of bodies. */
+function massesOf(list: readonly Body[]): ReadonlyMap<string, number> {
+  let masses = massesByBodies.get(list);
+  if (!masses) {
+    const sums = new Map<string, number>();
+    for (const { sourceId, mass } of list) sums.set(sourceId, (sums.get(sourceId) ?? 0) + mass.massG);
+    massesByBodies.set(list, sums);
+    masses = sums;
+  }
+  return masses;
+}
+
 /** A part, or a tank with its liquid, as something that may be moved along the travel; undefined for anything else. */
 export function movableAs(aircraft: Aircraft, balance: Balance, itemId: string): Movable | undefined {
   const item = itemById(aircraft, itemId);
   if (!item) return undefined;
-  const ownG = balance.bodies.reduce(
-    (sum, body) => (body.sourceId === itemId ? sum + body.mass.massG : sum),
-    0,
-  );
+  const ownG = massesOf(balance.bodies).get(itemId) ?? 0;
   const { plumbing: plumbed, tankMassesG } = balance.liquid;
   const tankIndex = plumbed?.tanks.findIndex((tank) => tank.id === itemId) ?? -1;
   return {

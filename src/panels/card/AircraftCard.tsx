@@ -17,7 +17,10 @@ import { FuelFields } from './FuelFields';
 import { HowSure } from './HowSure';
 import { Inertia } from './Inertia';
 
-const SensitivityDialog = later(async () => (await import('../sums/SensitivityDialog')).SensitivityDialog);
+const SensitivityDialog = later(
+  () => import('../sums/SensitivityDialog'),
+  (module) => module.SensitivityDialog,
+);
 
 const kinds: readonly { readonly value: AircraftKind; readonly label: string }[] = [
   { value: 'petrol', label: 'Petrol' },

@@ -6,12 +6,28 @@ import { useCommitted, useView } from '../../store/react';
 import { TextEntry } from '../fields/TextEntry';
 import { Icon, RoleMark } from '../icons';
 import { later } from '../later';
-import { AircraftCard } from './AircraftCard';
 
-const PartCard = later(async () => (await import('./PartCard')).PartCard);
-const TankCard = later(async () => (await import('./TankCard')).TankCard);
-const LeadCard = later(async () => (await import('../fit/LeadCard')).LeadCard);
-const StructureCard = later(async () => (await import('./StructureCard')).StructureCard);
+const AircraftCard = later(
+  () => import('./AircraftCard'),
+  (module) => module.AircraftCard,
+  { meanwhile: <div className="card" /> },
+);
+const PartCard = later(
+  () => import('./PartCard'),
+  (module) => module.PartCard,
+);
+const TankCard = later(
+  () => import('./TankCard'),
+  (module) => module.TankCard,
+);
+const LeadCard = later(
+  () => import('../fit/LeadCard'),
+  (module) => module.LeadCard,
+);
+const StructureCard = later(
+  () => import('./StructureCard'),
+  (module) => module.StructureCard,
+);
 
 type Kind = 'part' | 'tank' | 'structure' | 'lead' | null;
 

@@ -5,6 +5,7 @@ import { itemById, placeItem } from '../../model/document/edit';
 import type { ItemZone } from '../../model/place/itemZone';
 import { bestFreeStation, buttlineWords, freeAboard, stationWords } from '../../model/words/zoneWords';
 import { useBench, useCommitted, useFit } from '../../store/react';
+import { EditButton } from '../fields/EditButton';
 import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';
 import { RoomStrip, type Stretch } from './RoomStrip';
@@ -75,13 +76,6 @@ export function Room({ id }: { readonly id: string }) {
     zone.buttline !== null &&
     lateralMarginMm !== null &&
     (lateralMarginMm < 0 || Math.abs(itemY) > CENTRED_MM);
-  const move = () =>
-    item &&
-    goMm !== null &&
-    bench.document.commit(
-      `Move ${item.name}`,
-      placeItem(aircraft, id, [goMm, item.positionMm[1], item.positionMm[2]]),
-    );
   return (
     <section className="room">
       <h3>Where may it sit?</h3>
@@ -105,15 +99,15 @@ export function Room({ id }: { readonly id: string }) {
           At its height and buttline no place was found there where it fits in every load state.
         </p>
       )}
-      {goMm !== null && (
-        <button
-          type="button"
+      {item && goMm !== null && (
+        <EditButton
           className="button strong"
-          disabled={item?.locked === true || Math.abs(goMm - stationMm) < 0.5}
-          onClick={move}
+          disabled={item.locked === true || Math.abs(goMm - stationMm) < 0.5}
+          step={`Move ${item.name}`}
+          edit={() => placeItem(aircraft, id, [goMm, item.positionMm[1], item.positionMm[2]])}
         >
           Move to {say.station(goMm)}
-        </button>
+        </EditButton>
       )}
       {sideways && (
         <>

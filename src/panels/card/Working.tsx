@@ -8,7 +8,10 @@ import { later } from '../later';
 import { momentAbout } from '../manifest/order';
 import { useReadings } from '../readings';
 
-const MomentDialog = later(async () => (await import('../sums/MomentDialog')).MomentDialog);
+const MomentDialog = later(
+  () => import('../sums/MomentDialog'),
+  (module) => module.MomentDialog,
+);
 
 /** How far "10 mm aft" moves it, mm, and what "10 g more" adds, g. */
 const STEP_MM = 10;

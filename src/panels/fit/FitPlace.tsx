@@ -1,9 +1,13 @@
 import { later } from '../later';
 
 // Nothing is selected at the start, and the first load is short of room.
-const FitSection = later(async () => (await import('./FitSection')).default, {
-  meanwhile: <p className="hint">Fetching the distances…</p>,
-});
+const FitSection = later(
+  () => import('./FitSection'),
+  (module) => module.default,
+  {
+    meanwhile: <p className="hint">Fetching the distances…</p>,
+  },
+);
 
 /** The section of the card that says whether the selected part or tank fits. */
 export function FitPlace({ id }: { readonly id: string }) {

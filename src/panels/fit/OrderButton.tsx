@@ -2,7 +2,10 @@ import { useState } from 'react';
 import { useCommitted } from '../../store/react';
 import { later } from '../later';
 
-const OrderDialog = later(async () => (await import('./OrderDialog')).default);
+const OrderDialog = later(
+  () => import('./OrderDialog'),
+  (module) => module.default,
+);
 
 /** Asks in which order all parts can go in. */
 export function OrderButton() {

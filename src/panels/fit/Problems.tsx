@@ -5,6 +5,7 @@ import type { Aircraft } from '../../model/document/types';
 import type { FitProblem } from '../../model/fit/wholeFit';
 import { problemSentence } from '../../model/words/fitWords';
 import { useBench, useCommitted, useFit, useFitOf } from '../../store/react';
+import { EditButton } from '../fields/EditButton';
 import { Icon } from '../icons';
 import { useReadings } from '../readings';
 import { wayWords } from './wayWords';
@@ -72,33 +73,25 @@ function MoveClear({ id, problem }: { readonly id: string; readonly problem: Fit
   if (!item || !atRest) return null;
   if (!by) return <p className="hint">No short move of it ends this and leaves all else as it is.</p>;
   const other = problem.parties.find((party) => party.id !== id)?.name ?? '';
-  const move = () =>
-    bench.document.commit(
-      `Move ${item.name} clear of ${other}`,
-      placeItem(committed, id, add(item.positionMm, by)),
-    );
   return (
-    <button type="button" className="button" disabled={item.locked === true} onClick={move}>
+    <EditButton
+      disabled={item.locked === true}
+      step={`Move ${item.name} clear of ${other}`}
+      edit={(aircraft) => placeItem(aircraft, id, add(item.positionMm, by))}
+    >
       Move clear ({wayWords(by, say)})
-    </button>
+    </EditButton>
   );
 }
 
 /** What is meant to stand in the open, or to reach through the skin, is told so once. */
 function MeantSo({ id }: { readonly id: string }) {
-  const bench = useBench();
   const name = useCommitted((aircraft) => itemById(aircraft, id)?.name ?? '');
   const open = (aircraft: Aircraft) =>
     updateTank(updatePart(aircraft, id, { inTheOpen: true }), id, { inTheOpen: true });
   return (
-    <button
-      type="button"
-      className="button"
-      onClick={() =>
-        bench.document.commit(`Let ${name} stand in the open`, open(bench.document.api.getState().committed))
-      }
-    >
+    <EditButton step={`Let ${name} stand in the open`} edit={open}>
       It is meant to
-    </button>
+    </EditButton>
   );
 }

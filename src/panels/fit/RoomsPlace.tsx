@@ -1,9 +1,13 @@
 import { useState } from 'react';
 import { later } from '../later';
 
-const RoomLists = later(async () => (await import('./RoomLists')).default, {
-  meanwhile: <p className="hint">Fetching the lists…</p>,
-});
+const RoomLists = later(
+  () => import('./RoomLists'),
+  (module) => module.default,
+  {
+    meanwhile: <p className="hint">Fetching the lists…</p>,
+  },
+);
 
 /** What the aircraft says of room: bays, hatches, leads and rules, fetched when they are opened. */
 export function RoomsPlace() {

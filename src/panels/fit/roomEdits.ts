@@ -53,10 +53,10 @@ export function withHatch(aircraft: Aircraft, atMm: number, topMm: number): Airc
   return { ...aircraft, hatches: [...(aircraft.hatches ?? []), hatch] };
 }
 
-/** A lead between the first two things aboard; null when there are not two. */
-export function withLead(aircraft: Aircraft): Aircraft | null {
+/** A lead between the first two things aboard; a sentence when there are not two. */
+export function withLead(aircraft: Aircraft): Aircraft | string {
   const [from, to] = [...aircraft.parts, ...aircraft.tanks];
-  if (!from || !to) return null;
+  if (!from || !to) return 'A lead needs two parts or tanks to join.';
   const id = freeId(aircraft, 'Lead', 'lead');
   const lead: Lead = { id, name: 'Lead', from: from.id, to: to.id, massGPerM: 20, waypointsMm: [] };
   return { ...aircraft, leads: [...(aircraft.leads ?? []), lead] };

@@ -11,7 +11,10 @@ import { orderRows, type Sort, type SortKey, usualSort } from './order';
 import { Row } from './Row';
 import { useManifestKeys } from './useManifestKeys';
 
-const AddDialog = later(async () => (await import('./AddDialog')).AddDialog);
+const AddDialog = later(
+  () => import('./AddDialog'),
+  (module) => module.AddDialog,
+);
 
 type Group = ManifestRow['group'];
 

@@ -11,8 +11,14 @@ import type { Sheet } from '../sheet';
 import { UndoRedo } from './UndoRedo';
 import { useDrop } from './useDrop';
 
-const Demos = later(async () => (await import('./Demos')).Demos);
-const ReadingFaults = later(async () => (await import('./ReadingFaults')).ReadingFaults);
+const Demos = later(
+  () => import('./Demos'),
+  (module) => module.Demos,
+);
+const ReadingFaults = later(
+  () => import('./ReadingFaults'),
+  (module) => module.ReadingFaults,
+);
 
 interface AppMenuProps {
   readonly files: FileActions;

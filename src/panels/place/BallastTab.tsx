@@ -1,11 +1,10 @@
 import { useMemo, useState } from 'react';
 import type { Vec3 } from '../../engine/geometry/types';
 import { massRange, spotEffects } from '../../engine/place/massRange';
-import { remedyFor } from '../../model/advice/remedy';
 import { aircraftCases } from '../../model/place/loadCases';
 import { type PlaceRule, usualSpots } from '../../model/place/placeSettings';
 import { type UsefulMass, usefulMass } from '../../model/place/usefulMass';
-import { useBalance, useBench, useCommitted } from '../../store/react';
+import { useBalance, useBench, useCommitted, useVerdict } from '../../store/react';
 import { type Readings, useReadings } from '../readings';
 import { OwnMeasure } from './OwnMeasure';
 import { Progress } from './Progress';
@@ -35,7 +34,7 @@ export function BallastTab() {
   }, [aircraft, down]);
   const { band } = balance;
   if (!band) return <p>State a target band first: there is nothing to aim at.</p>;
-  const remedy = remedyFor(aircraft, balance);
+  const remedy = useVerdict(({ advice }) => advice?.remedy ?? null);
   const limits = { band, lateralMm: aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null };
   const effects = spotEffects(cases, limits, aircraft.ballastSpots ?? usualSpots(aircraft), massG);
   const aloneWords = (atMm: Vec3) => {
@@ -53,12 +52,7 @@ export function BallastTab() {
       <section>
         <h3>Before any lead</h3>
         <p>{usefulWords(useful.list, useful.where, say)}</p>
-        {remedy?.by === 'moving' && (
-          <p>
-            Or shift “{remedy.item.name}” {say.length(Math.abs(remedy.toMm - remedy.fromMm))}{' '}
-            {remedy.toMm > remedy.fromMm ? 'aft' : 'forward'}: that would do with nothing added.
-          </p>
-        )}
+        {remedy && !/ballast/.test(remedy.kind) && <p>{remedy.words} would do with nothing added.</p>}
       </section>
       <section>
         <h3>The least ballast, nothing moved</h3>

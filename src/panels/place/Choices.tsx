@@ -57,6 +57,7 @@ export function Choices({ asked, pointed, onPoint }: ChoicesProps) {
     const { start, problem, settings } = asked;
     const { aircraft, faults } = recheckArrangement(start, problem, arrangement, settings.down);
     if (faults.length === 0) bench.document.commit('Arrange', aircraft);
+    else bench.notice.tell({ about: 'edit', tone: 'bad', text: `Arrange: ${faults.join(' ')}` });
   };
   const shared = { pointed, onPoint, onAccept: accept };
   return (

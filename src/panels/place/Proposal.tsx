@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { useBench } from '../../store/react';
+import { EditButton } from '../fields/EditButton';
 import { Icon } from '../icons';
 import { useReadings } from '../readings';
 import { Moves } from './Moves';
@@ -16,7 +16,6 @@ interface ProposalProps {
 
 /** What an arrangement would do, and the one button that does it. */
 export function Proposal({ outcome, onPutAway, beside, children }: ProposalProps) {
-  const bench = useBench();
   const say = useReadings();
   const { rows, faults, marginMm, after } = outcome;
   return (
@@ -28,14 +27,14 @@ export function Proposal({ outcome, onPutAway, beside, children }: ProposalProps
       ))}
       <div className="arrange-buttons">
         {rows.length > 0 && (
-          <button
-            type="button"
+          <EditButton
             className="button strong"
             disabled={faults.length > 0}
-            onClick={() => bench.document.commit('Arrange', after)}
+            step="Arrange"
+            edit={() => after}
           >
             Accept
-          </button>
+          </EditButton>
         )}
         <button type="button" className="button" onClick={onPutAway}>
           Put away

@@ -8,7 +8,10 @@ import { Reasons } from './Reasons';
 import { useOutcome } from './useOutcome';
 import type { Search } from './useSearch';
 
-const Choices = later(async () => (await import('./Choices')).Choices);
+const Choices = later(
+  () => import('./Choices'),
+  (module) => module.Choices,
+);
 
 interface ResultProps {
   readonly search: Extract<Search, { phase: 'done' }>;

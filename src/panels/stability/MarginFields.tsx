@@ -3,8 +3,8 @@ import { type MarginKind, marginKind, usualMargins } from '../../model/stability
 import { changeStability, stabilitySettings } from '../../model/stability/stability';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
+import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
-import { useEdit } from '../fields/useEdit';
 
 const kindNames: Readonly<Record<MarginKind, string>> = {
   trainer: 'a trainer',
@@ -21,7 +21,6 @@ const kindOptions = Object.entries(kindNames).map(([value, label]) => ({ value, 
 
 /** The static margin wanted, from which the estimate makes a band; what is usual is offered, as common practice. */
 export function MarginFields() {
-  const edit = useEdit();
   const kind = useCommitted(marginKind);
   const { minPct, maxPct } = COMMON_MARGINS[kind];
   const taken = useCommitted((aircraft) => {
@@ -58,17 +57,12 @@ export function MarginFields() {
       {field('maxPct', 'Most margin')}
       {!taken && (
         <div className="usual-margin">
-          <button
-            type="button"
-            className="button"
-            onClick={() =>
-              edit('Take the usual margin', (aircraft) =>
-                changeStability(aircraft, { marginRange: usualMargins(aircraft) }),
-              )
-            }
+          <EditButton
+            step="Take the usual margin"
+            edit={(aircraft) => changeStability(aircraft, { marginRange: usualMargins(aircraft) })}
           >
             Take {minPct} to {maxPct} % MAC
-          </button>
+          </EditButton>
           <p className="hint">Usual for {kindNames[kind]}: common practice, no more.</p>
         </div>
       )}

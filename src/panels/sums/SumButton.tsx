@@ -4,7 +4,10 @@ import { createPortal } from 'react-dom';
 import type { Figure } from '../../model/words/workingSheet';
 import { later } from '../later';
 
-const WorkingDialog = later(async () => (await import('./WorkingDialog')).WorkingDialog);
+const WorkingDialog = later(
+  () => import('./WorkingDialog'),
+  (module) => module.WorkingDialog,
+);
 
 interface SumButtonProps {
   readonly figure: Figure;

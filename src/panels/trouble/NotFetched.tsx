@@ -48,11 +48,20 @@ export function NotFetched({ onRetry, onClose }: NotFetchedProps) {
   );
 }
 
+/** The style sheets that did not come. */
+const missingStyles = new Set<HTMLLinkElement>();
+
+window.addEventListener(
+  'error',
+  ({ target }) => {
+    if (target instanceof HTMLLinkElement && target.rel === 'stylesheet') missingStyles.add(target);
+  },
+  // An element's error does not bubble.
+  { capture: true },
+);
+
 /** A style sheet that did not come is never asked for again by itself: its link is put in anew. */
 function freshenStyles(): void {
-  for (const link of document.querySelectorAll<HTMLLinkElement>('link[rel=stylesheet]')) {
-    if (link.sheet !== null) continue;
-    const fresh = link.cloneNode() as HTMLLinkElement;
-    link.replaceWith(fresh);
-  }
+  for (const link of missingStyles) link.replaceWith(link.cloneNode());
+  missingStyles.clear();
 }

@@ -1,16 +1,19 @@
-import { OrbitControls } from '@react-three/drei';
 import { useThree } from '@react-three/fiber';
-import { type ComponentRef, useCallback, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
-import { MOUSE, OrthographicCamera, PerspectiveCamera, TOUCH } from 'three';
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { OrthographicCamera, PerspectiveCamera } from 'three';
+import { createPiece } from '../../store/piece';
 import { useBench, useCommitted, useLive, useView } from '../../store/react';
 import { registerElevation } from './elevationCamera';
 import { frameAircraft } from './freeCamera';
+import type { OrbitRef } from './Orbit';
 import { cornersOnce, useGroundMm } from './useGround';
+import { useScenePiece } from './useScenePiece';
 
-const MOUSE_BUTTONS = { LEFT: MOUSE.ROTATE, MIDDLE: MOUSE.PAN, RIGHT: MOUSE.PAN };
-const FINGERS = { ONE: TOUCH.ROTATE, TWO: TOUCH.DOLLY_PAN };
-/** How near the horizon the eye may come, rad from upright. */
-const LOWEST_EYE = (87 * Math.PI) / 180;
+// The aircraft shows before it can be turned.
+const orbitPiece = createPiece(
+  () => import('./Orbit'),
+  (module) => module.default,
+);
 
 interface CamerasProps {
   /** Told how to bring the free view back to where it began. */
@@ -24,10 +27,10 @@ export function Cameras({ onReady }: CamerasProps) {
   const groundMm = useGroundMm();
   const name = useCommitted((aircraft) => aircraft.name);
   const set = useThree((state) => state.set);
-  const gl = useThree((state) => state.gl);
   const invalidate = useThree((state) => state.invalidate);
   const { width, height } = useThree((state) => state.size);
-  const orbit = useRef<ComponentRef<typeof OrbitControls>>(null);
+  const Orbit = useScenePiece(orbitPiece, 'What turns the free view');
+  const orbit: OrbitRef = useRef(null);
   const moved = useRef(false);
   const free = useMemo(() => Object.assign(new PerspectiveCamera(30), { manual: true }), []);
   const square = useMemo(() => Object.assign(new OrthographicCamera(), { manual: true }), []);
@@ -67,23 +70,17 @@ export function Cameras({ onReady }: CamerasProps) {
     const target = orbit.current?.target;
     if (target) target.y = Math.max(target.y, latest.current.groundMm);
   };
+  const hold = useCallback(() => {
+    moved.current = true;
+  }, []);
+  if (!Orbit) return null;
   return (
-    <OrbitControls
-      ref={orbit}
+    <Orbit
+      orbit={orbit}
       camera={free}
-      domElement={gl.domElement}
       enabled={view === 'free'}
-      enableDamping={!matchMedia('(prefers-reduced-motion: reduce)').matches}
-      dampingFactor={0.12}
-      maxPolarAngle={LOWEST_EYE}
-      minDistance={250}
-      maxDistance={12_000}
-      zoomToCursor
-      mouseButtons={MOUSE_BUTTONS}
-      touches={FINGERS}
-      onStart={() => {
-        moved.current = true;
-      }}
+      onReady={resetFree}
+      onStart={hold}
       onChange={holdAboveMat}
     />
   );

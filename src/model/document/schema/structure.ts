@@ -115,13 +115,13 @@ export const surface = record(
       ),
       v.minLength(1, 'Expected at least 1 panel'),
     ),
-    joinsBody: about(
-      v.optional(choice(['yes', 'no'])),
-      'whether its lift carries through the body from half to half; left out, the geometry decides',
-    ),
     openToHull: about(
       flag,
       'for fit: inside a hull the surface is cut away, and things may reach from one into the other',
+    ),
+    joinsBody: about(
+      v.optional(choice(['yes', 'no'])),
+      'whether its lift carries through the body from half to half; left out, the geometry decides',
     ),
     mass: massSource,
     plusMinusG,
