@@ -2,6 +2,7 @@ import type { Vec3 } from '../../src/engine/geometry/types';
 import { balanceAt, LEVEL } from '../../src/model/balance/balance';
 import { certaintyOf, cgErrorOf } from '../../src/model/balance/certainty';
 import type { Aircraft } from '../../src/model/document/types';
+import { judgeFully } from '../../src/model/judgement/judgeFully';
 import { loadEnvelopeOf } from '../../src/model/loads/loadStates';
 import { itemZone } from '../../src/model/place/itemZone';
 import { manifestRows } from '../../src/model/words/manifestRows';
@@ -15,6 +16,8 @@ const say = {
   length: (mm: number) => `${mm.toFixed(1)} mm`,
   station: (mm: number) => mm.toFixed(0),
   mass: (g: number) => `${g.toFixed(0)} g`,
+  units: 'metric' as const,
+  fromMm: 0,
 };
 
 const downs: readonly Vec3[] = [LEVEL, [Math.SQRT1_2, 0, -Math.SQRT1_2], [0.6, 0, -0.8]];
@@ -31,7 +34,7 @@ export function derivedOf(
   const item = [...aircraft.parts, ...aircraft.tanks][0];
   return {
     balances: [full, part, dry].map(({ loaded: _, liquid: __, ...figures }) => figures),
-    verdict: [full, part, dry].map((balance) => verdict(aircraft, balance, say)),
+    verdict: verdict(aircraft, judgeFully(aircraft, { down, estimate: null }), say),
     manifest: manifestRows(aircraft),
     beam: [weightsAlong(part, 0), weightsAlong(part, 1)],
     working: workingOf(aircraft, part, 0),

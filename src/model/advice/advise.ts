@@ -1,6 +1,7 @@
 import type { Aircraft } from '../document/types';
 import { type Given, judgeFully } from '../judgement/judgeFully';
-import type { Judgement } from '../judgement/types';
+import type { FindingKind, Judgement } from '../judgement/types';
+import { formatLength } from '../units';
 import { clearing } from './clearing';
 import type { Spoken } from './figures';
 import { type Goal, goalAcross, goalsAlong } from './goal';
@@ -77,8 +78,20 @@ function byBalancing(shop: Workshop, about: 'along' | 'across'): Found {
     const { remedy, noMoveOfOne } = byMoving(shop, goal);
     if (remedy) return { remedy, noMoveOfOne, searched: '' };
   }
-  const searched = goals.length === 0 ? CONTRADICTION : about === 'along' ? SEARCHED_ALONG : SEARCHED_ACROSS;
-  return { remedy: null, noMoveOfOne: false, searched };
+  const searched = about === 'along' ? SEARCHED_ALONG : SEARCHED_ACROSS;
+  const why = goals.length === 0 ? CONTRADICTION : about === 'along' ? spreadWords(shop) : '';
+  return { remedy: null, noMoveOfOne: false, searched: why || searched };
+}
+
+/** That the CG wanders farther than the band is long, which nothing but a wider band or another layout mends; else empty. */
+function spreadWords({ before, spoken: { units } }: Workshop): string {
+  const { foremost, aftmost, band } = before;
+  if (!foremost || !aftmost || !band) return '';
+  const spreadMm = aftmost.cgMm[0] - foremost.cgMm[0];
+  const bandMm = band.aftMm - band.forwardMm;
+  if (spreadMm <= bandMm) return '';
+  const [spread, long] = [spreadMm, bandMm].map((mm) => formatLength(mm, units, { fine: true }));
+  return `The CG lies up to ${spread} apart between load states, and the band is ${long} long. ${SEARCHED_ALONG}`;
 }
 
 /** Each search has its own tries, so that one that finds nothing leaves enough for the next. */
@@ -86,29 +99,31 @@ const afresh = (shop: Workshop): Workshop => ({ ...shop, tries: { left: MOST_TRI
 
 /** What is to be mended, in the order of the findings. */
 function aboutWhat({ findings }: Judgement): readonly NonNullable<Advice['about']>[] {
-  const abouts = findings.flatMap(({ kind }): readonly NonNullable<Advice['about']>[] => {
-    switch (kind) {
-      case 'fit':
-        return ['fit'];
-      case 'lateral':
-        return ['across'];
-      case 'tail-heavy':
-      case 'nose-heavy':
-      case 'behind-neutral-point':
-      case 'margin-tiny':
-      case 'margin-under':
-      case 'margin-over':
-        return ['along'];
-      case 'band-behind-neutral-point':
-      case 'no-mass':
-      case 'no-band':
-      case 'not-finite':
-      case 'loads-unchecked':
-      case 'fit-unchecked':
-        return [];
-    }
-  });
+  const abouts = findings.flatMap(({ kind }) => aboutOf(kind) ?? []);
   return [...new Set(abouts)];
+}
+
+function aboutOf(kind: FindingKind): Advice['about'] {
+  switch (kind) {
+    case 'fit':
+      return 'fit';
+    case 'lateral':
+      return 'across';
+    case 'tail-heavy':
+    case 'nose-heavy':
+    case 'behind-neutral-point':
+    case 'margin-tiny':
+    case 'margin-under':
+    case 'margin-over':
+      return 'along';
+    case 'band-behind-neutral-point':
+    case 'no-mass':
+    case 'no-band':
+    case 'not-finite':
+    case 'loads-unchecked':
+    case 'fit-unchecked':
+      return null;
+  }
 }
 
 function byMoving(shop: Workshop, goal: Goal): Omit<Found, 'searched'> {

@@ -5,7 +5,7 @@ import type { CgPoint, Finding, FindingKind, Judgement } from '../judgement/type
 import { fitCause, fitCount } from './fitSummary';
 import { noBandWords } from './marginWords';
 import { momentWords } from './momentWords';
-import { lengthUp, type Say } from './say';
+import { fineStation, lengthUp, type Say } from './say';
 
 /** One short sentence, and one that says why. */
 export interface HeadAndCause {
@@ -123,9 +123,9 @@ function outside(
     return { headline, cause };
   }
   const limit = band
-    ? `the ${tail ? 'aft' : 'forward'} limit is ${say.station(tail ? band.aftMm : band.forwardMm)}`
+    ? `the ${tail ? 'aft' : 'forward'} limit is ${fineStation(tail ? band.aftMm : band.forwardMm, say)}`
     : '';
-  return { headline, cause: `The CG is at ${say.station(at.cgMm[0])}; ${limit}.` };
+  return { headline, cause: `The CG is at ${fineStation(at.cgMm[0], say)}; ${limit}.` };
 }
 
 /** A whole per cent that rounding errors brought just under it is still that per cent. */

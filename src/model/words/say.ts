@@ -31,3 +31,7 @@ export function lengthDown(mm: number, { units }: Say): string {
   const step = shownStepMm(mm, units);
   return shown(Math.floor(mm / step + 1e-6) * step, units);
 }
+
+/** A station to the tenth of a millimetre, as it is read from the reference point. */
+export const fineStation = (stationMm: number, { units, fromMm }: Pick<Say, 'units' | 'fromMm'>): string =>
+  formatLength(stationMm - fromMm, units, { fine: true });

@@ -1,11 +1,10 @@
 import type { Aircraft } from '../document/types';
 import type { CgPoint, Judgement, Severity } from '../judgement/types';
-import { formatLength } from '../units';
 import { sureWords } from './certaintyWords';
 import { fitCount } from './fitSummary';
 import { marginFigure } from './headline';
 import { momentWords } from './momentWords';
-import { lengthDown, lengthUp, type Say } from './say';
+import { fineStation, lengthDown, lengthUp, type Say } from './say';
 
 /** How a verdict or a fact looks. `danger` is the tail-heavy side's alone. */
 export type Tone = 'danger' | 'bad' | 'caution' | 'unknown' | 'good';
@@ -88,9 +87,6 @@ function cgFacts(judgement: Judgement, say: Say): readonly Fact[] {
     ? [at('cg-full', 'CG full', shown.full), at('cg-dry', 'CG dry', shown.dry)]
     : [at('cg-full', 'CG', shown.full)];
 }
-
-const fineStation = (stationMm: number, { units, fromMm }: Say) =>
-  formatLength(stationMm - fromMm, units, { fine: true });
 
 function pointTone(judgement: Judgement, { outsideMm, cgMm }: CgPoint): Tone {
   if (outsideMm === null || !Number.isFinite(cgMm[0])) return 'unknown';
