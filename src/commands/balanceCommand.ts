@@ -2,7 +2,7 @@ import { type Balance, balanceAt, LEVEL } from '../model/balance/balance';
 import { shownText } from '../model/document/names';
 import type { Aircraft, ReferencePoint } from '../model/document/types';
 import { faultCount, shortened } from '../model/reading/fault';
-import { readFileBytes } from '../model/reading/read';
+import { readFileBytes } from '../model/reading/fileText';
 import { estimateStability } from '../model/stability/estimateStability';
 import { type StabilityAnswer, stabilityInput } from '../model/stability/stability';
 import { balanceJson } from './balanceJson';

@@ -13,6 +13,7 @@ import {
   type Standing,
   standingStructure,
 } from '../airframe/solids';
+import { shownText } from '../document/names';
 import type { Aircraft, Bay, Part } from '../document/types';
 
 /** A part that leaves the bay it is bound to. */
@@ -47,8 +48,8 @@ export function bayFault({ bays = [] }: Aircraft, part: Part): BayFault | null {
   ];
   const moveByMm = tooBig ? null : sub(pointToAircraft(poseOf(bay), [x, y, z]), bay.positionMm);
   const sentence = tooBig
-    ? `${part.name} is too big for ${bay.name} as it is turned.`
-    : `${part.name} reaches ${overMm.toFixed(1)} mm out of ${bay.name}.`;
+    ? `${shownText(part.name)} is too big for ${shownText(bay.name)} as it is turned.`
+    : `${shownText(part.name)} reaches ${overMm.toFixed(1)} mm out of ${shownText(bay.name)}.`;
   return { bayId: bay.id, bayName: bay.name, overMm, moveByMm, sentence };
 }
 

@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef } from 'react';
 import './card.css';
 import { itemById, replaceStructure, structureById, updatePart, updateTank } from '../../model/document/edit';
 import { renameLead } from '../../model/document/fitEdits';
@@ -57,6 +58,22 @@ function rename(aircraft: Aircraft, id: string, name: string): Aircraft {
 /** The selected thing, or with nothing selected the aircraft itself. */
 export function Card({ onClose }: { readonly onClose: () => void }) {
   const id = useView((view) => view.selectedId);
+  const top = useRef<HTMLSpanElement>(null);
+  // What is newly selected is read from its top.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it is the selection that matters
+  useLayoutEffect(() => {
+    const scroller = top.current?.parentElement;
+    if (scroller) scroller.scrollTop = 0;
+  }, [id]);
+  return (
+    <>
+      <span ref={top} hidden />
+      <CardOf id={id} onClose={onClose} />
+    </>
+  );
+}
+
+function CardOf({ id, onClose }: { readonly id: string | null; readonly onClose: () => void }) {
   const kind = useCommitted((aircraft) => kindOf(aircraft, id));
   const name = useCommitted((aircraft) => (id === null ? '' : (thingById(aircraft, id)?.name ?? '')));
   const role = useCommitted((aircraft) => aircraft.parts.find((part) => part.id === id)?.role);

@@ -5,6 +5,7 @@ import { useCommitted } from '../../store/react';
 import { weightsAlong } from '../beam/weights';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
+import { Fold } from '../fold/Fold';
 import { Live } from '../Live';
 import { useReadings } from '../readings';
 import { CutFields } from './CutFields';
@@ -18,6 +19,7 @@ import { ShapeFields } from './ShapeFields';
 import { HullSections, PanelRows } from './StructureRows';
 import { SwitchTick } from './SwitchTick';
 import { type Kind, type Lens, lensOn, type PieceOf } from './structureLens';
+import { momentSummary } from './summaries';
 import { Working } from './Working';
 
 interface FigureProps<K extends Kind> {
@@ -112,7 +114,9 @@ export function StructureCard({ id, name }: { readonly id: string; readonly name
       <section>
         <KindFields id={id} kind={kind} name={name} />
       </section>
-      <Working id={id} />
+      <Fold id="working" title="Working" summary={momentSummary(id, say)}>
+        <Working id={id} />
+      </Fold>
     </>
   );
 }
