@@ -5,7 +5,9 @@ import { cgErrorOf, LINE_95 } from '../model/balance/certainty';
 import type { Aircraft } from '../model/document/types';
 import { judge } from '../model/judgement/judge';
 import type { Given } from '../model/judgement/judgeFully';
-import type { Judgement } from '../model/judgement/types';
+import type { Judgement, Known } from '../model/judgement/types';
+import type { LoadSearch } from '../model/loads/loadSearch';
+import type { LoadEnvelope } from '../model/loads/loadStates';
 import type { BalanceStore } from './balanceStore';
 import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
@@ -47,6 +49,12 @@ interface Stores {
   readonly view: ViewStore;
   readonly balance: BalanceStore;
   readonly rest: RestStore;
+}
+
+/** The search through the load states as the judgement takes it. */
+function searched(envelope: LoadEnvelope | null, search: LoadSearch): Known['loads'] {
+  if (envelope) return { status: 'found', envelope };
+  return 'sentence' in search ? { status: 'failed', sentence: search.sentence } : { status: 'unfinished' };
 }
 
 /** How long nothing must change before advice is sought, ms. */
@@ -111,8 +119,8 @@ export function createVerdictStore({ document, view, balance, rest }: Stores): V
   const judgement = () => {
     const now = balance.get();
     const { advice } = api.getState();
-    const { envelope, certainty } = rest.get();
-    const wanted = [now, advice, envelope, certainty];
+    const { envelope, loadSearch, certainty } = rest.get();
+    const wanted = [now, advice, envelope, loadSearch, certainty];
     if (!kept || !isSame(kept.causes, wanted)) {
       const { down, positions } = view.getState();
       const { estimate, estimateFresh } = now;
@@ -123,7 +131,7 @@ export function createVerdictStore({ document, view, balance, rest }: Stores): V
           positions,
           estimate,
           estimateFresh,
-          loads: envelope ? { status: 'found', envelope } : { status: 'unfinished' },
+          loads: searched(envelope, loadSearch),
           fit: advice?.before.fit ?? null,
           certainty,
           balance: now,

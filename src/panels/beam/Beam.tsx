@@ -2,15 +2,20 @@ import './beam.css';
 import './stabilityMarks.css';
 import { useAxis, useView } from '../../store/react';
 import { useBenchValue } from '../Live';
+import { later } from '../later';
 import { GhostMarks } from './GhostMarks';
 import { burns, type Line, lateralLine, stationLine } from './lines';
 import { MacScale } from './MacScale';
 import { EstimatedZone, NeutralPoint } from './NeutralPoint';
 import { Ruler } from './Ruler';
 import { rowsOf } from './rows';
-import { Travel } from './Travel';
 import { Weights } from './Weights';
 import { Zone } from './Zone';
+
+const Travel = later(
+  () => import('./Travel'),
+  (module) => module.Travel,
+);
 
 /** The aircraft as a beam on its fulcrum, and under it the travel of the CG. */
 export function Beam() {

@@ -3,7 +3,7 @@ import type { Aircraft } from '../../model/document/types';
 import type { Quantity } from '../../model/units';
 import { useCommitted } from '../../store/react';
 import { weightsAlong } from '../beam/weights';
-import { Choice } from '../fields/Choice';
+import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { Fold } from '../fold/Fold';
 import { Live } from '../Live';
@@ -161,6 +161,12 @@ function KindFields({ id, kind, name }: { readonly id: string; readonly kind: Ki
           <Figure lens={lens} of="cantDeg" label="Cant" quantity="angle" />
           <JoinsBodyField id={id} lens={lens} />
           <PanelRows lens={lens} />
+          <Tick
+            label="Cut away inside a hull, so that parts may stand there"
+            step={`Say whether ${name} is cut away inside a hull`}
+            read={(aircraft) => lens.read(aircraft)?.openToHull === true}
+            write={(aircraft, openToHull) => lens.change(aircraft, { openToHull })}
+          />
         </>
       );
     }
