@@ -107,8 +107,9 @@ function FixOf({ say }: { readonly say: Readings }) {
           {label}
         </button>
       ) : (
-        `${label}.`
-      )}{' '}
+        label
+      )}
+      {'. '}
       {consequence}
     </span>
   );

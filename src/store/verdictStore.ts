@@ -151,7 +151,12 @@ export function createVerdictStore({ document, view, balance, rest, fit }: Store
       return error && LINE_95 * error.massSigmaG;
     },
     subscribe: (listener) => {
-      const offs = [balance.subscribe(listener), rest.subscribe(listener), fit.subscribe(listener), api.subscribe(listener)];
+      const offs = [
+        balance.subscribe(listener),
+        rest.subscribe(listener),
+        fit.subscribe(listener),
+        api.subscribe(listener),
+      ];
       return () => {
         for (const off of offs) off();
       };
