@@ -5,7 +5,9 @@ import { cgErrorOf, LINE_95 } from '../model/balance/certainty';
 import type { Aircraft } from '../model/document/types';
 import { judge } from '../model/judgement/judge';
 import type { Given } from '../model/judgement/judgeFully';
-import type { Judgement } from '../model/judgement/types';
+import type { Judgement, Known } from '../model/judgement/types';
+import type { LoadSearch } from '../model/loads/loadSearch';
+import type { LoadEnvelope } from '../model/loads/loadStates';
 import type { BalanceStore } from './balanceStore';
 import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
@@ -49,6 +51,12 @@ interface Stores {
   readonly balance: BalanceStore;
   readonly rest: RestStore;
   readonly fit: FitStore;
+}
+
+/** The search through the load states as the judgement takes it. */
+function searched(envelope: LoadEnvelope | null, search: LoadSearch): Known['loads'] {
+  if (envelope) return { status: 'found', envelope };
+  return 'sentence' in search ? { status: 'failed', sentence: search.sentence } : { status: 'unfinished' };
 }
 
 /** How long nothing must change before advice is sought, ms. */
@@ -113,10 +121,10 @@ export function createVerdictStore({ document, view, balance, rest, fit }: Store
   const judgement = () => {
     const now = balance.get();
     const { advice } = api.getState();
-    const { envelope, certainty } = rest.get();
+    const { envelope, loadSearch, certainty } = rest.get();
     // The judge of fit is fetched after the first paint; until then the worker's word is taken.
     const problems = fit.whole()?.problems ?? advice?.before.fit ?? null;
-    const wanted = [now, problems, envelope, certainty];
+    const wanted = [now, problems, envelope, loadSearch, certainty];
     if (!kept || !isSame(kept.causes, wanted)) {
       const { down, positions } = view.getState();
       const { estimate, estimateFresh } = now;
@@ -127,7 +135,7 @@ export function createVerdictStore({ document, view, balance, rest, fit }: Store
           positions,
           estimate,
           estimateFresh,
-          loads: envelope ? { status: 'found', envelope } : { status: 'unfinished' },
+          loads: searched(envelope, loadSearch),
           fit: problems,
           certainty,
           balance: now,

@@ -54,7 +54,7 @@ test.each(WORST.map((worst) => [worst.join(', '), rowOf(worst)] as const))(
     );
     await settled(page);
     const verdict = page.getByTestId('verdict');
-    const words = ((await verdict.locator('strong').textContent()) ?? '')
+    const words = ((await verdict.locator('.answer-headline').textContent()) ?? '')
       .replace(/\.$/, '')
       .replace(/\u202f/g, ' ');
     expect(words).toMatch(row.headline);
@@ -62,7 +62,7 @@ test.each(WORST.map((worst) => [worst.join(', '), rowOf(worst)] as const))(
     await screenshot(page, `verdict-${name.replace(/[^a-z]+/g, '-')}`);
 
     // The remedy's button carries it out in one step, which mends what was wrong, and undo takes it back.
-    const fix = verdict.locator('.verdict-fix button');
+    const fix = verdict.locator('button.answer-fix');
     if ((await fix.count()) === 0) return;
     const steps = await page.evaluate(() => window.counterpoise.document.api.getState().past.length);
     await fix.click();

@@ -1,4 +1,5 @@
 import { itemById } from '../document/edit';
+import { shownText } from '../document/names';
 import type { FitProblem } from '../fit/fitProblem';
 import { problemsInFlight, wholeFit } from '../fit/wholeFit';
 import { lengthStepsMm, shiftWords } from './figures';
@@ -33,7 +34,7 @@ export function clearing(shop: Workshop): Remedy | null {
         );
         if (!found || Math.abs(found.shiftMm) >= farthest) continue;
         const { shiftMm, result } = found;
-        const words = `Move “${mover.items[0]!.name}” ${shiftWords(shiftMm, axis, false, shop.spoken)}`;
+        const words = `Move “${shownText(mover.items[0]!.name)}” ${shiftWords(shiftMm, axis, false, shop.spoken)}`;
         const edits = moveEdits(mover, axis, shiftMm);
         best = { byMm: Math.abs(shiftMm), remedy: { kind: 'clear', edits, words, result } };
       }

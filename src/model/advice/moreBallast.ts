@@ -2,6 +2,7 @@ import { ballastRange } from '../../engine/balance/ballast';
 import type { Vec3 } from '../../engine/geometry/types';
 import { sectionBetween } from '../../engine/mass/solids/loft';
 import { hulls, type NamedHull } from '../airframe/solids';
+import { shownText } from '../document/names';
 import type { Aircraft, Part } from '../document/types';
 import { lengthStepsMm, massStepG, massWords, type Spoken, stationWords, stepped } from './figures';
 import type { Goal } from './goal';
@@ -64,9 +65,9 @@ function ballastAt(
       const part = { ...LEAD, name: 'Ballast', shape, massG, positionMm: spot.positionMm };
       const edits: readonly RemedyEdit[] = [...removals, { do: 'add', part, into: 'hull' }];
       const where = spot.name
-        ? `at “${spot.name}”`
+        ? `at “${shownText(spot.name)}”`
         : `at station ${stationWords(spot.positionMm[0], shop.spoken)}`;
-      const out = removed.map(({ name }) => `“${name}”`).join(' and ');
+      const out = removed.map(({ name }) => `“${shownText(name)}”`).join(' and ');
       const adding = `${massWords(massG, shop.spoken)} of ballast ${where}`;
       const words = out ? `Take out ${out} and add ${adding}` : `Add ${adding}`;
       const remedy = remedyIf(shop, goal, { kind: 'add-ballast', edits, words });

@@ -24,7 +24,7 @@ export interface BenchOptions {
 export interface Bench {
   readonly page: Page;
   /** Console errors and warnings, and errors that the page let through, as they come. */
-  readonly errors: readonly string[];
+  readonly errors: string[];
   /** The address of every request but data: and blob: ones, as they come. */
   readonly requests: readonly string[];
   /** Those of the requests that left the page's own origin. */
