@@ -87,7 +87,7 @@ export const electricAndGlider: readonly Broken[] = [
     fix: null,
   },
 
-  // Corncrake: band 34 to 41 % MAC; a wheel that swings up, water that is dropped.
+  // Corncrake: band 33 to 39.5 % MAC; a wheel that swings up, water that is dropped.
   {
     demo: 'corncrake',
     fault: 'as it comes',
