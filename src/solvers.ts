@@ -1,5 +1,5 @@
 import type { Bench } from './store/bench';
-import { createPiece } from './store/piece';
+import { createPiece, type Piece } from './store/piece';
 import { adviceSolver } from './workers/adviceSolver';
 import { fitSearcher } from './workers/fitSearcher';
 import { loadSolver } from './workers/loadSolver';
@@ -47,52 +47,48 @@ export function startSolvers(bench: Bench): void {
       bench.stability.start(solveStability);
       bench.rest.start(solveLoads);
       bench.verdict.start(seekAdvice);
-      startPlacing(bench);
-      startJudging(bench);
+      startLater(bench);
     }),
   );
 }
 
-/** Placing comes as a piece of its own; without it the bench says what is missing, and fetches it when asked. */
-function startPlacing({ place, notice }: Bench): void {
-  const piece = createPiece(
-    () => import('./placing'),
-    (module) => module.placing,
+/** What the bench can show without: where things may sit, and how sure the balance is. */
+const atFirstRest = createPiece(
+  () => import('./atFirstRest'),
+  (module) => module,
+);
+const judgingPiece = createPiece(
+  () => import('./judging'),
+  (module) => module.judging,
+);
+
+function startLater(bench: Bench): void {
+  const { place, rest, fit } = bench;
+  whenThere(
+    bench,
+    atFirstRest,
+    'What works out where things may sit, and how sure the balance is,',
+    (parts) => {
+      place.start(parts.placing);
+      rest.startCertainty(parts.certaintyOf);
+    },
   );
-  piece.subscribe(() => {
-    const { piece: placing, failure } = piece.get();
-    if (placing) {
-      notice.drop('placing');
-      place.start(placing);
-    } else if (failure)
-      notice.tell({
-        about: 'placing',
-        tone: 'bad',
-        text: 'What finds out where things may sit could not be fetched: the server has stopped or is out of reach. All else works on.',
-        actions: [{ label: 'Retry', run: piece.retry }],
-      });
-  });
-  piece.want();
+  whenThere(bench, judgingPiece, 'What judges whether everything fits', fit.startJudge);
 }
 
-/** The judgement of fit likewise. */
-function startJudging({ fit, notice }: Bench): void {
-  const piece = createPiece(
-    () => import('./judging'),
-    (module) => module.judging,
-  );
+/** Fetches a piece and starts what it is for; when it does not come, says what is missing and fetches it when asked. */
+function whenThere<T>({ notice }: Bench, piece: Piece<T>, what: string, start: (piece: T) => void): void {
   piece.subscribe(() => {
-    const { piece: judging, failure } = piece.get();
-    if (judging) {
-      notice.drop('judging');
-      fit.startJudge(judging);
-    } else if (failure)
+    const { piece: there, failure } = piece.get();
+    if (failure)
       notice.tell({
-        about: 'judging',
+        about: what,
         tone: 'bad',
-        text: 'What judges whether everything fits could not be fetched: the server has stopped or is out of reach. Nothing is said of fit until it is there.',
+        text: `${what} could not be fetched: the server has stopped or is out of reach. Nothing is said of it until it is there; all else works on.`,
         actions: [{ label: 'Retry', run: piece.retry }],
       });
+    else notice.drop(what);
+    if (there !== null) start(there);
   });
   piece.want();
 }

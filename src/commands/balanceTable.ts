@@ -3,6 +3,7 @@ import { stationToPctMac } from '../engine/wing/planform';
 import type { Balance } from '../model/balance/balance';
 import { shownText } from '../model/document/names';
 import type { Aircraft } from '../model/document/types';
+import { attitudeName, isLevel } from '../model/loads/attitude';
 import { wingPlanform } from '../model/stability/band';
 import { formatInertia, formatLength, formatMass, formatMoment, formatNumber, ownUnit } from '../model/units';
 import { ballastG } from '../model/words/verdict';
@@ -33,15 +34,16 @@ export function balanceTable(aircraft: Aircraft, balance: Balance, options: Tabl
 function heading(
   { name, datum }: Aircraft,
   { usableMl }: Balance,
-  { from, fuelFraction }: TableOptions,
+  { from, fuelFraction, attitude }: TableOptions,
 ): readonly string[] {
   const origin = from ? `Places from ${shownText(from.name)}` : `Places from the datum: ${shownText(datum)}`;
   const fuel = usableMl > 0 ? `, ${formatNumber(fuelFraction * 100, 0)} % of what the tanks can give` : '';
-  return [shownText(name.toUpperCase()), ...wrapped(`${origin}${fuel}.`)];
+  const held = isLevel(attitude) ? '' : ` Held so: ${attitudeName(attitude)}.`;
+  return [shownText(name.toUpperCase()), ...wrapped(`${origin}${fuel}.${held}`)];
 }
 
-function sentences(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {
-  const { headline, cause, fix } = verdictOf(aircraft, balance, system, from);
+function sentences(aircraft: Aircraft, balance: Balance, options: TableOptions): readonly string[] {
+  const { headline, cause, fix } = verdictOf(aircraft, balance, options);
   const remedy = fix ? `${fix.label}. ${fix.consequence}` : '';
   return [...wrapped(`${headline}.`), ...wrapped(cause), ...wrapped(remedy)];
 }

@@ -92,8 +92,10 @@ export { type Lift, type Reason, type WhyNot, whyNot } from './place/whyNot';
 // Planform, neutral point and static margin
 export { bodyCarry, rootCarry } from './wing/bodyCarry';
 export { fuselageMomentMm3PerRad } from './wing/fuselage';
+export { grossPlanform } from './wing/grossPlanform';
 export { bandFromMargins, COMMON_MARGINS, marginsOfBand, staticMarginPct } from './wing/margin';
 export { type NeutralPoint, neutralPoint } from './wing/neutralPoint';
+export { type Doubt, doubtSigmaMm, neutralPointDoubts } from './wing/neutralPointDoubt';
 export { type Planform, pctMacToStation, planform, stationToPctMac } from './wing/planform';
 export { type StripLoad, spanLoading } from './wing/spanLoading';
 export { drelaNeutralPoint, nelsonNeutralPoint, textbookNeutralPoint } from './wing/textbook';

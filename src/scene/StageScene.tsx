@@ -7,27 +7,21 @@ import { Cameras } from './frame/Cameras';
 import { ROOT_ROTATION } from './frame/frame';
 import { useScenePiece } from './frame/useScenePiece';
 import { attachGestures } from './gestures/gestures';
-import { TipGrips } from './gestures/TipGrips';
 import { Heartbeat } from './Heartbeat';
 import { Carried } from './items/Carried';
-import { Ghost } from './items/Ghost';
 import { Selection } from './items/Selection';
 import { BandSlab } from './marks/BandSlab';
-import { CgHalo } from './marks/CgHalo';
 import { CgMark } from './marks/CgMark';
-import { InertiaBox } from './marks/InertiaBox';
 import { LabelPlacer } from './marks/LabelPlacer';
 import type { LabelElements } from './marks/Labels';
-import { MacMark } from './marks/MacMark';
-import { NeutralPointMark } from './marks/NeutralPointMark';
 import type { StabilityElements } from './marks/StabilityOverlay';
 import { Mat } from './mat/Mat';
 import { usePalette } from './materials/palette';
 
-// The aircraft shows before what is said of its fit is fetched.
-const fitMarks = createPiece(
-  () => import('./fit/FitMarks'),
-  (module) => module.default,
+// The aircraft shows before what is said of it is fetched.
+const laterMarks = createPiece(
+  () => import('./LaterMarks'),
+  (module) => module.LaterMarks,
 );
 
 interface StageSceneProps {
@@ -44,7 +38,7 @@ interface StageSceneProps {
 export function StageScene({ box, labels, resetFree, refit, onDrag, marks, fitLabels }: StageSceneProps) {
   const bench = useBench();
   const palette = usePalette();
-  const FitMarks = useScenePiece(fitMarks, 'The stage’s marks of what fits');
+  const LaterMarks = useScenePiece(laterMarks, 'The stage’s marks of fit and stability');
   const get = useThree((state) => state.get);
   const setSize = useThree((state) => state.setSize);
 
@@ -81,14 +75,8 @@ export function StageScene({ box, labels, resetFree, refit, onDrag, marks, fitLa
         <Airframe />
         <Carried />
         <BandSlab />
-        <MacMark />
-        <TipGrips />
-        {FitMarks && <FitMarks labels={fitLabels} />}
+        {LaterMarks && <LaterMarks marks={marks} fitLabels={fitLabels} />}
         <Selection />
-        <Ghost />
-        <NeutralPointMark elements={marks} />
-        <InertiaBox />
-        <CgHalo />
         <CgMark />
       </group>
       <LabelPlacer elements={labels} marks={marks} />

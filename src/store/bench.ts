@@ -37,6 +37,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
   });
   const balance = createBalanceStore(document, viewStore, stability);
   const rest = createRestStore(document, viewStore, balance);
+  const fit = createFitStore(document, viewStore);
   const drag = createDrag(document);
   return {
     document,
@@ -44,11 +45,11 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     balance,
     stability,
     rest,
-    verdict: createVerdictStore({ document, view: viewStore, balance, rest }),
+    verdict: createVerdictStore({ document, view: viewStore, balance, rest, fit }),
     axis: createAxisStore(),
     drag,
     reshape: createReshape(document),
-    fit: createFitStore(document, viewStore),
+    fit,
     place: createPlaceStore(document, viewStore, drag),
     notice: createNoticeStore(),
   };

@@ -13,14 +13,14 @@ export function createCalmStore<T>(initial: () => T): StoreApi<T> {
         try {
           listener(now, before);
         } catch (error) {
-          report(error);
+          reportFault(error);
         }
       }),
   };
 }
 
 /** Hands an error to whoever listens for the page's errors; without a page it is thrown once nothing else is under way. */
-function report(error: unknown): void {
+export function reportFault(error: unknown): void {
   if (typeof reportError === 'function') reportError(error);
   else
     queueMicrotask(() => {

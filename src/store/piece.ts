@@ -74,8 +74,14 @@ export function createPiece<M, T>(load: () => Promise<M>, pick: (module: M) => T
 
 /** Rejects when nobody answers; what is answered does not matter. */
 async function reachServer(): Promise<void> {
-  await fetch(location.href, { method: 'HEAD', cache: 'no-store' });
+  asking ??= fetch(location.href, { method: 'HEAD', cache: 'no-store' }).finally(() => {
+    asking = null;
+  });
+  await asking;
 }
+
+/** Pieces that are wanted together ask once. */
+let asking: Promise<unknown> | null = null;
 
 /** The address of a module that did not come, which browsers put into their error; null when it is about something else. */
 const addressIn = (error: unknown): string | null =>

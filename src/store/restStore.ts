@@ -1,15 +1,21 @@
 import type { StoreApi } from 'zustand/vanilla';
-import { bandSigmaOf, type Certainty, certaintyOf } from '../model/balance/certainty';
+import type { Balance } from '../model/balance/balance';
+import { bandSigmaOf } from '../model/balance/bandSigma';
+import type { Certainty } from '../model/balance/certainty';
+import type { Aircraft } from '../model/document/types';
 import { type AttitudeTravel, attitudeTravel } from '../model/loads/attitude';
 import { DONE, hasOtherLoadStates, type LoadSearch, NOT_NEEDED, WAITING } from '../model/loads/loadSearch';
 import type { LoadEnvelope } from '../model/loads/loadStates';
 import type { BalanceStore } from './balanceStore';
-import { createCalmStore } from './calmStore';
+import { createCalmStore, reportFault } from './calmStore';
 import type { DocumentStore } from './documentStore';
 import { type EnvelopeSolve, type RunningSearch, startSearch } from './loadSearcher';
 import type { ViewStore } from './viewStore';
 
 export type { EnvelopeSolve } from './loadSearcher';
+
+/** How sure the balance is; it comes after the first paint. */
+export type CertaintyOf = (aircraft: Aircraft, balance: Balance) => Certainty;
 
 /** What takes too long for a frame of a drag, each null while it is not known for what is seen now. */
 export interface RestState {
@@ -29,6 +35,8 @@ export interface RestStore {
   subscribe(listener: () => void): () => void;
   /** Load states are not searched before this. */
   start(solve: EnvelopeSolve): void;
+  /** How sure the balance is, is not known before this. */
+  startCertainty(certaintyOf: CertaintyOf): void;
   /** Searches the load states again after a search that failed or ran out of time. */
   retrySearch(): void;
 }
@@ -48,6 +56,7 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
   /** What each answer was worked out from. */
   const known: Record<Key, readonly unknown[] | null> = { envelope: null, certainty: null, wander: null };
   let solve: EnvelopeSolve | null = null;
+  let certaintyOf: CertaintyOf | null = null;
   let running: { readonly asked: readonly unknown[]; readonly search: RunningSearch } | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -91,8 +100,10 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
     if (document.api.getState().preview !== null) return wait();
     const now = causes();
     const found: Partial<Record<Key, unknown>> = {};
-    if (!fresh('certainty', now)) found.certainty = certaintyOf(document.current(), balance.get());
-    if (!fresh('wander', now)) found.wander = attitudeTravel(balance.get());
+    const sure = certaintyOf;
+    if (sure && !fresh('certainty', now))
+      found.certainty = orNotKnown(() => sure(document.current(), balance.get()));
+    if (!fresh('wander', now)) found.wander = orNotKnown(() => attitudeTravel(balance.get()));
     Object.assign(known, Object.fromEntries(Object.keys(found).map((key) => [key, now[key as Key]])));
     if (Object.keys(found).length > 0) api.setState(found as Partial<RestState>);
     if (!fresh('envelope', now)) search(now.envelope);
@@ -128,6 +139,10 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
       solve = given;
       wait();
     },
+    startCertainty: (given) => {
+      certaintyOf = given;
+      wait();
+    },
     retrySearch: () => {
       const { state } = api.getState().loadSearch;
       if (state !== 'failed' && state !== 'timed out') return;
@@ -136,4 +151,14 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
       wait();
     },
   };
+}
+
+/** What a derivation that fails gives: nothing, and its error to whoever listens for the page's errors. */
+function orNotKnown<T>(derive: () => T): T | null {
+  try {
+    return derive();
+  } catch (error) {
+    reportFault(error);
+    return null;
+  }
 }

@@ -5,10 +5,13 @@ import { cgErrorOf, LINE_95 } from '../model/balance/certainty';
 import type { Aircraft } from '../model/document/types';
 import { judge } from '../model/judgement/judge';
 import type { Given } from '../model/judgement/judgeFully';
-import type { Judgement } from '../model/judgement/types';
+import type { Judgement, Known } from '../model/judgement/types';
+import type { LoadSearch } from '../model/loads/loadSearch';
+import type { LoadEnvelope } from '../model/loads/loadStates';
 import type { BalanceStore } from './balanceStore';
 import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
+import type { FitStore } from './fitStore';
 import type { RestStore } from './restStore';
 import type { ViewStore } from './viewStore';
 
@@ -47,12 +50,19 @@ interface Stores {
   readonly view: ViewStore;
   readonly balance: BalanceStore;
   readonly rest: RestStore;
+  readonly fit: FitStore;
+}
+
+/** The search through the load states as the judgement takes it. */
+function searched(envelope: LoadEnvelope | null, search: LoadSearch): Known['loads'] {
+  if (envelope) return { status: 'found', envelope };
+  return 'sentence' in search ? { status: 'failed', sentence: search.sentence } : { status: 'unfinished' };
 }
 
 /** How long nothing must change before advice is sought, ms. */
 const REST_MS = 60;
 
-export function createVerdictStore({ document, view, balance, rest }: Stores): VerdictStore {
+export function createVerdictStore({ document, view, balance, rest, fit }: Stores): VerdictStore {
   const api = createCalmStore<VerdictState>(() => ({ advice: null, failed: null }));
   let solve: AdviceSolve | null = null;
   let solving = false;
@@ -111,8 +121,10 @@ export function createVerdictStore({ document, view, balance, rest }: Stores): V
   const judgement = () => {
     const now = balance.get();
     const { advice } = api.getState();
-    const { envelope, certainty } = rest.get();
-    const wanted = [now, advice, envelope, certainty];
+    const { envelope, loadSearch, certainty } = rest.get();
+    // The judge of fit is fetched after the first paint; until then the worker's word is taken.
+    const problems = fit.whole()?.problems ?? advice?.before.fit ?? null;
+    const wanted = [now, problems, envelope, loadSearch, certainty];
     if (!kept || !isSame(kept.causes, wanted)) {
       const { down, positions } = view.getState();
       const { estimate, estimateFresh } = now;
@@ -123,8 +135,8 @@ export function createVerdictStore({ document, view, balance, rest }: Stores): V
           positions,
           estimate,
           estimateFresh,
-          loads: envelope ? { status: 'found', envelope } : { status: 'unfinished' },
-          fit: advice?.before.fit ?? null,
+          loads: searched(envelope, loadSearch),
+          fit: problems,
           certainty,
           balance: now,
         }),
@@ -147,7 +159,12 @@ export function createVerdictStore({ document, view, balance, rest }: Stores): V
       return error && LINE_95 * error.massSigmaG;
     },
     subscribe: (listener) => {
-      const offs = [balance.subscribe(listener), rest.subscribe(listener), api.subscribe(listener)];
+      const offs = [
+        balance.subscribe(listener),
+        rest.subscribe(listener),
+        fit.subscribe(listener),
+        api.subscribe(listener),
+      ];
       return () => {
         for (const off of offs) off();
       };

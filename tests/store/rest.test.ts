@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { LEVEL } from '../../src/model/balance/balance';
+import { certaintyOf } from '../../src/model/balance/certainty';
 import { placeItem } from '../../src/model/document/edit';
 import type { Aircraft } from '../../src/model/document/types';
 import { type LoadEnvelope, loadEnvelopeOf } from '../../src/model/loads/loadStates';
@@ -37,6 +38,7 @@ function benchWithSwitch() {
       },
     ],
   });
+  bench.rest.startCertainty(certaintyOf);
   return { bench, part };
 }
 

@@ -46,13 +46,15 @@ export function advise(aircraft: Aircraft, given: Given, spoken: Spoken): Advice
   const before = judgeFully(aircraft, given);
   const states = statesOf(aircraft, given);
   const shop: Workshop = { aircraft, given, spoken, before, states, tries: { left: MOST_TRIES } };
-  for (const about of aboutWhat(before)) {
+  // Where a sum is no number every remedy would be one of chance.
+  const finite = before.findings.every(({ kind }) => kind !== 'not-finite');
+  for (const about of finite ? aboutWhat(before) : []) {
     const found = about === 'fit' ? byClearing(shop) : byBalancing(shop, about);
     // Of a misfit that nothing clears the next fault may still be mended; of a CG that is out nothing less is spoken of.
     if (found.remedy || about !== 'fit') return { about, before, ...found };
   }
   const unfit = before.findings.some(({ kind }) => kind === 'fit');
-  return unfit
+  return unfit && finite
     ? { about: 'fit', before, remedy: null, noMoveOfOne: false, searched: SEARCHED_CLEAR }
     : { about: null, before, remedy: null, noMoveOfOne: false, searched: '' };
 }
@@ -79,19 +81,18 @@ function byBalancing(shop: Workshop, about: 'along' | 'across'): Found {
     if (remedy) return { remedy, noMoveOfOne, searched: '' };
   }
   const searched = about === 'along' ? SEARCHED_ALONG : SEARCHED_ACROSS;
-  const why = goals.length === 0 ? CONTRADICTION : about === 'along' ? spreadWords(shop) : '';
+  const why = goals.length === 0 ? CONTRADICTION : about === 'along' ? spreadWords(shop, goals) : '';
   return { remedy: null, noMoveOfOne: false, searched: why || searched };
 }
 
-/** That the CG wanders farther than the band is long, which nothing but a wider band or another layout mends; else empty. */
-function spreadWords({ before, spoken: { units } }: Workshop): string {
-  const { foremost, aftmost, band } = before;
-  if (!foremost || !aftmost || !band) return '';
-  const spreadMm = aftmost.cgMm[0] - foremost.cgMm[0];
-  const bandMm = band.aftMm - band.forwardMm;
-  if (spreadMm <= bandMm) return '';
-  const [spread, long] = [spreadMm, bandMm].map((mm) => formatLength(mm, units, { fine: true }));
-  return `The CG lies up to ${spread} apart between load states, and the band is ${long} long. ${SEARCHED_ALONG}`;
+/** That the CG wanders farther than the limits leave, which nothing but other limits or another layout mends; else empty. */
+function spreadWords({ before, spoken: { units } }: Workshop, goals: readonly Goal[]): string {
+  const { foremost, aftmost } = before;
+  const widest = Math.max(...goals.map(({ lowMm, highMm }) => highMm - lowMm));
+  const spreadMm = foremost && aftmost ? aftmost.cgMm[0] - foremost.cgMm[0] : 0;
+  if (!(spreadMm > widest)) return '';
+  const [spread, left] = [spreadMm, widest].map((mm) => formatLength(mm, units, { fine: true }));
+  return `The CG wanders over ${spread} in flight, and limits and margin leave it ${left}. ${SEARCHED_ALONG}`;
 }
 
 /** Each search has its own tries, so that one that finds nothing leaves enough for the next. */

@@ -1,4 +1,5 @@
 import { itemById } from '../document/edit';
+import { shownText } from '../document/names';
 import type { FitProblem } from '../fit/fitProblem';
 import { problemsInFlight, wholeFit } from '../fit/wholeFit';
 import { lengthStepsMm, shiftWords } from './figures';
@@ -9,6 +10,8 @@ import { fitsThere, judgedAfter, type Trial, type Workshop } from './trial';
 
 /** Farther than this is a new layout and not a way clear, mm. */
 const FARTHEST_MM = 80;
+/** But what is farther out may come back by so much more than that, mm. */
+const FARTHER_MM = 40;
 
 const NOTHING = { targets: new Set<never>(), mayLeave: new Set<never>() } as const;
 
@@ -24,14 +27,14 @@ export function clearing(shop: Workshop): Remedy | null {
     let best: { readonly byMm: number; readonly remedy: Remedy } | null = null;
     for (const mover of movers) {
       for (const axis of [0, 1, 2] as const) {
-        const farthest: number = best?.byMm ?? FARTHEST_MM;
+        const farthest: number = best?.byMm ?? Math.max(FARTHEST_MM, problem.byMm + FARTHER_MM);
         const step = lengthStepsMm(shop.spoken)[0];
         const found = scan(shop, { fromMm: -farthest, toMm: farthest }, step, (shiftMm) =>
           tryClearing(shop, problem, mover, axis, shiftMm),
         );
         if (!found || Math.abs(found.shiftMm) >= farthest) continue;
         const { shiftMm, result } = found;
-        const words = `Move “${mover.items[0]!.name}” ${shiftWords(shiftMm, axis, false, shop.spoken)}`;
+        const words = `Move “${shownText(mover.items[0]!.name)}” ${shiftWords(shiftMm, axis, false, shop.spoken)}`;
         const edits = moveEdits(mover, axis, shiftMm);
         best = { byMm: Math.abs(shiftMm), remedy: { kind: 'clear', edits, words, result } };
       }

@@ -48,7 +48,9 @@ export function goalsAlong({ band, margin, findings }: Judgement): readonly Goal
     return forward < aft ? between(forward, aft, kinds) : null;
   };
   const wished = goal(leastPct, estimated?.mostWantedPct ?? null, ALONG);
-  const hard = goal(TINY_MARGIN_PCT, null, HARD);
+  // Where not everything can be had, at least what is dangerous must go; aft of where it was it then may not be.
+  const dangerous = findings.some(({ kind }) => HARD.includes(kind));
+  const hard = dangerous ? goal(TINY_MARGIN_PCT, null, HARD) : null;
   return [wished, hard].filter((one) => one !== null);
 }
 
@@ -57,7 +59,7 @@ function between(lowMm: number, highMm: number, kinds: readonly FindingKind[]): 
   const reserveMm = Math.max(CERTIFIED_MM, Math.min(MOST_RESERVE_MM, wide));
   return {
     targets: new Set(kinds),
-    mayLeave: new Set(ALONG.filter((kind) => !kinds.includes(kind))),
+    mayLeave: new Set(kinds.includes('margin-over') ? [] : (['margin-over'] as const)),
     axis: 0,
     lowMm,
     highMm,
@@ -103,7 +105,8 @@ export function noWorse(was: Finding, is: Finding): boolean {
   if (compareSeverity(is.severity, was.severity) < 0) return false;
   // What does not fit is compared problem by problem, by whoever tries.
   if (is.kind === 'fit') return true;
-  return sizeOf(is) <= sizeOf(was) * (1 + GROWN_SHARE) + SAME;
+  const share = ALONG.includes(is.kind) ? 0 : GROWN_SHARE;
+  return sizeOf(is) <= sizeOf(was) * (1 + share) + SAME;
 }
 
 function sizeOf(finding: Finding): number {

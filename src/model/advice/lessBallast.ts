@@ -1,6 +1,7 @@
 import { ballastRange } from '../../engine/balance/ballast';
 import { partBody } from '../airframe/bodies';
 import { removeItem } from '../document/edit';
+import { shownText } from '../document/names';
 import type { Part } from '../document/types';
 import { massStepG, massWords, stepped } from './figures';
 import type { Goal } from './goal';
@@ -26,8 +27,8 @@ function lessOf(shop: Workshop, goal: Goal, part: Part): Remedy | null {
       massG === 0 ? [{ do: 'remove', id: part.id }] : [{ do: 'weigh', id: part.id, massG }];
     const words =
       massG === 0
-        ? `Take out “${part.name}”, ${was}`
-        : `Reduce “${part.name}” from ${was} to ${massWords(massG, shop.spoken)}`;
+        ? `Take out “${shownText(part.name)}”, ${was}`
+        : `Reduce “${shownText(part.name)}” from ${was} to ${massWords(massG, shop.spoken)}`;
     const remedy = remedyIf(shop, goal, { kind: 'reduce-ballast', edits, words });
     if (remedy) return remedy;
   }

@@ -2,6 +2,7 @@ import { ballastRange } from '../../engine/balance/ballast';
 import type { Vec3 } from '../../engine/geometry/types';
 import { sectionBetween } from '../../engine/mass/solids/loft';
 import { hulls, type NamedHull } from '../airframe/solids';
+import { shownText } from '../document/names';
 import type { Aircraft, Part } from '../document/types';
 import { lengthStepsMm, massStepG, massWords, type Spoken, stationWords, stepped } from './figures';
 import type { Goal } from './goal';
@@ -16,6 +17,8 @@ const LEAD_G_PER_ML = 10;
 const APART_MM = 10;
 /** Not farther in than this share of the hull: ballast near the CG is only weight. */
 const DEEPEST_SHARE = 0.4;
+/** More lead than this share of the aircraft's mass is another aircraft. Common practice, no source. */
+const MOST_SHARE = 0.15;
 /** Lead is cast so many times as long as it is wide. */
 const LONG_RATIOS = [1, 3, 6] as const;
 
@@ -62,9 +65,9 @@ function ballastAt(
       const part = { ...LEAD, name: 'Ballast', shape, massG, positionMm: spot.positionMm };
       const edits: readonly RemedyEdit[] = [...removals, { do: 'add', part, into: 'hull' }];
       const where = spot.name
-        ? `at “${spot.name}”`
+        ? `at “${shownText(spot.name)}”`
         : `at station ${stationWords(spot.positionMm[0], shop.spoken)}`;
-      const out = removed.map(({ name }) => `“${name}”`).join(' and ');
+      const out = removed.map(({ name }) => `“${shownText(name)}”`).join(' and ');
       const adding = `${massWords(massG, shop.spoken)} of ballast ${where}`;
       const words = out ? `Take out ${out} and add ${adding}` : `Add ${adding}`;
       const remedy = remedyIf(shop, goal, { kind: 'add-ballast', edits, words });
@@ -80,7 +83,8 @@ const LEAD = { role: 'ballast', yawDeg: 0, pitchDeg: 0, rollDeg: 0 } as const;
 function massesAt({ states, spoken }: Workshop, goal: Goal, spot: Spot): readonly number[] {
   const step = Math.max(spot.stepG, massStepG(spoken));
   const masses = [goal.reserved, goal].flatMap(({ lowMm, highMm }) => {
-    let [leastG, mostG] = [0, spot.mostG];
+    const heavyG = MOST_SHARE * Math.max(...states.map(({ balance }) => balance.massG));
+    let [leastG, mostG] = [0, Math.min(spot.mostG, heavyG)];
     for (const { balance } of states) {
       const range = ballastRange(balance.travel, { forwardMm: lowMm, aftMm: highMm }, spot.positionMm[0]);
       if (!range) return [];

@@ -1,4 +1,5 @@
 import type { Item } from '../document/edit';
+import { shownText } from '../document/names';
 import type { Aircraft, Part } from '../document/types';
 
 /** What is moved as one. */
@@ -59,4 +60,5 @@ const massOf = (item: Item) => ('massG' in item ? item.massG : item.emptyMassG);
 const roleOf = (item: Item) => ('role' in item ? item.role : 'tank');
 
 /** “Camera”, or “Pack, left” and “Pack, right”. */
-export const moverName = ({ items }: Mover): string => items.map(({ name }) => `“${name}”`).join(' and ');
+export const moverName = ({ items }: Mover): string =>
+  items.map(({ name }) => `“${shownText(name)}”`).join(' and ');

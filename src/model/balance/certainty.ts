@@ -11,8 +11,8 @@ import { massSum } from '../../engine/mass/massProperties';
 import type { Tensor } from '../../engine/mass/types';
 import { fuelDensity } from '../airframe/tanks';
 import type { Aircraft } from '../document/types';
-import type { StabilityEstimate } from '../stability/stability';
 import type { Balance } from './balance';
+import { bandSigmaOf } from './bandSigma';
 import { densityPlusMinus, type MeasuredThing, measuredThings, travelMeasurements } from './measurements';
 
 /** How far 95 % of the cases lie from the middle, in standard uncertainties: along a line (GUM, k = 2) … */
@@ -115,17 +115,11 @@ export function certaintyOf(
   return kept.answer;
 }
 
-/** The standard uncertainty that a band has from the estimate that it is made of, mm. */
-export function bandSigmaOf({ bandFrom, estimate }: Balance): number {
-  const doubtful: (StabilityEstimate & { readonly neutralPointSigmaMm?: number }) | null = estimate;
-  return bandFrom === 'estimate' ? (doubtful?.neutralPointSigmaMm ?? 0) : 0;
-}
-
 function certainty(aircraft: Aircraft, balance: Balance, bandSigmaMm: number): Certainty {
   const { travel, band } = balance;
   const { things, measured } = measurementsOf(aircraft, balance);
   const againstBand = bandSigmaMm > 0 ? [...measured, limitsMeasurement(bandSigmaMm, travel)] : measured;
-  const best = band ? ranking(travel, againstBand, band, MOST_NAMED) : [];
+  const best = band ? ranking(travel, againstBand, band).slice(0, MOST_NAMED) : [];
   return {
     travelPlusMinusMm: travel.map((_, point) => LINE_95 * sigmaAt(measured, point)),
     probability: band && probabilityInBand(travel, againstBand, band),

@@ -1,6 +1,7 @@
 import { holdsInFlight } from '../airframe/aboard';
 import type { Balance } from '../balance/balance';
 import type { Aircraft } from '../document/types';
+import type { LoadExtreme } from '../loads/loadStates';
 import { bandFindings, fitFindings, lateralFindings, marginFindings } from './findings';
 import { type StateBalance, stateBalances } from './flyingStates';
 import { lateralLimitMm, marginWish } from './limits';
@@ -99,9 +100,14 @@ function searchedPoints({ loads }: Known, against: Against): readonly CgPoint[] 
 
 /** How closely the ends of every load state's travel must be certain, mm: what the load states are searched to. */
 const CERTAIN_MM = 0.1;
+const ROUNDING_MM = 1e-9;
 
 function loadsChecked({ loads }: Known, states: readonly StateBalance[], all: boolean): Judgement['loads'] {
-  if (loads.status === 'found' && loads.envelope) return 'certified';
+  if (loads.status === 'found' && loads.envelope) {
+    const { foremost, aftmost } = loads.envelope;
+    const certain = ({ withinMm }: LoadExtreme) => withinMm !== null && withinMm <= CERTAIN_MM + ROUNDING_MM;
+    return certain(foremost) && certain(aftmost) ? 'certified' : 'sampled';
+  }
   if (!all) return 'unchecked';
   return states.every(({ balance }) => balance.travelWithinMm <= CERTAIN_MM) ? 'certified' : 'sampled';
 }

@@ -15,7 +15,8 @@ export type Given = Pick<Known, 'down' | 'estimate'> & Partial<Pick<Known, 'posi
 export function judgeFully(aircraft: Aircraft, given: Given): Judgement {
   const fit = wholeFit(aircraft).problems;
   const looked = judge(aircraft, { ...given, loads: { status: 'unfinished' }, fit, certainty: null });
-  if (looked.loads === 'certified') return looked;
+  const finite = looked.findings.every(({ kind }) => kind !== 'not-finite');
+  if (looked.loads === 'certified' || !finite) return looked;
   return judge(aircraft, { ...given, loads: loadsOf(aircraft, given), fit, certainty: null });
 }
 

@@ -35,7 +35,7 @@ export function fitCause(
     case 'overlap':
       return `${name} is ${by} into ${other}.`;
     case 'within':
-      return `${name} lies inside ${other}.`;
+      return `One of ${name} and ${other} lies inside the other.`;
     case 'through':
       return `${name} reaches ${by} out of ${other}.`;
     case 'outside':

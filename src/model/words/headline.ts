@@ -2,6 +2,7 @@ import { bodies } from '../airframe/bodies';
 import { notFiniteWords } from '../balance/finite';
 import type { Aircraft } from '../document/types';
 import type { CgPoint, Finding, FindingKind, Judgement } from '../judgement/types';
+import { formatNumber } from '../units';
 import { fitCause, fitCount } from './fitSummary';
 import { noBandWords } from './marginWords';
 import { momentWords } from './momentWords';
@@ -131,7 +132,7 @@ function outside(
 /** A whole per cent that rounding errors brought just under it is still that per cent. */
 const ROUNDING = 1e-9;
 /** A margin is never said to be more than it is. */
-export const marginFigure = (pct: number): string => `${Math.floor(pct + ROUNDING)} % MAC`;
+export const marginFigure = (pct: number): string => `${formatNumber(Math.floor(pct + ROUNDING), 0)} % MAC`;
 
 function marginHead(
   judgement: Judgement,
@@ -158,12 +159,12 @@ function marginHead(
       };
     case 'margin-under':
       return {
-        headline: `${judgement.band ? `${within(judgement)}, but ` : ''}${margin}${when}`,
+        headline: `${judgement.band ? `${within(judgement)}, but ` : 'No band yet, and '}${margin}${when}`,
         cause: `At least ${asked} is ${wanted ? 'wanted' : 'usual for this kind'}.`,
       };
     case 'margin-over':
       return {
-        headline: `${judgement.band ? `${within(judgement)}, but ` : ''}margin ${Math.ceil(marginPct - ROUNDING)} % MAC (estimate)${when}`,
+        headline: `${judgement.band ? `${within(judgement)}, but ` : 'No band yet, and '}margin ${Math.ceil(marginPct - ROUNDING)} % MAC (estimate)${when}`,
         cause: `At most ${asked} is wanted.`,
       };
   }

@@ -1,4 +1,5 @@
 import { positionOf, switchesOf, UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
+import { shownText } from '../document/names';
 import type { Aircraft } from '../document/types';
 import type { LoadState } from '../loads/loadStates';
 
@@ -7,7 +8,9 @@ export function loadStateName(aircraft: Aircraft, state: LoadState): string {
   const settings = switchesOf(aircraft).flatMap((one, index) => {
     const at = positionOf(one, state.positions);
     if (one.id === UNDERCARRIAGE_ID) return [`the undercarriage ${at.name}`];
-    return at === one.positions[0] ? [] : [`${index === 0 ? 'the ' : ''}${lower(one.name)} ${at.name}`];
+    return at === one.positions[0]
+      ? []
+      : [`${index === 0 ? 'the ' : ''}${lower(shownText(one.name))} ${shownText(at.name)}`];
   });
   const fuel = fuelName(aircraft, state.fuelFraction);
   const all = fuel ? [...settings, fuel] : settings;

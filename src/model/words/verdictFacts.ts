@@ -113,13 +113,16 @@ function bandFact({ targetBand, referencePoints }: Aircraft, judgement: Judgemen
   const stated = targetBand?.by === 'mac' ? 'stated in % MAC' : 'stated';
   return {
     ...fact,
-    value: `${fineStation(band.forwardMm, say)} to ${fineStation(band.aftMm, say)}`,
+    value: `${bareFigure(fineStation(band.forwardMm, say))}–${fineStation(band.aftMm, say)}`,
     note: [from ? `from ${from}` : 'from the datum', band.from === 'estimate' ? 'an estimate' : stated].join(
       ', ',
     ),
     tone: toneOfKinds(judgement, 'band-behind-neutral-point'),
   };
 }
+
+/** A figure without the unit that the next one names. */
+const bareFigure = (words: string) => words.replace(/[^\d"′″]+$/, '');
 
 /** Less than this is not worth a word, mm. */
 const WORTH_SAYING_MM = 0.05;
@@ -138,12 +141,12 @@ const MARGIN_KINDS = ['behind-neutral-point', 'margin-tiny', 'margin-under', 'ma
 
 function marginFact(judgement: Judgement): Fact {
   const { margin } = judgement;
-  const fact = { key: 'margin', label: 'Static margin' } as const;
+  const fact = { key: 'margin', label: 'Margin, estimated' } as const;
   if (margin.status === 'unknown') return { ...fact, value: 'not known', note: margin.why, tone: 'unknown' };
   const { least, leastWantedPct, wanted } = margin;
   return {
     ...fact,
-    value: `${marginFigure(least.marginPct)}, an estimate`,
+    value: marginFigure(least.marginPct),
     note: `at least ${leastWantedPct} % is ${wanted ? 'wanted' : 'usual for this kind'}`,
     tone: toneOfKinds(judgement, ...MARGIN_KINDS),
   };

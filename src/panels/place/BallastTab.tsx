@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Vec3 } from '../../engine/geometry/types';
 import { massRange, spotEffects } from '../../engine/place/massRange';
+import { shownText } from '../../model/document/names';
 import { usualSpots } from '../../model/place/ballastPlaces';
 import { aircraftCases } from '../../model/place/loadCases';
 import type { PlaceRule } from '../../model/place/placeSettings';
@@ -131,5 +132,5 @@ function usefulWords(useful: readonly UsefulMass[], where: string, say: Readings
   const [by, how] = [Math.abs(changeG), changeG > 0 ? 'heavier' : 'lighter'];
   const end =
     changeG > 0 ? 'and mass that does something is better than lead' : 'which is better than any lead';
-  return `“${part.name}” ${say.mass(Math.ceil(by))} ${how} would just do${where}, ${end}.`;
+  return `“${shownText(part.name)}” ${say.mass(Math.ceil(by))} ${how} would just do${where}, ${end}.`;
 }

@@ -1,3 +1,4 @@
+import { certaintyOf } from './model/balance/certainty';
 import { itemZone } from './model/place/itemZone';
 import type { PlaceParts } from './store/placeStore';
 import { placeSolver } from './workers/placeSolver';
@@ -16,3 +17,5 @@ export const placing: PlaceParts = {
     ),
   ),
 };
+
+export { certaintyOf };
