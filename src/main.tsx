@@ -12,8 +12,8 @@ import { blankAircraft } from './model/document/blank';
 import type { Aircraft } from './model/document/types';
 import { readAircraft } from './model/reading/read';
 import { App } from './panels/App';
+import { later } from './panels/later';
 import { StageTrouble } from './panels/trouble/StageTrouble';
-import { Stage } from './scene/Stage';
 import { startSolvers } from './solvers';
 import { createBench } from './store/bench';
 import { createPiece } from './store/piece';
@@ -74,6 +74,14 @@ bench.view.subscribe((now, before) => {
 const files = createFileMenu(bench, pickers, demos);
 tellFaults(bench, files);
 keepWork(bench, autosave, pickers, start);
+
+// Verdict, beam and manifest stand while the picture, the heaviest piece, is still on its way.
+const stageModule = import('./scene/Stage');
+const Stage = later(
+  () => stageModule,
+  (module) => module.Stage,
+  { place: 'The stage' },
+);
 
 declare global {
   interface Window {

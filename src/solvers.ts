@@ -1,5 +1,6 @@
 import type { Bench } from './store/bench';
 import { createPiece, type Piece } from './store/piece';
+import { adviceSolver } from './workers/adviceSolver';
 import { fitSearcher } from './workers/fitSearcher';
 import { loadSolver } from './workers/loadSolver';
 import { stabilitySolver } from './workers/stabilitySolver';
@@ -9,6 +10,7 @@ import { watched } from './workers/watched';
 const STABILITY_S = 30;
 const LOADS_S = 30;
 const FIT_S = 180;
+const ADVICE_S = 60;
 
 /** Gives the bench the workers that do what is too slow for a drag frame. */
 export function startSolvers(bench: Bench): void {
@@ -22,6 +24,12 @@ export function startSolvers(bench: Bench): void {
     watched(
       () => new Worker(new URL('./workers/load.worker.ts', import.meta.url), { type: 'module' }),
       LOADS_S,
+    ),
+  );
+  const seekAdvice = adviceSolver(
+    watched(
+      () => new Worker(new URL('./workers/advice.worker.ts', import.meta.url), { type: 'module' }),
+      ADVICE_S,
     ),
   );
   // Opened when the first way in is asked for.
@@ -38,6 +46,7 @@ export function startSolvers(bench: Bench): void {
     setTimeout(() => {
       bench.stability.start(solveStability);
       bench.rest.start(solveLoads);
+      bench.verdict.start(seekAdvice);
       startLater(bench);
     }),
   );

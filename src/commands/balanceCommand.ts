@@ -1,8 +1,9 @@
-import { type Balance, balanceAt, LEVEL } from '../model/balance/balance';
+import { type Balance, balanceAt } from '../model/balance/balance';
 import { shownText } from '../model/document/names';
 import type { Aircraft, ReferencePoint } from '../model/document/types';
+import { downOf } from '../model/loads/attitude';
 import { faultCount, shortened } from '../model/reading/fault';
-import { readFileBytes } from '../model/reading/read';
+import { readFileBytes } from '../model/reading/fileText';
 import { estimateStability } from '../model/stability/estimateStability';
 import { type StabilityAnswer, stabilityInput } from '../model/stability/stability';
 import { balanceJson } from './balanceJson';
@@ -15,10 +16,14 @@ const HELP = `Balances an aircraft file.
   npm run --silent balance -- FILE [options]
 
   --fuel 0.5       usable fuel left, 1 full to 0 dry; full when left out
+  --attitude climb how the aircraft is held: level, climb, dive, knife-edge,
+                   inverted, launch, braking; or nose up in degrees, right
+                   wing down in degrees and g forward, as in 12,0,0.5
   --units inch     inches and ounces in the table; metric when left out
   --from NAME      show places from this reference point instead of the datum
-  --json           print JSON: always mm and g, from the datum; products of
-                   inertia are tensor elements, xy = -∫xy dm
+  --json           print JSON, with the load states at the ends of the range:
+                   always mm and g, from the datum; products of inertia
+                   are tensor elements, xy = -∫xy dm
   --help           print this
 
 The exit code is 0; 2 when the command or the file cannot be read; 1 when the
@@ -48,10 +53,11 @@ function balanced(wish: Wish): Outcome {
   const aircraft = aircraftIn(wish.path);
   const from = wish.from === undefined ? null : pointNamed(aircraft, wish.from);
   const [estimate, err] = estimateOf(aircraft);
-  const balance: Balance = balanceAt(aircraft, { fuelFraction: wish.fuelFraction, down: LEVEL, estimate });
+  const { fuelFraction, attitude, system } = wish;
+  const balance: Balance = balanceAt(aircraft, { fuelFraction, down: downOf(attitude), estimate });
   const out = wish.json
-    ? balanceJson(aircraft, balance, wish.fuelFraction)
-    : balanceTable(aircraft, balance, { fuelFraction: wish.fuelFraction, system: wish.system, from });
+    ? balanceJson(aircraft, balance, { fuelFraction, attitude })
+    : balanceTable(aircraft, balance, { fuelFraction, attitude, system, from });
   return { status: 0, out, err };
 }
 

@@ -1,7 +1,9 @@
 import { parseArgs } from 'node:util';
 import { shownText } from '../model/document/names';
+import type { BenchAttitude } from '../model/loads/attitude';
 import { shortened } from '../model/reading/fault';
 import type { UnitSystem } from '../model/units';
+import { attitudeWish } from './attitudeWish';
 
 /** A command line that cannot be followed, or a file that cannot be read; the message is for the person. */
 export class Refused extends Error {}
@@ -13,12 +15,14 @@ export interface Wish {
   readonly system: UnitSystem;
   readonly from: string | undefined;
   readonly json: boolean;
+  readonly attitude: BenchAttitude;
 }
 
 const options = {
   fuel: { type: 'string' },
   units: { type: 'string' },
   from: { type: 'string' },
+  attitude: { type: 'string' },
   json: { type: 'boolean' },
   help: { type: 'boolean' },
 } as const;
@@ -44,7 +48,9 @@ export function wishOf(args: readonly string[]): Wish | 'help' {
   }
   const system = systems.get(units);
   if (!system) throw new Refused(`--units: expected metric or inch, got "${shortened(units)}".`);
-  return { path, fuelFraction, system, from: values.from, json: values.json ?? false };
+  const attitude = attitudeWish(values.attitude ?? 'level');
+  if ('fault' in attitude) throw new Refused(attitude.fault);
+  return { path, fuelFraction, system, from: values.from, json: values.json ?? false, attitude };
 }
 
 function parsed(args: readonly string[]) {

@@ -1,5 +1,5 @@
 import { closeSync, openSync, readSync } from 'node:fs';
-import { LARGEST_FILE } from '../model/reading/fileText';
+import { LARGEST_FILE } from '../model/reading/fileSize';
 
 const CHUNK = 1 << 16;
 

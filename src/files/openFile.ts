@@ -1,5 +1,5 @@
-import { sizeFault } from '../model/reading/fileText';
-import { type ReadResult, readFileBytes } from '../model/reading/read';
+import { sizeFault } from '../model/reading/fileSize';
+import type { ReadResult } from '../model/reading/read';
 import type { FileHandle, FilePickers } from './filePickers';
 import { FILE_TYPES } from './filePickers';
 
@@ -31,10 +31,12 @@ export const openDropped = (file: File): Promise<OpenedFile> => opened(file, nul
 /** A file that is too large is told so without being read. */
 async function opened(file: File, handle: FileHandle | null): Promise<OpenedFile> {
   const large = sizeFault(file.size);
-  const read: ReadResult = large
-    ? { ok: false, faults: [large] }
-    : readFileBytes(new Uint8Array(await file.arrayBuffer()));
-  return { name: file.name, handle, read };
+  if (large) return { name: file.name, handle, read: { ok: false, faults: [large] } };
+  const [{ readFileBytes }, bytes] = await Promise.all([
+    import('../model/reading/fileText'),
+    file.arrayBuffer(),
+  ]);
+  return { name: file.name, handle, read: readFileBytes(new Uint8Array(bytes)) };
 }
 
 /** Whether a picker was closed without a choice. */

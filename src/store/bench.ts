@@ -9,6 +9,7 @@ import { createPlaceStore, type PlaceStore } from './placeStore';
 import { createReshape, type Reshape } from './reshape';
 import { createRestStore, type RestStore } from './restStore';
 import { createStabilityStore, type StabilityStore } from './stabilityStore';
+import { createVerdictStore, type VerdictStore } from './verdictStore';
 import { createViewStore, lookAfresh, type ViewState, type ViewStore } from './viewStore';
 
 /** Everything that one bench holds. Framework-free; made once, in main.tsx or in a test. */
@@ -18,6 +19,7 @@ export interface Bench {
   readonly balance: BalanceStore;
   readonly stability: StabilityStore;
   readonly rest: RestStore;
+  readonly verdict: VerdictStore;
   readonly axis: AxisStore;
   readonly drag: Drag;
   readonly reshape: Reshape;
@@ -34,17 +36,20 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     if (now.aircraftNumber !== before.aircraftNumber) lookAfresh(viewStore);
   });
   const balance = createBalanceStore(document, viewStore, stability);
+  const rest = createRestStore(document, viewStore, balance);
+  const fit = createFitStore(document, viewStore);
   const drag = createDrag(document);
   return {
     document,
     view: viewStore,
     balance,
     stability,
-    rest: createRestStore(document, viewStore, balance),
+    rest,
+    verdict: createVerdictStore({ document, view: viewStore, balance, rest, fit }),
     axis: createAxisStore(),
     drag,
     reshape: createReshape(document),
-    fit: createFitStore(document, viewStore),
+    fit,
     place: createPlaceStore(document, viewStore, drag),
     notice: createNoticeStore(),
   };

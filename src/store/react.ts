@@ -16,6 +16,7 @@ import type { Piece, PieceState } from './piece';
 import type { PlaceState } from './placeStore';
 import type { RestState } from './restStore';
 import type { StabilityState } from './stabilityStore';
+import type { VerdictState } from './verdictStore';
 import type { ViewState } from './viewStore';
 
 /** The one place where the stores meet React. */
@@ -62,6 +63,11 @@ export function useStability<T>(select: (stability: StabilityState) => T): T {
 export function useRest<T>(select: (rest: RestState) => T): T {
   const { rest } = useBench();
   return useSyncExternalStore(rest.subscribe, () => select(rest.get()));
+}
+
+export function useVerdict<T>(select: (state: VerdictState) => T): T {
+  const { verdict } = useBench();
+  return useSyncExternalStore(verdict.api.subscribe, () => select(verdict.get()));
 }
 
 export function useFit<T>(select: (fit: FitState) => T): T {

@@ -31,6 +31,10 @@ export interface ViewState {
   /** The reference point that readings are shown from; null is the datum. */
   readonly measureFromId: string | null;
   readonly theme: Theme;
+  /** Sections of a card that the person opened or folded, by their id. */
+  readonly folds: Readonly<Record<string, boolean>>;
+  /** The window is not high, so what stands under the stage keeps itself low. */
+  readonly lowWindow: boolean;
 }
 
 export type ViewStore = StoreApi<ViewState>;
@@ -50,6 +54,8 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     units: 'metric',
     measureFromId: null,
     theme: 'system',
+    folds: {},
+    lowWindow: false,
     ...initial,
   }));
 }

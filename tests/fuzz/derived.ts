@@ -1,7 +1,10 @@
+import { sayIn } from '../../src/commands/say';
 import type { Vec3 } from '../../src/engine/geometry/types';
 import { balanceAt, LEVEL } from '../../src/model/balance/balance';
 import { certaintyOf, cgErrorOf } from '../../src/model/balance/certainty';
 import type { Aircraft } from '../../src/model/document/types';
+import { judge } from '../../src/model/judgement/judge';
+import { judgeFully } from '../../src/model/judgement/judgeFully';
 import { loadEnvelopeOf } from '../../src/model/loads/loadStates';
 import { itemZone } from '../../src/model/place/itemZone';
 import { manifestRows } from '../../src/model/words/manifestRows';
@@ -11,11 +14,7 @@ import { workingOf } from '../../src/model/words/working';
 import { weightsAlong } from '../../src/panels/beam/weights';
 import type { Chance } from './chance';
 
-const say = {
-  length: (mm: number) => `${mm.toFixed(1)} mm`,
-  station: (mm: number) => mm.toFixed(0),
-  mass: (g: number) => `${g.toFixed(0)} g`,
-};
+const say = sayIn('metric', null);
 
 const downs: readonly Vec3[] = [LEVEL, [Math.SQRT1_2, 0, -Math.SQRT1_2], [0.6, 0, -0.8]];
 
@@ -28,10 +27,14 @@ export function derivedOf(
   const down = deep ? chance.pick(downs) : LEVEL;
   const balances = [1, chance.next(), 0].map((fuelFraction) => balanceAt(aircraft, { fuelFraction, down }));
   const [full, part, dry] = balances as [(typeof balances)[0], (typeof balances)[0], (typeof balances)[0]];
+  const given = { down, estimate: null };
+  const judgement = deep
+    ? judgeFully(aircraft, given)
+    : judge(aircraft, { ...given, loads: { status: 'unfinished' }, fit: null, certainty: null });
   const item = [...aircraft.parts, ...aircraft.tanks][0];
   return {
     balances: [full, part, dry].map(({ loaded: _, liquid: __, ...figures }) => figures),
-    verdict: [full, part, dry].map((balance) => verdict(aircraft, balance, say)),
+    verdict: verdict(aircraft, judgement, say),
     manifest: manifestRows(aircraft),
     beam: [weightsAlong(part, 0), weightsAlong(part, 1)],
     working: workingOf(aircraft, part, 0),

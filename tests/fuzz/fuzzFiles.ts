@@ -1,5 +1,6 @@
 import { writeAircraft } from '../../src/model/document/write';
-import { readFileBytes, UNCHECKED } from '../../src/model/reading/read';
+import { readFileBytes } from '../../src/model/reading/fileText';
+import { UNCHECKED } from '../../src/model/reading/read';
 import { chanceOf } from './chance';
 import { derivedOf, firstNaN } from './derived';
 import { mutant } from './mutants';

@@ -110,6 +110,8 @@ const sigmas = (marginMm: number, sigmaMm: number): number =>
 
 /** The probability told is less than the one found by so many standard errors of the method: the safe side. */
 const SAFE_ERRORS = 3;
+/** So unlikely that it does not matter how much less likely it is. */
+const HOPELESS = 1e-6;
 /** A point that would have to close up on an end by so many standard uncertainties never takes its place. */
 const NEVER = 9;
 
@@ -129,7 +131,7 @@ export function probabilityInBand(
   if (!ends) return null;
   const asWeighed = probabilityOfEnds(ends, band);
   const others = rivals(travel, measurements);
-  if (others === null || asWeighed === 0) return asWeighed;
+  if (others === null || asWeighed < HOPELESS) return asWeighed;
   const points = [...ends.at, ...others].map((k) => ({
     mean: travel[k]!.cgMm[0],
     loadings: measurements.map(({ sigma, perUnitMm }) => sigma * perUnitMm[k]!),
@@ -174,22 +176,31 @@ export interface Ranked {
   readonly varianceMm2: number;
   /** Its share of that variance, 0 to 1; 0 where there is none. */
   readonly share: number;
-  /** The probability that the whole travel lies in the band, were it known perfectly. */
-  readonly probabilityIfPerfect: number;
 }
+
+/** The probability that the whole travel lies in the band, were one measurement known perfectly; null for an empty travel. */
+export const probabilityIfPerfect = (
+  travel: readonly TravelPoint[],
+  measurements: readonly Measurement[],
+  band: Band,
+  perfect: Pick<Measurement, 'bodyId' | 'quantity'>,
+): number | null =>
+  probabilityInBand(
+    travel,
+    measurements.filter((one) => one.bodyId !== perfect.bodyId || one.quantity !== perfect.quantity),
+    band,
+  );
 
 /**
  * The measurements, the one whose improvement helps most first: by the variance that it adds to the CG's station at the
  * end of the travel (foremost or aftmost) that is fewest standard uncertainties inside its limit. The variances sum to
- * that end's. The probability is told beside it but does not order them: near certainty all gains vanish, and outside the
- * band better measurements lower it. Empty for an empty travel.
- * @param most only the first so many are wanted
+ * that end's. The probability does not order them: near certainty all gains vanish, and outside the band better measurements
+ * lower it. Empty for an empty travel.
  */
 export function ranking(
   travel: readonly TravelPoint[],
   measurements: readonly Measurement[],
   band: Band,
-  most = Number.POSITIVE_INFINITY,
 ): Ranked[] {
   const ends = endsOf(travel, measurements);
   const extremes = travelExtremes(travel);
@@ -199,17 +210,9 @@ export function ranking(
   const critical = travel.indexOf(aft <= forward ? extremes.aftmost : extremes.foremost);
   const totalMm2 = (aft <= forward ? ends.aftmostSigmaMm : ends.foremostSigmaMm) ** 2;
   return measurements
-    .map(({ sigma, perUnitMm }, k) => ({ k, varianceMm2: (perUnitMm[critical]! * sigma) ** 2 }))
-    .sort((a, b) => b.varianceMm2 - a.varianceMm2)
-    .slice(0, most)
-    .map(({ k, varianceMm2 }): Ranked => {
-      const { bodyId, quantity } = measurements[k]!;
-      return {
-        bodyId,
-        quantity,
-        varianceMm2,
-        share: totalMm2 > 0 ? varianceMm2 / totalMm2 : 0,
-        probabilityIfPerfect: probabilityInBand(travel, measurements.toSpliced(k, 1), band)!,
-      };
-    });
+    .map(({ bodyId, quantity, sigma, perUnitMm }): Ranked => {
+      const varianceMm2 = (perUnitMm[critical]! * sigma) ** 2;
+      return { bodyId, quantity, varianceMm2, share: totalMm2 > 0 ? varianceMm2 / totalMm2 : 0 };
+    })
+    .sort((a, b) => b.varianceMm2 - a.varianceMm2);
 }

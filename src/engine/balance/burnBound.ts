@@ -19,16 +19,28 @@ export function mostBetween(
   lambdaMm: number,
 ): number {
   let most = 0;
-  for (let k = 0; k < reaches.length; k += 1) most += tankTop(fuller[k]!, emptier[k]!, reaches[k]!, lambdaMm);
+  for (let k = 0; k < reaches.length; k += 1) {
+    const [full, empty, [leastMm, mostMm]] = [fuller[k]!, emptier[k]!, reaches[k]!];
+    most += tankTop(
+      beyond(full, lambdaMm),
+      beyond(empty, lambdaMm),
+      full.massG - empty.massG,
+      mostMm - lambdaMm,
+      lambdaMm - leastMm,
+    );
+  }
   return most;
 }
 
-function tankTop(fuller: Loaded, emptier: Loaded, [leastMm, mostMm]: Reach, lambdaMm: number): number {
-  const high = beyond(fuller, lambdaMm);
-  const low = beyond(emptier, lambdaMm);
-  const drawnG = fuller.massG - emptier.massG;
-  const rise = mostMm - lambdaMm;
-  const fall = lambdaMm - leastMm;
+/**
+ * The most that one tank's N − λ·M can be between two moments, g·mm.
+ * @param high N − λ·M at the fuller moment, g·mm
+ * @param low the same at the emptier one
+ * @param drawnG what it gives in between
+ * @param rise how far its reach goes beyond λ, mm
+ * @param fall how far its reach goes the other way, mm
+ */
+export function tankTop(high: number, low: number, drawnG: number, rise: number, fall: number): number {
   if (!(drawnG > 0) || rise <= 0) return Math.max(high, low);
   // With all its reach beyond λ a tank only loses as it gives; else the two lines meet where so much is left of the draw.
   const leftG = fall <= 0 ? 0 : Math.min(drawnG, Math.max(0, (high - low + fall * drawnG) / (rise + fall)));

@@ -28,6 +28,9 @@ export interface Hull extends HullShape {
 /** How far a facet's middle may lie within the curve, mm. */
 const sagittaMm = 0.03;
 
+/** Facets to a quarter of a corner's round, however large: 0.03 mm up to 800 mm across, beyond that 1/13 000 of the radius. */
+const mostSteps = 64;
+
 /** Facets between sections that do not run straight, so that they follow the warped surface. */
 const warpedStretches = 4;
 
@@ -38,7 +41,8 @@ export function hullOf(hull: HullShape): Hull {
 
 function hullFacets({ shape: { sections }, pose, open }: HullShape): Triangle[] {
   const radius = Math.max(...sections.map((s) => (s.roundness * Math.max(s.widthMm, s.heightMm)) / 2));
-  const steps = radius > 0 ? Math.ceil(Math.PI / 4 / Math.acos(Math.max(0, 1 - sagittaMm / radius))) : 1;
+  const fine = radius > 0 ? Math.ceil(Math.PI / 4 / Math.acos(Math.max(0, 1 - sagittaMm / radius))) : 1;
+  const steps = Math.min(mostSteps, fine);
   const rotation = poseRotation(pose);
   const ring = (section: LoftSection) =>
     sectionRing(section, steps).map((point) => add(turn(rotation, point), pose.positionMm));

@@ -119,7 +119,7 @@ function certainty(aircraft: Aircraft, balance: Balance, bandSigmaMm: number): C
   const { travel, band } = balance;
   const { things, measured } = measurementsOf(aircraft, balance);
   const againstBand = bandSigmaMm > 0 ? [...measured, limitsMeasurement(bandSigmaMm, travel)] : measured;
-  const best = band ? ranking(travel, againstBand, band, MOST_NAMED) : [];
+  const best = band ? ranking(travel, againstBand, band).slice(0, MOST_NAMED) : [];
   return {
     travelPlusMinusMm: travel.map((_, point) => LINE_95 * sigmaAt(measured, point)),
     probability: band && probabilityInBand(travel, againstBand, band),

@@ -4,7 +4,7 @@ import { hiddenBetweenMoments } from '../../engine/balance/travelGaps';
 import type { Vec3 } from '../../engine/geometry/types';
 import type { MassProperties } from '../../engine/mass/types';
 import { itemExtent } from '../airframe/extent';
-import type { Aircraft } from '../document/types';
+import type { Aircraft, TankItem } from '../document/types';
 import { keepTable, type LiquidTable, liquidTableOf, MOST_FUEL_STATES, withStates } from './liquidTable';
 
 /** How closely the ends of the travel are certified, mm: half of what the verdict shows. */
@@ -29,16 +29,16 @@ export interface CertifiedTravel {
  */
 export function certifiedTravel(fixed: MassProperties, loaded: Aircraft, down: Vec3): CertifiedTravel {
   const always = momentOf(fixed);
-  const boxes = loaded.tanks.map(boundsOf);
+  const tanksMm = loaded.tanks.map(boundsOf);
   const before = liquidTableOf(loaded, down);
   let table = before;
-  let hidden = hiddenBetweenMoments(always, table.moments, boxes);
+  let hidden = hiddenBetweenMoments(always, table.moments, tanksMm);
   while (Math.max(0, ...hidden) > TOLERANCE_MM) {
     const room = MOST_FUEL_STATES - table.moments.length;
     const middles = doubtful(table, hidden).slice(0, room);
     if (middles.length === 0) break;
     table = withStates(table, middles);
-    hidden = hiddenBetweenMoments(always, table.moments, boxes);
+    hidden = hiddenBetweenMoments(always, table.moments, tanksMm);
   }
   if (table !== before) keepTable(before, table);
   return { table, travel: cgTravel(fixed, table.moments), withinMm: Math.max(0, ...hidden) };
@@ -53,8 +53,15 @@ function doubtful({ moments }: LiquidTable, hidden: readonly number[]): number[]
     .map(({ from, to }) => (from + to) / 2);
 }
 
-/** A tank's box in the aircraft's frame. */
-export const boundsOf = (tank: Aircraft['tanks'][number]): Bounds => {
-  const { minMm, maxMm } = itemExtent(tank);
-  return { min: minMm, max: maxMm };
-};
+const boxes = new WeakMap<TankItem, Bounds>();
+
+/** A tank's box in the aircraft's frame; the same one again while the tank does not change. */
+export function boundsOf(tank: TankItem): Bounds {
+  let box = boxes.get(tank);
+  if (!box) {
+    const { minMm, maxMm } = itemExtent(tank);
+    box = { min: minMm, max: maxMm };
+    boxes.set(tank, box);
+  }
+  return box;
+}

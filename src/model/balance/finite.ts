@@ -3,6 +3,7 @@ import type { TravelPoint } from '../../engine/balance/travel';
 import { noMass } from '../../engine/mass/massProperties';
 import type { MassProperties } from '../../engine/mass/types';
 import type { Body } from '../airframe/bodies';
+import { shownText } from '../document/names';
 
 interface Figures extends MassProperties {
   readonly travel: readonly TravelPoint[];
@@ -47,6 +48,6 @@ export function notFiniteWords({ bodies }: { readonly bodies: readonly Body[] })
     (most, body) => (most && most.g >= body.g ? most : body),
     null,
   );
-  const look = heaviest ? ` Look at “${heaviest.name}” first, which weighs most.` : '';
+  const look = heaviest ? ` Look at “${shownText(heaviest.name)}” first, which weighs most.` : '';
   return `A mass, a size or a place is so large that the sum is no number.${look}`;
 }

@@ -85,31 +85,32 @@ function liquidTable(aircraft: Aircraft, down: Vec3): LiquidTable {
   const breaks =
     count === 1 ? [] : feedBreaks(plumbed, down).map((drawnMl) => 1 - drawnMl / plumbed.usableMl);
   const none: LiquidTable = { ...feed, down, moments: [], tankMassesG: [] };
-  return withStates(withStates(none, even), breaks.slice(0, MOST_FUEL_STATES - count));
+  return withStates(none, [...even, ...breaks.slice(0, MOST_FUEL_STATES - count)]);
 }
 
 /** The table with more fuel states, each in its place; those that it has already are passed over. */
 export function withStates(table: LiquidTable, fractions: readonly number[]): LiquidTable {
   const { plumbing: plumbed, moments, tankMassesG, down } = table;
-  const fresh = fractions.filter((fraction, k) =>
-    [...moments.map((moment) => moment.fuelFraction), ...fractions.slice(0, k)].every(
-      (other) => Math.abs(other - fraction) > SAME_STATE,
-    ),
-  );
-  if (!plumbed || fresh.length === 0) return table;
-  const rows = fresh.map((fraction) => {
-    const states = liquidStatesAt(plumbed, fraction, down);
-    return { moment: liquidMoment(fraction, states), massesG: states.map(({ mass }) => mass.massG) };
+  const taken = new Set(moments.map(({ fuelFraction }) => stateKey(fuelFraction)));
+  const fresh = fractions.filter((fraction) => {
+    const key = stateKey(fraction);
+    return !taken.has(key) && taken.add(key);
   });
-  const all = [...moments.map((moment, k) => ({ moment, massesG: tankMassesG[k]! })), ...rows].sort(
-    (a, b) => b.moment.fuelFraction - a.moment.fuelFraction,
-  );
+  if (!plumbed || fresh.length === 0) return table;
+  const rows = moments.map((moment, k) => ({ moment, massesG: tankMassesG[k]! }));
+  for (const fraction of fresh) {
+    const states = liquidStatesAt(plumbed, fraction, down);
+    rows.push({ moment: liquidMoment(fraction, states), massesG: states.map(({ mass }) => mass.massG) });
+  }
+  rows.sort((a, b) => b.moment.fuelFraction - a.moment.fuelFraction);
   return {
     ...table,
-    moments: all.map(({ moment }) => moment),
-    tankMassesG: all.map(({ massesG }) => massesG),
+    moments: rows.map(({ moment }) => moment),
+    tankMassesG: rows.map(({ massesG }) => massesG),
   };
 }
+
+const stateKey = (fuelFraction: number) => Math.round(fuelFraction / SAME_STATE);
 
 /** The last table, kept because a part being dragged leaves the tanks as they are. */
 let kept: { tanks: Aircraft['tanks']; fuel: Aircraft['fuel']; down: Vec3; table: LiquidTable } | null = null;

@@ -4,6 +4,7 @@ import type { Vec3 } from '../../engine/geometry/types';
 import { perAircraft } from '../airframe/perAircraft';
 import { itemSolid } from '../airframe/solids';
 import { type Item, itemById } from '../document/edit';
+import { shownText } from '../document/names';
 import type { Aircraft, KeepApartRule } from '../document/types';
 import { solidDistance } from './overlaps';
 
@@ -63,7 +64,7 @@ function faultOf(rule: KeepApartRule, a: Item, b: Item): KeepApartFault | null {
   const { distanceMm, pointsMm } = shapeDistance(itemSolid(a), itemSolid(b));
   const shortByMm = rule.atLeastMm - distanceMm;
   if (shortByMm <= 0) return null;
-  const sentence = `${a.name} is ${distanceMm.toFixed(0)} mm from ${b.name}, at least ${rule.atLeastMm} mm wanted: ${rule.why}.`;
+  const sentence = `${shownText(a.name)} is ${distanceMm.toFixed(0)} mm from ${shownText(b.name)}, at least ${rule.atLeastMm} mm wanted: ${shownText(rule.why)}.`;
   return { rule, aId: a.id, bId: b.id, distanceMm, shortByMm, pointsMm, sentence };
 }
 

@@ -1,10 +1,10 @@
 import { hullHolds } from '../../engine/fit/hull';
-import { furthestPoints, pointSolid } from '../../engine/fit/outline';
+import { furthestPoints, pointSolid, waysRound } from '../../engine/fit/outline';
 import { outOfPanel, type PosedPanel, panelNormals, pointFromPanel } from '../../engine/fit/panelHolds';
 import { boxGap, type Solid } from '../../engine/fit/solid';
 import { directionToAircraft } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
-import { lerp, mirrorY } from '../../engine/geometry/vec3';
+import { distance, lerp, mirrorY } from '../../engine/geometry/vec3';
 import type { NamedHull } from '../airframe/solids';
 import type { SurfaceSolid } from '../airframe/surfaceSolids';
 
@@ -19,7 +19,7 @@ const onSkinMm = 1e-6;
 
 /**
  * How far a solid stands out of hulls and flying surfaces taken together: by its furthest points in 26 ways and
- * square to every strip of the skins that are near, and by points between those that lie in different panels.
+ * square to every strip of the skins that are near, and by points between those that lie in different holders.
  * Against a flying surface its own thickness where the point is counts, the skin's own not.
  */
 export function outOfAll(
@@ -32,10 +32,13 @@ export function outOfAll(
     .flatMap((surface) => surface.panels.filter((_, i) => boxGap(surface.panelBoxes[i]!, solid) === 0));
   const judge = (point: Vec3): Judged => ({ point, ...outOfPoint(point, hulls, panels) });
   const corners = furthestPoints(solid).map(judge);
+  const astride = new Set(corners.map(({ holder }) => holder)).size > 1;
+  const rim = astride ? furthestPoints(solid, closeWays).map(judge) : [];
   const judged = [
     ...corners,
+    ...rim,
     ...furthestPoints(solid, panels.flatMap(normalsOf)).map(judge),
-    ...pointsBetween(corners).map(judge),
+    ...pointsBetween([...corners, ...rim]).map(judge),
   ];
   let worst: OutOf = { outMm: 0, atMm: null };
   for (const { point, outMm } of judged) {
@@ -79,22 +82,38 @@ function outOfPoint(
   return { outMm, holder };
 }
 
-/** Of every two points in different panels, where the line between them goes from one into the other. */
+/** Ways between the 26, for what lies astride two holders. */
+const closeWays: readonly Vec3[] = waysRound.flatMap(([x, y, z]): Vec3[] => [
+  [x + y / 2, y + z / 2, z + x / 2],
+  [x - y / 2, y - z / 2, z - x / 2],
+]);
+
+/** Of each point, so many of the nearest in another holder are joined to it, by so many points. */
+const nearestMost = 8;
+const pointsPerLine = 7;
+
+/**
+ * Of points in different holders, points on the line between them: even ones, and where it goes from one panel into
+ * the next. Along the edges of a box and the sides of a drum that finds what shows in the corner between two holders.
+ */
 const pointsBetween = (judged: readonly Judged[]): Vec3[] =>
-  judged.flatMap((a, i) =>
+  judged.flatMap((a) =>
     judged
-      .slice(i + 1)
       .filter((b) => b.holder !== a.holder)
-      .map((b) => lerp(a.point, b.point, crossing(a, b))),
+      .map((b) => ({ b, far: distance(a.point, b.point) }))
+      .sort((p, q) => p.far - q.far)
+      .slice(0, nearestMost)
+      .flatMap(({ b }) => shares(a, b).map((share) => lerp(a.point, b.point, share))),
   );
 
-/** The share of the way at which a line leaves the panel that it begins in, by its root or its tip; half of it from a hull. */
-function crossing(a: Judged, b: Judged): number {
-  if (!a.holder || !('mirrored' in a.holder)) return 0.5;
-  const [from, to] = [a, b].map(({ point }) => pointFromPanel(a.holder as PosedPanel, point)[1]) as [
-    number,
-    number,
-  ];
-  const share = [0, a.holder.shape.spanMm].map((rib) => (rib - from) / (to - from));
-  return share.find((t) => t > 0 && t < 1) ?? 0.5;
+const evenShares = Array.from({ length: pointsPerLine }, (_, i) => (i + 1) / (pointsPerLine + 1));
+
+/** Even shares of a line, and those at which it leaves the panel that it begins in by its root or its tip. */
+function shares(a: Judged, b: Judged): number[] {
+  const { holder } = a;
+  if (!holder || !('mirrored' in holder)) return evenShares;
+  const from = pointFromPanel(holder, a.point)[1];
+  const to = pointFromPanel(holder, b.point)[1];
+  const ribs = [0, holder.shape.spanMm].map((rib) => (rib - from) / (to - from));
+  return [...evenShares, ...ribs.filter((share) => share > 0 && share < 1)];
 }

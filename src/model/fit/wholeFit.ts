@@ -1,7 +1,7 @@
 import { eitherStates, holdsIn, holdsInFlight, withinStates } from '../airframe/aboard';
 import type { Positions } from '../airframe/loadSwitches';
 import type { Aircraft } from '../document/types';
-import type { FitProblem, FitSeverity } from './fitProblem';
+import type { FitKind, FitProblem, FitSeverity } from './fitProblem';
 import { type Judged, judgeAll, judgeChanges } from './judgedFit';
 
 export type { FitKind, FitParty, FitProblem, FitSeverity } from './fitProblem';
@@ -9,7 +9,7 @@ export type { FitKind, FitParty, FitProblem, FitSeverity } from './fitProblem';
 /** Everything that does not fit, in any load state: what cannot be built first, then the rest, each the worst first. */
 export interface WholeFit {
   readonly problems: readonly FitProblem[];
-  /** The same by the id in the file of everything that has a part in it; nothing for what fits. */
+  /** The same by the id in the file of everything that is at fault in it; nothing for what fits. */
   readonly byId: ReadonlyMap<string, readonly FitProblem[]>;
 }
 
@@ -49,7 +49,7 @@ function judged(aircraft: Aircraft, clearanceMm: number): WholeFit {
   const problems = joined(aircraft, all.found).sort(worstFirst);
   const byId = new Map<string, FitProblem[]>();
   for (const problem of problems) {
-    for (const id of new Set(problem.parties.map((party) => party.id))) {
+    for (const id of new Set(concerned(problem))) {
       const own = byId.get(id);
       if (own) own.push(problem);
       else byId.set(id, [problem]);
@@ -59,6 +59,12 @@ function judged(aircraft: Aircraft, clearanceMm: number): WholeFit {
 }
 
 const mostKept = 4;
+
+/** A hull, wing or bay is not at fault for what reaches out of it. */
+const concerned = ({ kind, parties }: FitProblem): string[] =>
+  (holdersFault.includes(kind) ? parties.slice(0, 1) : parties).map(({ id }) => id);
+
+const holdersFault: readonly FitKind[] = ['through', 'outside', 'outOfBay'];
 
 const severe: Readonly<Record<FitSeverity, number>> = { bad: 1, caution: 0 };
 

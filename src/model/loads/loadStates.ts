@@ -20,8 +20,8 @@ export { changesTanks } from '../airframe/loadGroups';
 
 /** How closely the extremes are certified, mm: a tenth of what the verdict shows. */
 const TOLERANCE_MM = 0.1;
-/** What the search may cost: so many amounts of liquid, beside the two ends of every burn. */
-const MOST_SAMPLES = 3000;
+/** What the search may cost: so many tanks to settle, beside those of the two ends of every burn. */
+const MOST_SETTLED = 6000;
 
 let kept: { aircraft: Aircraft; down: Vec3; envelope: LoadEnvelope | null } | null = null;
 
@@ -57,7 +57,10 @@ function envelopeOf(aircraft: Aircraft, down: Vec3): LoadEnvelope | null {
     };
   });
   const switches = others.map((group, k) => asSwitch(aircraft, start, group, groupId(k)));
-  const found = burnsEnvelope(burns, switches, { toleranceMm: TOLERANCE_MM, mostSamples: MOST_SAMPLES });
+  const found = burnsEnvelope(burns, switches, {
+    toleranceMm: TOLERANCE_MM,
+    mostSamples: MOST_SETTLED / Math.max(1, aircraft.tanks.length),
+  });
   const states = new Map(others.map((group, k) => [groupId(k), group.states()]));
   return found && mapStates(found, (one) => ({ ...one, positions: spelledOut(one.positions, states) }));
 }

@@ -1,19 +1,16 @@
 import type { Fault } from './fault';
+import { fileFault, sizeFault } from './fileSize';
+import { parseAircraft, type ReadResult } from './read';
 import { placeOf } from './textPlace';
-
-/** The largest file that is opened, bytes. 2000 parts make one megabyte. */
-export const LARGEST_FILE = 8 * 1024 * 1024;
 
 export type TextRead =
   | { readonly ok: true; readonly text: string }
   | { readonly ok: false; readonly fault: Fault };
 
-/** What is wrong with a file of so many bytes, before it is read: null when it can be. */
-export function sizeFault(bytes: number): Fault | null {
-  if (bytes <= LARGEST_FILE) return null;
-  const expected = `at most ${LARGEST_FILE / 1024 / 1024} MB`;
-  const received = `${Math.ceil(bytes / 1024 / 1024)} MB`;
-  return fileFault(expected, received, `The file is too large: expected ${expected}, got ${received}.`);
+/** Reads a file's bytes, which must be UTF-8 and not too many. */
+export function readFileBytes(bytes: Uint8Array): ReadResult {
+  const read = textOf(bytes);
+  return read.ok ? parseAircraft(read.text) : { ok: false, faults: [read.fault] };
 }
 
 /** The text in a file's bytes, which must be UTF-8. Another encoding is told, and never guessed at. */
@@ -64,11 +61,3 @@ function beginning(bytes: Uint8Array): string | null {
     return null;
   }
 }
-
-const fileFault = (expected: string, received: string, sentence: string): Fault => ({
-  path: 'the file',
-  at: [],
-  expected,
-  received,
-  sentence,
-});

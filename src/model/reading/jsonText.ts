@@ -1,6 +1,6 @@
 import { shownText } from '../document/names';
 import { type Fault, shortened } from './fault';
-import { sizeFault } from './fileText';
+import { sizeFault } from './fileSize';
 import { type Break, firstBreak } from './jsonScan';
 import { placeOf } from './textPlace';
 

@@ -1,7 +1,6 @@
 import type { Aircraft } from '../document/types';
 import { cappedFaults, type Fault, fault, shortened } from './fault';
 import { crossFaults } from './faults';
-import { textOf } from './fileText';
 import { readJson } from './jsonText';
 import { migrate } from './migrations/migrate';
 import { schemaFaults } from './schemaFaults';
@@ -13,12 +12,6 @@ export type { Fault } from './fault';
 export type ReadResult =
   | { readonly ok: true; readonly aircraft: Aircraft }
   | { readonly ok: false; readonly faults: readonly Fault[] };
-
-/** Reads a file's bytes, which must be UTF-8 and not too many. */
-export function readFileBytes(bytes: Uint8Array): ReadResult {
-  const read = textOf(bytes);
-  return read.ok ? parseAircraft(read.text) : { ok: false, faults: [read.fault] };
-}
 
 /** Reads a file's text. Broken JSON gives one fault with its line and column. */
 export function parseAircraft(text: string): ReadResult {

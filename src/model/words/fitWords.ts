@@ -1,6 +1,6 @@
 import type { InStates } from '../airframe/aboard';
 import { UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
-import type { FitParty, FitProblem, WholeFit } from '../fit/wholeFit';
+import type { FitParty, FitProblem } from '../fit/wholeFit';
 import type { Say } from './say';
 
 /** Distances of fit, with one decimal in metric. */
@@ -82,22 +82,6 @@ function shortOf({ kind, parties }: FitProblem, id: string, other: string): stri
     case 'thinWall':
       return `thin wall in ${other}`;
   }
-}
-
-/** "2 clashes, 1 outside, 1 lead too short": what does not fit, counted, what cannot be built first; empty when all fits. */
-export function fitCount({ problems }: WholeFit): string {
-  const count = (kinds: readonly FitProblem['kind'][], one: string, many: string) => {
-    const n = problems.filter(({ kind }) => kinds.includes(kind)).length;
-    return n === 0 ? [] : [`${n} ${n === 1 ? one : many}`];
-  };
-  return [
-    ...count(['overlap', 'within'], 'clash', 'clashes'),
-    ...count(['through', 'outside'], 'outside its hull or wing', 'outside their hull or wing'),
-    ...count(['outOfBay'], 'out of its bay', 'out of their bays'),
-    ...count(['shortLead'], 'lead too short', 'leads too short'),
-    ...count(['tooNear'], 'pair too near', 'pairs too near'),
-    ...count(['thinWall'], 'thin wall', 'thin walls'),
-  ].join(', ');
 }
 
 const lower = (name: string): string =>

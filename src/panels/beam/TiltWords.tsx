@@ -1,8 +1,10 @@
 import { levelTip } from '../../model/balance/levelTip';
 import type { Bench } from '../../store/bench';
+import { useView } from '../../store/react';
 import { useBenchValue } from '../Live';
 import { type Readings, useReadings } from '../readings';
-import { type Line, rows } from './lines';
+import type { Line } from './lines';
+import { rowsOf } from './rows';
 
 /** How far the CG lies beyond the zone, mm; below 0 ahead of it or to the left, 0 inside. */
 function beyond({ document, balance }: Bench, line: Line): number {
@@ -31,6 +33,7 @@ function levelling({ document, balance }: Bench, side: 'right' | 'left', say: Re
 /** Says at the end that goes down what the tilt of the beam shows. */
 export function TiltWords({ line, widthPx }: { readonly line: Line; readonly widthPx: number }) {
   const say = useReadings();
+  const rows = useView(rowsOf);
   const lateral = line.axis === 1;
   const nose = useBenchValue((bench) => {
     if (lateral) return levelling(bench, 'right', say);

@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef } from 'react';
 import './card.css';
 import { itemById, structureById } from '../../model/document/edit';
 import type { Aircraft } from '../../model/document/types';
@@ -24,5 +25,17 @@ const isAboard = (aircraft: Aircraft, id: string) =>
 export function Card({ onClose }: { readonly onClose: () => void }) {
   const id = useView((view) => view.selectedId);
   const aboard = useCommitted((aircraft) => id !== null && isAboard(aircraft, id));
-  return id !== null && aboard ? <ThingCard id={id} onClose={onClose} /> : <AircraftCard />;
+  const top = useRef<HTMLSpanElement>(null);
+  // What is newly selected is read from its top.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it is the selection that matters
+  useLayoutEffect(() => {
+    const scroller = top.current?.parentElement;
+    if (scroller) scroller.scrollTop = 0;
+  }, [id]);
+  return (
+    <>
+      <span ref={top} hidden />
+      {id !== null && aboard ? <ThingCard id={id} onClose={onClose} /> : <AircraftCard />}
+    </>
+  );
 }

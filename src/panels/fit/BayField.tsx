@@ -1,6 +1,7 @@
 import { add } from '../../engine/geometry/vec3';
 import { perAircraft } from '../../model/airframe/perAircraft';
 import { placeItem, updatePart } from '../../model/document/edit';
+import { shownText } from '../../model/document/names';
 import type { Aircraft } from '../../model/document/types';
 import { bayFault } from '../../model/fit/bays';
 import { useAircraft, useCommitted } from '../../store/react';
@@ -49,8 +50,8 @@ export function BayField({ id, name }: { readonly id: string; readonly name: str
             <Icon name="warn" />{' '}
             <span>
               {by
-                ? `Reaches ${say.lengthFine(fault.overMm)} out of ${fault.bayName}.`
-                : `Too big for ${fault.bayName} as it is turned, by ${say.lengthFine(fault.overMm)} at least.`}
+                ? `Reaches ${say.lengthFine(fault.overMm)} out of ${shownText(fault.bayName)}.`
+                : `Too big for ${shownText(fault.bayName)} as it is turned, by ${say.lengthFine(fault.overMm)} at least.`}
             </span>
           </p>
           {by && (

@@ -90,7 +90,7 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
               <SortHead label="Station" of="station" sort={sort} onSort={setSort} />
             </tr>
             <tr className="moment-head">
-              <SortHead label="moment about the CG" of="moment" sort={sort} onSort={setSort} wide />
+              <SortHead label="moment" of="moment" sort={sort} onSort={setSort} wide />
             </tr>
           </thead>
           {shown.map(
@@ -135,8 +135,8 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
         )}
       </div>
       <footer>
-        <button type="button" className="button" onClick={() => setAdding(true)}>
-          <Icon name="plus" /> Add a part
+        <button type="button" className="button" aria-label="Add a part" onClick={() => setAdding(true)}>
+          <Icon name="plus" /> Add
         </button>
         <button type="button" className="button" onClick={() => bench.place.api.setState({ open: true })}>
           Arrange…
@@ -164,9 +164,13 @@ function SortHead({ label, of, sort, onSort, wide = false }: SortHeadProps) {
       aria-sort={sorted ? (sort.falling ? 'descending' : 'ascending') : 'none'}
     >
       <button type="button" onClick={() => onSort({ key: of, falling: sorted && !sort.falling })}>
-        {wide && <span aria-hidden="true">nose ◂ </span>}
+        {wide && <span aria-hidden="true">◂</span>}
         {label}
-        {wide && <span aria-hidden="true"> ▸ tail</span>}
+        {wide && (
+          <>
+            <span className="unseen"> about the CG</span> <span aria-hidden="true">▸</span>
+          </>
+        )}
         {sorted && <Icon name={sort.falling ? 'down' : 'up'} />}
       </button>
     </th>

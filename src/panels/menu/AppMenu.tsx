@@ -5,7 +5,6 @@ import type { FileActions, OpenResult } from '../fileActions';
 import { Icon } from '../icons';
 import { later } from '../later';
 import type { Sheet } from '../sheet';
-import { UndoRedo } from './UndoRedo';
 import { useDrop } from './useDrop';
 
 const Demos = later(
@@ -27,7 +26,7 @@ interface AppMenuProps {
   readonly onSheet: (sheet: Sheet) => void;
 }
 
-/** The aircraft's name, undo and redo, and behind the name all that is seldom needed. */
+/** The aircraft's name, and behind it all that is seldom needed. */
 export function AppMenu({ files, onSheet }: AppMenuProps) {
   const name = useCommitted((aircraft) => aircraft.name);
   const popover = useRef<HTMLDivElement>(null);
@@ -46,12 +45,10 @@ export function AppMenu({ files, onSheet }: AppMenuProps) {
   return (
     <div className="app-menu">
       <button type="button" className="app-name" popoverTarget="app-menu">
-        <span className="wordmark">Counterpoise</span>
         <span className="aircraft-name">
           {name} <Icon name="down" />
         </span>
       </button>
-      <UndoRedo />
       <div id="app-menu" ref={popover} popover="auto" className="menu-sheet">
         <MenuSheet
           files={files}

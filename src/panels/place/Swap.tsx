@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'react';
 import { aircraftExtent } from '../../model/airframe/extent';
 import { type ShelfPart, shelf } from '../../model/airframe/shelf';
-import { balanceAt } from '../../model/balance/balance';
 import type { Aircraft } from '../../model/document/types';
+import { judgeFully } from '../../model/judgement/judgeFully';
 import { swapPart } from '../../model/place/usefulMass';
 import { verdict } from '../../model/words/verdict';
 import { useBench, useCommitted } from '../../store/react';
@@ -21,14 +21,16 @@ export function Swap() {
     aircraft.parts.find(({ id }) => id === chosen) ??
     aircraft.parts.find(({ role }) => role === 'energy') ??
     aircraft.parts[0];
-  const { down, fuelFraction, positions } = bench.view.getState();
+  const { down, positions } = bench.view.getState();
   const like = shelf.filter(({ role }) => role === part?.role);
   const other = like.find(({ name }) => name === shelfName) ?? nearest(like, part?.massG ?? 0);
   const swap = useMemo(
     () => (part && other ? swapPart(aircraft, part.id, other, down) : null),
     [aircraft, part, other, down],
   );
-  const said = (one: Aircraft) => verdict(one, balanceAt(one, { fuelFraction, down, positions }), say);
+  const { estimate, fresh } = bench.stability.get();
+  const said = (one: Aircraft) =>
+    verdict(one, judgeFully(one, { down, positions, estimate, estimateFresh: fresh }), say);
   return (
     <section className="swap">
       <h3>Another one in its place</h3>

@@ -1,6 +1,6 @@
 import { useBench } from '../../store/react';
+import { Answer } from '../answer/Answer';
 import { useBenchValue } from '../Live';
-import { Verdict } from '../Verdict';
 import { Boundary } from './Boundary';
 import { FaultWays } from './FaultWays';
 import { Trouble } from './Trouble';
@@ -12,7 +12,7 @@ export function VerdictPlace() {
   if (fault === null)
     return (
       <Boundary place="The verdict">
-        <Verdict />
+        <Answer />
       </Boundary>
     );
   return (

@@ -1,5 +1,6 @@
 import { type RefObject, useLayoutEffect } from 'react';
 import { itemById } from '../../model/document/edit';
+import { shownText } from '../../model/document/names';
 import { formatMass, formatVolume } from '../../model/units';
 import { useAircraft, useBalance, useFitOf, useView } from '../../store/react';
 
@@ -35,7 +36,9 @@ function Label({ id, elements }: LabelsProps & { readonly id: string }) {
   });
   const clash = useFitOf((fit) => (selected ? fit.clashName(id) : ''));
   const figure = massG === null ? formatVolume(liquidMl, units) : formatMass(massG, units);
-  const text = clash ? `${name} · in the way of ${clash}` : `${name} · ${figure}`;
+  const text = clash
+    ? `${shownText(name)} · in the way of ${shownText(clash)}`
+    : `${shownText(name)} · ${figure}`;
 
   useLayoutEffect(() => {
     const element = elements.current.get(id);

@@ -2,10 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { downFromAttitude } from '../../../src/engine/liquid/attitude';
 import { feedBreaks } from '../../../src/engine/liquid/feedBreaks';
+import { inLoadState } from '../../../src/model/airframe/loadSwitches';
 import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
 import { MOST_FUEL_STATES, plumbingOf } from '../../../src/model/balance/liquidTable';
 import { blankAircraft } from '../../../src/model/document/blank';
 import type { Aircraft, TankItem } from '../../../src/model/document/types';
+import { feedFindings } from '../../../src/model/loads/feedFindings';
+import { loadEnvelopeOf } from '../../../src/model/loads/loadStates';
 import { boxPart } from '../aircraft';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -135,6 +138,38 @@ describe('the ends of the travel', () => {
   });
 });
 
+test('a tank that fed one which is taken off feeds what that one fed', () => {
+  const tank = (id: string, feeds: string): TankItem => ({
+    id,
+    name: id,
+    shape: { kind: 'box', lengthMm: 100, widthMm: 100, heightMm: 20 },
+    positionMm: [500, 0, 0],
+    yawDeg: 0,
+    pitchDeg: 0,
+    rollDeg: 0,
+    emptyMassG: 30,
+    startMl: null,
+    unusableMl: 0,
+    feeds,
+    rank: 0,
+  });
+  const own: Aircraft = {
+    ...blankAircraft(),
+    tanks: [tank('main', 'header'), tank('header', 'trap'), tank('trap', 'outlet')],
+    switches: [
+      {
+        id: 'header',
+        name: 'Header',
+        positions: [
+          { id: 'on', name: 'on' },
+          { id: 'off', name: 'off', without: ['header'] },
+        ],
+      },
+    ],
+  };
+  expect(inLoadState(own, { header: 'off' }).tanks.map(({ feeds }) => feeds)).toEqual(['trap', 'outlet']);
+});
+
 describe('tanks that cannot feed', () => {
   /** Level sharing of two that feed the outlet, one of them fed by a third: its level cannot fall with the other's. */
   test('keep their fuel aboard, and it is said why nothing can be drawn', () => {
@@ -183,5 +218,11 @@ describe('tanks that cannot feed', () => {
     expect(off.usableMl).toBe(0);
     expect(off.liquid.feedFaults.join(' ')).toMatch(/“right” shares by level but is fed by tank “tip”/);
     expect(balanceAt(own, { fuelFraction: 1, down: LEVEL }).liquid.feedFaults).toEqual([]);
+    const [finding, ...more] = feedFindings(own);
+    expect(more).toEqual([]);
+    expect(finding!.positions).toEqual({ header: 'off' });
+    expect(finding!.sentence).toMatch(/^With “Header tank” off nothing can be drawn .* “tip”/);
+    // And the search through the load states has the fuel aboard there as well.
+    expect(loadEnvelopeOf(own, LEVEL)!.heaviest.massG).toBeCloseTo(4 * 30 + 4 * 200 * 0.8, 9);
   });
 });

@@ -4,17 +4,7 @@ import { updatePart, updateTank } from '../../../src/model/document/edit';
 import type { Aircraft } from '../../../src/model/document/types';
 import { type WholeFit, wholeFit } from '../../../src/model/fit/wholeFit';
 import { demo, NAMES } from '../../demo/demoAircraft';
-
-/** Mulberry32, public domain: the same seed gives the same run. */
-function randomFrom(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
+import { randomFrom } from '../../randomFrom';
 
 const seed = 20;
 const list = ({ problems }: WholeFit) =>

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { isName, isNote, shownText } from '../../../src/model/document/names';
 import { faultCount, MOST_FAULTS } from '../../../src/model/reading/fault';
-import { LARGEST_FILE } from '../../../src/model/reading/fileText';
-import { parseAircraft, readAircraft, readFileBytes, UNCHECKED } from '../../../src/model/reading/read';
+import { LARGEST_FILE } from '../../../src/model/reading/fileSize';
+import { readFileBytes } from '../../../src/model/reading/fileText';
+import { parseAircraft, readAircraft, UNCHECKED } from '../../../src/model/reading/read';
 import { dunlinJson, dunlinText } from '../aircraft';
 
 const faultsIn = (text: string) => {
