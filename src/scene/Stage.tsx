@@ -1,10 +1,10 @@
 import { useCallback, useRef } from 'react';
 import { useLive } from '../store/react';
 import { useStageBox } from './frame/useStageBox';
-import { useViewFade } from './frame/useViewFade';
 import { stageSummary } from './gestures/stageReadings';
-import { type LabelElements, Labels } from './marks/Labels';
-import { type StabilityElements, StabilityOverlay } from './marks/StabilityOverlay';
+import { useAnnounced } from './gestures/useAnnounced';
+import { type LabelPlace, Labels } from './marks/Labels';
+import { StageBar } from './StageBar';
 import { StageCanvas } from './StageCanvas';
 import { StageScene } from './StageScene';
 import './stage.css';
@@ -14,39 +14,33 @@ export function Stage() {
   const box = useRef<HTMLDivElement>(null);
   const picture = useRef<HTMLDivElement>(null);
   const readout = useRef<HTMLDivElement>(null);
-  const labels = useRef<LabelElements>(new Map());
-  const marks = useRef<StabilityElements>({ neutralPoint: null, mac: null, boxes: [] });
-  const fitLabels = useRef<HTMLDivElement>(null);
-  const resetFree = useRef(() => {});
-  const fit = useStageBox(box);
-  const latestFit = useRef(fit);
-  latestFit.current = fit;
-  const refit = useCallback(() => latestFit.current(), []);
+  const spoken = useRef<HTMLDivElement>(null);
+  const labels = useRef<LabelPlace>({ words: null, leaders: null, neutralPoint: null });
+  useStageBox(box);
   const onDrag = useCallback((reading: string | null) => {
     if (readout.current) readout.current.textContent = reading ?? '';
   }, []);
-  useViewFade(box);
-  useLive((bench) => picture.current?.setAttribute('aria-label', stageSummary(bench)));
+  useLive((bench) => {
+    // What a screen reader would read of the picture follows once the hand rests: with each move it is of no use.
+    if (bench.document.api.getState().preview) return;
+    const summary = stageSummary(bench);
+    if (picture.current?.getAttribute('aria-label') !== summary) {
+      picture.current?.setAttribute('aria-label', summary);
+    }
+  });
+  useAnnounced(spoken);
 
   return (
     <div ref={box} className="stage-box">
       <div ref={picture} className="stage-canvas" role="img">
         <StageCanvas>
-          <StageScene
-            box={box}
-            labels={labels}
-            resetFree={resetFree}
-            refit={refit}
-            onDrag={onDrag}
-            marks={marks}
-            fitLabels={fitLabels}
-          />
+          <StageScene box={box} labels={labels} onDrag={onDrag} />
         </StageCanvas>
       </div>
-      <StabilityOverlay elements={marks} />
-      <Labels elements={labels} />
-      <div ref={fitLabels} className="stage-labels" aria-hidden="true" data-testid="stage-fit" />
+      <Labels place={labels} />
       <div ref={readout} className="stage-readout" aria-hidden="true" />
+      <StageBar />
+      <div ref={spoken} className="unseen" role="status" aria-live="polite" data-testid="stage-said" />
     </div>
   );
 }

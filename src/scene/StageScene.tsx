@@ -1,10 +1,12 @@
 import { useThree } from '@react-three/fiber';
-import { lazy, type RefObject, Suspense, useEffect } from 'react';
+import { lazy, type RefObject, Suspense, useEffect, useRef } from 'react';
 import { useBench, useLive } from '../store/react';
 import { Airframe } from './airframe/Airframe';
-import { Cameras } from './frame/Cameras';
+import { Cameras, type EyeControl } from './frame/Cameras';
 import { ROOT_ROTATION } from './frame/frame';
+import { TiltContext, useTiltStore } from './frame/tilt';
 import { attachGestures } from './gestures/gestures';
+import { attachStageKeys } from './gestures/stageKeys';
 import { TipGrips } from './gestures/TipGrips';
 import { Heartbeat } from './Heartbeat';
 import { Carried } from './items/Carried';
@@ -15,32 +17,34 @@ import { CgHalo } from './marks/CgHalo';
 import { CgMark } from './marks/CgMark';
 import { InertiaBox } from './marks/InertiaBox';
 import { LabelPlacer } from './marks/LabelPlacer';
-import type { LabelElements } from './marks/Labels';
+import type { LabelPlace } from './marks/Labels';
 import { MacMark } from './marks/MacMark';
 import { NeutralPointMark } from './marks/NeutralPointMark';
-import type { StabilityElements } from './marks/StabilityOverlay';
+import type { FitWords } from './marks/stageWords';
 import { Mat } from './mat/Mat';
 import { usePalette } from './materials/palette';
+import { useCut } from './materials/useCut';
 
 // The aircraft shows before what is said of its fit is fetched.
 const FitMarks = lazy(() => import('./fit/FitMarks'));
 
 interface StageSceneProps {
   readonly box: RefObject<HTMLElement | null>;
-  readonly labels: RefObject<LabelElements>;
-  readonly resetFree: RefObject<() => void>;
-  readonly refit: () => void;
+  readonly labels: RefObject<LabelPlace>;
   readonly onDrag: (reading: string | null) => void;
-  readonly marks: RefObject<StabilityElements>;
-  readonly fitLabels: RefObject<HTMLElement | null>;
 }
 
 /** Everything inside the canvas. */
-export function StageScene({ box, labels, resetFree, refit, onDrag, marks, fitLabels }: StageSceneProps) {
+export function StageScene({ box, labels, onDrag }: StageSceneProps) {
   const bench = useBench();
   const palette = usePalette();
   const get = useThree((state) => state.get);
   const setSize = useThree((state) => state.setSize);
+  const invalidate = useThree((state) => state.invalidate);
+  const tilt = useTiltStore(invalidate);
+  const eye = useRef<EyeControl>(null);
+  const fitWords = useRef<FitWords>(null);
+  useCut();
 
   useLive(({ axis }) => {
     const { widthPx, heightPx } = axis.getState();
@@ -50,26 +54,27 @@ export function StageScene({ box, labels, resetFree, refit, onDrag, marks, fitLa
 
   useEffect(() => {
     if (!box.current) return;
-    return attachGestures(box.current, {
+    const offGestures = attachGestures(box.current, {
       bench,
       camera: () => get().camera,
       scene: () => get().scene,
-      reset: () => (bench.view.getState().view === 'free' ? resetFree.current() : refit()),
+      eye: () => eye.current,
       onDrag,
     });
-  }, [bench, box, get, onDrag, refit, resetFree]);
+    const offKeys = attachStageKeys(box.current, bench);
+    return () => {
+      offGestures();
+      offKeys();
+    };
+  }, [bench, box, get, onDrag]);
 
   return (
-    <>
+    <TiltContext value={tilt}>
       <color attach="background" args={[palette.room]} />
-      <hemisphereLight args={['#ffffff', palette.dark ? '#50606a' : '#8fa39c', 1.9]} />
-      <directionalLight position={[-900, 2400, 1500]} intensity={1.5} />
-      <directionalLight position={[1600, 900, -1200]} intensity={0.35} />
-      <Cameras
-        onReady={(reset) => {
-          resetFree.current = reset;
-        }}
-      />
+      <hemisphereLight args={['#ffffff', palette.dark ? '#46565c' : '#8fa39c', palette.dark ? 1.7 : 1.85]} />
+      <directionalLight position={[-900, 2400, 1500]} intensity={1.6} />
+      <directionalLight position={[1600, 900, -1200]} intensity={palette.dark ? 0.6 : 0.35} />
+      <Cameras control={eye} />
       <group rotation={[...ROOT_ROTATION]}>
         <Mat />
         <Airframe />
@@ -78,17 +83,17 @@ export function StageScene({ box, labels, resetFree, refit, onDrag, marks, fitLa
         <MacMark />
         <TipGrips />
         <Suspense fallback={null}>
-          <FitMarks labels={fitLabels} />
+          <FitMarks words={fitWords} />
         </Suspense>
         <Selection />
         <Ghost />
-        <NeutralPointMark elements={marks} />
+        <NeutralPointMark />
         <InertiaBox />
         <CgHalo />
         <CgMark />
       </group>
-      <LabelPlacer elements={labels} marks={marks} />
+      <LabelPlacer box={box} place={labels} fitWords={fitWords} />
       <Heartbeat />
-    </>
+    </TiltContext>
   );
 }

@@ -3,6 +3,7 @@ import { type AxisStore, createAxisStore } from './axisStore';
 import { type BalanceStore, createBalanceStore } from './balanceStore';
 import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
+import { createEye, type Eye } from './eye';
 import { createFitStore, type FitStore } from './fitStore';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
 import { createPlaceStore, type PlaceStore } from './placeStore';
@@ -19,6 +20,7 @@ export interface Bench {
   readonly stability: StabilityStore;
   readonly rest: RestStore;
   readonly axis: AxisStore;
+  readonly eye: Eye;
   readonly drag: Drag;
   readonly reshape: Reshape;
   readonly fit: FitStore;
@@ -39,6 +41,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     stability,
     rest: createRestStore(document, viewStore, balance),
     axis: createAxisStore(),
+    eye: createEye(),
     drag,
     reshape: createReshape(document),
     fit: createFitStore(),

@@ -1,10 +1,11 @@
 import { type Camera, type Object3D, Raycaster, type Scene, Vector2 } from 'three';
 import type { Vec3 } from '../../engine/geometry/types';
 import type { Ray } from '../../interaction/dragPlane';
+import { pickItem } from '../../interaction/pickItem';
+import type { Bench } from '../../store/bench';
 import { rayToAircraft, toAircraft } from './frame';
 
-/** The raycaster's layers: what is carried, and the airframe that is picked only where nothing else is. */
-export const PICK_ITEM = 1;
+/** The raycaster's layer of the airframe, which is picked only where nothing carried is. */
 export const PICK_STRUCTURE = 2;
 
 export interface Hit {
@@ -27,26 +28,29 @@ export function pointerRay(camera: Camera, at: readonly [number, number]): Ray {
   return rayToAircraft(raycaster.ray);
 }
 
-const idOf = (object: Object3D, key: 'itemId' | 'structureId'): string | undefined => object.userData[key];
+/** Names the structure that a facet of a drawn airframe belongs to. */
+export type StructureOfFacet = (facet: number) => string | null;
+
+const structureOf = (object: Object3D, facet: number): string | null => {
+  const of: StructureOfFacet | undefined = object.userData.structureOf;
+  return of?.(facet) ?? null;
+};
 
 /**
  * What lies under a place of the picture. The skin is looked through: a part or tank is hit first, the
  * one already selected before one in front of it.
  */
-export function pick(
-  scene: Scene,
-  camera: Camera,
-  at: readonly [number, number],
-  selectedId: string | null,
-): Hit | null {
+export function pick(bench: Bench, scene: Scene, camera: Camera, at: readonly [number, number]): Hit | null {
+  const { selectedId, hiddenIds, looking } = bench.view.getState();
+  const { parts, tanks } = bench.balance.get().loaded;
+  const seen = [...parts, ...tanks].filter(({ id }) => !hiddenIds.includes(id));
+  const item = looking.exploded ? null : pickItem(pointerRay(camera, at), seen, selectedId);
+  if (item) return { kind: 'item', ...item };
   aim(camera, at);
-  raycaster.layers.set(PICK_ITEM);
-  const items = raycaster.intersectObject(scene, true);
-  const item = items.find(({ object }) => idOf(object, 'itemId') === selectedId) ?? items[0];
-  if (item) return { kind: 'item', id: idOf(item.object, 'itemId') ?? '', pointMm: toAircraft(item.point) };
   raycaster.layers.set(PICK_STRUCTURE);
-  const [skin] = raycaster.intersectObject(scene, true);
-  return skin
-    ? { kind: 'structure', id: idOf(skin.object, 'structureId') ?? '', pointMm: toAircraft(skin.point) }
-    : null;
+  for (const { object, faceIndex, point } of raycaster.intersectObject(scene, true)) {
+    const id = structureOf(object, faceIndex ?? -1);
+    if (id !== null) return { kind: 'structure', id, pointMm: toAircraft(point) };
+  }
+  return null;
 }

@@ -9,6 +9,9 @@ const fit = ({ document, axis, view }: Bench) =>
     fitElevation(extentOnce(document.api.getState().committed), view.getState().view, axes),
   );
 
+const inHand = ({ drag, reshape }: Bench): boolean =>
+  drag.api.getState().itemId !== null || reshape.api.getState().pieceId !== null;
+
 /**
  * Measures the stage's box, and keeps the shared axis fitted to it: for a new size, another view or an
  * aircraft of another size. Returns how to fit it anew.
@@ -20,9 +23,15 @@ export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
   useEffect(() => {
     const element = box.current;
     if (!element) return;
+    let waiting: (() => void) | null = null;
     const measure = (widthPx: number, heightPx: number) => {
       const { widthPx: w, heightPx: h } = bench.axis.getState();
       if (widthPx <= 0 || heightPx <= 0 || (w === widthPx && h === heightPx)) return;
+      // The picture keeps its scale under the hand: a verdict that takes a line more is made room for afterwards.
+      if (inHand(bench)) {
+        waiting = () => measure(element.clientWidth, element.clientHeight);
+        return;
+      }
       bench.axis.setState({ widthPx, heightPx });
       fit(bench);
     };
@@ -37,6 +46,15 @@ export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
       const { minMm, maxMm } = extentOnce(bench.document.api.getState().committed);
       return [...minMm, ...maxMm].join(' ');
     };
+    const offHand = [bench.drag.api, bench.reshape.api].map((hand) =>
+      hand.subscribe(() => {
+        if (inHand(bench) || !waiting) return;
+        const late = waiting;
+        waiting = null;
+        // After what was set down is in the document.
+        queueMicrotask(late);
+      }),
+    );
     let known = sizeOf();
     const offDocument = bench.document.api.subscribe((now, before) => {
       if (now.committed === before.committed) return;
@@ -49,6 +67,7 @@ export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
       observer.disconnect();
       offView();
       offDocument();
+      for (const off of offHand) off();
     };
   }, [bench, box]);
   return () => refit.current();
