@@ -75,9 +75,10 @@ bench.document.api.subscribe((now, before) => {
 });
 window.addEventListener('pagehide', () => saving && save());
 bench.view.subscribe((now, before) => {
-  if (now.units !== before.units || now.theme !== before.theme) {
-    writePreferences(pageStorage, { units: now.units, theme: now.theme });
-  }
+  const { units, theme, layers, tilts } = now;
+  const same =
+    units === before.units && theme === before.theme && layers === before.layers && tilts === before.tilts;
+  if (!same) writePreferences(pageStorage, { units, theme, layers, tilts });
 });
 
 /** Another aircraft on the bench, looked at afresh. */

@@ -15,9 +15,9 @@ interface Span {
 export const acrossAxis = (view: Elevation): 0 | 1 => (view === 'front' ? 1 : 0);
 export const uprightAxis = (view: Elevation): 1 | 2 => (view === 'top' ? 1 : 2);
 
-/** Room above and below the aircraft, px: for the view's buttons and the rule's figures. */
+/** Room above and below the aircraft, px: for the view's buttons, and for the rule's figures over the stage's bar. */
 const ABOVE_PX = 64;
-const BELOW_PX = 56;
+const belowPx = (heightPx: number) => Math.min(104, Math.max(56, heightPx * 0.22));
 
 const spanOf = (extent: Extent, view: Elevation): Span => ({
   across: [extent.minMm[acrossAxis(view)], extent.maxMm[acrossAxis(view)]],
@@ -40,7 +40,8 @@ export function fitElevation(
   { widthPx, heightPx }: Pick<AxisState, 'widthPx' | 'heightPx'>,
 ): Omit<AxisState, 'widthPx' | 'heightPx'> {
   const marginPx = Math.min(56, Math.max(20, widthPx * 0.05));
-  const tall = Math.max(heightPx - ABOVE_PX - BELOW_PX, 1);
+  const below = belowPx(heightPx);
+  const tall = Math.max(heightPx - ABOVE_PX - below, 1);
   const fit = (elevation: Elevation, bounded: boolean): Axis => {
     const { across, upright } = spanOf(extent, elevation);
     const range = { lowMm: across[0], highMm: across[1] };
@@ -51,7 +52,7 @@ export function fitElevation(
   const lateral = fit('front', view === 'front');
   const middle = (elevation: Elevation, axis: Axis) => {
     const [low, high] = spanOf(extent, elevation).upright;
-    return (low + high) / 2 + ((ABOVE_PX - BELOW_PX) / 2) * Math.abs(axis.mmPerPx);
+    return (low + high) / 2 + ((ABOVE_PX - below) / 2) * Math.abs(axis.mmPerPx);
   };
   return {
     station,

@@ -1,10 +1,11 @@
 import { poseRotation, turnBack } from '../engine/geometry/rotation';
 import type { Pose, Vec3 } from '../engine/geometry/types';
-import { addScaled, cross, dot, sub } from '../engine/geometry/vec3';
+import { addScaled, cross, dot, mirrorY, sub } from '../engine/geometry/vec3';
 import type { Shape } from '../engine/mass/shapes';
 import { tessellate } from '../engine/mass/tessellate';
 import type { Mesh } from '../engine/mass/types';
 import { orientedBox } from '../model/airframe/extent';
+import type { Piece } from '../model/airframe/pieces';
 import { poseOf } from '../model/airframe/poses';
 import type { Item } from '../model/document/edit';
 import type { Ray } from './dragPlane';
@@ -23,23 +24,36 @@ function meshOf(shape: Shape): Mesh {
 }
 
 interface Turned {
+  readonly shape: Shape;
   readonly pose: Pose;
   readonly rotation: ReturnType<typeof poseRotation>;
   readonly box: ReturnType<typeof orientedBox>;
+  /** The shape is the mirror image of the one given, in its own frame. */
+  readonly flipped: boolean;
 }
 
-const turnedItems = new WeakMap<Item, Turned>();
+const turnedBodies = new WeakMap<object, Turned>();
 
 function turnedItem(item: Item): Turned {
-  const kept = turnedItems.get(item);
+  const kept = turnedBodies.get(item);
   if (kept) return kept;
   const pose = poseOf(item);
-  const made = { pose, rotation: poseRotation(pose), box: orientedBox(item) };
-  turnedItems.set(item, made);
+  const flipped = 'mirrored' in item && item.mirrored === true;
+  const made = { shape: item.shape, pose, rotation: poseRotation(pose), box: orientedBox(item), flipped };
+  turnedBodies.set(item, made);
   return made;
 }
 
-const isMirrored = (item: Item): boolean => 'mirrored' in item && item.mirrored === true;
+/** A piece as posed; that it may be mirrored as a whole is the ray's affair. */
+function turnedPiece(piece: Piece): Turned {
+  const kept = turnedBodies.get(piece);
+  if (kept) return kept;
+  const { shape, pose } = piece;
+  const box = orientedBox({ ...pose, shape });
+  const made = { shape, pose, rotation: poseRotation(pose), box, flipped: false };
+  turnedBodies.set(piece, made);
+  return made;
+}
 
 /** Whether a ray passes through the box around an item. */
 function meetsBox({ originMm, direction }: Ray, { box }: Turned): boolean {
@@ -76,17 +90,26 @@ function alongToTriangle(from: Vec3, way: Vec3, a: Vec3, b: Vec3, c: Vec3): numb
 }
 
 /** Where a ray of the aircraft's frame first meets an item, in lengths of its direction; null where it passes by. */
-export function rayToItem(ray: Ray, item: Item): number | null {
-  const turned = turnedItem(item);
+export const rayToItem = (ray: Ray, item: Item): number | null => rayToBody(ray, turnedItem(item));
+
+/** The same of a piece of the airframe. */
+export function rayToPiece({ originMm, direction }: Ray, piece: Piece): number | null {
+  const ray = piece.mirrored
+    ? { originMm: mirrorY(originMm), direction: mirrorY(direction) }
+    : { originMm, direction };
+  return rayToBody(ray, turnedPiece(piece));
+}
+
+function rayToBody(ray: Ray, turned: Turned): number | null {
   if (!meetsBox(ray, turned)) return null;
-  const flip = isMirrored(item) ? -1 : 1;
+  const flip = turned.flipped ? -1 : 1;
   const toOwn = (v: Vec3): Vec3 => {
     const [x, y, z] = turnBack(turned.rotation, v);
     return [x, y * flip, z];
   };
   const from = toOwn(sub(ray.originMm, turned.pose.positionMm));
   const way = toOwn(ray.direction);
-  const { verticesMm, triangles } = meshOf(item.shape);
+  const { verticesMm, triangles } = meshOf(turned.shape);
   let nearest: number | null = null;
   for (const [a, b, c] of triangles) {
     const [pa, pb, pc] = [verticesMm[a], verticesMm[b], verticesMm[c]];
@@ -112,4 +135,14 @@ export function pickItem(ray: Ray, items: readonly Item[], preferredId: string |
     if (along < bestAlong) [best, bestAlong] = [item, along];
   }
   return best && { id: best.id, pointMm: addScaled(ray.originMm, ray.direction, bestAlong) };
+}
+
+/** The nearest piece of the airframe under a ray, by the structure element that it is of. */
+export function pickPiece(ray: Ray, all: readonly Piece[]): PickedItem | null {
+  let [best, bestAlong]: [Piece | null, number] = [null, Infinity];
+  for (const piece of all) {
+    const along = rayToPiece(ray, piece);
+    if (along !== null && along < bestAlong) [best, bestAlong] = [piece, along];
+  }
+  return best && { id: best.sourceId, pointMm: addScaled(ray.originMm, ray.direction, bestAlong) };
 }

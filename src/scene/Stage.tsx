@@ -1,13 +1,14 @@
-import { useCallback, useRef } from 'react';
+import { lazy, Suspense, useCallback, useRef } from 'react';
 import { useLive } from '../store/react';
 import { useStageBox } from './frame/useStageBox';
 import { stageSummary } from './gestures/stageReadings';
 import { useAnnounced } from './gestures/useAnnounced';
 import { type LabelPlace, Labels } from './marks/Labels';
-import { StageBar } from './StageBar';
 import { StageCanvas } from './StageCanvas';
 import { StageScene } from './StageScene';
 import './stage.css';
+
+const StageBar = lazy(() => import('./StageBar'));
 
 /** The stage: the aircraft on its mat, seen freely or in three registered elevations. Fills the box it is given. */
 export function Stage() {
@@ -39,7 +40,9 @@ export function Stage() {
       </div>
       <Labels place={labels} />
       <div ref={readout} className="stage-readout" aria-hidden="true" />
-      <StageBar />
+      <Suspense fallback={null}>
+        <StageBar />
+      </Suspense>
       <div ref={spoken} className="unseen" role="status" aria-live="polite" data-testid="stage-said" />
     </div>
   );

@@ -7,26 +7,18 @@ import { ROOT_ROTATION } from './frame/frame';
 import { TiltContext, useTiltStore } from './frame/tilt';
 import { attachGestures } from './gestures/gestures';
 import { attachStageKeys } from './gestures/stageKeys';
-import { TipGrips } from './gestures/TipGrips';
 import { Heartbeat } from './Heartbeat';
 import { Carried } from './items/Carried';
-import { Ghost } from './items/Ghost';
 import { Selection } from './items/Selection';
 import { BandSlab } from './marks/BandSlab';
-import { CgHalo } from './marks/CgHalo';
 import { CgMark } from './marks/CgMark';
-import { InertiaBox } from './marks/InertiaBox';
-import { LabelPlacer } from './marks/LabelPlacer';
 import type { LabelPlace } from './marks/Labels';
-import { MacMark } from './marks/MacMark';
-import { NeutralPointMark } from './marks/NeutralPointMark';
-import type { FitWords } from './marks/stageWords';
 import { Mat } from './mat/Mat';
 import { usePalette } from './materials/palette';
 import { useCut } from './materials/useCut';
 
-// The aircraft shows before what is said of its fit is fetched.
-const FitMarks = lazy(() => import('./fit/FitMarks'));
+// The aircraft shows before what is said of it is fetched.
+const StageExtras = lazy(() => import('./StageExtras'));
 
 interface StageSceneProps {
   readonly box: RefObject<HTMLElement | null>;
@@ -43,7 +35,6 @@ export function StageScene({ box, labels, onDrag }: StageSceneProps) {
   const invalidate = useThree((state) => state.invalidate);
   const tilt = useTiltStore(invalidate);
   const eye = useRef<EyeControl>(null);
-  const fitWords = useRef<FitWords>(null);
   useCut();
 
   useLive(({ axis }) => {
@@ -57,7 +48,6 @@ export function StageScene({ box, labels, onDrag }: StageSceneProps) {
     const offGestures = attachGestures(box.current, {
       bench,
       camera: () => get().camera,
-      scene: () => get().scene,
       eye: () => eye.current,
       onDrag,
     });
@@ -80,19 +70,12 @@ export function StageScene({ box, labels, onDrag }: StageSceneProps) {
         <Airframe />
         <Carried />
         <BandSlab />
-        <MacMark />
-        <TipGrips />
-        <Suspense fallback={null}>
-          <FitMarks words={fitWords} />
-        </Suspense>
         <Selection />
-        <Ghost />
-        <NeutralPointMark />
-        <InertiaBox />
-        <CgHalo />
         <CgMark />
       </group>
-      <LabelPlacer box={box} place={labels} fitWords={fitWords} />
+      <Suspense fallback={null}>
+        <StageExtras box={box} labels={labels} />
+      </Suspense>
       <Heartbeat />
     </TiltContext>
   );

@@ -1,13 +1,12 @@
 import { useLayoutEffect, useMemo } from 'react';
-import { BackSide, FrontSide, type Mesh, type ShaderMaterial, type Vector2 } from 'three';
+import { BackSide, FrontSide, type ShaderMaterial, type Vector2 } from 'three';
 import { type Piece, pieces } from '../../model/airframe/pieces';
 import { useBalance, useLive, useView } from '../../store/react';
-import { PICK_STRUCTURE } from '../frame/picking';
 import { FatLines } from '../materials/FatLines';
 import { type Palette, usePalette } from '../materials/palette';
 import { createSkinMaterial } from '../materials/skinMaterial';
 import { useDisposed } from '../materials/useDisposed';
-import { linesOf, skinGeometry, structureOfFacet } from './airframeBatch';
+import { linesOf, skinGeometry } from './airframeBatch';
 import { Undercarriage } from './Undercarriage';
 
 /** Where the selected thing may sit; hatched too, so that colour is not alone. */
@@ -55,7 +54,6 @@ function Skin({ pieces: skins, palette }: SkinProps) {
       })),
     [skins, litId, hasHull],
   );
-  const structureOf = useMemo(() => structureOfFacet(skins), [skins]);
   const outer = useMemo(() => linesOf(skins.filter(({ kind }) => kind !== 'block')), [skins]);
   const inner = useMemo(() => linesOf(skins.filter(({ kind }) => kind === 'block')), [skins]);
 
@@ -86,13 +84,7 @@ function Skin({ pieces: skins, palette }: SkinProps) {
   return (
     <>
       <mesh {...drawn} material={far} renderOrder={5} />
-      <mesh
-        {...drawn}
-        material={near}
-        renderOrder={20}
-        userData={{ structureOf }}
-        ref={(mesh: Mesh | null) => mesh?.layers.enable(PICK_STRUCTURE)}
-      />
+      <mesh {...drawn} material={near} renderOrder={20} />
       <FatLines
         pairs={outer}
         color={palette.pencil}

@@ -1,10 +1,9 @@
 import { useMemo } from 'react';
-import { BufferAttribute, BufferGeometry, Color, type Mesh, MeshStandardMaterial } from 'three';
+import { BufferAttribute, BufferGeometry, Color, MeshStandardMaterial } from 'three';
 import { poseRotation, turn } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { add, addScaled, dot, mirrorY, scale, sub } from '../../engine/geometry/vec3';
 import type { Piece } from '../../model/airframe/pieces';
-import { PICK_STRUCTURE } from '../frame/picking';
 import { FatLines } from '../materials/FatLines';
 import { usePalette } from '../materials/palette';
 import { cutPlanes } from '../materials/useCut';
@@ -29,17 +28,11 @@ export function Undercarriage({ pieces }: UndercarriageProps) {
     () => new MeshStandardMaterial({ roughness: 0.6, vertexColors: true, clippingPlanes: cutPlanes }),
     [],
   );
-  const structureOf = useMemo(() => facetOwners(pieces), [pieces]);
   const lines = useMemo(() => linesOf(pieces.filter(({ kind }) => kind === 'wheel')), [pieces]);
   if (pieces.length === 0) return null;
   return (
     <>
-      <mesh
-        geometry={geometry}
-        material={material}
-        userData={{ structureOf }}
-        ref={(mesh: Mesh | null) => mesh?.layers.enable(PICK_STRUCTURE)}
-      />
+      <mesh geometry={geometry} material={material} />
       {lines.length > 0 && <FatLines pairs={lines} color={pencil} widthPx={0.8} opacity={0.35} moving cut />}
     </>
   );
@@ -78,20 +71,5 @@ function hubOf({ pose, mirrored }: Piece): (at: Vec3) => Vec3 {
     const away = sub(at, middle);
     const out = dot(away, along);
     return add(middle, add(scale(addScaled(away, along, -out), HUB_SHARE), scale(along, out * 1.03)));
-  };
-}
-
-function facetOwners(pieces: readonly Piece[]): (facet: number) => string | null {
-  const owners = pieces.flatMap((piece) => {
-    const facets = bakedPiece(piece).positions.length / 9;
-    return [{ facets: piece.kind === 'wheel' ? 2 * facets : facets, sourceId: piece.sourceId }];
-  });
-  return (facet) => {
-    let left = facet;
-    for (const { facets, sourceId } of owners) {
-      if (left < facets) return sourceId;
-      left -= facets;
-    }
-    return null;
   };
 }

@@ -91,14 +91,3 @@ export function skinGeometry(pieces: readonly Piece[], tagsOf: (piece: Piece) =>
 
 export const linesOf = (pieces: readonly Piece[]): Float32Array =>
   joined(pieces.map((piece) => bakedPiece(piece).lines));
-
-/** Names the structure element of a facet of the joined skin. */
-export function structureOfFacet(pieces: readonly Piece[]): (facet: number) => string | null {
-  const ends: number[] = [];
-  let facets = 0;
-  for (const piece of pieces) {
-    facets += bakedPiece(piece).positions.length / 9;
-    ends.push(facets);
-  }
-  return (facet) => pieces[ends.findIndex((end) => facet < end)]?.sourceId ?? null;
-}

@@ -1,6 +1,5 @@
 import { createContext, useContext, useEffect, useMemo, useState } from 'react';
 import { Matrix4, Quaternion } from 'three';
-import { createStore, type StoreApi } from 'zustand/vanilla';
 import { poseRotation, turn, turnBack } from '../../engine/geometry/rotation';
 import type { Mat3, Vec3 } from '../../engine/geometry/types';
 import { add, sub } from '../../engine/geometry/vec3';
@@ -57,7 +56,29 @@ export function tiltOf(bench: Bench, pitchDeg: number, rollDeg: number): TiltSta
 export const upWhen = (pitchDeg: number, rollDeg: number): Vec3 =>
   turnBack(worldTurn(pitchDeg, rollDeg), [0, 0, 1]);
 
-export type TiltStore = StoreApi<TiltState>;
+/** Holds how the world stands, and tells those who draw by it. */
+export interface TiltStore {
+  getState(): TiltState;
+  setState(state: TiltState): void;
+  subscribe(listener: () => void): () => void;
+}
+
+function createTiltStore(first: TiltState): TiltStore {
+  let now = first;
+  const listeners = new Set<() => void>();
+  return {
+    getState: () => now,
+    setState: (state) => {
+      now = state;
+      for (const listener of listeners) listener();
+    },
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}
+
 export const TiltContext = createContext<TiltStore | null>(null);
 
 export function useTilt(): TiltStore {
@@ -81,7 +102,7 @@ export function useIsTilted(): boolean {
 /** Follows the attitude of the bench, eased unless less motion is wanted. */
 export function useTiltStore(invalidate: () => void): TiltStore {
   const bench = useBench();
-  const tilt = useMemo(() => createStore<TiltState>(() => tiltOf(bench, 0, 0)), [bench]);
+  const tilt = useMemo(() => createTiltStore(tiltOf(bench, 0, 0)), [bench]);
   useEffect(() => {
     let stop = () => {};
     let [pitch, roll] = [0, 0];

@@ -1,4 +1,4 @@
-import type { Camera, Scene } from 'three';
+import type { Camera } from 'three';
 import { panElevation, zoomElevation } from '../../interaction/elevation';
 import type { TipChord } from '../../interaction/wingTip';
 import { itemById } from '../../model/document/edit';
@@ -11,7 +11,6 @@ import { startTipDrag, tipAt } from './tipGrip';
 export interface GestureSetting {
   readonly bench: Bench;
   readonly camera: () => Camera;
-  readonly scene: () => Scene;
   readonly eye: () => EyeControl | null;
   /** Told how a drag reads, and null when it ends. */
   readonly onDrag: (reading: string | null) => void;
@@ -75,7 +74,7 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
     return [(x / width) * 2 - 1, 1 - (y / height) * 2];
   };
   const sizePx = () => ({ width: frame().width, height: frame().height });
-  const pickAt = (at: Place) => pick(bench, setting.scene(), setting.camera(), picture(at));
+  const pickAt = (at: Place) => pick(bench, setting.camera(), picture(at));
   const flat = () => {
     const { view } = bench.view.getState();
     return view === 'free' ? null : view;

@@ -28,6 +28,7 @@ export function watchCovered(box: HTMLElement, changed: () => void): CoveredBoxe
   };
   const comings = new MutationObserver(watch);
   comings.observe(section, { childList: true });
+  comings.observe(box, { childList: true });
   watch();
   return {
     now: () => boxes,

@@ -46,7 +46,7 @@ const fragmentShader = /* glsl */ `
     vec3 upright = normalize((viewMatrix * vec4(0.0, 1.0, 0.0, 0.0)).xyz);
     float lamp = 0.5 + 0.5 * dot(n, upright);
     vec3 light = normalize((viewMatrix * vec4(-0.34, 0.84, 0.42, 0.0)).xyz);
-    float gleam = pow(max(dot(n, normalize(light + eye)), 0.0), 34.0) * (1.0 - 0.8 * flatness);
+    float gleam = pow(max(dot(n, normalize(light + eye)), 0.0), 34.0) * (1.0 - 0.8 * flatness) * (isOrthographic ? 0.3 : 1.0);
     // In an elevation a wing stands edge on, layer behind layer: there the skin gives way to its lines.
     float open = max(mix(1.0, smoothstep(0.0, 0.5, facing), flatness), 0.24);
     float body = uClear * mix(0.6, 1.3, lamp);

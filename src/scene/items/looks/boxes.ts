@@ -62,11 +62,12 @@ export function servo([a, b, c]: Size): Drawing {
   slab(body, 0.27, 0.6, hc, 'role');
   slab(ha, 0.6, 0.66, hc * 0.94, 'role');
   slab(body, 0.66, 0.76, hc, 'black');
-  const shaft = -body + Math.min(hc, body * 0.5);
-  const boss = hc * 0.82;
+  const reach = Math.min(hc, body * 0.5);
+  const shaft = -body + reach;
+  const boss = reach * 0.82;
   pen.rod([shaft, level(0.76), 0], [shaft, level(0.85), 0], boss, boss * 0.92, 'black');
   pen.rod([shaft, level(0.85), 0], [shaft, level(0.9), 0], boss * 0.35, boss * 0.35, 'brass', 10);
-  const arm = hc * 0.42;
+  const arm = reach * 0.42;
   const tip = Math.min(ha - arm * 0.5, shaft + a * 0.55);
   pen.rod([shaft, level(0.9), 0], [shaft, level(0.98), 0], arm, arm, 'pale', 14);
   pen.bar(

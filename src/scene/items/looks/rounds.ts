@@ -58,7 +58,7 @@ export function turbine(l: number, d: number): Drawing {
     pen.facet(a, c, b, 'pale');
   }
   // Glow plug and fittings on the case, within its own circle.
-  pen.rod([-h + l * 0.5, 0, r * 0.9], [-h + l * 0.5, 0, r], r * 0.08, r * 0.08, 'brass', 10);
+  pen.rod([-h + l * 0.5, 0, r * 0.9], [-h + l * 0.5, 0, r * 0.994], r * 0.08, r * 0.08, 'brass', 10);
   return pen.drawing;
 }
 
@@ -121,7 +121,7 @@ export function pump(l: number, d: number): Drawing {
   pen.rod(x(0.12), x(0.42), r, r, 'role', 28);
   pen.rod(x(0.42), x(0.92), r * 0.88, r * 0.88, 'metal', 28);
   pen.rod(x(0.92), x(1), r * 0.5, r * 0.4, 'dark', 20);
-  pen.rod([-h + l * 0.26, 0, r * 0.6], [-h + l * 0.26, 0, r], r * 0.18, r * 0.15, 'brass', 12);
+  pen.rod([-h + l * 0.26, 0, r * 0.6], [-h + l * 0.26, 0, r * 0.98], r * 0.18, r * 0.15, 'brass', 12);
   return pen.drawing;
 }
 
