@@ -30,14 +30,23 @@ function noFiner(axis: Axis, widthPx: number, mmPerPx: number): Axis {
   return factor > 1 ? zoomAxis(axis, factor, widthPx / 2) : axis;
 }
 
+/** The target band is never drawn narrower in top elevation, px, as long as the length still fits. */
+const LEAST_BAND_PX = 6;
+
+/** mm up the picture for a pixel of an elevation. */
+export const uprightMmPerPx = (axes: AxisState, view: Elevation): number =>
+  Math.abs(axisOf(axes, view).mmPerPx) * (view === 'top' ? axes.spanStretch : 1);
+
 /**
  * The axes that show all of an aircraft in a view, the same scale across as up. The free view has the
- * beam's axis only: stations fitted to the width.
+ * beam's axis only: stations fitted to the width. A wing so wide that the band would shrink to a hairline in top
+ * elevation gets a scale of its own, no other than it takes.
  */
 export function fitElevation(
   extent: Extent,
   view: View,
   { widthPx, heightPx }: Pick<AxisState, 'widthPx' | 'heightPx'>,
+  bandMm: number | null = null,
 ): Omit<AxisState, 'widthPx' | 'heightPx'> {
   const marginPx = Math.min(56, Math.max(20, widthPx * 0.05));
   const below = belowPx(heightPx);
@@ -48,16 +57,22 @@ export function fitElevation(
     const axis = fitAxis(range, widthPx, marginPx, elevation === 'front' ? -1 : 1);
     return bounded ? noFiner(axis, widthPx, (upright[1] - upright[0]) / tall) : axis;
   };
-  const station = fit(view === 'top' ? 'top' : 'side', view === 'side' || view === 'top');
+  const plain = fit(view === 'top' ? 'top' : 'side', view === 'side' || view === 'top');
+  const closest = fit('top', false);
+  const wanted = bandMm === null ? plain.mmPerPx : Math.max(closest.mmPerPx, bandMm / LEAST_BAND_PX);
+  const station = view === 'top' && wanted < plain.mmPerPx ? noFiner(closest, widthPx, wanted) : plain;
+  const spanStretch = plain.mmPerPx / station.mmPerPx;
   const lateral = fit('front', view === 'front');
   const middle = (elevation: Elevation, axis: Axis) => {
     const [low, high] = spanOf(extent, elevation).upright;
-    return (low + high) / 2 + ((ABOVE_PX - below) / 2) * Math.abs(axis.mmPerPx);
+    const scale = Math.abs(axis.mmPerPx) * (elevation === 'top' ? spanStretch : 1);
+    return (low + high) / 2 + ((ABOVE_PX - below) / 2) * scale;
   };
   return {
     station,
     lateral,
     middleMm: { side: middle('side', station), top: middle('top', station), front: middle('front', lateral) },
+    spanStretch,
   };
 }
 
@@ -85,7 +100,7 @@ export function zoomElevation(
   const scale = Math.abs(axis.mmPerPx);
   const by = Math.min(COARSEST, Math.max(FINEST, scale * factor)) / scale;
   const abovePx = axes.heightPx / 2 - yPx;
-  const middleMm = axes.middleMm[view] + abovePx * scale * (1 - by);
+  const middleMm = axes.middleMm[view] + abovePx * uprightMmPerPx(axes, view) * (1 - by);
   return withAxis(axes, view, zoomAxis(axis, by, xPx), middleMm);
 }
 
@@ -96,6 +111,6 @@ export function panElevation(
   [rightPx, downPx]: readonly [number, number],
 ): Partial<AxisState> {
   const axis = axisOf(axes, view);
-  const middleMm = axes.middleMm[view] + downPx * Math.abs(axis.mmPerPx);
+  const middleMm = axes.middleMm[view] + downPx * uprightMmPerPx(axes, view);
   return withAxis(axes, view, panAxis(axis, rightPx), middleMm);
 }

@@ -123,7 +123,7 @@ export function labelLayout(
     );
   };
   for (const ask of asks) {
-    const box = candidates(ask, stage, before.get(ask.id)).find((candidate) => isFree(ask, candidate));
+    const box = firstFree(candidates(ask, stage, before.get(ask.id)), (candidate) => isFree(ask, candidate));
     if (!box) continue;
     const leader = leaderOf(ask, box);
     used.push(box);
@@ -134,22 +134,33 @@ export function labelLayout(
   return places;
 }
 
-function candidates(
+/** One after the other, for nearly always the first will do. */
+function* candidates(
   ask: LabelAsk,
   stage: LabelBox,
   before: readonly [number, number] | undefined,
-): LabelBox[] {
+): Generator<LabelBox> {
   const { x, y, width, height, must } = ask;
-  if (x < 0 || y < 0 || x > stage.width || y > stage.height) return [];
-  const kept = before ? [{ left: x + before[0], top: y + before[1], width, height }] : [];
-  const near = RINGS_PX.flatMap((far) => WAYS.map((way) => boxOnWay(ask, way, far)));
+  if (x < 0 || y < 0 || x > stage.width || y > stage.height) return;
+  if (before) yield { left: x + before[0], top: y + before[1], width, height };
+  for (const far of RINGS_PX) for (const way of WAYS) yield boxOnWay(ask, way, far);
   // Slid along the edge where the point lies close to it.
-  const slid = near.slice(0, 24).map((box) => ({
-    ...box,
-    left: clamp(box.left, EDGE_PX, stage.width - width - EDGE_PX),
-    top: clamp(box.top, EDGE_PX, stage.height - height - EDGE_PX),
-  }));
-  return [...kept, ...near, ...slid, ...(must ? everywhere(ask, stage) : [])];
+  for (const far of RINGS_PX.slice(0, 3)) {
+    for (const way of WAYS) {
+      const box = boxOnWay(ask, way, far);
+      yield {
+        ...box,
+        left: clamp(box.left, EDGE_PX, stage.width - width - EDGE_PX),
+        top: clamp(box.top, EDGE_PX, stage.height - height - EDGE_PX),
+      };
+    }
+  }
+  if (must) yield* everywhere(ask, stage);
+}
+
+function firstFree(boxes: Iterable<LabelBox>, isFree: (box: LabelBox) => boolean): LabelBox | null {
+  for (const box of boxes) if (isFree(box)) return box;
+  return null;
 }
 
 /** Places all over the stage, the nearest to the point first. */

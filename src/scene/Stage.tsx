@@ -1,5 +1,5 @@
 import { lazy, Suspense, useCallback, useRef } from 'react';
-import { useLive } from '../store/react';
+import { useAxis, useLive, useView } from '../store/react';
 import { useStageBox } from './frame/useStageBox';
 import { stageSummary } from './gestures/stageReadings';
 import { useAnnounced } from './gestures/useAnnounced';
@@ -30,6 +30,8 @@ export function Stage() {
     }
   });
   useAnnounced(spoken);
+  const top = useView(({ view }) => view === 'top');
+  const stretch = useAxis(({ spanStretch }) => spanStretch);
 
   return (
     <div ref={box} className="stage-box">
@@ -39,6 +41,9 @@ export function Stage() {
         </StageCanvas>
       </div>
       <Labels place={labels} />
+      {top && stretch > 1.005 && (
+        <p className="stage-note">Span drawn at {Math.round(100 / stretch)} % of the length’s scale</p>
+      )}
       <div ref={readout} className="stage-readout" aria-hidden="true" />
       <Suspense fallback={null}>
         <StageBar />

@@ -10,7 +10,7 @@ import {
   useRef,
 } from 'react';
 import { MOUSE, OrthographicCamera, PerspectiveCamera, Quaternion, TOUCH, Vector3 } from 'three';
-import { fitElevation, panElevation, zoomElevation } from '../../interaction/elevation';
+import { panElevation, zoomElevation } from '../../interaction/elevation';
 import type { Bench } from '../../store/bench';
 import type { EyeMove } from '../../store/eye';
 import { useBench, useCommitted, useLive, useView } from '../../store/react';
@@ -20,7 +20,8 @@ import { type EyePose, mixedPose, poseOfElevation, poseOfFree, takePose, turnedP
 import { ROOT_TURN, toWorld } from './frame';
 import { frameAircraft, orbitBy, zoomBy } from './freeCamera';
 import { useTilt } from './tilt';
-import { cornersOnce, extentOnce, useGroundMm } from './useGround';
+import { cornersOnce, useGroundMm } from './useGround';
+import { fitToView } from './useStageBox';
 
 const MOUSE_BUTTONS = { LEFT: MOUSE.ROTATE, MIDDLE: MOUSE.PAN, RIGHT: MOUSE.PAN };
 const FINGERS = { ONE: TOUCH.ROTATE, TWO: TOUCH.DOLLY_PAN };
@@ -160,7 +161,7 @@ export function Cameras({ control }: CamerasProps) {
       const axes = bench.axis.getState();
       const middle = [axes.widthPx / 2, axes.heightPx / 2] as const;
       if (move.kind === 'fit' || move.kind === 'reset') {
-        animate(() => (now === 'free' ? frame() : fitNow(bench)));
+        animate(() => (now === 'free' ? frame() : fitToView(bench)));
       } else if (now === 'free') {
         moved.current = true;
         animate(() => {
@@ -222,8 +223,3 @@ function registerNow({ view, axis }: Bench, square: OrthographicCamera): void {
   const { view: now } = view.getState();
   if (now !== 'free' && axis.getState().widthPx > 0) registerElevation(square, now, axis.getState());
 }
-
-const fitNow = ({ document, axis, view }: Bench) =>
-  axis.setState((axes) =>
-    fitElevation(extentOnce(document.api.getState().committed), view.getState().view, axes),
-  );

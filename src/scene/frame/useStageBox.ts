@@ -4,10 +4,13 @@ import type { Bench } from '../../store/bench';
 import { useBench } from '../../store/react';
 import { extentOnce } from './useGround';
 
-const fit = ({ document, axis, view }: Bench) =>
-  axis.setState((axes) =>
-    fitElevation(extentOnce(document.api.getState().committed), view.getState().view, axes),
-  );
+/** Shows all of the aircraft as committed in the view shown. */
+export function fitToView({ document, axis, view, balance }: Bench): void {
+  const { band } = balance.get();
+  const bandMm = band && band.aftMm - band.forwardMm;
+  const extent = extentOnce(document.api.getState().committed);
+  axis.setState((axes) => fitElevation(extent, view.getState().view, axes, bandMm));
+}
 
 const inHand = ({ drag, reshape }: Bench): boolean =>
   drag.api.getState().itemId !== null || reshape.api.getState().pieceId !== null;
@@ -18,8 +21,8 @@ const inHand = ({ drag, reshape }: Bench): boolean =>
  */
 export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
   const bench = useBench();
-  const refit = useRef(() => fit(bench));
-  refit.current = () => fit(bench);
+  const refit = useRef(() => fitToView(bench));
+  refit.current = () => fitToView(bench);
   useEffect(() => {
     const element = box.current;
     if (!element) return;
@@ -33,14 +36,14 @@ export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
         return;
       }
       bench.axis.setState({ widthPx, heightPx });
-      fit(bench);
+      fitToView(bench);
     };
     const observer = new ResizeObserver(([entry]) => {
       if (entry) measure(entry.contentRect.width, entry.contentRect.height);
     });
     observer.observe(element);
     const offView = bench.view.subscribe((now, before) => {
-      if (now.view !== before.view) fit(bench);
+      if (now.view !== before.view) fitToView(bench);
     });
     const sizeOf = () => {
       const { minMm, maxMm } = extentOnce(bench.document.api.getState().committed);
@@ -59,7 +62,7 @@ export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
     const offDocument = bench.document.api.subscribe((now, before) => {
       if (now.committed === before.committed) return;
       const size = sizeOf();
-      if (size !== known) fit(bench);
+      if (size !== known) fitToView(bench);
       known = size;
     });
     measure(element.clientWidth, element.clientHeight);

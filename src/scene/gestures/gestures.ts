@@ -165,7 +165,7 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
       const { id, pointMm } = press.hit;
       press.drag = startItemDrag(bench, id, pointMm, {
         camera: setting.camera,
-        heightPx: () => frame().height,
+        sizePx,
       });
     } else if (began && press.tip) {
       press.drag = startTipDrag(bench, press.tip, picture(press.start), setting.camera);

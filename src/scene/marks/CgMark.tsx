@@ -6,7 +6,7 @@ import { FUEL_STATES } from '../../model/balance/balance';
 import type { Bench } from '../../store/bench';
 import { useBench, useLive } from '../../store/react';
 import { layerShown } from '../../store/viewStore';
-import { mmPerPixel } from '../frame/mmPerPixel';
+import { mmPerPixel, stretchOf } from '../frame/mmPerPixel';
 import { useTilt } from '../frame/tilt';
 import { FatLines, moveLines } from '../materials/FatLines';
 import { usePalette } from '../materials/palette';
@@ -65,9 +65,9 @@ export function CgMark() {
   const at = useMemo(() => new Vector3(), []);
   useFrame(({ camera, size }) => {
     if (!disc.current || !ghost.current) return;
-    const scale = DISC_PX * mmPerPixel(camera, size.height, disc.current.getWorldPosition(at));
-    disc.current.scale.setScalar(scale);
-    ghost.current.scale.setScalar(scale);
+    const scale = DISC_PX * mmPerPixel(camera, size, disc.current.getWorldPosition(at));
+    const stretch = stretchOf(camera, size);
+    for (const sprite of [disc.current, ghost.current]) sprite.scale.set(scale, scale * stretch, 1);
   });
 
   return (

@@ -1,7 +1,8 @@
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { type Color, type Group, PlaneGeometry, Quaternion } from 'three';
 import { pieces } from '../../model/airframe/pieces';
-import { useAircraft, useCommitted, useLive, useView } from '../../store/react';
+import type { Bench } from '../../store/bench';
+import { useAircraft, useAxis, useBench, useCommitted, useLive, useView } from '../../store/react';
 import { silhouetteShadow } from '../airframe/silhouetteShadow';
 import { drawingPlane } from '../frame/drawingPlane';
 import { useIsTilted, useTilt } from '../frame/tilt';
@@ -39,6 +40,7 @@ export function Mat() {
   const plane = useMemo(() => drawingPlane(view, extent.minMm[2]), [view, extent.minMm[2]]);
   const mat = view === 'free';
   const tilt = useTilt();
+  const bench = useBench();
   const world = useRef<Group>(null);
   // Stations stand over the rule only while the aircraft is level: held otherwise, the mat is just the ground.
   const printed = !useIsTilted() || !mat;
@@ -52,6 +54,8 @@ export function Mat() {
   }, [mat, rect]);
   const lengthMm = extent.maxMm[0] - extent.minMm[0];
   const figureMm = Math.min(90, Math.max(36, lengthMm * 0.04)) * (mat ? 1 : 0.8);
+  // Printed upright even where the span has a scale of its own.
+  const stretch = useAxis(({ spanStretch }) => (view === 'top' ? spanStretch : 1));
   const wholeMm = Math.floor(extent.maxMm[1] / 100) * 100;
   const run: RuleRun = {
     // Ahead of its zero too, where the zero is not the nose.
@@ -61,7 +65,7 @@ export function Mat() {
         : Math.min(zeroMm, zeroMm + Math.floor((extent.minMm[0] - zeroMm) / 100 + 0.2) * 100),
     toMm: view === 'front' ? wholeMm : Math.ceil(extent.maxMm[0] / 100) * 100,
     zeroMm,
-    atMm: mat ? 0 : view === 'top' ? extent.minMm[1] - figureMm : extent.minMm[2],
+    atMm: mat ? 0 : view === 'top' ? extent.minMm[1] - figureMm * stretch : extent.minMm[2],
     mirrored: view === 'front',
     every: lengthMm > 1300 ? 2 : 1,
     figureMm,
@@ -80,16 +84,17 @@ export function Mat() {
     set.uShadowDepth!.value = mat ? (printed ? 0.66 : 0.3) : view === 'top' ? 0.3 : 0;
     set.uSteps?.value.set(...graduation(units));
     set.uOrigin!.value = zeroMm;
-    set.uRuleAt?.value.set(run.fromMm, printed ? run.toMm : run.fromMm, run.atMm, run.figureMm);
+    set.uRuleAt?.value.set(run.fromMm, printed ? run.toMm : run.fromMm, run.atMm, run.figureMm * stretch);
   });
 
-  useLive(({ balance, view: looking }) => {
+  const lightBand = ({ balance, view: looking }: Bench) => {
     const { band } = balance.get();
-    const along = looking.getState().view !== 'front';
-    material.uniforms.uLimitsOn!.value =
-      band && along && (looking.getState().view !== 'free' || tilt.getState().level) ? 1 : 0;
+    const now = looking.getState().view;
+    const along = now !== 'front' && (now !== 'free' || tilt.getState().level);
+    material.uniforms.uLimitsOn!.value = band && along ? 1 : 0;
     if (band) material.uniforms.uLimits?.value.set(band.forwardMm, band.aftMm);
-  });
+  };
+  useLive(lightBand);
 
   useEffect(() => {
     const stand = () => {
@@ -104,16 +109,21 @@ export function Mat() {
       world.current.position.x += x;
       world.current.position.y += y;
       world.current.position.z += z;
+      lightBand(bench);
     };
     stand();
     return tilt.subscribe(stand);
-  }, [tilt, mat, extent]);
+  });
 
   return (
     <group ref={world}>
       <group matrix={plane} matrixAutoUpdate={false}>
         <mesh geometry={quad} material={material} renderOrder={-20} frustumCulled={false} />
-        {printed && <RuleFigures run={run} units={units} color={palette.matRule} />}
+        {printed && (
+          <group position-y={run.atMm * (1 - stretch)} scale-y={stretch}>
+            <RuleFigures run={run} units={units} color={palette.matRule} />
+          </group>
+        )}
       </group>
     </group>
   );

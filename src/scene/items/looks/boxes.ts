@@ -74,10 +74,11 @@ export function servo([a, b, c]: Size): Drawing {
     { x: [shaft, tip], y: [level(0.91), level(0.97)], z: [-arm * 0.55, arm * 0.55], radiusMm: arm * 0.2 },
     'pale',
   );
+  const screw = Math.min(hc * 0.14, (ha - body) * 0.4);
   for (const end of [-1, 1]) {
     for (const side of [-0.5, 0.5]) {
       const x = end * (ha + body) * 0.5;
-      pen.rod([x, level(0.66), side * hc], [x, level(0.69), side * hc], hc * 0.14, hc * 0.12, 'metal', 8);
+      pen.rod([x, level(0.66), side * hc], [x, level(0.69), side * hc], screw, screw * 0.85, 'metal', 8);
     }
   }
   return pen.drawing;
