@@ -1,12 +1,10 @@
 import { useThree } from '@react-three/fiber';
-import { lazy, type RefObject, Suspense, useEffect, useRef } from 'react';
-import { useBench, useLive } from '../store/react';
+import { lazy, type RefObject, Suspense, useRef } from 'react';
+import { useLive } from '../store/react';
 import { Airframe } from './airframe/Airframe';
 import { Cameras, type EyeControl } from './frame/Cameras';
 import { ROOT_ROTATION } from './frame/frame';
 import { TiltContext, useTiltStore } from './frame/tilt';
-import { attachGestures } from './gestures/gestures';
-import { attachStageKeys } from './gestures/stageKeys';
 import { Heartbeat } from './Heartbeat';
 import { Carried } from './items/Carried';
 import { Selection } from './items/Selection';
@@ -28,7 +26,6 @@ interface StageSceneProps {
 
 /** Everything inside the canvas. */
 export function StageScene({ box, labels, onDrag }: StageSceneProps) {
-  const bench = useBench();
   const palette = usePalette();
   const get = useThree((state) => state.get);
   const setSize = useThree((state) => state.setSize);
@@ -42,21 +39,6 @@ export function StageScene({ box, labels, onDrag }: StageSceneProps) {
     const { width, height } = get().size;
     if (widthPx > 0 && (widthPx !== width || heightPx !== height)) setSize(widthPx, heightPx, 0, 0);
   });
-
-  useEffect(() => {
-    if (!box.current) return;
-    const offGestures = attachGestures(box.current, {
-      bench,
-      camera: () => get().camera,
-      eye: () => eye.current,
-      onDrag,
-    });
-    const offKeys = attachStageKeys(box.current, bench);
-    return () => {
-      offGestures();
-      offKeys();
-    };
-  }, [bench, box, get, onDrag]);
 
   return (
     <TiltContext value={tilt}>
@@ -74,7 +56,7 @@ export function StageScene({ box, labels, onDrag }: StageSceneProps) {
         <CgMark />
       </group>
       <Suspense fallback={null}>
-        <StageExtras box={box} labels={labels} />
+        <StageExtras box={box} labels={labels} eye={eye} onDrag={onDrag} />
       </Suspense>
       <Heartbeat />
     </TiltContext>

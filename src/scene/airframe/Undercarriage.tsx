@@ -6,7 +6,6 @@ import { add, addScaled, dot, mirrorY, scale, sub } from '../../engine/geometry/
 import type { Piece } from '../../model/airframe/pieces';
 import { FatLines } from '../materials/FatLines';
 import { usePalette } from '../materials/palette';
-import { cutPlanes } from '../materials/useCut';
 import { useDisposed } from '../materials/useDisposed';
 import { bakedPiece, linesOf } from './airframeBatch';
 
@@ -24,16 +23,13 @@ interface UndercarriageProps {
 export function Undercarriage({ pieces }: UndercarriageProps) {
   const { pencil } = usePalette();
   const geometry = useDisposed(() => wheelsGeometry(pieces), [pieces]);
-  const material = useDisposed(
-    () => new MeshStandardMaterial({ roughness: 0.6, vertexColors: true, clippingPlanes: cutPlanes }),
-    [],
-  );
+  const material = useDisposed(() => new MeshStandardMaterial({ roughness: 0.6, vertexColors: true }), []);
   const lines = useMemo(() => linesOf(pieces.filter(({ kind }) => kind === 'wheel')), [pieces]);
   if (pieces.length === 0) return null;
   return (
     <>
       <mesh geometry={geometry} material={material} />
-      {lines.length > 0 && <FatLines pairs={lines} color={pencil} widthPx={0.8} opacity={0.35} moving cut />}
+      {lines.length > 0 && <FatLines pairs={lines} color={pencil} widthPx={0.8} opacity={0.35} moving />}
     </>
   );
 }

@@ -1,15 +1,15 @@
-import { OrbitControls } from '@react-three/drei';
 import { useFrame, useThree } from '@react-three/fiber';
 import {
-  type ComponentRef,
+  lazy,
   type RefObject,
+  Suspense,
   useCallback,
   useEffect,
   useLayoutEffect,
   useMemo,
   useRef,
 } from 'react';
-import { MOUSE, OrthographicCamera, PerspectiveCamera, Quaternion, TOUCH, Vector3 } from 'three';
+import { OrthographicCamera, PerspectiveCamera, Quaternion, Vector3 } from 'three';
 import { panElevation, zoomElevation } from '../../interaction/elevation';
 import type { Bench } from '../../store/bench';
 import type { EyeMove } from '../../store/eye';
@@ -18,15 +18,14 @@ import { eased, lessMotion } from './eased';
 import { registerElevation, STAND_OFF_MM } from './elevationCamera';
 import { type EyePose, mixedPose, poseOfElevation, poseOfFree, takePose, turnedPose } from './eyePose';
 import { ROOT_TURN, toWorld } from './frame';
-import { frameAircraft, orbitBy, zoomBy } from './freeCamera';
+import { frameAircraft, LOWEST_EYE, orbitBy, zoomBy } from './freeCamera';
+import type { OrbitHandle } from './Orbit';
 import { useTilt } from './tilt';
 import { cornersOnce, useGroundMm } from './useGround';
 import { fitToView } from './useStageBox';
 
-const MOUSE_BUTTONS = { LEFT: MOUSE.ROTATE, MIDDLE: MOUSE.PAN, RIGHT: MOUSE.PAN };
-const FINGERS = { ONE: TOUCH.ROTATE, TWO: TOUCH.DOLLY_PAN };
-/** How near the horizon the eye may come, rad from upright. */
-const LOWEST_EYE = (87 * Math.PI) / 180;
+// The orbit is wanted by a hand, not by the first picture.
+const Orbit = lazy(() => import('./Orbit'));
 const FLIGHT_MS = 420;
 /** A degree of turning shifts an elevation by so much, px. */
 const PX_PER_DEG = 4;
@@ -51,10 +50,9 @@ export function Cameras({ control }: CamerasProps) {
   const groundMm = useGroundMm();
   const name = useCommitted((aircraft) => aircraft.name);
   const set = useThree((state) => state.set);
-  const gl = useThree((state) => state.gl);
   const invalidate = useThree((state) => state.invalidate);
   const { width, height } = useThree((state) => state.size);
-  const orbit = useRef<ComponentRef<typeof OrbitControls>>(null);
+  const orbit = useRef<OrbitHandle>(null);
   const moved = useRef(false);
   /** Turned by the orbit in a level world; what is looked through is `eye`. */
   const free = useMemo(() => Object.assign(new PerspectiveCamera(30), { manual: true }), []);
@@ -197,25 +195,18 @@ export function Cameras({ control }: CamerasProps) {
     if (at) at.y = Math.max(at.y, latest.current.groundMm);
   };
   return (
-    <OrbitControls
-      ref={orbit}
-      camera={free}
-      domElement={gl.domElement}
-      enabled={view === 'free'}
-      enableDamping={!lessMotion()}
-      dampingFactor={0.12}
-      maxPolarAngle={LOWEST_EYE}
-      minDistance={250}
-      maxDistance={12_000}
-      zoomToCursor
-      mouseButtons={MOUSE_BUTTONS}
-      touches={FINGERS}
-      onStart={() => {
-        moved.current = true;
-        land();
-      }}
-      onChange={holdAboveMat}
-    />
+    <Suspense fallback={null}>
+      <Orbit
+        ref={orbit}
+        camera={free}
+        homeMm={home}
+        onStart={() => {
+          moved.current = true;
+          land();
+        }}
+        onChange={holdAboveMat}
+      />
+    </Suspense>
   );
 }
 

@@ -58,9 +58,11 @@ export function frameAircraft(camera: PerspectiveCamera, pointsMm: readonly Vec3
   return look;
 }
 
+/** How near the horizon the eye may come, rad from upright. */
+export const LOWEST_EYE = (87 * Math.PI) / 180;
 /** How near and how far the eye may stand, mm; the orbit's own limits. */
-const NEAREST_MM = 250;
-const FARTHEST_MM = 12_000;
+export const NEAREST_MM = 250;
+export const FARTHEST_MM = 12_000;
 
 /** Brings the eye nearer to a point, or away from it (more than 1), which keeps its place in the picture. */
 export function zoomBy(camera: PerspectiveCamera, target: Vector3, factor: number, about: Vector3): void {

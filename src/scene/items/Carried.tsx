@@ -1,8 +1,6 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Group } from 'three';
 import type { Item } from '../../model/document/edit';
-import { clashesIn, clearances } from '../../model/fit/clearances';
-import type { Bench } from '../../store/bench';
 import { useBalance, useBench, useLive, useView } from '../../store/react';
 import { writePoseTurn } from '../frame/frame';
 import { usePalette } from '../materials/palette';
@@ -16,25 +14,27 @@ import { useLift } from './useLift';
 /** In the elevations parts lie over the skin, so that they read; in the free view the near skin gleams over them. */
 const ORDER = { free: 10, elevation: 21 } as const;
 
-/** The drawings of what parts are come after the first paint: plain shapes stand in until then. */
-function useLookBook(): LookBook {
-  const [book, setBook] = useState<LookBook>(null);
+/** What comes after the first paint: the drawings of what parts are, and which of them run into something. */
+interface Later {
+  readonly book: LookBook;
+  readonly clashingIds: typeof import('./clashing')['clashingIds'];
+}
+
+const NOT_YET: Later = { book: null, clashingIds: () => [] };
+
+/** Plain shapes stand in until it is there. */
+function useLater(): Later {
+  const [later, setLater] = useState(NOT_YET);
   useEffect(() => {
     let here = true;
-    void import('./looks/lookOf').then((module) => here && setBook(module));
+    void Promise.all([import('./looks/lookOf'), import('./clashing')]).then(([book, { clashingIds }]) => {
+      if (here) setLater({ book, clashingIds });
+    });
     return () => {
       here = false;
     };
   }, []);
-  return book;
-}
-
-/** The parts that run into something: that which is in hand or selected, and what it hits. */
-function clashingIds({ document, view, drag, fit }: Bench): readonly string[] {
-  const watched = drag.api.getState().itemId ?? view.getState().selectedId;
-  if (!watched || fit.get().playing) return [];
-  const clashes = clashesIn(clearances(document.current(), watched));
-  return clashes.length > 0 ? [watched, ...clashes.map(({ id }) => id)] : [];
+  return later;
 }
 
 /**
@@ -44,7 +44,7 @@ function clashingIds({ document, view, drag, fit }: Bench): readonly string[] {
 export function Carried() {
   const bench = useBench();
   const palette = usePalette();
-  const book = useLookBook();
+  const { book, clashingIds } = useLater();
   const factsOf = useMemo(createPartFacts, []);
   const hidden = useView(({ hiddenIds }) => hiddenIds);
   const facts = useBalance(({ loaded }) => factsOf(loaded, hidden));

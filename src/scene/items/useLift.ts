@@ -6,8 +6,8 @@ import { eased, lessMotion } from '../frame/eased';
 import { extentOnce } from '../frame/useGround';
 
 /** How far things are lifted out of the airframe, as a share of its height. */
-const SHARE = 0.9;
-const LEAST_MM = 160;
+const SHARE = 0.42;
+const LEAST_MM = 120;
 const LIFT_MS = 320;
 
 const wholeLiftMm = ({ document }: Bench): number => {
