@@ -16,8 +16,8 @@ export const acrossAxis = (view: Elevation): 0 | 1 => (view === 'front' ? 1 : 0)
 export const uprightAxis = (view: Elevation): 1 | 2 => (view === 'top' ? 1 : 2);
 
 /** Room above and below the aircraft, px: for the view's buttons, and for the rule's figures over the stage's bar. */
-const ABOVE_PX = 64;
-const belowPx = (heightPx: number) => Math.min(104, Math.max(56, heightPx * 0.22));
+const abovePx = (heightPx: number) => Math.min(64, heightPx * 0.16);
+const belowPx = (heightPx: number) => Math.min(104, heightPx * 0.24);
 
 const spanOf = (extent: Extent, view: Elevation): Span => ({
   across: [extent.minMm[acrossAxis(view)], extent.maxMm[acrossAxis(view)]],
@@ -49,8 +49,8 @@ export function fitElevation(
   bandMm: number | null = null,
 ): Omit<AxisState, 'widthPx' | 'heightPx'> {
   const marginPx = Math.min(56, Math.max(20, widthPx * 0.05));
-  const below = belowPx(heightPx);
-  const tall = Math.max(heightPx - ABOVE_PX - below, 1);
+  const [above, below] = [abovePx(heightPx), belowPx(heightPx)];
+  const tall = Math.max(heightPx - above - below, 1);
   const fit = (elevation: Elevation, bounded: boolean): Axis => {
     const { across, upright } = spanOf(extent, elevation);
     const range = { lowMm: across[0], highMm: across[1] };
@@ -66,7 +66,7 @@ export function fitElevation(
   const middle = (elevation: Elevation, axis: Axis) => {
     const [low, high] = spanOf(extent, elevation).upright;
     const scale = Math.abs(axis.mmPerPx) * (elevation === 'top' ? spanStretch : 1);
-    return (low + high) / 2 + ((ABOVE_PX - below) / 2) * scale;
+    return (low + high) / 2 + ((above - below) / 2) * scale;
   };
   return {
     station,

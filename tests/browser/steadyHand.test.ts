@@ -20,7 +20,7 @@ const FAR_PX = 16;
 let bench: Bench;
 beforeAll(async () => {
   bench = await openBench({ reducedMotion: true });
-  await bench.page.waitForSelector('[data-testid=stage] canvas');
+  await bench.page.waitForSelector('.stage-bar');
 });
 afterAll(async () => {
   expectClean(bench);
@@ -45,24 +45,33 @@ describe.each(SIZES)('at %i × %i', (width, height) => {
       for (const element of window.document.querySelectorAll('*')) element.scrollTop = 0;
     });
     await showView(page, 'Side');
+    // The axis follows the stage's box with the next frame.
+    await page.waitForFunction(() => {
+      const box = window.document.querySelector('.stage-box');
+      const { widthPx, heightPx } = window.counterpoise.axis.getState();
+      return box && Math.abs(box.clientWidth - widthPx) < 1 && Math.abs(box.clientHeight - heightPx) < 1;
+    });
     await settled(page);
     const start = await placeOf(page, PACK);
     const mmPerPx = await page.evaluate(() => window.counterpoise.axis.getState().station.mmPerPx);
     const from = await onPage(page, start);
     await page.keyboard.down('Alt');
-    await drag(page, from, { x: from.x + FAR_PX, y: from.y });
+    await drag(page, from, { x: from.x + FAR_PX, y: from.y }, { steps: 4 });
     await page.keyboard.up('Alt');
     const end = await placeOf(page, PACK);
     expect(Math.abs(end[0] - start[0] - FAR_PX * mmPerPx)).toBeLessThanOrEqual(mmPerPx);
     expect(Math.abs(end[2] - start[2])).toBeLessThanOrEqual(mmPerPx);
     expect(await scrolled()).toBe(0);
+    // What is said aloud gives the place that it has come to.
+    const said = await page.getByTestId('stage-said').textContent();
+    expect(said).toMatch(new RegExp(`^Flight pack at station ${Math.round(end[0])}\\b`));
   });
 });
 
 test('two fingers on a part zoom, and the part stays where it is', async () => {
   const fingers = await openBench({ touch: true, reducedMotion: true, width: 820, height: 1180 });
   const { page } = fingers;
-  await page.waitForSelector('[data-testid=stage] canvas');
+  await page.waitForSelector('.stage-bar');
   await showView(page, 'Side');
   const start = await placeOf(page, PACK);
   const scale = () => page.evaluate(() => window.counterpoise.axis.getState().station.mmPerPx);

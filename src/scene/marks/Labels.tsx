@@ -20,6 +20,7 @@ export function Labels({ place }: LabelsProps) {
     <div className="stage-labels" aria-hidden="true">
       <span
         className="stage-np"
+        data-testid="stage-neutral-point"
         ref={(element) => {
           place.current.neutralPoint = element;
         }}
@@ -37,6 +38,7 @@ export function Labels({ place }: LabelsProps) {
         />
       </svg>
       <div
+        data-testid="stage-words"
         ref={(element) => {
           place.current.words = element;
         }}
