@@ -17,7 +17,7 @@ export const uprightAxis = (view: Elevation): 1 | 2 => (view === 'top' ? 1 : 2);
 
 /** Room above and below the aircraft, px: for the view's buttons, and for the rule's figures over the stage's bar. */
 const abovePx = (heightPx: number) => Math.min(64, heightPx * 0.16);
-const belowPx = (heightPx: number) => Math.min(104, heightPx * 0.24);
+const belowPx = (heightPx: number) => Math.min(104, heightPx * 0.34);
 
 const spanOf = (extent: Extent, view: Elevation): Span => ({
   across: [extent.minMm[acrossAxis(view)], extent.maxMm[acrossAxis(view)]],

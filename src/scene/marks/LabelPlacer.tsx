@@ -11,7 +11,7 @@ import { useTilt } from '../frame/tilt';
 import { type CoveredBoxes, watchCovered } from './coveredBoxes';
 import type { LabelPlace } from './Labels';
 import { plumbLine } from './plumbLine';
-import { type FitWords, neutralPointMm, type StageWord, stageWords } from './stageWords';
+import { type FitWords, namesOn, neutralPointMm, type StageWord, stageWords } from './stageWords';
 import { forgetWidths, wordWidth } from './wordWidth';
 
 const HEIGHT_PX = 22;
@@ -80,7 +80,7 @@ export function LabelPlacer({ box, place, fitWords }: LabelPlacerProps) {
       if (ringPx) neutralPoint.style.transform = `translate(${ringPx[0]}px, ${ringPx[1]}px)`;
     }
 
-    const said = stageWords(bench, fitWords.current, held);
+    const said = stageWords(bench, fitWords.current, held, namesOn(size.width, size.height));
     const asks = said.flatMap((word): LabelAsk[] => {
       const at = toPx(word.atMm);
       if (!at) return [];

@@ -24,8 +24,13 @@ export type FitWords = (bench: Bench) => readonly {
   readonly tone: 'plain' | 'bad';
 }[];
 
-/** How many of the heaviest things are named in the free view. */
+/** How many of the heaviest things are named in the free view, at most, and how much stage each of them takes, px². */
 const HEAVIEST = 6;
+const PX2_EACH = 65_000;
+
+/** A small stage is not papered with names. */
+export const namesOn = (widthPx: number, heightPx: number): number =>
+  Math.min(HEAVIEST, Math.floor((widthPx * heightPx) / PX2_EACH));
 
 /** The estimated neutral point; it is drawn as high as the CG, so that the gap between them shows. */
 export function neutralPointMm({ stability, balance, view }: Bench): Vec3 | null {
@@ -63,7 +68,7 @@ function nameWord(bench: Bench, item: Item, selected: boolean, must: boolean): S
 }
 
 /** The selected and the hovered always, in the free view the heaviest parts where there is room. */
-function nameWords(bench: Bench): StageWord[] {
+function nameWords(bench: Bench, most: number): StageWord[] {
   const { view, selectedId, hoveredId, hiddenIds } = bench.view.getState();
   const aircraft = bench.document.current();
   const asked = [...new Set([selectedId, hoveredId])].flatMap((id) => {
@@ -74,15 +79,20 @@ function nameWords(bench: Bench): StageWord[] {
   const heavy = aircraft.parts
     .filter(({ id }) => id !== selectedId && id !== hoveredId && !hiddenIds.includes(id))
     .sort((a, b) => b.massG - a.massG)
-    .slice(0, HEAVIEST);
+    .slice(0, most);
   return [...asked, ...heavy.map((item) => nameWord(bench, item, false, false))];
 }
 
 /** All that the stage says now, the most wanted first. */
-export function stageWords(bench: Bench, fitWords: FitWords | null, footMm: Vec3 | null): StageWord[] {
+export function stageWords(
+  bench: Bench,
+  fitWords: FitWords | null,
+  footMm: Vec3 | null,
+  most: number,
+): StageWord[] {
   const now = bench.view.getState();
   if (now.looking.quiet || now.looking.exploded) return [];
-  const names = nameWords(bench);
+  const names = nameWords(bench, most);
   const fit = (fitWords?.(bench) ?? []).map(
     ({ atMm, text, tone }, i): StageWord => ({
       id: `fit ${i}`,
