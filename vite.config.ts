@@ -33,6 +33,9 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
           setupFiles: 'tests/setup.ts',
+          // A limit against a hang, not on speed: both cores may be busy with something else.
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
           sequence: { groupOrder: 0 },
         },
       },
@@ -45,9 +48,11 @@ export default defineConfig({
           // One page at a time, and only when nothing else runs: software WebGL takes both cores.
           fileParallelism: false,
           sequence: { groupOrder: 1 },
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+          expect: { poll: { timeout: 60_000 } },
           globalSetup: 'tests/browser/harness/globalSetup.ts',
+          setupFiles: 'tests/browser/harness/everyTest.ts',
         },
       },
     ],

@@ -1,20 +1,29 @@
 import { bareAirframeDifference } from '../model/airframe/bodies';
 import type { Balance } from '../model/balance/balance';
 import type { Aircraft } from '../model/document/types';
-import { verdict } from '../model/words/verdict';
+import { attitudeName, type BenchAttitude, downOf } from '../model/loads/attitude';
 import { balanceRows } from './balanceRows';
-import { sayIn } from './say';
+import { loadReport } from './loadReport';
+import { verdictOf } from './verdictOf';
 
 /**
  * The balance as JSON, mm and g from the datum. `inertiaAboutCgGmm2` holds tensor elements: xy = −∫xy dm.
  * `neutralPointMm` and the margins (% MAC) are estimates; null without.
- * `parts` are all the lines of the sum, structure, tanks and liquids included.
+ * `parts` are all the lines of the sum, structure, tanks and liquids included. The ends of `travel` are certain to
+ * `travelWithinMm`; `loadStates` are those at the ends of the range over every switch and all fuel, certain to `withinMm`.
+ * `verdict` is the answer in words over every load state, its remedy's edits in mm and g.
  */
-export function balanceJson(aircraft: Aircraft, balance: Balance, fuelFraction: number): string {
+export function balanceJson(
+  aircraft: Aircraft,
+  balance: Balance,
+  { fuelFraction, attitude }: { readonly fuelFraction: number; readonly attitude: BenchAttitude },
+): string {
   const { massG, cgMm, inertiaAboutCgGmm2, usableMl, remainingMl, band, travel, estimate, margin } = balance;
+  const { fix, ...answer } = verdictOf(aircraft, balance, { attitude, system: 'metric', from: null });
   const report = {
     name: aircraft.name,
     fuelFraction,
+    attitude: { name: attitudeName(attitude), ...attitude },
     massG,
     cgMm,
     inertiaAboutCgGmm2,
@@ -25,7 +34,10 @@ export function balanceJson(aircraft: Aircraft, balance: Balance, fuelFraction: 
     neutralPointMm: estimate?.neutralPointMm ?? null,
     staticMarginPct: margin?.nowPct ?? null,
     leastStaticMarginPct: margin?.leastPct ?? null,
-    verdict: verdict(aircraft, balance, sayIn('metric', null)),
+    verdict: {
+      ...answer,
+      fix: fix && { label: fix.label, consequence: fix.consequence, edits: fix.remedy?.edits ?? [] },
+    },
     bareAirframeDifference: bareAirframeDifference(aircraft),
     parts: balanceRows(aircraft, balance),
     travel: travel.map((point) => ({
@@ -33,6 +45,9 @@ export function balanceJson(aircraft: Aircraft, balance: Balance, fuelFraction: 
       massG: point.massG,
       cgMm: point.cgMm,
     })),
+    travelWithinMm: balance.travelWithinMm,
+    feedFaults: balance.liquid.feedFaults,
+    ...loadReport(aircraft, downOf(attitude)),
   };
   return `${JSON.stringify(report, null, 2)}\n`;
 }

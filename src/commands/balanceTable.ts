@@ -1,14 +1,16 @@
 import type { Vec3 } from '../engine/geometry/types';
 import { stationToPctMac } from '../engine/wing/planform';
 import type { Balance } from '../model/balance/balance';
+import { shownText } from '../model/document/names';
 import type { Aircraft } from '../model/document/types';
+import { attitudeName, isLevel } from '../model/loads/attitude';
 import { wingPlanform } from '../model/stability/band';
 import { formatInertia, formatLength, formatMass, formatMoment, formatNumber, ownUnit } from '../model/units';
-import { ballastG, verdict } from '../model/words/verdict';
+import { ballastG } from '../model/words/verdict';
 import { balanceRows } from './balanceRows';
-import { sayIn } from './say';
 import type { TableOptions } from './tableOptions';
 import { travelStrip } from './travelStrip';
+import { verdictOf } from './verdictOf';
 
 const WIDTH = 80;
 const MARGIN = '  ';
@@ -32,16 +34,18 @@ export function balanceTable(aircraft: Aircraft, balance: Balance, options: Tabl
 function heading(
   { name, datum }: Aircraft,
   { usableMl }: Balance,
-  { from, fuelFraction }: TableOptions,
+  { from, fuelFraction, attitude }: TableOptions,
 ): readonly string[] {
-  const origin = from ? `Places from ${from.name}` : `Places from the datum: ${datum}`;
+  const origin = from ? `Places from ${shownText(from.name)}` : `Places from the datum: ${shownText(datum)}`;
   const fuel = usableMl > 0 ? `, ${formatNumber(fuelFraction * 100, 0)} % of what the tanks can give` : '';
-  return [name.toUpperCase(), ...wrapped(`${origin}${fuel}.`)];
+  const held = isLevel(attitude) ? '' : ` Held so: ${attitudeName(attitude)}.`;
+  return [shownText(name.toUpperCase()), ...wrapped(`${origin}${fuel}.${held}`)];
 }
 
-function sentences(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {
-  const { headline, detail } = verdict(aircraft, balance, sayIn(system, from));
-  return [...wrapped(headline), ...wrapped(detail)];
+function sentences(aircraft: Aircraft, balance: Balance, options: TableOptions): readonly string[] {
+  const { headline, cause, fix } = verdictOf(aircraft, balance, options);
+  const remedy = fix ? `${fix.label}. ${fix.consequence}` : '';
+  return [...wrapped(`${headline}.`), ...wrapped(cause), ...wrapped(remedy)];
 }
 
 function figures(aircraft: Aircraft, balance: Balance, { system, from }: TableOptions): readonly string[] {
@@ -77,7 +81,7 @@ function sum(aircraft: Aircraft, balance: Balance, { system, from }: TableOption
   const length = (mm: number) => formatLength(mm, system, { fine: true, unit: false });
   const figuresOf = (name: string, massG: number, cgMm: Vec3 | null) =>
     row([
-      name,
+      shownText(name),
       formatMass(massG, system, { fine: true, unit: false }),
       ...(cgMm
         ? [

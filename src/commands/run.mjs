@@ -1,9 +1,14 @@
+import { existsSync } from 'node:fs';
 import { ensureInstalled } from './install.mjs';
 import { inProject } from './paths.mjs';
 
 // Runs src/commands/NAME.ts: node src/commands/run.mjs NAME [arguments].
 // npm changes to the project's folder first; going back makes relative paths mean what the caller means.
 const [, script = '', name = '', ...args] = process.argv;
+if (!/^[a-z]+$/i.test(name) || !existsSync(inProject(`src/commands/${name}.ts`))) {
+  console.error(`There is no command "${name}". Use npm run balance, bench, fuzz or schema.`);
+  process.exit(2);
+}
 ensureInstalled();
 const { register } = await import('tsx/esm/api');
 register({ tsconfig: inProject('tsconfig.json') });

@@ -6,20 +6,30 @@ import type { TextStorage } from './storage';
 export type SaveResult = { readonly ok: true } | { readonly ok: false; readonly sentence: string };
 
 export type RestoreResult =
-  /** `older`: the latest copy was damaged and the one before it came back. */
-  | { readonly kind: 'restored'; readonly aircraft: Aircraft; readonly older: boolean }
+  /** `damaged` is the latest copy where that one did not read, and the one before it came back. */
+  | { readonly kind: 'restored'; readonly aircraft: Aircraft; readonly damaged: DamagedCopy | null }
   | { readonly kind: 'nothing' }
-  /** Both copies are damaged. They are left where they are; `text` is the latest, for saving to a file. */
-  | { readonly kind: 'damaged'; readonly faults: readonly Fault[]; readonly text: string }
+  /** No copy reads. They are left where they are; this is the latest. */
+  | ({ readonly kind: 'damaged' } & DamagedCopy)
   | { readonly kind: 'unavailable'; readonly sentence: string };
+
+export interface DamagedCopy {
+  readonly faults: readonly Fault[];
+  readonly text: string;
+}
 
 export interface Autosave {
   save(aircraft: Aircraft): SaveResult;
   restore(): RestoreResult;
+  /** The text that was kept last; null when there is none or it is out of reach. */
+  latest(): string | null;
+  /** Whether the browser would keep a text as long as an aircraft's; a sentence when it would not. */
+  probe(aircraft: Aircraft): SaveResult;
 }
 
 const SLOTS = ['counterpoise.autosave.a', 'counterpoise.autosave.b'] as const;
 const LATEST = 'counterpoise.autosave.latest';
+const PROBE = 'counterpoise.autosave.probe';
 
 /**
  * Keeps the aircraft in the browser, in two slots written in turn: the copy that was last written whole is
@@ -28,6 +38,9 @@ const LATEST = 'counterpoise.autosave.latest';
  */
 export function createAutosave(storage: TextStorage): Autosave {
   const latest = (): string => (storage.getItem(LATEST) === SLOTS[1] ? SLOTS[1] : SLOTS[0]);
+  /** What this page wrote itself need not be read again to know that it reads. */
+  let written: string | null = null;
+  const readable = (text: string | null) => text !== null && (text === written || parseAircraft(text).ok);
   const other = (slot: string): string => (slot === SLOTS[0] ? SLOTS[1] : SLOTS[0]);
 
   return {
@@ -40,6 +53,7 @@ export function createAutosave(storage: TextStorage): Autosave {
         storage.setItem(slot, text);
         if (storage.getItem(slot) !== text) throw new Error('It did not read back as it was written.');
         storage.setItem(LATEST, slot);
+        written = text;
         return { ok: true };
       } catch (error) {
         return { ok: false, sentence: saveSentence(error) };
@@ -51,8 +65,11 @@ export function createAutosave(storage: TextStorage): Autosave {
         const slot = latest();
         const copies = [storage.getItem(slot), storage.getItem(other(slot))];
         const [first, second] = copies.map((text) => (text === null ? null : parseAircraft(text)));
-        if (first?.ok) return { kind: 'restored', aircraft: first.aircraft, older: false };
-        if (second?.ok) return { kind: 'restored', aircraft: second.aircraft, older: first != null };
+        if (first?.ok) return { kind: 'restored', aircraft: first.aircraft, damaged: null };
+        if (second?.ok) {
+          const damaged = first ? { faults: first.faults, text: copies[0] ?? '' } : null;
+          return { kind: 'restored', aircraft: second.aircraft, damaged };
+        }
         const bad = first ?? second;
         if (!bad || bad.ok) return { kind: 'nothing' };
         return { kind: 'damaged', faults: bad.faults, text: copies[0] ?? copies[1] ?? '' };
@@ -63,17 +80,42 @@ export function createAutosave(storage: TextStorage): Autosave {
         };
       }
     },
+
+    latest() {
+      try {
+        return storage.getItem(latest());
+      } catch {
+        return null;
+      }
+    },
+
+    probe(aircraft) {
+      try {
+        const text = writeAircraft(aircraft);
+        storage.setItem(PROBE, text);
+        storage.removeItem(PROBE);
+        return { ok: true };
+      } catch (error) {
+        return {
+          ok: false,
+          sentence: `${whyNot(error)} What is changed here is gone when the page closes, unless it is saved as a file.`,
+        };
+      }
+    },
   };
 }
 
-const readable = (text: string | null) => text !== null && parseAircraft(text).ok;
+const isFull = (error: unknown) => error instanceof Error && /quota/i.test(`${error.name} ${error.message}`);
 
-function saveSentence(error: unknown): string {
-  const full = error instanceof Error && /quota/i.test(`${error.name} ${error.message}`);
-  return full
+const saveSentence = (error: unknown) =>
+  isFull(error)
     ? 'The browser has no room left to keep this aircraft; the last copy is safe. Save it as a file.'
     : `The browser could not keep this aircraft (${reason(error)}); the last copy is safe. Save it as a file.`;
-}
+
+const whyNot = (error: unknown) =>
+  isFull(error)
+    ? 'The browser has no room left to keep this aircraft.'
+    : `The browser does not let the bench keep anything (${reason(error)}).`;
 
 const reason = (error: unknown) =>
   error instanceof Error ? error.message.replace(/\.$/, '') : String(error);

@@ -1,4 +1,5 @@
-import { parseAircraft, type ReadResult } from '../model/reading/read';
+import { sizeFault } from '../model/reading/fileSize';
+import type { ReadResult } from '../model/reading/read';
 import type { FileHandle, FilePickers } from './filePickers';
 import { FILE_TYPES } from './filePickers';
 
@@ -27,8 +28,15 @@ export async function openFile(pickers: FilePickers): Promise<OpenedFile | null>
 /** Reads a file that was dropped on the bench. */
 export const openDropped = (file: File): Promise<OpenedFile> => opened(file, null);
 
+/** A file that is too large is told so without being read. */
 async function opened(file: File, handle: FileHandle | null): Promise<OpenedFile> {
-  return { name: file.name, handle, read: parseAircraft(await file.text()) };
+  const large = sizeFault(file.size);
+  if (large) return { name: file.name, handle, read: { ok: false, faults: [large] } };
+  const [{ readFileBytes }, bytes] = await Promise.all([
+    import('../model/reading/fileText'),
+    file.arrayBuffer(),
+  ]);
+  return { name: file.name, handle, read: readFileBytes(new Uint8Array(bytes)) };
 }
 
 /** Whether a picker was closed without a choice. */

@@ -5,6 +5,13 @@ export interface TextStorage {
   removeItem(key: string): void;
 }
 
+/** Of one tab alone, as long as it is open. */
+export const tabStorage: TextStorage = {
+  getItem: (key) => sessionStorage.getItem(key),
+  setItem: (key, value) => sessionStorage.setItem(key, value),
+  removeItem: (key) => sessionStorage.removeItem(key),
+};
+
 /** The page's own store. Reading it throws where the browser shuts it off, as autosave and preferences expect. */
 export const pageStorage: TextStorage = {
   getItem: (key) => localStorage.getItem(key),

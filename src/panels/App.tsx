@@ -1,6 +1,7 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useEffect, useState } from 'react';
 import './theme.css';
-import './app.css';
+import './controls.css';
+import './layout/layout.css';
 import { useBench, usePlace } from '../store/react';
 import { Beam } from './beam/Beam';
 import { Burn } from './burn/Burn';
@@ -8,41 +9,75 @@ import { Card } from './card/Card';
 import type { FileActions } from './fileActions';
 import { FilesContext } from './filesContext';
 import { later } from './later';
+import { type Turn, Turns } from './layout/Turns';
 import { LoadSwitches } from './loading/LoadSwitches';
 import { Manifest } from './manifest/Manifest';
-import { AppMenu } from './menu/AppMenu';
-import { Notice } from './Notice';
+import { Notices } from './Notices';
 import type { Sheet } from './sheet';
+import { TopBar } from './top/TopBar';
+import { Boundary } from './trouble/Boundary';
+import { VerdictPlace } from './trouble/VerdictPlace';
 import { useNudge } from './useNudge';
 import { useShortcuts } from './useShortcuts';
 import { useTheme } from './useTheme';
-import { Verdict } from './Verdict';
 import { ViewSwitch } from './ViewSwitch';
 
-const Cautions = later(async () => (await import('./Cautions')).Cautions);
-const ArrangeSheet = later(async () => (await import('./place/ArrangeSheet')).ArrangeSheet);
-const Shortcuts = later(async () => (await import('./Shortcuts')).Shortcuts);
+const Cautions = later(
+  () => import('./Cautions'),
+  (module) => module.Cautions,
+);
+const ArrangeSheet = later(
+  () => import('./place/ArrangeSheet'),
+  (module) => module.ArrangeSheet,
+);
+const Shortcuts = later(
+  () => import('./Shortcuts'),
+  (module) => module.Shortcuts,
+);
 
 interface AppProps {
   readonly stage: ReactNode;
   readonly files: FileActions;
 }
 
+/** Lower windows than this have a low strip under the stage. */
+const LOW_WINDOW = '(max-height: 819px)';
+
 /** The bench as a person sees it: every place, and the stage handed in from outside. */
 export function App({ stage, files }: AppProps) {
+  return (
+    <FilesContext value={files}>
+      <Boundary place="The bench">
+        <Places stage={stage} files={files} />
+      </Boundary>
+      <Notices />
+    </FilesContext>
+  );
+}
+
+function Places({ stage, files }: AppProps) {
   const [sheet, setSheet] = useState<Sheet>(null);
-  const [tab, setTab] = useState<'manifest' | 'card'>('manifest');
+  const [turn, setTurn] = useState<Turn>('stage');
   const bench = useBench();
   const nudge = useNudge();
   const arranging = usePlace((place) => place.open);
   useTheme();
   useShortcuts({ openShortcuts: () => setSheet('shortcuts') });
+  useEffect(() => {
+    const window = globalThis.matchMedia(LOW_WINDOW);
+    const tell = () => bench.view.setState({ lowWindow: window.matches });
+    tell();
+    window.addEventListener('change', tell);
+    return () => window.removeEventListener('change', tell);
+  }, [bench]);
   return (
-    <div className="app" data-tab={tab}>
-      <header className="app-header">
+    <div className="app" data-tab={turn}>
+      <header>
         <h1 className="unseen">Counterpoise</h1>
-        <AppMenu files={files} onSheet={setSheet} />
-        <Verdict />
+        <Boundary place="The menu">
+          <TopBar files={files} onSheet={setSheet} />
+        </Boundary>
+        <VerdictPlace />
       </header>
       <main className="bench">
         <section className="stage" data-testid="stage" aria-label="Stage">
@@ -55,31 +90,31 @@ export function App({ stage, files }: AppProps) {
             aria-label="Stage. Arrow keys move the selected thing, square brackets select the next one."
             {...nudge}
           >
-            {stage}
+            <Boundary place="The stage">{stage}</Boundary>
           </div>
           <ViewSwitch />
-          <LoadSwitches />
+          <Boundary place="The row of switches">
+            <LoadSwitches />
+          </Boundary>
         </section>
         <section className="beam-place" aria-label="Beam and burn">
-          <Beam />
-          <Burn />
+          <Boundary place="The beam">
+            <Beam />
+          </Boundary>
+          <Boundary place="The burn">
+            <Burn />
+          </Boundary>
         </section>
-        {/* Only on narrow screens: manifest and card take turns. */}
-        <nav className="sheet-tabs" aria-label="Below the bench">
-          <button type="button" aria-pressed={tab === 'manifest'} onClick={() => setTab('manifest')}>
-            Manifest
-          </button>
-          <button type="button" aria-pressed={tab === 'card'} onClick={() => setTab('card')}>
-            Card
-          </button>
-        </nav>
+        <Turns turn={turn} onTurn={setTurn} />
         <section className="manifest-place" data-testid="manifest" aria-label="Manifest">
-          <Manifest onOpenCard={() => setTab('card')} />
+          <Boundary place="The manifest">
+            <Manifest onOpenCard={() => setTurn('card')} />
+          </Boundary>
         </section>
         <section className="card-place" data-testid="card" aria-label="Card">
-          <FilesContext value={files}>
+          <Boundary place="The card">
             <Card onClose={() => bench.view.setState({ selectedId: null })} />
-          </FilesContext>
+          </Boundary>
         </section>
         {arranging && (
           <section className="arrange-place" data-testid="arrange" aria-label="Arrange">
@@ -87,16 +122,6 @@ export function App({ stage, files }: AppProps) {
           </section>
         )}
       </main>
-      <footer className="app-footer">
-        <p>
-          <Notice />
-          Estimates are estimates: weigh your own parts, and have an experienced hand check the balance before
-          the first flight.
-        </p>
-        <button type="button" className="link" onClick={() => setSheet('cautions')}>
-          Before the first flight
-        </button>
-      </footer>
       {sheet === 'cautions' && <Cautions onClose={() => setSheet(null)} />}
       {sheet === 'shortcuts' && <Shortcuts onClose={() => setSheet(null)} />}
     </div>

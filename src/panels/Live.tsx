@@ -7,9 +7,8 @@ export function useBenchValue<T extends string | number | boolean | null>(select
   const bench = useBench();
   const subscribe = useCallback(
     (listener: () => void) => {
-      const off = [bench.balance, bench.view, bench.rest, bench.place].map((store) =>
-        store.subscribe(listener),
-      );
+      const { balance, view, rest, place, fit, verdict } = bench;
+      const off = [balance, view, rest, place, fit, verdict.api].map((store) => store.subscribe(listener));
       return () =>
         off.forEach((stop) => {
           stop();

@@ -3,6 +3,10 @@ export interface ReadingFault {
   readonly path: string;
   readonly expected: string;
   readonly received: string;
+  /** The whole of it. */
+  readonly sentence?: string;
+  /** How many faults it stands for; one when left out. */
+  readonly standsFor?: number;
 }
 
 /** An aircraft that comes with the bench, and what it is there to teach. */
@@ -21,6 +25,8 @@ export type OpenResult =
 /** What the panels ask of the files, handed in by the composition root. */
 export interface FileActions {
   openFile(): Promise<OpenResult>;
+  /** Opens what was dropped on the page: one file. */
+  openDropped(files: DataTransfer['files']): Promise<OpenResult>;
   saveFile(): void | Promise<void>;
   /** Gives a text to the person as a file of its own; `type` is its media type. */
   saveText(name: string, text: string, type: string): void;

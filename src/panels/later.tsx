@@ -1,14 +1,35 @@
-import { type ComponentType, lazy, Suspense } from 'react';
+import type { ComponentType, ReactNode } from 'react';
+import { createPiece } from '../store/piece';
+import { usePiece } from '../store/react';
+import { Boundary } from './trouble/Boundary';
+import { NotFetched } from './trouble/NotFetched';
 
-/** A component that comes from the page's own files when it is first shown, to keep the first load small. */
-export function later<P extends object>(load: () => Promise<ComponentType<P>>): ComponentType<P> {
-  // The props pass through untouched; lazy() cannot say so for a type it does not know.
-  const Loaded = lazy(async () => ({ default: await load() })) as unknown as ComponentType<P>;
+interface LaterOptions {
+  /** What stands there until it comes. */
+  readonly meanwhile?: ReactNode;
+  /** What it is, for the sentence when it fails. */
+  readonly place?: string;
+}
+
+/**
+ * A component that comes from the page's own files when it is first shown, to keep the first load small. One that does
+ * not come, or fails, says so in its place; one that is given `onClose` is a dialog, and so is what it says.
+ */
+export function later<M, P extends object>(
+  load: () => Promise<M>,
+  pick: (module: M) => ComponentType<P>,
+  { meanwhile = null, place = 'This piece of the bench' }: LaterOptions = {},
+): ComponentType<P> {
+  const piece = createPiece(load, pick);
   return function Later(props: P) {
+    const { piece: Loaded, failure } = usePiece(piece);
+    const onClose = 'onClose' in props ? (props.onClose as () => void) : undefined;
+    if (failure) return <NotFetched onRetry={piece.retry} onClose={onClose} />;
+    if (!Loaded) return meanwhile;
     return (
-      <Suspense fallback={null}>
+      <Boundary place={place} floating={onClose !== undefined}>
         <Loaded {...props} />
-      </Suspense>
+      </Boundary>
     );
   };
 }

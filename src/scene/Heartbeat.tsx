@@ -21,7 +21,15 @@ export function Heartbeat() {
   useEffect(() => drag.api.subscribe(() => invalidate()), [drag, invalidate]);
   useEffect(() => invalidate(), [palette, invalidate]);
   useEffect(() => {
-    gl.domElement.drawn = gl.info;
-  }, [gl]);
+    const canvas = gl.domElement;
+    canvas.drawn = gl.info;
+    // Renderer and count of frames begin anew with the graphics.
+    const drawAgain = () => {
+      canvas.drawn = gl.info;
+      invalidate();
+    };
+    canvas.addEventListener('webglcontextrestored', drawAgain);
+    return () => canvas.removeEventListener('webglcontextrestored', drawAgain);
+  }, [gl, invalidate]);
   return null;
 }

@@ -1,16 +1,22 @@
-import { lazy, Suspense, useCallback, useRef } from 'react';
+import { useCallback, useRef, useState } from 'react';
+import { createPiece } from '../store/piece';
 import { useAxis, useView } from '../store/react';
+import { useScenePiece } from './frame/useScenePiece';
 import { useStageBox } from './frame/useStageBox';
 import { type LabelPlace, Labels } from './marks/Labels';
 import { StageCanvas } from './StageCanvas';
 import { StageScene } from './StageScene';
+import type { StageFailure, StageTroubleView } from './stageFailure';
 import './stage.css';
 
-const StageBar = lazy(() => import('./StageBar'));
-const StageVoice = lazy(() => import('./StageVoice'));
+// The bar, and what is said aloud.
+const overStage = createPiece(
+  () => import('./OverStage'),
+  (module) => module.default,
+);
 
 /** The stage: the aircraft on its mat, seen freely or in three registered elevations. Fills the box it is given. */
-export function Stage() {
+export function Stage({ trouble: Trouble }: { readonly trouble: StageTroubleView }) {
   const box = useRef<HTMLDivElement>(null);
   const picture = useRef<HTMLDivElement>(null);
   const readout = useRef<HTMLDivElement>(null);
@@ -19,13 +25,21 @@ export function Stage() {
   const onDrag = useCallback((reading: string | null) => {
     if (readout.current) readout.current.textContent = reading ?? '';
   }, []);
+  const OverStage = useScenePiece(overStage, 'The stage’s own switches');
+  const [failure, setFailure] = useState<StageFailure | null>(null);
+  /** Counts the canvases: one that failed is not used again. */
+  const [canvasNumber, setCanvasNumber] = useState(0);
+  const drawAnew = () => {
+    setFailure(null);
+    setCanvasNumber(canvasNumber + 1);
+  };
   const top = useView(({ view }) => view === 'top');
   const stretch = useAxis(({ spanStretch }) => spanStretch);
 
   return (
     <div ref={box} className="stage-box">
       <div ref={picture} className="stage-canvas" role="img" aria-label="The aircraft on its mat">
-        <StageCanvas>
+        <StageCanvas key={canvasNumber} onFailure={setFailure}>
           <StageScene box={box} labels={labels} onDrag={onDrag} />
         </StageCanvas>
       </div>
@@ -34,10 +48,12 @@ export function Stage() {
         <p className="stage-note">Span drawn at {Math.round(100 / stretch)} % of the length’s scale</p>
       )}
       <div ref={readout} className="stage-readout" aria-hidden="true" />
-      <Suspense fallback={null}>
-        <StageBar />
-        <StageVoice picture={picture} />
-      </Suspense>
+      {OverStage && <OverStage picture={picture} />}
+      {failure && (
+        <div className="stage-trouble">
+          <Trouble failure={failure} onRetry={drawAnew} />
+        </div>
+      )}
     </div>
   );
 }

@@ -18,7 +18,7 @@ const WAYS: readonly { readonly way: keyof Looking; readonly name: string; reado
 ];
 
 /** On the stage: what it shows besides the aircraft, how it is looked into, and all of it again. */
-export default function StageBar() {
+export function StageBar() {
   const bench = useBench();
   const layers = useView((state) => state.layers);
   const looking = useView((state) => state.looking);

@@ -1,10 +1,12 @@
 import { useThree } from '@react-three/fiber';
-import { lazy, type RefObject, Suspense, useRef } from 'react';
+import { type RefObject, useRef } from 'react';
+import { createPiece } from '../store/piece';
 import { useLive } from '../store/react';
 import { Airframe } from './airframe/Airframe';
 import { Cameras, type EyeControl } from './frame/Cameras';
 import { ROOT_ROTATION } from './frame/frame';
 import { TiltContext, useTiltStore } from './frame/tilt';
+import { useScenePiece } from './frame/useScenePiece';
 import { Heartbeat } from './Heartbeat';
 import { Carried } from './items/Carried';
 import { Selection } from './items/Selection';
@@ -16,7 +18,10 @@ import { usePalette } from './materials/palette';
 import { useCut } from './materials/useCut';
 
 // The aircraft shows before what is said of it is fetched.
-const StageExtras = lazy(() => import('./StageExtras'));
+const stageExtras = createPiece(
+  () => import('./StageExtras'),
+  (module) => module.default,
+);
 
 interface StageSceneProps {
   readonly box: RefObject<HTMLElement | null>;
@@ -27,6 +32,7 @@ interface StageSceneProps {
 /** Everything inside the canvas. */
 export function StageScene({ box, labels, onDrag }: StageSceneProps) {
   const palette = usePalette();
+  const StageExtras = useScenePiece(stageExtras, 'The hand on the stage and its marks');
   const get = useThree((state) => state.get);
   const setSize = useThree((state) => state.setSize);
   const invalidate = useThree((state) => state.invalidate);
@@ -55,9 +61,7 @@ export function StageScene({ box, labels, onDrag }: StageSceneProps) {
         <Selection />
         <CgMark />
       </group>
-      <Suspense fallback={null}>
-        <StageExtras box={box} labels={labels} eye={eye} onDrag={onDrag} />
-      </Suspense>
+      {StageExtras && <StageExtras box={box} labels={labels} eye={eye} onDrag={onDrag} />}
       <Heartbeat />
     </TiltContext>
   );

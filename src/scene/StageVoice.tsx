@@ -8,7 +8,7 @@ interface StageVoiceProps {
 }
 
 /** The stage for those who hear it: what the picture shows, and where a thing stands once it has been moved. */
-export default function StageVoice({ picture }: StageVoiceProps) {
+export function StageVoice({ picture }: StageVoiceProps) {
   const spoken = useRef<HTMLDivElement>(null);
   useLive((bench) => {
     // What is read of the picture follows once the hand rests: with each move it is of no use.

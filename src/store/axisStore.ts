@@ -1,4 +1,5 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
+import { createCalmStore } from './calmStore';
 
 /**
  * The axis that the stage's elevations and the beam share, pixel for pixel. Stage and beam stand in one
@@ -55,7 +56,7 @@ export interface AxisState {
 export type AxisStore = StoreApi<AxisState>;
 
 export function createAxisStore(): AxisStore {
-  return createStore<AxisState>(() => ({
+  return createCalmStore<AxisState>(() => ({
     widthPx: 0,
     heightPx: 0,
     station: { atLeftMm: 0, mmPerPx: 1 },

@@ -10,7 +10,8 @@ import { createPlaceStore, type PlaceStore } from './placeStore';
 import { createReshape, type Reshape } from './reshape';
 import { createRestStore, type RestStore } from './restStore';
 import { createStabilityStore, type StabilityStore } from './stabilityStore';
-import { createViewStore, type ViewState, type ViewStore } from './viewStore';
+import { createVerdictStore, type VerdictStore } from './verdictStore';
+import { createViewStore, lookAfresh, type ViewState, type ViewStore } from './viewStore';
 
 /** Everything that one bench holds. Framework-free; made once, in main.tsx or in a test. */
 export interface Bench {
@@ -19,6 +20,7 @@ export interface Bench {
   readonly balance: BalanceStore;
   readonly stability: StabilityStore;
   readonly rest: RestStore;
+  readonly verdict: VerdictStore;
   readonly axis: AxisStore;
   readonly eye: Eye;
   readonly drag: Drag;
@@ -32,19 +34,25 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
   const document = createDocumentStore(aircraft);
   const stability = createStabilityStore(document);
   const viewStore = createViewStore(view);
+  document.api.subscribe((now, before) => {
+    if (now.aircraftNumber !== before.aircraftNumber) lookAfresh(viewStore);
+  });
   const balance = createBalanceStore(document, viewStore, stability);
+  const rest = createRestStore(document, viewStore, balance);
+  const fit = createFitStore(document, viewStore);
   const drag = createDrag(document);
   return {
     document,
     view: viewStore,
     balance,
     stability,
-    rest: createRestStore(document, viewStore, balance),
+    rest,
+    verdict: createVerdictStore({ document, view: viewStore, balance, rest, fit }),
     axis: createAxisStore(),
     eye: createEye(),
     drag,
     reshape: createReshape(document),
-    fit: createFitStore(),
+    fit,
     place: createPlaceStore(document, viewStore, drag),
     notice: createNoticeStore(),
   };

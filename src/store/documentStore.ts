@@ -1,9 +1,11 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import type { Aircraft } from '../model/document/types';
+import { createCalmStore } from './calmStore';
 
 interface Step {
   readonly label: string;
   readonly aircraft: Aircraft;
+  readonly aircraftNumber: number;
 }
 
 /** The aircraft on the bench, what it was before each step, and the one being dragged, if any. */
@@ -13,6 +15,8 @@ export interface DocumentState {
   readonly preview: Aircraft | null;
   readonly past: readonly Step[];
   readonly future: readonly Step[];
+  /** Changes with another aircraft altogether, whether it was opened or came back by an undo. */
+  readonly aircraftNumber: number;
 }
 
 export interface DocumentStore {
@@ -29,24 +33,34 @@ export interface DocumentStore {
   commitPreview(label: string): void;
   undo(): void;
   redo(): void;
-  /** Another aircraft altogether, with a history of its own. */
-  replace(aircraft: Aircraft): void;
+  /** Another aircraft altogether, as one step: undo brings back the one before it, history and all. */
+  replace(aircraft: Aircraft, label?: string): void;
 }
 
 export function createDocumentStore(initial: Aircraft): DocumentStore {
-  const fresh = (aircraft: Aircraft): DocumentState => ({
-    committed: aircraft,
+  const api = createCalmStore<DocumentState>(() => ({
+    committed: initial,
     preview: null,
     past: [],
     future: [],
-  });
-  const api = createStore<DocumentState>(() => fresh(initial));
+    aircraftNumber: 0,
+  }));
   const { getState, setState } = api;
+  let aircraftCount = 0;
+
+  const stepTo = (label: string, next: Aircraft, aircraftNumber: number) =>
+    setState((state) => ({
+      committed: next,
+      aircraftNumber,
+      preview: null,
+      past: [...state.past, stepBack(state, label)],
+      future: [],
+    }));
 
   const commit = (label: string, next: Aircraft) => {
-    const { committed, past } = getState();
-    if (next === committed) return setState({ preview: null });
-    setState({ committed: next, preview: null, past: [...past, { label, aircraft: committed }], future: [] });
+    const { committed, aircraftNumber } = getState();
+    if (next === committed) setState({ preview: null });
+    else stepTo(label, next, aircraftNumber);
   };
 
   return {
@@ -61,27 +75,37 @@ export function createDocumentStore(initial: Aircraft): DocumentStore {
       if (preview) commit(label, preview);
     },
     undo: () => {
-      const { committed, past, future } = getState();
-      const step = past.at(-1);
+      const state = getState();
+      const step = state.past.at(-1);
       if (!step) return;
       setState({
-        committed: step.aircraft,
-        preview: null,
-        past: past.slice(0, -1),
-        future: [...future, { label: step.label, aircraft: committed }],
+        ...seen(step),
+        past: state.past.slice(0, -1),
+        future: [...state.future, stepBack(state, step.label)],
       });
     },
     redo: () => {
-      const { committed, past, future } = getState();
-      const step = future.at(-1);
+      const state = getState();
+      const step = state.future.at(-1);
       if (!step) return;
       setState({
-        committed: step.aircraft,
-        preview: null,
-        past: [...past, { label: step.label, aircraft: committed }],
-        future: future.slice(0, -1),
+        ...seen(step),
+        past: [...state.past, stepBack(state, step.label)],
+        future: state.future.slice(0, -1),
       });
     },
-    replace: (aircraft) => setState(fresh(aircraft)),
+    replace: (aircraft, label = `Put ${aircraft.name} on the bench`) => {
+      aircraftCount += 1;
+      stepTo(label, aircraft, aircraftCount);
+    },
   };
 }
+
+/** The way back to a state from the step that leaves it. */
+const stepBack = ({ committed, aircraftNumber }: DocumentState, label: string): Step => ({
+  label,
+  aircraft: committed,
+  aircraftNumber,
+});
+
+const seen = ({ aircraft, aircraftNumber }: Step) => ({ committed: aircraft, aircraftNumber, preview: null });

@@ -1,6 +1,7 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import type { Vec3 } from '../engine/geometry/types';
 import { itemById, placeItem } from '../model/document/edit';
+import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
 
 export interface DragState {
@@ -25,7 +26,7 @@ export interface Drag {
 }
 
 export function createDrag(document: DocumentStore): Drag {
-  const api = createStore<DragState>(() => ({ itemId: null, fromMm: null }));
+  const api = createCalmStore<DragState>(() => ({ itemId: null, fromMm: null }));
   const letGo = () => api.setState({ itemId: null, fromMm: null });
   const samePlace = (a: Vec3, b: Vec3) => a[0] === b[0] && a[1] === b[1] && a[2] === b[2];
   return {

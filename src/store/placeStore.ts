@@ -1,8 +1,9 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import type { Vec3 } from '../engine/geometry/types';
 import type { Aircraft, Part } from '../model/document/types';
 import type { ItemZone } from '../model/place/itemZone';
 import type { PlaceSolver } from '../model/place/tasks';
+import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
 import type { Drag } from './drag';
 import type { ViewStore } from './viewStore';
@@ -42,7 +43,7 @@ export interface PlaceStore {
 }
 
 export function createPlaceStore(document: DocumentStore, view: ViewStore, drag: Drag): PlaceStore {
-  const api = createStore<PlaceState>(() => ({ open: false, ghost: null }));
+  const api = createCalmStore<PlaceState>(() => ({ open: false, ghost: null }));
   let given: PlaceParts | null = null;
   // A ghost belongs to the aircraft that it was made for.
   document.api.subscribe((now, before) => {

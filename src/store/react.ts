@@ -1,12 +1,22 @@
-import { createContext, useContext, useEffect, useRef, useSyncExternalStore } from 'react';
+import {
+  createContext,
+  useCallback,
+  useContext,
+  useEffect,
+  useRef,
+  useState,
+  useSyncExternalStore,
+} from 'react';
 import type { Balance } from '../model/balance/balance';
 import type { Aircraft } from '../model/document/types';
 import type { AxisState } from './axisStore';
 import type { Bench } from './bench';
-import type { FitState } from './fitStore';
+import type { FitState, FitStore } from './fitStore';
+import type { Piece, PieceState } from './piece';
 import type { PlaceState } from './placeStore';
 import type { RestState } from './restStore';
 import type { StabilityState } from './stabilityStore';
+import type { VerdictState } from './verdictStore';
 import type { ViewState } from './viewStore';
 
 /** The one place where the stores meet React. */
@@ -55,14 +65,48 @@ export function useRest<T>(select: (rest: RestState) => T): T {
   return useSyncExternalStore(rest.subscribe, () => select(rest.get()));
 }
 
+export function useVerdict<T>(select: (state: VerdictState) => T): T {
+  const { verdict } = useBench();
+  return useSyncExternalStore(verdict.api.subscribe, () => select(verdict.get()));
+}
+
 export function useFit<T>(select: (fit: FitState) => T): T {
   const { fit } = useBench();
   return useSyncExternalStore(fit.subscribe, () => select(fit.get()));
 }
 
+/** Something of the judgement of fit, as it happens; as with the others a primitive, or what stays the very same. */
+export function useFitOf<T>(select: (fit: FitStore) => T): T {
+  const { document, view, fit } = useBench();
+  const subscribe = useCallback(
+    (listener: () => void) => {
+      const off = [document.subscribe(listener), view.subscribe(listener), fit.subscribe(listener)];
+      return () =>
+        off.forEach((stop) => {
+          stop();
+        });
+    },
+    [document, view, fit],
+  );
+  return useSyncExternalStore(subscribe, () => select(fit));
+}
+
 export function usePlace<T>(select: (place: PlaceState) => T): T {
   const { place } = useBench();
   return useSyncExternalStore(place.subscribe, () => select(place.get()));
+}
+
+/** A piece that is fetched from now on, and how far that is. */
+export function usePiece<T>(piece: Piece<T>): PieceState<T> {
+  useEffect(piece.want, [piece]);
+  return useSyncExternalStore(piece.subscribe, piece.get);
+}
+
+/** Throws what went wrong outside React's rendering where React sees it, so that the boundary around the place does. */
+export function useFail(): (error: unknown) => void {
+  const [failure, setFailure] = useState<{ readonly error: unknown } | null>(null);
+  if (failure) throw failure.error;
+  return (error) => setFailure({ error });
 }
 
 /**
@@ -73,18 +117,27 @@ export function useLive(apply: (bench: Bench) => void): void {
   const bench = useBench();
   const latest = useRef(apply);
   latest.current = apply;
+  const fail = useRef(useFail());
   useEffect(() => {
-    const run = () => latest.current(bench);
+    const run = () => {
+      try {
+        latest.current(bench);
+      } catch (error) {
+        fail.current(error);
+      }
+    };
     run();
     const offBalance = bench.balance.subscribe(run);
     const offView = bench.view.subscribe(run);
     const offAxis = bench.axis.subscribe(run);
     const offPlace = bench.place.subscribe(run);
+    const offFit = bench.fit.subscribe(run);
     return () => {
       offBalance();
       offView();
       offAxis();
       offPlace();
+      offFit();
     };
   }, [bench]);
 }

@@ -1,6 +1,7 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import { replaceStructure, structureById } from '../model/document/edit';
 import type { StructurePiece } from '../model/document/types';
+import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
 
 export interface ReshapeState {
@@ -24,7 +25,7 @@ export interface Reshape {
 }
 
 export function createReshape(document: DocumentStore): Reshape {
-  const api = createStore<ReshapeState>(() => ({ pieceId: null }));
+  const api = createCalmStore<ReshapeState>(() => ({ pieceId: null }));
   return {
     api,
     pickUp: (pieceId) => {

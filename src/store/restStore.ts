@@ -1,21 +1,28 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Vec3 } from '../engine/geometry/types';
-import { switchesOf } from '../model/airframe/loadSwitches';
-import { type Certainty, certaintyOf } from '../model/balance/certainty';
+import type { StoreApi } from 'zustand/vanilla';
+import type { Balance } from '../model/balance/balance';
+import { bandSigmaOf } from '../model/balance/bandSigma';
+import type { Certainty } from '../model/balance/certainty';
 import type { Aircraft } from '../model/document/types';
 import { type AttitudeTravel, attitudeTravel } from '../model/loads/attitude';
+import { DONE, hasOtherLoadStates, type LoadSearch, NOT_NEEDED, WAITING } from '../model/loads/loadSearch';
 import type { LoadEnvelope } from '../model/loads/loadStates';
 import type { BalanceStore } from './balanceStore';
+import { createCalmStore, reportFault } from './calmStore';
 import type { DocumentStore } from './documentStore';
+import { type EnvelopeSolve, type RunningSearch, startSearch } from './loadSearcher';
 import type { ViewStore } from './viewStore';
 
-/** Searches all load states elsewhere: in a worker, or in a test by hand. */
-export type EnvelopeSolve = (aircraft: Aircraft, down: Vec3) => Promise<LoadEnvelope | null>;
+export type { EnvelopeSolve } from './loadSearcher';
+
+/** How sure the balance is; it comes after the first paint. */
+export type CertaintyOf = (aircraft: Aircraft, balance: Balance) => Certainty;
 
 /** What takes too long for a frame of a drag, each null while it is not known for what is seen now. */
 export interface RestState {
   /** The extremes over all load states; only sought where there is a switch. */
   readonly envelope: LoadEnvelope | null;
+  /** How far that search has come; until it is done nothing is known of the other load states. */
+  readonly loadSearch: LoadSearch;
   readonly certainty: Certainty | null;
   /** How far the CG wanders with the attitude, with the fuel shown. */
   readonly wander: AttitudeTravel | null;
@@ -28,28 +35,43 @@ export interface RestStore {
   subscribe(listener: () => void): () => void;
   /** Load states are not searched before this. */
   start(solve: EnvelopeSolve): void;
+  /** How sure the balance is, is not known before this. */
+  startCertainty(certaintyOf: CertaintyOf): void;
+  /** Searches the load states again after a search that failed or ran out of time. */
+  retrySearch(): void;
 }
 
 /** How long nothing must change before it counts as rest, ms. */
 const REST_MS = 120;
 
-type Key = keyof RestState;
+type Key = Exclude<keyof RestState, 'loadSearch'>;
 
 export function createRestStore(document: DocumentStore, view: ViewStore, balance: BalanceStore): RestStore {
-  const api = createStore<RestState>(() => ({ envelope: null, certainty: null, wander: null }));
+  const api = createCalmStore<RestState>(() => ({
+    envelope: null,
+    loadSearch: searchState(),
+    certainty: null,
+    wander: null,
+  }));
   /** What each answer was worked out from. */
   const known: Record<Key, readonly unknown[] | null> = { envelope: null, certainty: null, wander: null };
   let solve: EnvelopeSolve | null = null;
-  let solving = false;
+  let certaintyOf: CertaintyOf | null = null;
+  let running: { readonly asked: readonly unknown[]; readonly search: RunningSearch } | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
+
+  function searchState(): LoadSearch {
+    return hasOtherLoadStates(document.current()) ? WAITING : NOT_NEEDED;
+  }
 
   const causes = (): Record<Key, readonly unknown[]> => {
     const aircraft = document.current();
     const { down, positions, fuelFraction } = view.getState();
-    const { band } = balance.get();
+    const answer = balance.get();
+    const { band } = answer;
     return {
       envelope: [aircraft, down],
-      certainty: [aircraft, down, positions, band?.forwardMm, band?.aftMm],
+      certainty: [aircraft, down, positions, band?.forwardMm, band?.aftMm, bandSigmaOf(answer)],
       wander: [aircraft, positions, fuelFraction],
     };
   };
@@ -61,7 +83,11 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
     const stale = (['envelope', 'certainty', 'wander'] as const).filter((key) => !fresh(key, now));
     const gone = stale.filter((key) => api.getState()[key] !== null);
     for (const key of stale) known[key] = null;
-    if (gone.length > 0) api.setState(Object.fromEntries(gone.map((key) => [key, null])));
+    const change: Partial<RestState> = Object.fromEntries(gone.map((key) => [key, null]));
+    const searchGone = stale.includes('envelope') && api.getState().loadSearch.state !== searchState().state;
+    if (gone.length > 0 || searchGone) {
+      api.setState(stale.includes('envelope') ? { ...change, loadSearch: searchState() } : change);
+    }
     if (stale.length > 0) wait();
   };
 
@@ -74,8 +100,10 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
     if (document.api.getState().preview !== null) return wait();
     const now = causes();
     const found: Partial<Record<Key, unknown>> = {};
-    if (!fresh('certainty', now)) found.certainty = certaintyOf(document.current(), balance.get());
-    if (!fresh('wander', now)) found.wander = attitudeTravel(balance.get());
+    const sure = certaintyOf;
+    if (sure && !fresh('certainty', now))
+      found.certainty = orNotKnown(() => sure(document.current(), balance.get()));
+    if (!fresh('wander', now)) found.wander = orNotKnown(() => attitudeTravel(balance.get()));
     Object.assign(known, Object.fromEntries(Object.keys(found).map((key) => [key, now[key as Key]])));
     if (Object.keys(found).length > 0) api.setState(found as Partial<RestState>);
     if (!fresh('envelope', now)) search(now.envelope);
@@ -83,14 +111,22 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
 
   const search = async (asked: readonly unknown[]) => {
     const aircraft = document.current();
-    if (!solve || solving || switchesOf(aircraft).length === 0) return;
-    solving = true;
-    const envelope = await solve(aircraft, view.getState().down).catch(() => null);
-    solving = false;
+    if (!solve || !hasOtherLoadStates(aircraft)) return;
+    if (running && asked.every((cause, index) => cause === running?.asked[index])) return;
+    running?.search.callOff();
+    const own = { asked, search: startSearch(solve, aircraft, view.getState().down) };
+    running = own;
+    const outcome = await own.search.outcome;
+    if (running !== own) return;
+    running = null;
     const now = causes().envelope;
-    if (!asked.every((cause, index) => cause === now[index])) return wait();
+    if (outcome.state === 'called off' || !asked.every((cause, index) => cause === now[index])) return wait();
     known.envelope = asked;
-    api.setState({ envelope });
+    api.setState(
+      outcome.state === 'found'
+        ? { envelope: outcome.envelope, loadSearch: DONE }
+        : { envelope: null, loadSearch: outcome },
+    );
   };
 
   balance.subscribe(drop);
@@ -103,5 +139,26 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
       solve = given;
       wait();
     },
+    startCertainty: (given) => {
+      certaintyOf = given;
+      wait();
+    },
+    retrySearch: () => {
+      const { state } = api.getState().loadSearch;
+      if (state !== 'failed' && state !== 'timed out') return;
+      known.envelope = null;
+      api.setState({ loadSearch: searchState() });
+      wait();
+    },
   };
+}
+
+/** What a derivation that fails gives: nothing, and its error to whoever listens for the page's errors. */
+function orNotKnown<T>(derive: () => T): T | null {
+  try {
+    return derive();
+  } catch (error) {
+    reportFault(error);
+    return null;
+  }
 }

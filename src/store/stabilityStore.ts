@@ -1,4 +1,4 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import {
   type StabilityAnswer,
   type StabilityDetail,
@@ -6,6 +6,7 @@ import {
   type StabilityInput,
   stabilityInput,
 } from '../model/stability/stability';
+import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
 
 export interface StabilityState {
@@ -46,7 +47,7 @@ const stateOf = (answer: StabilityAnswer, fresh: boolean): StabilityState =>
 
 /** Must be made before anything else listens to the document, so that nobody sees a stale figure as fresh. */
 export function createStabilityStore(document: DocumentStore): StabilityStore {
-  const api = createStore<StabilityState>(() => NOTHING);
+  const api = createCalmStore<StabilityState>(() => NOTHING);
   const fineAnswers = new WeakMap<StabilityInput, StabilityAnswer>();
   let solve: StabilitySolve | null = null;
   let solving = false;
@@ -103,7 +104,7 @@ export function createStabilityStore(document: DocumentStore): StabilityStore {
   };
 
   document.api.subscribe((now, before) => {
-    const replaced = now.committed !== before.committed && now.past.length + now.future.length === 0;
+    const replaced = now.aircraftNumber !== before.aircraftNumber;
     if (replaced) {
       shown = null;
       aircraftCount += 1;

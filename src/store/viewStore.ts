@@ -1,9 +1,10 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import type { Vec3 } from '../engine/geometry/types';
 import { AT_START, type Positions } from '../model/airframe/loadSwitches';
 import { LEVEL } from '../model/balance/balance';
 import { type BenchAttitude, downOf, LEVEL_ATTITUDE } from '../model/loads/attitude';
 import type { UnitSystem } from '../model/units';
+import { createCalmStore } from './calmStore';
 
 export type View = 'free' | 'side' | 'top' | 'front';
 export type Theme = 'system' | 'light' | 'dark';
@@ -61,12 +62,16 @@ export interface ViewState {
   /** The reference point that readings are shown from; null is the datum. */
   readonly measureFromId: string | null;
   readonly theme: Theme;
+  /** Sections of a card that the person opened or folded, by their id. */
+  readonly folds: Readonly<Record<string, boolean>>;
+  /** The window is not high, so what stands under the stage keeps itself low. */
+  readonly lowWindow: boolean;
 }
 
 export type ViewStore = StoreApi<ViewState>;
 
 export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
-  return createStore<ViewState>(() => ({
+  return createCalmStore<ViewState>(() => ({
     view: 'free',
     selectedId: null,
     hoveredId: null,
@@ -82,8 +87,25 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     units: 'metric',
     measureFromId: null,
     theme: 'system',
+    folds: {},
+    lowWindow: false,
     ...initial,
   }));
+}
+
+/** Another aircraft is looked at afresh; how it is shown (view, units, theme) stays as the person chose. */
+export function lookAfresh(view: ViewStore): void {
+  view.setState({
+    selectedId: null,
+    hoveredId: null,
+    hiddenIds: [],
+    fuelFraction: 1,
+    playing: false,
+    positions: AT_START,
+    attitude: LEVEL_ATTITUDE,
+    down: LEVEL,
+    measureFromId: null,
+  });
 }
 
 /** Takes something out of the picture, or puts it back. */

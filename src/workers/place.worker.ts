@@ -14,10 +14,19 @@ async function loadSolver(): Promise<SolveMilp> {
   return highsMilp(await loadHighs({ locateFile: () => wasmUrl }));
 }
 
+const notFetched = (error: unknown) =>
+  new Error(
+    `the solver, three megabytes that come when they are first needed, could not be fetched. The server has stopped or is out of reach: try again when it runs. (${error instanceof Error ? error.message.split('\n')[0] : String(error)})`,
+  );
+
 addEventListener('message', async ({ data: { id, task } }: MessageEvent<PlaceAsk>) => {
   const post = (reply: PlaceReply) => postMessage(reply);
   try {
-    solver ??= loadSolver();
+    solver ??= loadSolver().catch((error: unknown) => {
+      // Asked again, it is fetched again.
+      solver = null;
+      throw notFetched(error);
+    });
     const now = () => performance.now();
     const answer = runPlaceTask(task, await solver, now, (progress) =>
       post({ id, kind: 'progress', progress }),

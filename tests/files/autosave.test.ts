@@ -28,7 +28,7 @@ describe('autosave', () => {
     expect(createAutosave(storage).restore()).toEqual({
       kind: 'restored',
       aircraft: named('Sanderling'),
-      older: false,
+      damaged: null,
     });
   });
 
@@ -60,7 +60,7 @@ describe('autosave', () => {
     storage.map.set(latest, '{"format": "counterpoise airc');
     expect(createAutosave(storage).restore()).toMatchObject({
       kind: 'restored',
-      older: true,
+      damaged: { text: '{"format": "counterpoise airc' },
       aircraft: { name: 'Knot' },
     });
     autosave.save(named('Snipe'));

@@ -101,6 +101,8 @@ export const layerRules: Readonly<Record<Layer, LayerRule>> = {
 /** Packages that one file alone may import on top of its layer's. */
 export const extraPackages: Readonly<Record<string, RegExp>> = {
   'src/store/react.ts': /^(react|zustand)$/,
+  // A module that did not come is asked for again under the address that its browser names.
+  'src/store/piece.ts': /^\(computed\)$/,
   'src/workers/highsMilp.ts': /^highs$/,
   'src/workers/place.worker.ts': /^highs(\/runtime\?url)?$/,
 };

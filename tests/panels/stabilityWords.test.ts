@@ -17,7 +17,9 @@ const estimate: StabilityEstimate = {
   textbookMm: null,
   textbookDiffers: false,
   strips: [],
-  leavesOut: [],
+  neutralPointSigmaMm: 4,
+  doubts: [],
+  notes: [],
 };
 
 describe('how fine the lattice is', () => {

@@ -46,7 +46,9 @@ const answerAt = (neutralPointMm: number, detail: StabilityDetail): StabilityEst
   textbookMm: null,
   textbookDiffers: false,
   strips: [],
-  leavesOut: [],
+  neutralPointSigmaMm: 4,
+  doubts: [],
+  notes: [],
 });
 
 /** A bench whose estimates are given by hand: at the wing's leading edge, 50 mm aft. */

@@ -6,9 +6,17 @@ import { type LoadPort, loadSolver } from '../../src/workers/loadSolver';
 
 function fakePort() {
   const asks: LoadAsk[] = [];
-  const port: LoadPort = { postMessage: (ask) => asks.push(ask), onmessage: null, onerror: null };
+  let ended = 0;
+  const port: LoadPort = {
+    postMessage: (ask) => asks.push(ask),
+    terminate: () => {
+      ended += 1;
+    },
+    onmessage: null,
+    onerror: null,
+  };
   const reply = (data: LoadReply) => port.onmessage?.({ data } as MessageEvent<LoadReply>);
-  return { port, asks, reply };
+  return { port, asks, reply, ended: () => ended };
 }
 
 test('opens the worker at the first ask only and passes the answer on', async () => {
@@ -39,4 +47,19 @@ test('a worker that stops rejects with a sentence and is opened anew', async () 
   const again = solve(blankAircraft(), LEVEL);
   ports[1]!.reply({ id: ports[1]!.asks[0]!.id, ok: true, envelope: null });
   expect(await again).toBeNull();
+});
+
+test('a search that nobody waits for any more ends its worker, and the next opens another', async () => {
+  const ports = [fakePort(), fakePort()];
+  let opened = 0;
+  const solve = loadSolver(() => ports[opened++]!.port);
+  const abort = new AbortController();
+  const answer = solve(blankAircraft(), LEVEL, abort.signal);
+  abort.abort();
+  await expect(answer).rejects.toThrow(/called off/);
+  expect(ports[0]!.ended()).toBe(1);
+  const again = solve(blankAircraft(), LEVEL, new AbortController().signal);
+  ports[1]!.reply({ id: ports[1]!.asks[0]!.id, ok: true, envelope: null });
+  expect(await again).toBeNull();
+  expect(ports[1]!.ended()).toBe(0);
 });

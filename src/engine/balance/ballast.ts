@@ -1,3 +1,4 @@
+import type { Vec3 } from '../geometry/types';
 import type { Band } from './band';
 import type { TravelPoint } from './travel';
 
@@ -43,4 +44,23 @@ export function ballastRange(
 /** The mass at the light wing tip that brings a lateral offset to zero: W·|y| / half span, g. */
 export function tipMassForLateral(massG: number, lateralMm: number, halfSpanMm: number): number {
   return halfSpanMm > 0 ? (massG * Math.abs(lateralMm)) / halfSpanMm : 0;
+}
+
+/** A mass at a wing tip that levels, and what it does to the CG's station beside. */
+export interface TipBallast {
+  readonly massG: number;
+  /** How far it moves the CG, aft +, mm. */
+  readonly stationShiftMm: number;
+}
+
+/**
+ * The mass that, put at a point out on the light side, brings the CG onto the plane of symmetry: W·y + m·y_tip = 0. It moves
+ * the CG along by m·(x_tip − x)/(W + m) as well, aft where the tip is swept back. Null for a point on the heavy side or on
+ * the plane of symmetry.
+ */
+export function tipBallast(massG: number, cgMm: Vec3, tipMm: Vec3): TipBallast | null {
+  if (cgMm[1] === 0) return { massG: 0, stationShiftMm: 0 };
+  const addedG = (-massG * cgMm[1]) / tipMm[1];
+  if (!(addedG > 0) || !Number.isFinite(addedG)) return null;
+  return { massG: addedG, stationShiftMm: (addedG * (tipMm[0] - cgMm[0])) / (massG + addedG) };
 }

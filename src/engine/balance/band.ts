@@ -57,12 +57,13 @@ function runsOutside(travel: readonly TravelPoint[], band: Band): BandFit['outsi
   return runs;
 }
 
-/** Lays a travel (from full to dry) against the band. Null for an empty travel. */
+/** Lays a travel (from full to dry) against the band. Null for an empty travel, and for stations that are no numbers. */
 export function bandFit(travel: readonly TravelPoint[], band: Band): BandFit | null {
   const extremes = travelExtremes(travel);
   if (!extremes) return null;
   const forwardMarginMm = extremes.foremost.cgMm[0] - band.forwardMm;
   const aftMarginMm = band.aftMm - extremes.aftmost.cgMm[0];
+  if (!Number.isFinite(forwardMarginMm) || !Number.isFinite(aftMarginMm)) return null;
   const nose = forwardMarginMm < -TOUCH_MM;
   const tail = aftMarginMm < -TOUCH_MM;
   return {

@@ -1,14 +1,20 @@
 import type { Vec3 } from '../geometry/types';
-import type { MassProperties } from '../mass/types';
+import type { MassMoment } from './travel';
 
-/** One position of a switch with all that it puts aboard; nothing aboard is no mass. */
+/**
+ * One position of a switch with all that it puts aboard beside what is aboard at all times. It may be less than nothing
+ * where a position takes off what the fixed mass has in it.
+ */
 export interface LoadPosition {
   readonly id: string;
   readonly name: string;
-  readonly mass: MassProperties;
+  readonly load: MassMoment;
 }
 
-/** Something that is in exactly one of its positions: undercarriage up or down, payload on or off. */
+/**
+ * Something that is in exactly one of its positions: undercarriage up or down, payload on or off. What the positions of
+ * several switches put aboard must add up; switches that bear on each other are entered as one with all their combinations.
+ */
 export interface LoadSwitch {
   readonly id: string;
   readonly name: string;
@@ -36,10 +42,10 @@ export interface BestLoad {
 
 export const along = ({ axis, sign }: Heading, v: Vec3): number => sign * v[axis];
 
-/** A body's mass and first moment along a heading. */
-export const loadedBy = ({ massG, cgMm }: MassProperties, heading: Heading): Loaded => ({
+/** A mass and its first moment along a heading. */
+export const loadedBy = ({ massG, momentGmm }: MassMoment, heading: Heading): Loaded => ({
   massG,
-  momentGmm: cgMm === null ? 0 : massG * along(heading, cgMm),
+  momentGmm: along(heading, momentGmm),
 });
 
 export type Options = readonly (readonly Loaded[])[];
@@ -51,7 +57,7 @@ export function bestAgainst(options: Options, lambdaMm: number): { chosen: numbe
     const gains = positions.map(({ massG, momentGmm }) => momentGmm - lambdaMm * massG);
     const most = Math.max(...gains);
     const size = Math.max(
-      ...positions.map(({ massG, momentGmm }) => Math.abs(momentGmm) + Math.abs(lambdaMm) * massG),
+      ...positions.map(({ massG, momentGmm }) => Math.abs(momentGmm) + Math.abs(lambdaMm * massG)),
     );
     mostGmm += most;
     return gains.findIndex((gain) => gain >= most - 1e-13 * size);

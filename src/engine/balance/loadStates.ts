@@ -1,13 +1,17 @@
-import type { Vec3 } from '../geometry/types';
 import type { MassProperties } from '../mass/types';
-import { type Heading, type LoadSwitch, loadedBy } from './bestLoad';
-import { burnPeak } from './burnPeak';
-import type { LiquidMoment } from './travel';
+import type { LoadSwitch } from './bestLoad';
+import { farthestOf, stateOf } from './loadSearch';
+import type { Bounds, LoadBurn, LoadEnvelope, LoadState, SearchLimits } from './loadTypes';
+import { type LiquidMoment, momentOf } from './travel';
 
 export type { LoadPosition, LoadSwitch } from './bestLoad';
+export type { Bounds, LoadBurn, LoadEnvelope, LoadExtreme, LoadState } from './loadTypes';
+
+/** What a search may cost unless it is told otherwise. */
+const MOST_SAMPLES = 20_000;
 
 /** An aircraft with everything about it that can change. */
-export interface LoadStates {
+export interface LoadStates extends SearchLimits {
   /** All that is aboard at all times, without usable liquid. */
   readonly fixed: MassProperties;
   readonly switches: readonly LoadSwitch[];
@@ -16,35 +20,11 @@ export interface LoadStates {
   /** The fractions where `liquidAt` has kinks, with 1 and 0, in any order; [1] for an aircraft without fuel. */
   readonly breaks: readonly number[];
   /**
-   * A box that holds all liquid that is ever drawn, mm: the tanks' bounds. With it the extremes are certified. It asks that
-   * the liquid left is always part of the liquid there was, as it is in tanks held at one attitude.
+   * Boxes that hold all liquid that is ever drawn, mm: one for each tank of `liquidAt(…).byTank`, or one for all. With them
+   * the extremes are certified. It asks that the liquid left is always part of the liquid there was, as it is in tanks held
+   * at one attitude.
    */
-  readonly tanksMm?: { readonly min: Vec3; readonly max: Vec3 };
-  /** How closely the extremes are to be certified, mm; 0.01 unless told. */
-  readonly toleranceMm?: number;
-}
-
-/** One load state: the fuel, and the chosen position's id by the switch's id. */
-export interface LoadState {
-  readonly cgMm: Vec3;
-  readonly massG: number;
-  readonly fuelFraction: number;
-  readonly positions: Readonly<Record<string, string>>;
-}
-
-/** A load state at the end of the CG's range. */
-export interface LoadExtreme extends LoadState {
-  /** No load state lies farther out than this beyond it, mm; null when the tanks' bounds are not given. */
-  readonly withinMm: number | null;
-}
-
-export interface LoadEnvelope {
-  readonly foremost: LoadExtreme;
-  readonly aftmost: LoadExtreme;
-  readonly leftmost: LoadExtreme;
-  readonly rightmost: LoadExtreme;
-  readonly heaviest: LoadState;
-  readonly lightest: LoadState;
+  readonly tanksMm?: readonly Bounds[];
 }
 
 /**
@@ -53,87 +33,83 @@ export interface LoadEnvelope {
  *
  * What is guaranteed. For one amount of fuel the best combination is exact. The mass extremes are exact. Over the fuel the
  * reported CG is always one that the aircraft really has. With `tanksMm` no other load state lies farther out than
- * `withinMm`, which is at most `toleranceMm` unless a shape is so contrary that thousands of samples do not settle it. A
- * tank that lies wholly on one side of the extreme CG is certified by the breaks alone. Without `tanksMm` a top is found,
- * to rounding, where it is wider than a sixteenth of its smooth piece. Where load states tie, it is the one with most fuel,
- * and the positions listed first.
+ * `withinMm`, which is at most `toleranceMm` unless `mostSamples` do not settle it. A tank that lies wholly on one side of
+ * the extreme CG is certified by the breaks alone. Without `tanksMm` a top is found, to rounding, where it is wider than a
+ * sixteenth of its smooth piece. Where load states tie, it is the one with most fuel, and the positions listed first.
  */
 export function loadEnvelope(states: LoadStates): LoadEnvelope | null {
-  const breaks = checkedBreaks(states);
-  const liquids = breaks.map(states.liquidAt);
-  const full = liquids.reduce((a, b) => (b.massG >= a.massG ? b : a));
-  const dry = liquids.reduceRight((a, b) => (b.massG < a.massG ? b : a));
-  const heaviest = stateOf(states, full, byMass(states.switches, 1));
-  const lightest = stateOf(states, dry, byMass(states.switches, -1));
-  if (!heaviest || !lightest) return null;
-
-  const farthest = (heading: Heading): LoadExtreme => {
-    const { axis, sign } = heading;
-    const reach: [number, number] | null = states.tanksMm
-      ? [sign * states.tanksMm.min[axis], sign * states.tanksMm.max[axis]]
-      : null;
-    const peak = burnPeak({
-      heading,
-      fixed: loadedBy(states.fixed, heading),
-      options: states.switches.map(({ positions }) => positions.map(({ mass }) => loadedBy(mass, heading))),
-      liquidAt: states.liquidAt,
-      breaks,
-      lightestG: lightest.massG,
-      reachMm: reach && [Math.min(...reach), Math.max(...reach)],
-      toleranceMm: states.toleranceMm ?? 0.01,
-    });
-    const state = stateOf(states, states.liquidAt(peak.fuelFraction), peak.chosen)!;
-    return { ...state, withinMm: peak.withinMm };
+  const { fixed, switches, liquidAt, breaks, tanksMm } = states;
+  const wrong = breaks.find((fraction) => !(fraction >= 0 && fraction <= 1));
+  if (wrong !== undefined) throw new RangeError(`Breaks: expected fuel fractions of 0 to 1, got ${wrong}.`);
+  if (breaks.length === 0) throw new RangeError('Breaks: expected at least one fuel fraction, got none.');
+  const burn: LoadBurn = {
+    fixed: momentOf(fixed),
+    liquidAt,
+    burns: breaks.length > 1,
+    breaks: () => breaks,
+    ...(tanksMm && { tanksMm }),
   };
+  return burnsEnvelope([burn], switches, states);
+}
+
+/**
+ * The same over several burns, where a switch bears on what is in the tanks: every burn with every combination of the
+ * switches. A burn that cannot hold anything beyond what another has is passed by after its two ends.
+ */
+export function burnsEnvelope(
+  burns: readonly LoadBurn[],
+  switches: readonly LoadSwitch[],
+  limits: SearchLimits = {},
+): LoadEnvelope | null {
+  const empty = switches.find(({ positions }) => positions.length === 0);
+  if (empty) throw new RangeError(`Switch “${empty.name}”: expected at least one position, got none.`);
+  const tally = { samples: 0 };
+  const all = burns.map((burn) => ({ ...burn, liquidAt: remembered(burn.liquidAt, tally) }));
+  const heaviest = byMass(all, switches, 1);
+  const lightest = byMass(all, switches, -1);
+  if (!heaviest || !lightest) return null;
+  const allowed = 2 * burns.length + (limits.mostSamples ?? MOST_SAMPLES);
+  const search = farthestOf(all, switches, limits, () => tally.samples < allowed);
   return {
-    foremost: farthest({ axis: 0, sign: -1 }),
-    aftmost: farthest({ axis: 0, sign: 1 }),
-    leftmost: farthest({ axis: 1, sign: -1 }),
-    rightmost: farthest({ axis: 1, sign: 1 }),
+    foremost: search({ axis: 0, sign: -1 }),
+    aftmost: search({ axis: 0, sign: 1 }),
+    leftmost: search({ axis: 1, sign: -1 }),
+    rightmost: search({ axis: 1, sign: 1 }),
     heaviest,
     lightest,
   };
 }
 
-/** The breaks in rising order, each once. */
-function checkedBreaks({ breaks, switches }: LoadStates): number[] {
-  const empty = switches.find(({ positions }) => positions.length === 0);
-  if (empty) throw new RangeError(`Switch “${empty.name}”: expected at least one position, got none.`);
-  const wrong = breaks.find((fraction) => !(fraction >= 0 && fraction <= 1));
-  if (wrong !== undefined) throw new RangeError(`Breaks: expected fuel fractions of 0 to 1, got ${wrong}.`);
-  if (breaks.length === 0) throw new RangeError('Breaks: expected at least one fuel fraction, got none.');
-  return [...new Set(breaks)].sort((a, b) => a - b);
-}
-
-/** The heaviest (+1) or lightest (−1) position of every switch; the first listed of equals. */
-const byMass = (switches: readonly LoadSwitch[], sign: 1 | -1): number[] =>
-  switches.map(({ positions }) =>
+/** The heaviest load state (+1) or the lightest (−1), the first of equals; null when one weighs nothing. */
+function byMass(burns: readonly LoadBurn[], switches: readonly LoadSwitch[], sign: 1 | -1): LoadState | null {
+  const chosen = switches.map(({ positions }) =>
     positions.reduce(
-      (best, { mass }, k) => (sign * (mass.massG - positions[best]!.mass.massG) > 0 ? k : best),
+      (best, { load }, k) => (sign * (load.massG - positions[best]!.load.massG) > 0 ? k : best),
       0,
     ),
   );
+  let most: LoadState | null = null;
+  for (const burn of burns) {
+    const full = burn.liquidAt(1);
+    const dry = burn.burns ? burn.liquidAt(0) : full;
+    const liquid = sign < 0 && dry.massG < full.massG ? dry : full;
+    const state = stateOf(burn, switches, liquid, chosen);
+    if (!state) return null;
+    if (!most || sign * (state.massG - most.massG) > 0) most = state;
+  }
+  return most;
+}
 
-function stateOf(
-  { fixed, switches }: LoadStates,
-  liquid: LiquidMoment,
-  chosen: readonly number[],
-): LoadState | null {
-  const positions: Record<string, string> = {};
-  const aboard = [fixed];
-  switches.forEach((one, k) => {
-    const position = one.positions[chosen[k]!]!;
-    positions[one.id] = position.id;
-    aboard.push(position.mass);
-  });
-  const massG = aboard.reduce((sum, body) => sum + body.massG, liquid.massG);
-  if (!(massG > 0)) return null;
-  const moment = (axis: 0 | 1 | 2) =>
-    aboard.reduce((sum, body) => sum + body.massG * (body.cgMm?.[axis] ?? 0), liquid.momentGmm[axis]);
-  return {
-    cgMm: [moment(0) / massG, moment(1) / massG, moment(2) / massG],
-    massG,
-    fuelFraction: liquid.fuelFraction,
-    positions,
+/** Keeps what the liquid does at each fraction that was asked for, for all headings need much the same ones; counts them. */
+function remembered(liquidAt: LoadBurn['liquidAt'], tally: { samples: number }): LoadBurn['liquidAt'] {
+  const moments = new Map<number, LiquidMoment>();
+  return (fuelFraction) => {
+    let moment = moments.get(fuelFraction);
+    if (!moment) {
+      tally.samples += 1;
+      moment = liquidAt(fuelFraction);
+      moments.set(fuelFraction, moment);
+    }
+    return moment;
   };
 }

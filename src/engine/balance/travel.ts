@@ -1,14 +1,25 @@
 import type { Vec3 } from '../geometry/types';
 import type { MassProperties } from '../mass/types';
 
-/** What is in the tanks at one moment of the burn: the fraction of usable liquid left and its mass. */
-export interface LiquidMoment {
-  /** Usable liquid left, 1 full to 0 dry. */
-  readonly fuelFraction: number;
+/** A mass and its first moment Σ m·r about the datum, g and g·mm. As a difference both may be less than nothing. */
+export interface MassMoment {
   readonly massG: number;
-  /** First moment Σ m·r about the datum, g·mm. */
   readonly momentGmm: Vec3;
 }
+
+/** What is in the tanks at one moment of the burn: the fraction of usable liquid left and its mass. */
+export interface LiquidMoment extends MassMoment {
+  /** Usable liquid left, 1 full to 0 dry. */
+  readonly fuelFraction: number;
+  /** The same tank by tank, where it is known. */
+  readonly byTank?: readonly MassMoment[];
+}
+
+/** Mass and first moment of a body; no mass has no moment. */
+export const momentOf = ({ massG, cgMm }: MassProperties): MassMoment => ({
+  massG,
+  momentGmm: cgMm === null ? [0, 0, 0] : [massG * cgMm[0], massG * cgMm[1], massG * cgMm[2]],
+});
 
 /** One point of the CG travel, aircraft frame. */
 export interface TravelPoint {

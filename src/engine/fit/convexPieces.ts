@@ -9,7 +9,7 @@ import type { ConvexPiece } from './convex';
 
 /**
  * A shape as convex solids whose union it is, in its own frame. Exact for all but: a tube, taken as its
- * outside; a loft whose roundness changes, within 0.01 mm; a mesh that is neither convex nor seen whole from
+ * outside; a loft whose roundness changes, within 0.01 mm up to the size of a model; a mesh that is neither convex nor seen whole from
  * the middle of its corners, taken as its hull. Throws for a panel, which fit does not deal with.
  */
 export const convexPieces: (shape: Shape) => readonly ConvexPiece[] = perShape((shape) => {
@@ -75,11 +75,15 @@ function hullOf(from: LoftSection, to: LoftSection): ConvexPiece {
 /** How far a corner radius may bow off the straight line between two sections, mm. */
 const bowMm = 0.01;
 
+/** However large a loft is: from about 160 mm of change on, the bow grows with its size. */
+const mostStretches = 64;
+
 /** How many stretches to cut the way between two sections into, so that each is the hull of its ends. */
 export function straightStretches(from: LoftSection, to: LoftSection): number {
   const size = Math.max(Math.abs(to.widthMm - from.widthMm), Math.abs(to.heightMm - from.heightMm)) / 2;
   // Size and roundness each run linearly, so the radius is a parabola: it bows by Δsize·Δroundness/4.
-  return Math.max(1, Math.ceil(Math.sqrt((size * Math.abs(to.roundness - from.roundness)) / 4 / bowMm)));
+  const stretches = Math.ceil(Math.sqrt((size * Math.abs(to.roundness - from.roundness)) / 4 / bowMm));
+  return Math.min(mostStretches, Math.max(1, stretches));
 }
 
 const loftPieces = ({ sections }: LoftShape): ConvexPiece[] =>

@@ -5,8 +5,9 @@ import type { LoftSection, LoftShape } from '../mass/shapes';
 import { sectionBetween } from '../mass/solids/loft';
 import { sectionRing } from '../mass/tessellate';
 import { straightStretches } from './convexPieces';
+import { furthestAlong, pointSolid, waysRound } from './outline';
 import { nearestPoints, type ShapeDistance } from './shapeDistance';
-import { type Solid, solidOf } from './solid';
+import type { Solid } from './solid';
 import { type Triangle, type TriangleTree, triangleTree } from './triangleTree';
 
 /** A hollow hull where it stands. Its wall lies inside the loft's surface. */
@@ -27,6 +28,9 @@ export interface Hull extends HullShape {
 /** How far a facet's middle may lie within the curve, mm. */
 const sagittaMm = 0.03;
 
+/** Facets to a quarter of a corner's round, however large: 0.03 mm up to 800 mm across, beyond that 1/13 000 of the radius. */
+const mostSteps = 64;
+
 /** Facets between sections that do not run straight, so that they follow the warped surface. */
 const warpedStretches = 4;
 
@@ -37,7 +41,8 @@ export function hullOf(hull: HullShape): Hull {
 
 function hullFacets({ shape: { sections }, pose, open }: HullShape): Triangle[] {
   const radius = Math.max(...sections.map((s) => (s.roundness * Math.max(s.widthMm, s.heightMm)) / 2));
-  const steps = radius > 0 ? Math.ceil(Math.PI / 4 / Math.acos(Math.max(0, 1 - sagittaMm / radius))) : 1;
+  const fine = radius > 0 ? Math.ceil(Math.PI / 4 / Math.acos(Math.max(0, 1 - sagittaMm / radius))) : 1;
+  const steps = Math.min(mostSteps, fine);
   const rotation = poseRotation(pose);
   const ring = (section: LoftSection) =>
     sectionRing(section, steps).map((point) => add(turn(rotation, point), pose.positionMm));
@@ -110,24 +115,15 @@ export function hullClearance(solid: Solid, hull: Hull): ShapeDistance {
   };
 }
 
-const ways: readonly Vec3[] = [-1, 0, 1].flatMap((x) =>
-  [-1, 0, 1].flatMap((y) => [-1, 0, 1].flatMap((z): Vec3[] => (x || y || z ? [[x, y, z]] : []))),
-);
-
 /**
  * How far a solid that cuts the hull stands out of it: from its furthest points in 26 ways, each followed
  * outwards until it stops moving. The 26 reach every corner of a box however it is turned.
  */
 function poke(solid: Solid, hull: Hull): ShapeDistance {
-  const out = new Float64Array(3);
   let worst: ShapeDistance = { distanceMm: 0, pointsMm: [solid.minMm, solid.minMm] };
   for (const convex of solid.convexes) {
-    const furthest = (way: Vec3): Vec3 => {
-      convex.support(...way, out, 0);
-      return addScaled([out[0]!, out[1]!, out[2]!], way, convex.radiusMm / length(way));
-    };
-    for (const start of ways) {
-      let point = furthest(start);
+    for (const start of waysRound) {
+      let point = furthestAlong(convex, start);
       let before = 0;
       for (let step = 0; step < 12 && !hullHolds(hull, point); step += 1) {
         const foot = nearestOnHull(point, hull);
@@ -136,7 +132,7 @@ function poke(solid: Solid, hull: Hull): ShapeDistance {
         if (-distance < worst.distanceMm) worst = { distanceMm: -distance, pointsMm: [point, foot] };
         if (!outwards || distance <= before + 1e-6) break;
         before = distance;
-        point = furthest(outwards);
+        point = furthestAlong(convex, outwards);
       }
     }
   }
@@ -149,10 +145,6 @@ function poke(solid: Solid, hull: Hull): ShapeDistance {
 }
 
 function nearestOnHull(pointMm: Vec3, hull: Hull): Vec3 {
-  const dot = solidOf({
-    shape: { kind: 'sphere', diameterMm: 0 },
-    pose: { positionMm: pointMm, yawDeg: 0, pitchDeg: 0, rollDeg: 0 },
-  });
-  const { triangle, convex } = hull.tree.nearest(dot)!;
+  const { triangle, convex } = hull.tree.nearest(pointSolid(pointMm))!;
   return nearestPoints(convex, triangle).pointsMm[1];
 }

@@ -1,3 +1,4 @@
+import { cosDeg, sinDeg } from '../geometry/angle';
 import type { Vec3 } from '../geometry/types';
 
 /** How the aircraft is held and how hard it is pulled about, apart from gravity. */
@@ -22,16 +23,15 @@ export const LEVEL: Attitude = { pitchDeg: 0, rollDeg: 0, forwardG: 0, sideG: 0 
  * Heading does not matter. Throws when gravity and acceleration cancel, for then nothing is down.
  */
 export function downFromAttitude(attitude: Attitude): Vec3 {
-  const pitch = (attitude.pitchDeg * Math.PI) / 180;
-  const roll = (attitude.rollDeg * Math.PI) / 180;
-  const x = Math.sin(pitch) + attitude.forwardG;
-  const y = Math.sin(roll) * Math.cos(pitch) - attitude.sideG;
-  const z = -Math.cos(roll) * Math.cos(pitch);
+  const { pitchDeg, rollDeg, forwardG, sideG } = attitude;
+  const x = sinDeg(pitchDeg) + forwardG;
+  const y = sinDeg(rollDeg) * cosDeg(pitchDeg) - sideG;
+  const z = -cosDeg(rollDeg) * cosDeg(pitchDeg);
   const size = Math.hypot(x, y, z);
   if (!(size > 1e-9) || !Number.isFinite(size)) {
     throw new RangeError(
-      `attitude: expected a direction of down, but pitch ${attitude.pitchDeg}°, roll ${attitude.rollDeg}°, ` +
-        `${attitude.forwardG} g forward and ${attitude.sideG} g to the right leave none`,
+      `attitude: expected a direction of down, but pitch ${pitchDeg}°, roll ${rollDeg}°, ` +
+        `${forwardG} g forward and ${sideG} g to the right leave none`,
     );
   }
   return [x / size, y / size, z / size];

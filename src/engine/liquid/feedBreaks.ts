@@ -26,7 +26,7 @@ function breaksOf(plumbing: Plumbing, groups: readonly FeedGroup[], down: Vec3):
             down,
           )
         : group.branches.flatMap((branch) => {
-            const inner = [...breaksOf(plumbing, branch.feeders, down), branch.usableMl - branch.ownUsableMl];
+            const inner = [...breaksOf(plumbing, branch.feeders, down), branch.fedMl];
             return branch.usableMl > 0 ? inner.map((ml) => (ml * group.usableMl) / branch.usableMl) : [];
           });
     for (const ml of own) breaks.push(before + ml);

@@ -19,6 +19,8 @@ export interface FeedBranch {
   /** In the order in which they drain. */
   readonly feeders: readonly FeedGroup[];
   readonly ownUsableMl: number;
+  /** What its feeders can give it, ml. */
+  readonly fedMl: number;
   readonly usableMl: number;
 }
 
@@ -59,7 +61,8 @@ function groupsFeeding(target: string, tanks: readonly Tank[]): FeedGroup[] {
     const branches = members.map(({ tank, index }): FeedBranch => {
       const feeders = groupsFeeding(tank.id, tanks);
       const own = ownUsableMl(tank);
-      return { tank: index, feeders, ownUsableMl: own, usableMl: own + total(feeders) };
+      const fedMl = total(feeders);
+      return { tank: index, feeders, ownUsableMl: own, fedMl, usableMl: own + fedMl };
     });
     return { share: members[0]!.tank.share, branches, usableMl: total(branches) };
   });
@@ -98,12 +101,16 @@ function drain(
     }
     for (const branch of group.branches) {
       const given = Math.min(branch.usableMl, (take * branch.usableMl) / group.usableMl);
-      const fromFeeders = Math.min(given, branch.usableMl - branch.ownUsableMl);
+      const fromFeeders = Math.min(given, branch.fedMl);
       drain(plumbing, branch.feeders, fromFeeders, down, volumes);
-      volumes[branch.tank]! -= given - fromFeeders;
+      volumes[branch.tank] = leftIn(plumbing.tanks[branch.tank]!, given - fromFeeders);
     }
   }
 }
+
+/** What a tank holds once it has given so much of its own, ml: never below what must stay behind, whatever the rounding. */
+const leftIn = ({ startMl, unusableMl }: Tank, givenMl: number): number =>
+  Math.max(startMl - givenMl, Math.min(startMl, unusableMl));
 
 /** The liquid in every tank at each fraction of usable liquid left (1 full, 0 dry), with down in the aircraft's frame. */
 export function fuelStates(plumbing: Plumbing, fractions: readonly number[], down: Vec3): LiquidState[][] {

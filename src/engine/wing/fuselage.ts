@@ -1,7 +1,11 @@
-/** Where and how wide the fuselage is. Only the width enters the pitching moment. */
+/** A section of the fuselage. Only the width enters its pitching moment. */
 export interface FuselageStation {
   readonly stationMm: number;
   readonly widthMm: number;
+  /** Height of the section; as tall as wide if left out. */
+  readonly heightMm?: number;
+  /** Of the section's middle; 0 if left out. */
+  readonly waterlineMm?: number;
 }
 
 /** A stretch over which the local angle of flow per unit alpha (dβ/dα) runs linearly. Stations in mm. */
@@ -16,32 +20,6 @@ export interface FlowStretch {
 export const FREE_FLOW: readonly FlowStretch[] = [
   { fromMm: Number.NEGATIVE_INFINITY, toMm: Number.POSITIVE_INFINITY, fromFactor: 1, toFactor: 1 },
 ];
-
-/** What the wing does to the flow along the fuselage. */
-export interface WingOnBody {
-  /** Root chord of the wing, stations. */
-  readonly leadingEdgeMm: number;
-  readonly trailingEdgeMm: number;
-  /** Rear end of the body and the downwash slope dε/dα there. */
-  readonly rearMm: number;
-  readonly downwashSlope: number;
-}
-
-/**
- * Simplified flow along a fuselage with a wing: freestream ahead of the root chord (the upwash just ahead
- * of it is left out), none along the chord, which the wing keeps parallel to itself, then rising linearly
- * to 1 − dε/dα at the rear end. After Multhopp, NACA TM 1036, 1942 (from memory), without his upwash curves.
- */
-export function wingedFlow({
-  leadingEdgeMm,
-  trailingEdgeMm,
-  rearMm,
-  downwashSlope,
-}: WingOnBody): FlowStretch[] {
-  const ahead = { fromMm: Number.NEGATIVE_INFINITY, toMm: leadingEdgeMm, fromFactor: 1, toFactor: 1 };
-  if (rearMm <= trailingEdgeMm) return [ahead];
-  return [ahead, { fromMm: trailingEdgeMm, toMm: rearMm, fromFactor: 0, toFactor: 1 - downwashSlope }];
-}
 
 /**
  * Pitching moment of the fuselage per radian of alpha over dynamic pressure, mm³, nose up +: destabilising.

@@ -18,9 +18,9 @@ export function influenceMatrix(lattice: Lattice): Float64Array {
     for (let i = patch.firstHorseshoe; i < last; i++) {
       const [x, y, z] = triple(controls, i);
       const [nx, ny, nz] = triple(normals, i);
-      addWash(matrix, i * size, lattice, patch.surface, x, y, z, nx, ny, nz);
+      addWash(matrix, i * size, lattice, patch.component, x, y, z, nx, ny, nz);
       // The image induces at P what the original induces at the mirror of P, mirrored.
-      addWash(matrix, i * size, lattice, patch.surface, x, -y, z, nx, -ny, nz);
+      addWash(matrix, i * size, lattice, patch.component, x, -y, z, nx, -ny, nz);
     }
   }
   return matrix;
@@ -28,19 +28,25 @@ export function influenceMatrix(lattice: Lattice): Float64Array {
 
 /**
  * Velocity over the freestream's that circulations (Γ/V, mm) and their images induce at a point off the
- * surfaces, aircraft frame. Every vortex has its core here.
+ * surfaces, aircraft frame. Every vortex has its core here: its patch's own, or the one given (mm), which may
+ * be finer where no trailing legs are near.
  */
-export function inducedVelocity(lattice: Lattice, circulationsMm: Float64Array, [x, y, z]: Vec3): Vec3 {
+export function inducedVelocity(
+  lattice: Lattice,
+  circulationsMm: Float64Array,
+  [x, y, z]: Vec3,
+  coreMm?: number,
+): Vec3 {
   const along = (nx: number, ny: number, nz: number): number => {
     const wash = new Float64Array(lattice.size);
-    addWash(wash, 0, lattice, NO_SURFACE, x, y, z, nx, ny, nz);
-    addWash(wash, 0, lattice, NO_SURFACE, x, -y, z, nx, -ny, nz);
+    addWash(wash, 0, lattice, NO_COMPONENT, x, y, z, nx, ny, nz, coreMm);
+    addWash(wash, 0, lattice, NO_COMPONENT, x, -y, z, nx, -ny, nz, coreMm);
     return wash.reduce((sum, value, j) => sum + value * (circulationsMm[j] as number), 0);
   };
   return [along(1, 0, 0), along(0, 1, 0), along(0, 0, 1)];
 }
 
-const NO_SURFACE = -1;
+const NO_COMPONENT = -1;
 
 function triple(from: Float64Array, index: number): Vec3 {
   return [from[3 * index] as number, from[3 * index + 1] as number, from[3 * index + 2] as number];
@@ -51,20 +57,21 @@ function addWash(
   target: Float64Array,
   offset: number,
   lattice: Lattice,
-  ownSurface: number,
+  component: number,
   x: number,
   y: number,
   z: number,
   nx: number,
   ny: number,
   nz: number,
+  givenCoreMm?: number,
 ): void {
-  for (const { surface, rows, strips, firstHorseshoe, firstNode } of lattice.patches) {
-    const core = lattice.coresMm[surface] as number;
+  for (const { component: theirs, coreMm, rows, strips, firstHorseshoe, firstNode } of lattice.patches) {
+    const core = givenCoreMm ?? coreMm;
     for (let row = 0; row < rows; row++) {
       const at = offset + firstHorseshoe + row * strips;
       const node = firstNode + row * (strips + 1);
-      if (surface === ownSurface) addRow(target, at, lattice.nodes, node, strips, x, y, z, nx, ny, nz);
+      if (theirs === component) addRow(target, at, lattice.nodes, node, strips, x, y, z, nx, ny, nz);
       else addCoredRow(target, at, lattice.nodes, node, strips, x, y, z, nx, ny, nz, core * core);
     }
   }

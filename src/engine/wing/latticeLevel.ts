@@ -1,45 +1,30 @@
+import type { Chain } from './chains';
 import type { Grid } from './lattice';
-import { planform } from './planform';
-import { shareStrips } from './stripEdges';
-import type { LiftingSurface } from './types';
 
+/** Strips for each row on the main wing's half and on the others; the others' rows for each of the wing's. */
+const MAIN_STRIPS = 5;
+const OTHER_STRIPS = 3;
+const OTHER_ROWS = 0.6;
 const LEAST_ROWS = 2;
 const LEAST_STRIPS = 4;
 
 /**
- * Grids of one level of fineness: `level` rows on the main wing and 4 to 8 times as many strips on its
- * half, the more the greater its aspect ratio. The others get strips with the root of their span and rows
- * with the root of their area, since their own centre of lift weighs less; never fewer than 4 and 2.
+ * Grids of one level of fineness: `level` rows on the chain of the main wing, fewer on the others, whose own
+ * centre of lift weighs less. Sizes do not enter: a count that went by them would change in mid-drag, and
+ * the neutral point with it.
  */
-export function gridsAtLevel(
-  surfaces: readonly LiftingSurface[],
-  main: LiftingSurface,
-  level: number,
-): Grid[] {
-  const mainLength = lengthMm(main);
-  const { areaMm2: mainArea, aspectRatio } = planform(main, 'own');
-  const stripsPerRow = Math.min(8, Math.max(4, 0.75 * aspectRatio));
-  return surfaces.map((surface) => {
-    const strips = stripsPerRow * level * Math.sqrt(lengthMm(surface) / mainLength);
-    const rows = level * Math.min(1, Math.sqrt(planform(surface, 'own').areaMm2 / mainArea));
+export function gridsAtLevel(chains: readonly Chain[], mainSurfaceIndex: number, level: number): Grid[] {
+  return chains.map(({ stretches }) => {
+    const isMain = stretches.some(({ surface }) => surface === mainSurfaceIndex);
     return {
-      rows: Math.max(LEAST_ROWS, Math.round(rows)),
-      strips: shareStrips(panelLengths(surface), Math.max(LEAST_STRIPS, Math.round(strips))),
-      tip: 'inset',
+      rows: Math.max(LEAST_ROWS, Math.round(level * (isMain ? 1 : OTHER_ROWS))),
+      strips: Math.max(LEAST_STRIPS, level * (isMain ? MAIN_STRIPS : OTHER_STRIPS)),
+      tip: 'cosine',
     };
   });
 }
 
 /** How many horseshoes grids make. */
 export function unknownsOf(grids: readonly Grid[]): number {
-  return grids.reduce((sum, { rows, strips }) => sum + rows * strips.reduce((a, b) => a + b, 0), 0);
-}
-
-/** Lengths of a surface's panels along their dihedral slope, mm. */
-function panelLengths(surface: LiftingSurface): number[] {
-  return surface.panels.map(({ spanMm, dihedralDeg }) => spanMm / Math.cos((dihedralDeg * Math.PI) / 180));
-}
-
-function lengthMm(surface: LiftingSurface): number {
-  return panelLengths(surface).reduce((sum, length) => sum + length, 0);
+  return grids.reduce((sum, { rows, strips }) => sum + rows * strips, 0);
 }

@@ -16,19 +16,21 @@ export interface StripLoad {
   readonly loadPerRad: number;
 }
 
-/** Spanwise loading, surface by surface, root to tip: local cl = 2·ΣΓ/(V·c) over the strip's rows. */
+/** Spanwise loading, chain by chain, from start to end: local cl = 2·ΣΓ/(V·c) over the strip's rows. */
 export function spanLoading(
   { lattice, atZeroMm, perRadianMm }: Circulations,
+  surfaceIds: readonly string[],
   meanChordMm: number,
 ): StripLoad[] {
   return lattice.patches.flatMap(
-    ({ surface, rows, strips, firstHorseshoe, firstNode, chordsMm, controlShares }) =>
+    ({ surfaces, along, rows, strips, firstHorseshoe, firstNode, chordsMm, controlShares }) =>
       chordsMm.map((chordMm, strip) => {
+        const side = along[strip] as number;
         let zero = 0;
         let slope = 0;
         for (let row = 0; row < rows; row++) {
-          zero += 2 * (atZeroMm[firstHorseshoe + row * strips + strip] as number);
-          slope += 2 * (perRadianMm[firstHorseshoe + row * strips + strip] as number);
+          zero += 2 * side * (atZeroMm[firstHorseshoe + row * strips + strip] as number);
+          slope += 2 * side * (perRadianMm[firstHorseshoe + row * strips + strip] as number);
         }
         const node = 3 * (firstNode + strip);
         const onLine = (axis: 1 | 2) => {
@@ -38,7 +40,7 @@ export function spanLoading(
           );
         };
         return {
-          surfaceId: lattice.surfaces[surface]?.id ?? '',
+          surfaceId: surfaceIds[surfaces[strip] as number] ?? '',
           buttlineMm: onLine(1),
           waterlineMm: onLine(2),
           chordMm,

@@ -1,38 +1,40 @@
-/** How strips end at a free tip. `inset` and `flush` are evenly spaced; `cosine` closes up towards the tip. */
+import type { ChainEnd } from './chains';
+
+/** How strips end at a free end. `inset` and `flush` are evenly spaced; `cosine` closes up towards it. */
 export type TipSpacing = 'inset' | 'flush' | 'cosine';
 
-/** Strips across a panel, as fractions 0 … 1 of its span, root to tip: n + 1 edges and n control lines. */
+/** Strips along a chain, as fractions 0 … 1 of its length, from start to end: n + 1 edges and n control lines. */
 export interface Strips {
   readonly edges: readonly number[];
   readonly middles: readonly number[];
 }
 
 /**
- * `count` strips. `inset` leaves a quarter of a strip free at the tip, which makes the error fall with
- * the square of the strip width instead of in proportion (Hough, J. Aircraft 10 (5), 1973, from memory).
- * `cosine` spaces edges and control lines evenly in angle, which does the same without a gap
- * (DeYoung, NASA SP-405, 1976, from memory).
+ * `count` strips from one end of a chain to the other, as if kinks, panels and seams were not there: widths
+ * change smoothly, and strips close up only where an end is free. Neighbours of unequal width would cost
+ * per cents of the slope, since a control line in the middle is right only between equals.
+ *
+ * `cosine` spaces edges and control lines evenly in angle (DeYoung, NASA SP-405, 1976, from memory).
+ * `inset` leaves a quarter of a strip open at a free end. Either makes the error fall with the square of
+ * the strip width; with `flush` it falls in proportion (Hough, J. Aircraft 10 (5), 1973, from memory).
  */
-export function cutStrips(count: number, tip: TipSpacing): Strips {
-  const reach = tip === 'inset' ? count + 0.25 : count;
-  const at = (k: number) => (tip === 'cosine' ? Math.sin((Math.PI / 2) * (k / count)) : k / reach);
+export function cutStrips(count: number, spacing: TipSpacing, start: ChainEnd, end: ChainEnd): Strips {
+  const inset = spacing === 'inset' ? 0.25 : 0;
+  const before = start === 'free' ? inset : 0;
+  const after = end === 'free' ? inset : 0;
+  const at = (k: number) =>
+    spacing === 'cosine'
+      ? angled(k / count, start === 'free', end === 'free')
+      : (k + before) / (count + before + after);
   return {
     edges: Array.from({ length: count + 1 }, (_, k) => at(k)),
     middles: Array.from({ length: count }, (_, k) => at(k + 0.5)),
   };
 }
 
-/**
- * Shares `total` strips among panels in proportion to their lengths, at least one each; what is over
- * goes to the panels with the widest strips.
- */
-export function shareStrips(lengths: readonly number[], total: number): number[] {
-  const whole = lengths.reduce((sum, length) => sum + length, 0);
-  const counts = lengths.map((length) => Math.max(1, Math.floor((total * length) / whole)));
-  for (let left = total - counts.reduce((sum, count) => sum + count, 0); left > 0; left--) {
-    const widths = lengths.map((length, k) => length / (counts[k] as number));
-    const widest = widths.indexOf(Math.max(...widths));
-    counts[widest] = (counts[widest] as number) + 1;
-  }
-  return counts;
+/** Even steps in angle seen from along the line, over the part of a half circle that has the free ends. */
+function angled(share: number, startFree: boolean, endFree: boolean): number {
+  if (startFree && endFree) return (1 - Math.cos(Math.PI * share)) / 2;
+  if (endFree) return Math.sin((Math.PI / 2) * share);
+  return startFree ? 1 - Math.cos((Math.PI / 2) * share) : share;
 }

@@ -1,3 +1,4 @@
+import { grossPlanform, sharesOfWing } from './grossPlanform';
 import { mainSurface, pairedSurfaces } from './mainSurface';
 import { type Planform, pctMacToStation, planform, stationToPctMac } from './planform';
 import type { LiftingSurface } from './types';
@@ -65,16 +66,24 @@ const TAIL_SHARE = 0.03;
  * for a canard the mean of both quarter chords weighted by slope × area, the wing's part inside the
  * canard's span in its downwash. Helmbold slopes, downwash 2CLα/(πAR), tail efficiency 1, no fuselage.
  * A V counts with cos² of its cant on its own area (Purser & Campbell, NACA Report 823, from memory).
- * Null where no such formula applies: no wing, or more than two surfaces that matter.
+ * Pieces joined to the wing count as the wing, roots that are carried through a body as carried through it
+ * (`carries` as for the neutral point). Null where no such formula applies: no wing, or more than two
+ * surfaces that matter.
  */
-export function textbookNeutralPoint(surfaces: readonly LiftingSurface[]): TextbookEstimate | null {
-  const main = mainSurface(surfaces);
-  if (main === null) return null;
-  const wing = effective(main);
-  const others = pairedSurfaces(surfaces)
-    .filter((surface) => surface !== main)
-    .map(effective)
-    .filter((surface) => surface.area > TAIL_SHARE * wing.area);
+export function textbookNeutralPoint(
+  surfaces: readonly LiftingSurface[],
+  carries: Readonly<Record<string, number>> = {},
+): TextbookEstimate | null {
+  const paired = pairedSurfaces(surfaces);
+  const main = mainSurface(paired);
+  const gross = main && grossPlanform(main.id, paired, carries);
+  if (main === null || gross === null) return null;
+  const shares = sharesOfWing(main.id, paired, carries);
+  const slope = helmboldSlope(gross.aspectRatio);
+  const wing = { plan: gross, area: gross.areaMm2 * Math.cos((main.cantDeg * Math.PI) / 180) ** 2, slope };
+  const others = paired
+    .map((surface, index) => effective(surface, carries[surface.id] ?? 0, 1 - (shares[index] as number)))
+    .filter((surface, index) => paired[index] !== main && surface.area > TAIL_SHARE * wing.area);
   if (others.length > 1) return null;
   const quarterMm = pctMacToStation(wing.plan, 25);
   const other = others[0];
@@ -107,9 +116,27 @@ export function textbookNeutralPoint(surfaces: readonly LiftingSurface[]): Textb
   return { method: 'canard', stationMm, pctMac: stationToPctMac(wing.plan, stationMm), drelaPctMac: null };
 }
 
-/** Planform with the area that counts for lift and the slope that goes with it. */
-function effective(surface: LiftingSurface): { plan: Planform; area: number; slope: number } {
-  const plan = planform(surface, 'own');
-  const area = plan.areaMm2 * Math.cos((surface.cantDeg * Math.PI) / 180) ** 2;
+/** Planform with the share of the area that counts for lift, the root carried through so far, and the slope of it. */
+function effective(
+  surface: LiftingSurface,
+  carry: number,
+  share: number,
+): { plan: Planform; area: number; slope: number } {
+  const exposed = planform(surface, 'own');
+  const [x, y] = surface.rootMm;
+  const throughMm = 2 * carry * y;
+  const throughMm2 = throughMm * exposed.rootChordMm;
+  const areaMm2 = exposed.areaMm2 + throughMm2;
+  const spanMm = exposed.spanMm + throughMm;
+  const mean = (of: number, ofRoot: number) => (of * exposed.areaMm2 + ofRoot * throughMm2) / areaMm2;
+  const plan = {
+    ...exposed,
+    areaMm2,
+    spanMm,
+    aspectRatio: (spanMm * spanMm) / areaMm2,
+    macMm: mean(exposed.macMm, exposed.rootChordMm),
+    lemacMm: mean(exposed.lemacMm, x),
+  };
+  const area = share * areaMm2 * Math.cos((surface.cantDeg * Math.PI) / 180) ** 2;
   return { plan, area, slope: helmboldSlope(plan.aspectRatio) };
 }

@@ -6,8 +6,7 @@ import type { Aircraft, BareAirframe } from '../document/types';
 import { extentOf, orientedBox } from './extent';
 import { elementPieces } from './pieces';
 
-/** The id under which the weighed airframe, or its correction, appears among the bodies. */
-export const BARE_AIRFRAME_ID = 'bare-airframe';
+export { BARE_AIRFRAME_ID } from '../document/ids';
 
 /** Weighed minus shapes. */
 export interface AirframeDifference {

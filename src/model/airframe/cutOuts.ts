@@ -32,7 +32,7 @@ const pieceSolids = new WeakMap<Piece, Solid>();
  * Every cut-out that the parts and tanks as they stand need in the cuttable blocks. Where two parts that
  * overlap each other share a pocket, what both take out is counted twice.
  */
-export const cutOuts = (aircraft: Aircraft): CutOut[] =>
+export const cutOuts = (aircraft: Pick<Aircraft, 'structure' | 'parts' | 'tanks'>): CutOut[] =>
   aircraft.structure.flatMap((element) =>
     element.kind === 'block' && element.cuttable ? blockCutOuts(element, aircraft) : [],
   );

@@ -1,3 +1,4 @@
+import { UNDERCARRIAGE_ID } from '../document/ids';
 import type { Aircraft, StructurePiece, SwitchItem } from '../document/types';
 import { raisedLeg } from './retract';
 
@@ -25,8 +26,7 @@ export interface AircraftSwitch {
   readonly positions: readonly SwitchPosition[];
 }
 
-/** The switch that retracting legs make; no switch in a file may be called so. */
-export const UNDERCARRIAGE_ID = 'undercarriage';
+export { UNDERCARRIAGE_ID };
 
 const stays = { without: [], empty: [], flies: true } as const;
 const undercarriage: AircraftSwitch = {
@@ -90,7 +90,7 @@ export const changesNothing = ({ without, empty, legsUp }: SwitchPosition): bool
 
 /**
  * The aircraft as it is with the switches so: what is not aboard left out, emptied tanks started with nothing,
- * legs swung up. A tank that fed one which is not aboard feeds the outlet. The very aircraft when that changes
+ * legs swung up. A tank that fed one which is not aboard feeds what that one fed. The very aircraft when that changes
  * nothing; a list that did not change gives the same list again for the same positions.
  */
 export function inLoadState(aircraft: Aircraft, chosen: Positions): Aircraft {
@@ -112,11 +112,20 @@ export function inLoadState(aircraft: Aircraft, chosen: Positions): Aircraft {
     tanks: remembered(tankLists, tanks, key, () =>
       tanks.filter(aboard).map((tank) => {
         const own = empty.has(tank.id) ? { ...tank, startMl: 0 } : tank;
-        return without.has(own.feeds) ? { ...own, feeds: 'outlet' } : own;
+        return without.has(own.feeds) ? { ...own, feeds: nextAboard(tanks, own.feeds, without) } : own;
       }),
     ),
     parts: remembered(partLists, parts, key, () => parts.filter(aboard)),
   };
+}
+
+/** Where liquid goes that a missing tank would have taken: along the feed to the first that is aboard, or the outlet. */
+function nextAboard(tanks: Aircraft['tanks'], missing: string, without: ReadonlySet<string>): string {
+  let id = missing;
+  for (let steps = 0; steps <= tanks.length && without.has(id); steps += 1) {
+    id = tanks.find((tank) => tank.id === id)?.feeds ?? 'outlet';
+  }
+  return without.has(id) ? 'outlet' : id;
 }
 
 const structures = new WeakMap<Aircraft['structure'], Map<string, Aircraft['structure']>>();

@@ -15,6 +15,9 @@ const typical = {
   notes: 'Typical figures, weigh yours.',
 } as const;
 
+/** What is made to stand outside. */
+const inTheOpen = (part: ShelfPart): ShelfPart => ({ ...part, inTheOpen: true });
+
 const boxes = (role: Role, ...lines: readonly BoxLine[]): readonly ShelfPart[] =>
   lines.map(([name, massG, lengthMm, widthMm, heightMm]) => ({
     name,
@@ -90,14 +93,17 @@ export const shelf: readonly ShelfPart[] = [
     ['Motor, 300 W class', 105, 38, 35],
     ['Motor, 1.5 kW class', 310, 58, 50],
     ['Motor, 4 kW class', 690, 78, 63],
+  ),
+  ...cylinders(
+    'powerplant',
     ['Propeller 12 in, electric', 28, 12, 305],
     ['Propeller 22 in, wood', 135, 24, 559],
-  ),
-  ...cones('powerplant', ['Spinner 70 mm', 52, 75, 70]),
+  ).map(inTheOpen),
+  ...cones('powerplant', ['Spinner 70 mm', 52, 75, 70]).map(inTheOpen),
   ...boxes('payload', ['Camera, small', 145, 60, 42, 40], ['Camera, system', 620, 110, 125, 70]),
   ...cylinders('payload', ['Gimbal, two-axis', 240, 90, 85]),
   ...cylinders('undercarriage', ['Wheel 70 mm', 34, 25, 70], ['Wheel 120 mm', 118, 42, 120]).map((wheel) => ({
-    ...wheel,
+    ...inTheOpen(wheel),
     yawDeg: 90,
   })),
   ...boxes(

@@ -74,9 +74,10 @@ const standingItem = (what: 'part' | 'tank', item: Item): Standing => {
  * The structure that things run into: blocks, booms, struts and wheels. A tube is open to its bore; a block
  * whose mass is a skin is a shell and not counted, nor is a cuttable one, nor are hulls and flying surfaces.
  */
-export const standingStructure = ({ structure }: Aircraft): Standing[] => structure.flatMap(elementStanding);
+export const standingStructure = ({ structure }: Aircraft): Standing[] => structure.flatMap(standingOf);
 
-function elementStanding(element: StructurePiece): readonly Standing[] {
+/** The same of one piece of structure. */
+export function standingOf(element: StructurePiece): readonly Standing[] {
   let own = byElement.get(element);
   if (!own) {
     own = isObstacle(element) ? elementPieces(element).map((piece) => standingPiece(element, piece)) : [];
@@ -97,9 +98,17 @@ function standingPiece({ id: sourceId, name, kind }: StructurePiece, piece: Piec
   return { what: 'structure', id: piece.id, sourceId, name, solid };
 }
 
-/** Every hull of the aircraft, pods and nacelles among them. */
-export const hulls = ({ structure }: Aircraft): NamedHull[] =>
-  structure.flatMap((element) => (element.kind === 'fuselage' ? fuselageHulls(element) : []));
+const hullsByStructure = new WeakMap<Aircraft['structure'], readonly NamedHull[]>();
+
+/** Every hull of the aircraft, pods and nacelles among them; the same list while the structure does not change. */
+export function hulls({ structure }: Pick<Aircraft, 'structure'>): readonly NamedHull[] {
+  let all = hullsByStructure.get(structure);
+  if (!all) {
+    all = structure.flatMap((element) => (element.kind === 'fuselage' ? fuselageHulls(element) : []));
+    hullsByStructure.set(structure, all);
+  }
+  return all;
+}
 
 function fuselageHulls(element: Fuselage): readonly NamedHull[] {
   let own = hullsByElement.get(element);

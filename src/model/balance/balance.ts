@@ -6,7 +6,7 @@ import {
   bestStation,
   type Movable,
 } from '../../engine/balance/band';
-import { cgTravel, type TravelPoint, travelExtremes } from '../../engine/balance/travel';
+import { type TravelPoint, travelExtremes } from '../../engine/balance/travel';
 import type { Vec3 } from '../../engine/geometry/types';
 import type { LiquidState } from '../../engine/liquid/types';
 import { massSum } from '../../engine/mass/massProperties';
@@ -18,9 +18,11 @@ import { itemById } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import { bandStations, estimatedBandStations } from '../stability/band';
 import type { StabilityEstimate } from '../stability/stability';
-import { type LiquidTable, liquidStatesAt, liquidTableOf } from './liquidTable';
+import { certifiedTravel } from './certifiedTravel';
+import { isFiniteBalance, noFigures } from './finite';
+import { type LiquidTable, liquidStatesAt } from './liquidTable';
 
-export { FUEL_STATES } from './liquidTable';
+export { MOST_FUEL_STATES } from './liquidTable';
 
 /** What the balance depends on besides the aircraft: how much is left, and which way is down. */
 export interface Loading {
@@ -40,6 +42,8 @@ export const LEVEL: Vec3 = [0, 0, -1];
 
 /** The whole answer for one aircraft at one loading. Aircraft frame, mm and g. */
 export interface Balance extends MassProperties {
+  /** False where a figure came out as no number; then there is no CG, no travel and no verdict. */
+  readonly finite: boolean;
   /** The aircraft in the load state shown: without what is not aboard, legs as they stand. */
   readonly loaded: Aircraft;
   /** The liquid at each point of the travel. */
@@ -50,6 +54,8 @@ export interface Balance extends MassProperties {
   readonly remainingMl: number;
   /** From full to dry; a single point when nothing burns. */
   readonly travel: readonly TravelPoint[];
+  /** No fuel state puts the CG farther fore or aft than this beyond the ends of the travel, mm. */
+  readonly travelWithinMm: number;
   /** The stated limits, or else what the margin wanted makes of the estimate. */
   readonly band: Band | null;
   readonly bandFrom: 'stated' | 'estimate' | null;
@@ -75,14 +81,18 @@ export interface StaticMargin {
 
 /** Balances the aircraft at a loading: mass, CG, inertia about it, and the CG travel from full to dry. */
 export function balanceAt(aircraft: Aircraft, loading: Loading): Balance {
+  const figures = figuresAt(aircraft, loading);
+  return isFiniteBalance(figures) ? { ...figures, finite: true } : { ...figures, ...noFigures };
+}
+
+function figuresAt(aircraft: Aircraft, loading: Loading): Omit<Balance, 'finite'> {
   const loaded = inLoadState(aircraft, loading.positions ?? AT_START);
   const aboard = bodies(loaded, aircraft);
-  const table = liquidTableOf(loaded, loading.down);
-  const liquids = table.plumbing ? liquidStatesAt(table.plumbing, loading.fuelFraction, loading.down) : [];
   const fixed = massSum(aboard.map((body) => body.mass));
+  const { table, travel, withinMm } = certifiedTravel(fixed, loaded, loading.down);
+  const liquids = table.plumbing ? liquidStatesAt(table.plumbing, loading.fuelFraction, loading.down) : [];
   const whole = massSum([fixed, ...liquids.map((state) => state.mass)]);
   const usableMl = table.plumbing?.usableMl ?? 0;
-  const travel = cgTravel(fixed, table.moments);
   const estimate = loading.estimate ?? null;
   const stated = bandStations(aircraft);
   const estimatedBand = estimatedBandStations(aircraft, estimate);
@@ -96,6 +106,7 @@ export function balanceAt(aircraft: Aircraft, loading: Loading): Balance {
     usableMl,
     remainingMl: usableMl * loading.fuelFraction,
     travel,
+    travelWithinMm: withinMm,
     band,
     bandFrom: stated ? 'stated' : estimatedBand && 'estimate',
     estimatedBand,
@@ -139,14 +150,25 @@ export function roomFor(aircraft: Aircraft, balance: Balance, itemId: string): R
   return bestMm === null ? null : { allowed: allowedStations(balance.travel, movable, balance.band), bestMm };
 }
 
+const massesByBodies = new WeakMap<readonly Body[], ReadonlyMap<string, number>>();
+
+/** What each thing in the file weighs, liquid apart, g; added up once for a list of bodies. */
+function massesOf(list: readonly Body[]): ReadonlyMap<string, number> {
+  let masses = massesByBodies.get(list);
+  if (!masses) {
+    const sums = new Map<string, number>();
+    for (const { sourceId, mass } of list) sums.set(sourceId, (sums.get(sourceId) ?? 0) + mass.massG);
+    massesByBodies.set(list, sums);
+    masses = sums;
+  }
+  return masses;
+}
+
 /** A part, or a tank with its liquid, as something that may be moved along the travel; undefined for anything else. */
 export function movableAs(aircraft: Aircraft, balance: Balance, itemId: string): Movable | undefined {
   const item = itemById(aircraft, itemId);
   if (!item) return undefined;
-  const ownG = balance.bodies.reduce(
-    (sum, body) => (body.sourceId === itemId ? sum + body.mass.massG : sum),
-    0,
-  );
+  const ownG = massesOf(balance.bodies).get(itemId) ?? 0;
   const { plumbing: plumbed, tankMassesG } = balance.liquid;
   const tankIndex = plumbed?.tanks.findIndex((tank) => tank.id === itemId) ?? -1;
   return {

@@ -1,4 +1,5 @@
 import {
+  limitsMeasurement,
   type Measurement,
   probabilityInBand,
   type Ranked,
@@ -11,6 +12,7 @@ import type { Tensor } from '../../engine/mass/types';
 import { fuelDensity } from '../airframe/tanks';
 import type { Aircraft } from '../document/types';
 import type { Balance } from './balance';
+import { bandSigmaOf } from './bandSigma';
 import { densityPlusMinus, type MeasuredThing, measuredThings, travelMeasurements } from './measurements';
 
 /** How far 95 % of the cases lie from the middle, in standard uncertainties: along a line (GUM, k = 2) … */
@@ -92,28 +94,48 @@ export interface Certainty {
   readonly ranking: readonly Improvement[];
 }
 
-let kept: { aircraft: Aircraft; balance: Balance; answer: Certainty } | null = null;
+let kept: { aircraft: Aircraft; balance: Balance; bandSigmaMm: number; answer: Certainty } | null = null;
+/** So many improvements are named. */
+const MOST_NAMED = 5;
 
 /**
- * Carries every ± over to the travel. The travel is that of the load state shown. Takes about a millisecond, so it
- * is asked for at rest; the same answer again for the same balance.
+ * Carries every ± over to the travel. The travel is that of the load state shown. Takes from a millisecond to some tens of
+ * them, so it is asked for at rest; the same answer again for the same balance.
+ * @param bandSigmaMm the standard uncertainty of where both limits are, as with a band that hangs on an estimated neutral
+ * point; that of the estimate when left out, 0 for stated limits
  */
-export function certaintyOf(aircraft: Aircraft, balance: Balance): Certainty {
-  if (kept?.aircraft !== aircraft || kept.balance !== balance) {
-    kept = { aircraft, balance, answer: certainty(aircraft, balance) };
+export function certaintyOf(
+  aircraft: Aircraft,
+  balance: Balance,
+  bandSigmaMm = bandSigmaOf(balance),
+): Certainty {
+  if (kept?.aircraft !== aircraft || kept.balance !== balance || kept.bandSigmaMm !== bandSigmaMm) {
+    kept = { aircraft, balance, bandSigmaMm, answer: certainty(aircraft, balance, bandSigmaMm) };
   }
   return kept.answer;
 }
 
-function certainty(aircraft: Aircraft, { bodies, travel, liquid, band }: Balance): Certainty {
-  const things = measuredThings(aircraft, bodies);
-  const measured = travelMeasurements(aircraft, things, liquid, travel);
-  const best = band ? ranking(travel, measured, band) : [];
+function certainty(aircraft: Aircraft, balance: Balance, bandSigmaMm: number): Certainty {
+  const { travel, band } = balance;
+  const { things, measured } = measurementsOf(aircraft, balance);
+  const againstBand = bandSigmaMm > 0 ? [...measured, limitsMeasurement(bandSigmaMm, travel)] : measured;
+  const best = band ? ranking(travel, againstBand, band).slice(0, MOST_NAMED) : [];
   return {
     travelPlusMinusMm: travel.map((_, point) => LINE_95 * sigmaAt(measured, point)),
-    probability: band && probabilityInBand(travel, measured, band),
-    ranking: best.slice(0, 5).map((one) => improvement(one, measured, things)),
+    probability: band && probabilityInBand(travel, againstBand, band),
+    ranking: best.map((one) => improvement(one, againstBand, things)),
   };
+}
+
+/** The standard uncertainty of the CG's station at each point of the travel, mm; the band has no say in it. */
+export function travelSigmasMm(aircraft: Aircraft, balance: Balance): readonly number[] {
+  const { measured } = measurementsOf(aircraft, balance);
+  return balance.travel.map((_, point) => sigmaAt(measured, point));
+}
+
+function measurementsOf(aircraft: Aircraft, { bodies, travel, liquid }: Balance) {
+  const things = measuredThings(aircraft, bodies);
+  return { things, measured: travelMeasurements(aircraft, things, liquid, travel) };
 }
 
 const sigmaAt = (measured: readonly Measurement[], point: number) =>
@@ -130,6 +152,8 @@ function improvement(
   const name =
     ranked.quantity === 'density'
       ? 'Density of the fuel'
-      : (things.find(({ id }) => id === ranked.bodyId)?.name ?? ranked.bodyId);
+      : ranked.quantity === 'limits'
+        ? 'Estimated neutral point'
+        : (things.find(({ id }) => id === ranked.bodyId)?.name ?? ranked.bodyId);
   return { ...ranked, name, plusMinus: COVERAGE_FACTOR * (own?.sigma ?? 0) };
 }

@@ -50,15 +50,18 @@ export function measuredThings(aircraft: Aircraft, aboard: readonly Body[]): rea
   for (const body of aboard) {
     const side = body.side === 'centre' ? '' : `.${body.side}`;
     const key = airframe && body.group === 'structure' ? BARE_AIRFRAME_ID : body.sourceId + side;
-    groups.set(key, [...(groups.get(key) ?? []), body]);
+    const group = groups.get(key);
+    if (group) group.push(body);
+    else groups.set(key, [body]);
   }
+  const statedOf = statedIn(aircraft);
   return [...groups].flatMap(([id, own]) => {
     const mass = massSum(own.map((body) => body.mass));
     const [first] = own;
     if (!first || !mass.cgMm) return [];
     const sourceId = id === BARE_AIRFRAME_ID ? id : first.sourceId;
     const name = nameOf(first, id);
-    const [stated, usualG] = statedOf(aircraft, sourceId, mass.massG);
+    const [stated, usualG] = statedOf(sourceId, mass.massG);
     const plusMinus = { g: stated.plusMinusG ?? usualG, mm: stated.plusMinusMm ?? USUAL.tapeMm };
     const sigmaMm = standardUncertainty(plusMinus.mm);
     return {
@@ -78,16 +81,21 @@ const nameOf = ({ name, side }: Body, id: string) =>
   id === BARE_AIRFRAME_ID ? 'Bare airframe' : side === 'centre' ? name : `${name}, ${side}`;
 
 /** What the file says about a thing, and the ± in g where it says nothing. */
-function statedOf(aircraft: Aircraft, id: string, massG: number): readonly [Stated, number] {
-  if (id === BARE_AIRFRAME_ID) return [aircraft.bareAirframe ?? {}, USUAL.scalesG];
-  const part = aircraft.parts.find((one) => one.id === id);
-  if (part) return [part, part.typical ? Math.max(USUAL.scalesG, USUAL.typical * massG) : USUAL.scalesG];
-  const tank = aircraft.tanks.find((one) => one.id === id);
-  if (tank) return [tank, USUAL.scalesG];
-  const element = aircraft.structure.find((one) => one.id === id);
-  return element
-    ? [element, weighed(element) ? USUAL.scalesG : USUAL.notWeighed * massG]
-    : [{}, USUAL.scalesG];
+function statedIn({ bareAirframe, parts, tanks, structure }: Aircraft) {
+  const partOf = new Map(parts.map((part) => [part.id, part]));
+  const tankOf = new Map(tanks.map((tank) => [tank.id, tank]));
+  const elementOf = new Map(structure.map((element) => [element.id, element]));
+  return (id: string, massG: number): readonly [Stated, number] => {
+    if (id === BARE_AIRFRAME_ID) return [bareAirframe ?? {}, USUAL.scalesG];
+    const part = partOf.get(id);
+    if (part) return [part, part.typical ? Math.max(USUAL.scalesG, USUAL.typical * massG) : USUAL.scalesG];
+    const tank = tankOf.get(id);
+    if (tank) return [tank, USUAL.scalesG];
+    const element = elementOf.get(id);
+    return element
+      ? [element, weighed(element) ? USUAL.scalesG : USUAL.notWeighed * massG]
+      : [{}, USUAL.scalesG];
+  };
 }
 
 const weighed = (element: StructurePiece) => element.kind === 'leg' || element.mass.by === 'weighed';

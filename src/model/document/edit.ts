@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { mirroredShape } from '../../engine/mass/mirroredShape';
 import { fitWithout } from './fitEdits';
-import { freeIdAmong } from './freeId';
+import { freeId } from './ids';
 import { switchesWithout } from './switchEdits';
 import type { Aircraft, Part, StructurePiece, TankItem } from './types';
 
@@ -97,13 +97,6 @@ export function removeItem(aircraft: Aircraft, id: string): Aircraft {
     ...(aircraft.switches && { switches: switchesWithout(aircraft.switches, id) }),
     ...fitWithout(aircraft, id),
   };
-}
-
-/** An id that the aircraft does not use yet: the stem, then the stem with 2, 3, ... */
-export function freeId(aircraft: Aircraft, stem: string): string {
-  const { parts, tanks, structure, referencePoints } = aircraft;
-  const taken = [...parts, ...tanks, ...structure, ...referencePoints].map((one) => one.id);
-  return freeIdAmong(new Set(taken), stem, 'part');
 }
 
 /** Adds a part and returns it as it stands in the new aircraft, with an id of its own. */

@@ -1,4 +1,4 @@
-import { freeIdAmong } from './freeId';
+import { freeId } from './ids';
 import type { Aircraft, SwitchItem } from './types';
 
 type Position = SwitchItem['positions'][number];
@@ -14,7 +14,6 @@ export function addSwitch(
   ids: readonly string[],
 ): Aircraft {
   const { switches = [] } = aircraft;
-  const taken = new Set(['undercarriage', ...switches.map(({ id }) => id)]);
   const positions: readonly Position[] =
     kind === 'filled'
       ? [
@@ -27,7 +26,7 @@ export function addSwitch(
         ];
   return {
     ...aircraft,
-    switches: [...switches, { id: freeIdAmong(taken, name, 'switch'), name, positions }],
+    switches: [...switches, { id: freeId(aircraft, name, 'switch'), name, positions }],
   };
 }
 

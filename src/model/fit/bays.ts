@@ -1,7 +1,8 @@
+import { hullClearance, hullHolds } from '../../engine/fit/hull';
 import { solidOf } from '../../engine/fit/solid';
 import { pointFromAircraft, pointToAircraft } from '../../engine/geometry/rotation';
 import type { Pose, Vec3 } from '../../engine/geometry/types';
-import { scale, sub } from '../../engine/geometry/vec3';
+import { add, scale, sub } from '../../engine/geometry/vec3';
 import { shapeBounds } from '../../engine/mass/shapeBounds';
 import { sectionBetween } from '../../engine/mass/solids/loft';
 import { poseOf } from '../airframe/poses';
@@ -13,6 +14,7 @@ import {
   type Standing,
   standingStructure,
 } from '../airframe/solids';
+import { shownText } from '../document/names';
 import type { Aircraft, Bay, Part } from '../document/types';
 
 /** A part that leaves the bay it is bound to. */
@@ -47,8 +49,8 @@ export function bayFault({ bays = [] }: Aircraft, part: Part): BayFault | null {
   ];
   const moveByMm = tooBig ? null : sub(pointToAircraft(poseOf(bay), [x, y, z]), bay.positionMm);
   const sentence = tooBig
-    ? `${part.name} is too big for ${bay.name} as it is turned.`
-    : `${part.name} reaches ${overMm.toFixed(1)} mm out of ${bay.name}.`;
+    ? `${shownText(part.name)} is too big for ${shownText(bay.name)} as it is turned.`
+    : `${shownText(part.name)} reaches ${overMm.toFixed(1)} mm out of ${shownText(bay.name)}.`;
   return { bayId: bay.id, bayName: bay.name, overMm, moveByMm, sentence };
 }
 
@@ -150,20 +152,68 @@ function roomAt({ shape: { sections }, pose, skinMm }: NamedHull, stationMm: num
   };
 }
 
-const cuts = 24;
+/** The room that a part in a bay really has, and what of the bay lies in the skin or outside it. */
+export interface BayRoom {
+  readonly bayId: string;
+  /** The greatest box found within the bay, square to the aircraft's axes, clear of the skin; null where there is none. */
+  readonly room: { readonly minMm: Vec3; readonly maxMm: Vec3 } | null;
+  /** How far the bay reaches out of the inner face of the hull that holds its middle, mm; 0 when it lies within. */
+  readonly overMm: number;
+  readonly sentence: string | null;
+}
 
-/** The greatest box between two stations that lies within every section between its ends; null when there is none. */
-function largestBox(hull: NamedHull, front: number, rear: number) {
-  const rooms = Array.from({ length: cuts + 1 }, (_, i) => {
-    const x = front + ((rear - front) * i) / cuts;
-    return { x, room: roomAt(hull, x) };
-  });
+/**
+ * A bay as it is: cut by the hull that holds its middle. A bay in no hull, as in a wing, keeps its size. A bay that is
+ * turned is taken by the box about it, and then cut.
+ */
+export function bayRoom(aircraft: Pick<Aircraft, 'structure'>, bay: Bay): BayRoom {
+  const { id: bayId, lengthMm, widthMm, heightMm } = bay;
+  const solid = solidOf({ shape: { kind: 'box', lengthMm, widthMm, heightMm }, pose: poseOf(bay) });
+  const { minMm, maxMm } = solid;
+  const around = hulls(aircraft).filter((hull) => hullHolds(hull, bay.positionMm));
+  if (around.length === 0) return { bayId, room: { minMm, maxMm }, overMm: 0, sentence: null };
+  const [hull, { distanceMm }] = around
+    .map((one) => [one, hullClearance(solid, one)] as const)
+    .reduce((best, one) => (one[1].distanceMm > best[1].distanceMm ? one : best));
+  if (distanceMm >= -tolerance) return { bayId, room: { minMm, maxMm }, overMm: 0, sentence: null };
+  const overMm = -distanceMm;
+  const box = largestBox(hull, minMm[0], maxMm[0], { minMm, maxMm, leastMm: 1 });
+  const half = box && scale(box.sizeMm, 0.5);
+  const room = box && half && { minMm: sub(box.middleMm, half), maxMm: add(box.middleMm, half) };
+  const sentence = `${bay.name} reaches ${overMm.toFixed(1)} mm out of ${hull.name}${room ? '' : ', and has no room within it'}.`;
+  return { bayId, room, overMm, sentence };
+}
+
+const cuts = 24;
+/** However many sections a hull has. */
+const mostCuts = 400;
+
+/**
+ * The greatest box between two stations that lies within every section between its ends, and within another box if one
+ * is given; null when there is none.
+ */
+function largestBox(
+  hull: NamedHull,
+  front: number,
+  rear: number,
+  within?: { readonly minMm: Vec3; readonly maxMm: Vec3; readonly leastMm: number },
+) {
+  const even = Array.from({ length: cuts + 1 }, (_, i) => front + ((rear - front) * i) / cuts);
+  // Where the hull has a waist, it is at one of its sections.
+  const own = hull.shape.sections
+    .map(({ xMm }) => xMm + hull.pose.positionMm[0])
+    .filter((x) => x > front && x < rear);
+  const rooms = [...even, ...own]
+    .sort((a, b) => a - b)
+    .slice(0, mostCuts)
+    .map((x) => ({ x, room: roomAt(hull, x) }));
+  const least = within?.leastMm ?? leastMm;
   let best: { sizeMm: Vec3; middleMm: Vec3 } | null = null;
   let most = 0;
-  for (let i = 0; i < cuts; i += 1) {
-    const low: [number, number] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
-    const high: [number, number] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
-    for (let j = i; j <= cuts; j += 1) {
+  for (let i = 0; i < rooms.length - 1; i += 1) {
+    const low: [number, number] = within ? [within.minMm[1], within.minMm[2]] : [-Infinity, -Infinity];
+    const high: [number, number] = within ? [within.maxMm[1], within.maxMm[2]] : [Infinity, Infinity];
+    for (let j = i; j < rooms.length; j += 1) {
       const room = rooms[j]!.room;
       if (!room) break;
       low[0] = Math.max(low[0], room.y - room.boxA);
@@ -174,7 +224,7 @@ function largestBox(hull: NamedHull, front: number, rear: number) {
       const to: Vec3 = [rooms[j]!.x, high[0], high[1]];
       const size = sub(to, from);
       const volume = size[0] * size[1] * size[2];
-      if (size.some((side) => side < leastMm) || volume <= most) continue;
+      if (size.some((side) => side < least) || volume <= most) continue;
       most = volume;
       best = { sizeMm: size, middleMm: scale([from[0] + to[0], from[1] + to[1], from[2] + to[2]], 0.5) };
     }

@@ -15,10 +15,12 @@ import {
   standingItems,
   standingStructure,
 } from '../airframe/solids';
+import { type SurfaceSolid, surfaceSolids } from '../airframe/surfaceSolids';
 import { type Item, itemById } from '../document/edit';
 import type { Aircraft, Hatch } from '../document/types';
 import { hullFit } from './clearances';
 import { hatchAxes, wallsWithout } from './hatchWalls';
+import { placeFit } from './placeFit';
 
 export interface EntryOptions {
   /** Poses to look at before giving up. */
@@ -35,6 +37,8 @@ export type EntryPath =
       /** From outside the hatch to where it is mounted, no point moving more than `stepMm` from one to the next. */
       readonly poses: readonly Pose[];
       readonly tried: number;
+      /** Flying surfaces that have to be off for it, by their names; none when it goes past all of them. */
+      readonly off: readonly string[];
       readonly sentence: string;
     }
   | {
@@ -53,9 +57,10 @@ const defaultBudget = 12_000;
 const tiltDeg = 90;
 
 /**
- * Looks for a way by which an item goes in through a hatch to its place, past all that is mounted, by shifting
- * and tilting. Every pose given is clear, and so are the steps of at most 2 mm between them. "No path found" is
- * no proof that there is none. Null when the item or the hatch is not there.
+ * Looks for a way by which an item goes in through a hatch to its place, past all that is mounted and past the
+ * flying surfaces, by shifting and tilting; where a surface is in the way, for one with that surface off. Every pose
+ * given is clear, and so are the steps of at most 2 mm between them. "No path found" is no proof that there is none.
+ * Null when the item or the hatch is not there.
  */
 export function entryPath(
   aircraft: Aircraft,
@@ -66,8 +71,26 @@ export function entryPath(
   const item = itemById(aircraft, itemId);
   const hatch = aircraft.hatches?.find(({ id }) => id === hatchId);
   if (!item || !hatch) return null;
-  const struck = new Map<string, { readonly name: string; readonly id: string | null; count: number }>();
+  const surfaces = surfacesPassed(aircraft, item);
   const test = clearanceTest(aircraft, item, hatch, without);
+  const past = surfaceTest(surfaces, item);
+  const whole = attempt((pose) => test(pose) ?? past(pose)[0] ?? null);
+  const bySurface = (id: string | null) => surfaces.some(({ sourceId }) => sourceId === id);
+  const rigged = whole.run(item, hatch, budget, seed);
+  if (rigged.poses) return foundWay(item, hatch, rigged.poses, rigged.tried, []);
+  if (![...whole.struck.values()].some(({ id }) => bySurface(id)))
+    return noWay(item, hatch, whole, rigged.tried);
+  const bare = attempt(test);
+  const { poses, tried } = bare.run(item, hatch, budget, seed);
+  const all = rigged.tried + tried;
+  if (!poses) return noWay(item, hatch, bare, all);
+  const off = [...new Set(poses.flatMap((pose) => past(pose).map(({ name }) => name)))];
+  return foundWay(item, hatch, poses, all, off);
+}
+
+/** One search, and what it ran into how often. */
+function attempt(test: (pose: Pose) => Hit | null) {
+  const struck = new Map<string, Hit & { readonly count: number }>();
   const clear = (pose: Pose) => {
     const hit = test(pose);
     if (hit) {
@@ -76,18 +99,51 @@ export function entryPath(
     }
     return !hit;
   };
-  const result = search(item, hatch, clear, budget, seed);
-  if (result.poses) {
-    const sentence = `${item.name} goes in through ${hatch.name}.`;
-    return { found: true, poses: result.poses, tried: result.tried, sentence };
-  }
+  const run = (item: Item, hatch: Hatch, budget: number, seed: number) =>
+    search(item, hatch, clear, budget, seed);
+  return { struck, run };
+}
+
+function foundWay(
+  item: Item,
+  hatch: Hatch,
+  poses: readonly Pose[],
+  tried: number,
+  off: readonly string[],
+): EntryPath {
+  const bare = off.length > 0 ? ` with ${off.join(' and ')} off` : '';
+  return { found: true, poses, tried, off, sentence: `${item.name} goes in through ${hatch.name}${bare}.` };
+}
+
+function noWay(
+  item: Item,
+  hatch: Hatch,
+  { struck }: Pick<ReturnType<typeof attempt>, 'struck'>,
+  tried: number,
+): EntryPath {
   const worst = [...struck.values()].sort((a, b) => b.count - a.count).slice(0, 4);
   const blockedBy = worst.map(({ name }) => name);
-  const sentence = `No path found for ${item.name} through ${hatch.name} in ${result.tried} poses${
+  const sentence = `No path found for ${item.name} through ${hatch.name} in ${tried} poses${
     blockedBy.length > 0 ? `; it ran into ${blockedBy.join(', ')}` : ''
   }.`;
-  const blockedByIds = worst.flatMap(({ id }) => id ?? []);
-  return { found: false, tried: result.tried, blockedBy, blockedByIds, sentence };
+  return { found: false, tried, blockedBy, blockedByIds: worst.flatMap(({ id }) => id ?? []), sentence };
+}
+
+/** The surfaces that bar a way: not the one that holds the item, and not those that are cut away inside the hull. */
+const surfacesPassed = (aircraft: Aircraft, item: Item): SurfaceSolid[] =>
+  placeFit(aircraft.structure, itemSolid(item))?.where === 'surface'
+    ? []
+    : surfaceSolids(aircraft).filter(({ openToHull }) => !openToHull);
+
+/** Says which surfaces an item runs into in a pose. */
+function surfaceTest(surfaces: readonly SurfaceSolid[], item: Item): (pose: Pose) => Hit[] {
+  const shape = itemShape(item);
+  return (pose) => {
+    const solid = solidOf({ shape, pose });
+    return surfaces
+      .filter((surface) => boxGap(solid, surface.solid) === 0 && shapesClash(solid, surface.solid))
+      .map(({ name, sourceId }) => ({ name, id: sourceId }));
+  };
 }
 
 /** The hull that an item is fitted in, by its clearance; null outside. */

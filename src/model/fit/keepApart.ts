@@ -1,10 +1,12 @@
 import { shapeDistance } from '../../engine/fit/shapeDistance';
+import { boxGap } from '../../engine/fit/solid';
 import type { Vec3 } from '../../engine/geometry/types';
 import { perAircraft } from '../airframe/perAircraft';
 import { itemSolid } from '../airframe/solids';
-import type { Item } from '../document/edit';
+import { type Item, itemById } from '../document/edit';
+import { shownText } from '../document/names';
 import type { Aircraft, KeepApartRule } from '../document/types';
-import { clearances } from './clearances';
+import { solidDistance } from './overlaps';
 
 /** The usual rules, for a file that states none. Common practice, no source: check what your radio's maker says. */
 export const defaultKeepApart: readonly KeepApartRule[] = [
@@ -62,18 +64,20 @@ function faultOf(rule: KeepApartRule, a: Item, b: Item): KeepApartFault | null {
   const { distanceMm, pointsMm } = shapeDistance(itemSolid(a), itemSolid(b));
   const shortByMm = rule.atLeastMm - distanceMm;
   if (shortByMm <= 0) return null;
-  const sentence = `${a.name} is ${distanceMm.toFixed(0)} mm from ${b.name}, at least ${rule.atLeastMm} mm wanted: ${rule.why}.`;
+  const sentence = `${shownText(a.name)} is ${distanceMm.toFixed(0)} mm from ${shownText(b.name)}, at least ${rule.atLeastMm} mm wanted: ${shownText(rule.why)}.`;
   return { rule, aId: a.id, bId: b.id, distanceMm, shortByMm, pointsMm, sentence };
 }
 
-/** What of one item's places breaks a rule, the worst first: from its clearances, so quick enough for a drag. */
+/** What of one item's places breaks a rule, the worst first: only its own pairs, so quick enough for a drag. */
 export const keepApartFaultsOf = perAircraft((aircraft, itemId): readonly NearFault[] => {
-  const near = new Map(clearances(aircraft, itemId).map((one) => [one.id, one]));
+  const item = itemById(aircraft, itemId);
+  if (!item) return [];
   return keepOutZones(aircraft, itemId)
     .flatMap((zone) => {
-      const found = near.get(zone.itemId);
-      if (!found || found.distanceMm >= zone.atLeastMm) return [];
-      return [{ ...zone, name: found.name, distanceMm: Math.max(0, found.distanceMm) }];
+      const other = itemById(aircraft, zone.itemId);
+      if (!other || boxGap(itemSolid(item), itemSolid(other)) >= zone.atLeastMm) return [];
+      const { distanceMm } = solidDistance(itemSolid(item), itemSolid(other));
+      return distanceMm < zone.atLeastMm ? [{ ...zone, name: other.name, distanceMm }] : [];
     })
     .sort((a, b) => b.atLeastMm - b.distanceMm - (a.atLeastMm - a.distanceMm));
 });
@@ -83,6 +87,35 @@ function meant({ parts, tanks }: Aircraft, word: string, item: Item): boolean {
   if (item.id === word) return true;
   const isId = parts.some(({ id }) => id === word) || tanks.some(({ id }) => id === word);
   return !isId && 'role' in item && item.role === word;
+}
+
+/** A rule and what it is about, on either side. */
+export interface RuleSides {
+  readonly rule: KeepApartRule;
+  readonly between: readonly Item[];
+  readonly and: readonly Item[];
+}
+
+/** Every rule with the items that each of its words means: by id, or where no item has that id, by role. */
+export function ruleSides(aircraft: Aircraft): RuleSides[] {
+  const byId = new Map<string, Item>();
+  const byRole = new Map<string, Item[]>();
+  for (const item of [...aircraft.parts, ...aircraft.tanks]) {
+    byId.set(item.id, item);
+    if (!('role' in item)) continue;
+    const alike = byRole.get(item.role) ?? [];
+    alike.push(item);
+    byRole.set(item.role, alike);
+  }
+  const meant = (word: string): readonly Item[] => {
+    const item = byId.get(word);
+    return item ? [item] : (byRole.get(word) ?? []);
+  };
+  return keepApartRules(aircraft).map((rule) => ({
+    rule,
+    between: meant(rule.between),
+    and: meant(rule.and),
+  }));
 }
 
 /** A zone to keep out of while an item is dragged: around `itemId`, so wide, mm. */

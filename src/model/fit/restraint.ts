@@ -1,6 +1,7 @@
 import { castAlong } from '../../engine/fit/castAlong';
 import { volumeProperties } from '../../engine/mass/volumeProperties';
 import { itemSolid, standing } from '../airframe/solids';
+import { fuelDensity } from '../airframe/tanks';
 import { type Item, itemById } from '../document/edit';
 import type { Aircraft, LoadFactors } from '../document/types';
 
@@ -54,7 +55,7 @@ export function itemRestraint(aircraft: Aircraft, itemId: string): ItemRestraint
 function heldMassG({ fuel }: Aircraft, item: Item): number {
   if (!('emptyMassG' in item)) return item.massG;
   const startMl = item.startMl ?? volumeProperties(item.shape).volumeMm3 / 1000;
-  return item.emptyMassG + startMl * (fuel?.densityGPerMl ?? 0);
+  return item.emptyMassG + startMl * (fuel ? fuelDensity(fuel) : 0);
 }
 
 /** The first part, tank or structure that an item meets going straight ahead (−x). */

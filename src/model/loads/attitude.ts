@@ -11,27 +11,57 @@ export interface BenchAttitude {
   readonly forwardG: number;
 }
 
+/** One that has a name of its own. */
+interface NamedAttitude extends BenchAttitude {
+  readonly id: string;
+  readonly name: string;
+}
+
 export const LEVEL_ATTITUDE: BenchAttitude = { pitchDeg: 0, rollDeg: 0, forwardG: 0 };
 
-/** Attitudes that a flight passes through; the launch is one off a bungee. */
+/**
+ * Attitudes that a flight passes through; the launch is one off a bungee, the braking one on wheels. The figures are common
+ * practice, no source.
+ */
 export const ATTITUDES = [
   { id: 'level', name: 'Level', ...LEVEL_ATTITUDE },
   { id: 'climb', name: '30° climb', pitchDeg: 30, rollDeg: 0, forwardG: 0 },
   { id: 'dive', name: '45° dive', pitchDeg: -45, rollDeg: 0, forwardG: 0 },
   { id: 'knife-edge', name: 'Knife edge', pitchDeg: 0, rollDeg: 90, forwardG: 0 },
+  { id: 'inverted', name: 'Inverted', pitchDeg: 0, rollDeg: 180, forwardG: 0 },
   { id: 'launch', name: 'Launch, 3 g', pitchDeg: 10, rollDeg: 0, forwardG: 3 },
-] as const;
+  { id: 'braking', name: 'Braking, 0.5 g', pitchDeg: 0, rollDeg: 0, forwardG: -0.5 },
+] as const satisfies readonly NamedAttitude[];
 
 export const isLevel = ({ pitchDeg, rollDeg, forwardG }: BenchAttitude): boolean =>
   pitchDeg === 0 && rollDeg === 0 && forwardG === 0;
 
-/** The name of an attitude, or which way the nose points. */
-export function attitudeName({ pitchDeg, rollDeg, forwardG }: BenchAttitude): string {
-  const known = ATTITUDES.find(
-    (one) => one.pitchDeg === pitchDeg && one.rollDeg === rollDeg && one.forwardG === forwardG,
-  );
-  return known?.name ?? (pitchDeg < 0 ? `${-pitchDeg}° dive` : `${pitchDeg}° climb`);
+/** The attitude of the list that this very one is; undefined when something of it is different. */
+export const namedAttitude = ({ pitchDeg, rollDeg, forwardG }: BenchAttitude): NamedAttitude | undefined =>
+  ATTITUDES.find((one) => one.pitchDeg === pitchDeg && one.rollDeg === rollDeg && one.forwardG === forwardG);
+
+/** What an attitude is called: its name, or all that is applied: "5° climb, inverted, 3 g forward". */
+export function attitudeName(attitude: BenchAttitude): string {
+  const named = namedAttitude(attitude);
+  if (named) return named.name;
+  const { pitchDeg, rollDeg, forwardG } = attitude;
+  const pitch = pitchDeg === 0 ? '' : `${figure(pitchDeg)}° ${pitchDeg < 0 ? 'dive' : 'climb'}`;
+  const along = forwardG === 0 ? '' : `${figure(forwardG)} g ${forwardG < 0 ? 'braking' : 'forward'}`;
+  const words = [pitch, rollWords(rollDeg), along].filter(Boolean).join(', ');
+  if (pitch === '' && rollDeg === 0) return `Level, ${words}`;
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
+
+function rollWords(rollDeg: number): string {
+  const size = Math.abs(rollDeg);
+  if (size === 0) return '';
+  if (size === 180) return 'inverted';
+  if (size === 90) return 'knife edge';
+  return `${figure(rollDeg)}° ${rollDeg < 0 ? 'left' : 'right'} bank`;
+}
+
+/** A figure without its sign, to a tenth. */
+const figure = (value: number) => String(Math.round(Math.abs(value) * 10) / 10);
 
 /** Apparent down in the aircraft's frame; level at rest is always the very same vector. */
 export function downOf(attitude: BenchAttitude): Vec3 {

@@ -1,31 +1,35 @@
+import type { LoadSwitch } from '../../engine/balance/bestLoad';
 import {
+  burnsEnvelope,
+  type LoadBurn,
   type LoadEnvelope,
-  type LoadExtreme,
   type LoadState,
-  loadEnvelope,
 } from '../../engine/balance/loadStates';
+import { type MassMoment, momentOf } from '../../engine/balance/travel';
 import type { Vec3 } from '../../engine/geometry/types';
-import { feedBreaks } from '../../engine/liquid/feedBreaks';
-import type { Plumbing } from '../../engine/liquid/plumbing';
 import { massSum } from '../../engine/mass/massProperties';
-import type { MassProperties } from '../../engine/mass/types';
-import { bodies } from '../airframe/bodies';
-import { itemExtent } from '../airframe/extent';
-import { type AircraftSwitch, flyingSwitches, inLoadState, type Positions } from '../airframe/loadSwitches';
-import { liquidMoment, liquidStatesAt, plumbingOf } from '../balance/liquidTable';
+import { type Body, bodies } from '../airframe/bodies';
+import { flyingStart } from '../airframe/flyingStates';
+import { type LoadGroup, loadGroups } from '../airframe/loadGroups';
+import { inLoadState, type Positions } from '../airframe/loadSwitches';
 import type { Aircraft } from '../document/types';
+import { burnOf } from './burn';
 
 export type { LoadEnvelope, LoadExtreme, LoadState } from '../../engine/balance/loadStates';
+export { changesTanks } from '../airframe/loadGroups';
 
 /** How closely the extremes are certified, mm: a tenth of what the verdict shows. */
 const TOLERANCE_MM = 0.1;
+/** What the search may cost: so many tanks to settle, beside those of the two ends of every burn. */
+const MOST_SETTLED = 6000;
 
 let kept: { aircraft: Aircraft; down: Vec3; envelope: LoadEnvelope | null } | null = null;
 
 /**
- * The extremes of CG and mass over every combination of the switches and all fuel, with liquid settled to one
- * attitude; null where a load state weighs nothing. Takes a millisecond or several, so it is asked for at rest;
- * the very same answer again for the same aircraft and attitude.
+ * The extremes of CG and mass over every combination of the flying switches and all fuel, with liquid settled to one
+ * attitude; null where a load state weighs nothing. Takes a millisecond up to a few seconds, so it is asked for at rest;
+ * the very same answer again for the same aircraft and attitude. Throws a RangeError with a sentence where switches that
+ * bear on each other have too many combinations.
  */
 export function loadEnvelopeOf(aircraft: Aircraft, down: Vec3): LoadEnvelope | null {
   if (kept?.aircraft !== aircraft || kept.down !== down) {
@@ -35,133 +39,73 @@ export function loadEnvelopeOf(aircraft: Aircraft, down: Vec3): LoadEnvelope | n
 }
 
 /**
- * Switches that change what is in the tanks change the whole burn, so the others are searched once for each of
- * their combinations; the rest only add and take bodies, and the engine needs no enumeration for them.
+ * Groups of switches that only put bodies aboard are the engine's switches, one for each group, and it needs no enumeration
+ * for them. The group that bears on the tanks changes the whole burn, so each of its combinations is a burn of its own.
  */
 function envelopeOf(aircraft: Aircraft, down: Vec3): LoadEnvelope | null {
-  const switches = flyingSwitches(aircraft);
-  const tankIds = new Set(aircraft.tanks.map(({ id }) => id));
-  const ofTanks = switches.filter((one) => changesTanks(one, tankIds));
-  const ofBodies = switches.filter((one) => !ofTanks.includes(one));
-  let whole: LoadEnvelope | null = null;
-  for (const positions of combinations(ofTanks)) {
-    const own = withBodiesSwitched(aircraft, positions, ofBodies, down);
-    if (!own) return null;
-    whole = whole ? outermost(whole, own) : own;
-  }
-  return whole;
-}
-
-/** Whether any position of a switch leaves out or empties a tank. */
-export const changesTanks = ({ positions }: AircraftSwitch, tankIds: ReadonlySet<string>): boolean =>
-  positions.some(({ without, empty }) => empty.length > 0 || without.some((id) => tankIds.has(id)));
-
-function combinations(switches: readonly AircraftSwitch[]): readonly Positions[] {
-  return switches.reduce<readonly Positions[]>(
-    (all, { id, positions }) =>
-      all.flatMap((chosen) => positions.map((one) => ({ ...chosen, [id]: one.id }))),
-    [{}],
-  );
-}
-
-function withBodiesSwitched(
-  aircraft: Aircraft,
-  positions: Positions,
-  ofBodies: readonly AircraftSwitch[],
-  down: Vec3,
-): LoadEnvelope | null {
-  const state = inLoadState(aircraft, positions);
-  const things = ofBodies.map((one) => thingsOf(state, one));
-  const switched = new Set(things.flat());
-  const stays = ({ id }: { readonly id: string }) => !switched.has(id);
-  const fixed = bodies(
-    { ...state, structure: state.structure.filter(stays), parts: state.parts.filter(stays) },
-    aircraft,
-  );
-  const always = new Set(fixed.map(({ id }) => id));
-  const plumbed = plumbingOf(state);
-  const found = loadEnvelope({
-    fixed: massSum(fixed.map(({ mass }) => mass)),
-    switches: ofBodies.map(({ id, name, positions: own }, index) => ({
-      id,
-      name,
-      positions: own.map((position) => ({
-        id: position.id,
-        name: position.name,
-        mass: massOf(aircraft, { ...positions, [id]: position.id }, things[index] ?? [], always),
-      })),
-    })),
-    ...burnOf(state, plumbed, down),
+  const groups = loadGroups(aircraft);
+  const start = flyingStart(aircraft);
+  const ofTanks = groups.find((group) => group.ofTanks);
+  const others = groups.filter((group) => group !== ofTanks);
+  const burns = (ofTanks?.states() ?? [{}]).map((chosen): LoadBurn => {
+    const positions = { ...start, ...chosen };
+    const fixed = aboard(aircraft, positions);
+    return {
+      positions: chosen,
+      fixed: momentOf(massSum(fixed.map(({ mass }) => mass))),
+      ...burnOf(inLoadState(aircraft, positions), down),
+    };
+  });
+  const switches = others.map((group, k) => asSwitch(aircraft, start, group, groupId(k)));
+  const found = burnsEnvelope(burns, switches, {
     toleranceMm: TOLERANCE_MM,
+    mostSamples: MOST_SETTLED / Math.max(1, aircraft.tanks.length),
   });
-  return found && mapStates(found, (one) => ({ ...one, positions: { ...positions, ...one.positions } }));
+  const states = new Map(others.map((group, k) => [groupId(k), group.states()]));
+  return found && mapStates(found, (one) => ({ ...one, positions: spelledOut(one.positions, states) }));
 }
 
-/** Ids of everything that a switch is about. */
-function thingsOf({ structure }: Aircraft, { positions }: AircraftSwitch): readonly string[] {
-  const named = positions.flatMap(({ without }) => without);
-  const legs = positions.some(({ legsUp }) => legsUp)
-    ? structure.flatMap((element) => (element.kind === 'leg' && element.retract ? [element.id] : []))
-    : [];
-  return [...new Set([...named, ...legs])];
-}
+/** An id that no switch of a file can have. */
+const groupId = (k: number) => `/${k}`;
 
-/** What a switch puts aboard in one of its positions: the things themselves, as shapes, and leads that come with them. */
-function massOf(
-  aircraft: Aircraft,
-  positions: Positions,
-  things: readonly string[],
-  always: ReadonlySet<string>,
-): MassProperties {
-  const own = bodies(inLoadState({ ...aircraft, bareAirframe: null }, positions)).filter(
-    ({ id, sourceId, group }) => things.includes(sourceId) || (group === 'lead' && !always.has(id)),
-  );
-  return massSum(own.map(({ mass }) => mass));
-}
+const aboard = (aircraft: Aircraft, positions: Positions): readonly Body[] =>
+  bodies(inLoadState(aircraft, positions), aircraft);
 
-/** The liquid over the burn as the engine's search takes it. */
-function burnOf({ tanks }: Aircraft, plumbed: Plumbing | null, down: Vec3) {
-  const liquidAt = (fraction: number) =>
-    liquidMoment(fraction, plumbed ? liquidStatesAt(plumbed, fraction, down) : []);
-  if (!plumbed || !(plumbed.usableMl > 0)) return { liquidAt, breaks: [1] };
-  const drawn = feedBreaks(plumbed, down).map((ml) => 1 - ml / plumbed.usableMl);
-  const boxes = tanks.map(itemExtent);
-  const bound = (pick: (...values: number[]) => number, end: 'minMm' | 'maxMm', axis: 0 | 1 | 2) =>
-    pick(...boxes.map((box) => box[end][axis]));
-  const corner = (pick: (...values: number[]) => number, end: 'minMm' | 'maxMm'): Vec3 => [
-    bound(pick, end, 0),
-    bound(pick, end, 1),
-    bound(pick, end, 2),
-  ];
+/** A group as one switch, whose positions are its combinations; loads are differences from how it starts. */
+function asSwitch(aircraft: Aircraft, start: Positions, group: LoadGroup, id: string): LoadSwitch {
+  const before = aboard(aircraft, start);
   return {
-    liquidAt,
-    breaks: [1, 0, ...drawn.map((fraction) => Math.min(1, Math.max(0, fraction)))],
-    tanksMm: { min: corner(Math.min, 'minMm'), max: corner(Math.max, 'maxMm') },
+    id,
+    name: group.switches.map(({ name }) => name).join(', '),
+    positions: group.states().map((chosen, index) => ({
+      id: String(index),
+      name: '',
+      load: difference(before, aboard(aircraft, { ...start, ...chosen })),
+    })),
   };
 }
 
-/** The outer of two envelopes, state by state; the first where they tie. */
-function outermost(a: LoadEnvelope, b: LoadEnvelope): LoadEnvelope {
-  const farther =
-    (pick: (one: LoadState) => number) => (key: 'foremost' | 'aftmost' | 'leftmost' | 'rightmost') =>
-      pick(b[key]) > pick(a[key]) ? b[key] : a[key];
-  const loosest = (chosen: LoadExtreme, other: LoadExtreme): LoadExtreme => ({
-    ...chosen,
-    withinMm:
-      chosen.withinMm === null || other.withinMm === null ? null : Math.max(chosen.withinMm, other.withinMm),
-  });
-  const both = (key: 'foremost' | 'aftmost' | 'leftmost' | 'rightmost', pick: (one: LoadState) => number) => {
-    const chosen = farther(pick)(key);
-    return loosest(chosen, chosen === a[key] ? b[key] : a[key]);
-  };
-  return {
-    foremost: both('foremost', ({ cgMm }) => -cgMm[0]),
-    aftmost: both('aftmost', ({ cgMm }) => cgMm[0]),
-    leftmost: both('leftmost', ({ cgMm }) => -cgMm[1]),
-    rightmost: both('rightmost', ({ cgMm }) => cgMm[1]),
-    heaviest: b.heaviest.massG > a.heaviest.massG ? b.heaviest : a.heaviest,
-    lightest: b.lightest.massG < a.lightest.massG ? b.lightest : a.lightest,
-  };
+/** What comes aboard less what goes; the bodies that stay cancel exactly. */
+function difference(before: readonly Body[], after: readonly Body[]): MassMoment {
+  const [stood, stands] = [new Set(before), new Set(after)];
+  const sumOf = (list: readonly Body[], without: ReadonlySet<Body>) =>
+    momentOf(massSum(list.filter((body) => !without.has(body)).map(({ mass }) => mass)));
+  const [came, went] = [sumOf(after, stood), sumOf(before, stands)];
+  const moment = (axis: 0 | 1 | 2) => came.momentGmm[axis] - went.momentGmm[axis];
+  return { massG: came.massG - went.massG, momentGmm: [moment(0), moment(1), moment(2)] };
+}
+
+/** The chosen position of every switch, from the combination of its group. */
+function spelledOut(
+  chosen: Positions,
+  groups: ReadonlyMap<string, readonly Positions[]>,
+): Record<string, string> {
+  const positions: Record<string, string> = {};
+  for (const [id, at] of Object.entries(chosen)) {
+    const states = groups.get(id);
+    Object.assign(positions, states ? states[Number(at)] : { [id]: at });
+  }
+  return positions;
 }
 
 function mapStates(envelope: LoadEnvelope, change: <T extends LoadState>(state: T) => T): LoadEnvelope {

@@ -3,7 +3,7 @@ import { stationToPctMac } from '../../engine/wing/planform';
 import { structureById, updatePart } from '../document/edit';
 import type { Aircraft, TargetBand } from '../document/types';
 import { keepApartRules } from '../fit/keepApart';
-import { surfacePlanform } from '../stability/band';
+import { macPlanform } from '../stability/band';
 
 /** Whether letting it go is an edit of the aircraft: a lead must be cut and measured first. */
 export const isEdit = (lift: Lift): boolean => lift.what !== 'lead';
@@ -59,7 +59,8 @@ function widened(aircraft: Aircraft, band: TargetBand, limits: readonly string[]
   }
   const surface = structureById(aircraft, band.surfaceId);
   if (surface?.kind !== 'surface') return band;
-  const mac = surfacePlanform(surface);
+  const mac = macPlanform(aircraft, surface);
+  if (!mac) return band;
   const pct = (mm: number) => stationToPctMac(mac, mac.lemacMm + mm);
   return { ...band, forwardPct: band.forwardPct - pct(forward), aftPct: band.aftPct + pct(aft) };
 }

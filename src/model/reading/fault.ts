@@ -1,3 +1,5 @@
+import { shownText } from '../document/names';
+
 /** One thing wrong with a document: where, what was expected there, and what came. */
 export interface Fault {
   /** For people: `parts[3] "Receiver" › massG`. */
@@ -8,9 +10,14 @@ export interface Fault {
   readonly received: string;
   /** The whole of it in one sentence. */
   readonly sentence: string;
+  /** How many faults this line stands for; one when left out. */
+  readonly standsFor?: number;
 }
 
 export type Path = Fault['at'];
+
+/** So many faults are told; the rest is counted. */
+export const MOST_FAULTS = 100;
 
 /** A fault whose sentence is made of its three parts. */
 export function fault(json: unknown, at: Path, expected: string, received: string): Fault {
@@ -24,6 +31,19 @@ export function toldFault(json: unknown, at: Path, told: string, expected: strin
   return { path, at, expected, received, sentence: `${path}: ${told}` };
 }
 
+/** The first hundred faults, then a line that stands for the others. */
+export function cappedFaults(faults: readonly Fault[]): readonly Fault[] {
+  const more = faults.length - MOST_FAULTS;
+  if (more <= 0) return faults;
+  const path = `and ${more} more`;
+  const rest = { path, at: [], expected: '', received: '', sentence: `${path}.`, standsFor: more };
+  return [...faults.slice(0, MOST_FAULTS), rest];
+}
+
+/** How many faults a list stands for. */
+export const faultCount = (faults: readonly Pick<Fault, 'standsFor'>[]): number =>
+  faults.reduce((sum, { standsFor = 1 }) => sum + standsFor, 0);
+
 /** A path as a person finds it in the file: list items carry their place and, where they have one, their name. */
 export function pathInWords(json: unknown, at: Path): string {
   const steps: string[] = [];
@@ -31,9 +51,9 @@ export function pathInWords(json: unknown, at: Path): string {
   for (const key of at) {
     value = member(value, key);
     const name = member(value, 'name');
-    const suffix = typeof name === 'string' && name !== '' ? ` "${name}"` : '';
+    const suffix = typeof name === 'string' && name !== '' ? ` "${shortened(name)}"` : '';
     if (typeof key === 'number') steps.push(`${steps.pop() ?? ''}[${key}]${suffix}`);
-    else steps.push(key);
+    else steps.push(shortened(key));
   }
   return steps.length > 0 ? steps.join(' › ') : 'the file';
 }
@@ -43,8 +63,15 @@ export function inWords(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === 'object' && value !== null) return 'an object';
-  const text = typeof value === 'string' ? JSON.stringify(value) : String(value);
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+  return shortened(typeof value === 'string' ? JSON.stringify(value.slice(0, LONGEST)) : String(value));
+}
+
+const LONGEST = 60;
+
+/** A text of somebody else's, short enough for a sentence and with nothing in it that would spoil one. */
+export function shortened(text: string): string {
+  const shown = shownText(text.length > LONGEST ? text.slice(0, LONGEST - 3) : text);
+  return text.length > LONGEST ? `${shown}…` : shown;
 }
 
 /** The value at a path; undefined where the path leads nowhere. */

@@ -1,12 +1,13 @@
 import { normalise } from '../../engine/geometry/vec3';
 import { shapeFault } from '../../engine/mass/shapeFault';
-import { BARE_AIRFRAME_ID } from '../airframe/bareAirframe';
 import { elementPieces } from '../airframe/pieces';
+import { BARE_AIRFRAME_ID, OUTLET_ID } from '../document/ids';
 import type { Aircraft, StructurePiece } from '../document/types';
 import { type Checked, collections, soundItems } from './checked';
 import { type Fault, type Path, toldFault, valueAt } from './fault';
 import { fitFaults } from './fitFaults';
 import { fuelFaults } from './fuelFaults';
+import { placesOf } from './places';
 import { switchFaults } from './switchFaults';
 import { tankFaults } from './tankFaults';
 
@@ -15,9 +16,8 @@ import { tankFaults } from './tankFaults';
  * Whatever the schema already found fault with is passed over, all else is checked.
  */
 export function crossFaults(json: unknown, broken: readonly Fault[]): readonly Fault[] {
-  const sound = (...at: Path) =>
-    valueAt(json, at) !== undefined &&
-    !broken.some((one) => at.every((key, depth) => depth >= one.at.length || one.at[depth] === key));
+  const places = placesOf(broken);
+  const sound = (...at: Path) => valueAt(json, at) !== undefined && !places.touches(at);
   const checked: Checked = {
     aircraft: json as Aircraft,
     sound,
@@ -42,7 +42,7 @@ export const aircraftFaults = (aircraft: Aircraft): readonly Fault[] => crossFau
 function idFaults({ aircraft, sound, tell }: Checked): readonly Fault[] {
   const faults: Fault[] = [];
   const firstUse = new Map<string, string>([
-    ['outlet', 'the engine or dump valve'],
+    [OUTLET_ID, 'the engine or dump valve'],
     [BARE_AIRFRAME_ID, 'the bare airframe as weighed'],
   ]);
   for (const key of collections) {

@@ -25,6 +25,16 @@ export function fitFaults(checked: Checked): readonly Fault[] {
       taken.add(one.id);
     }
   }
+  const spots = new Set<string>();
+  for (const [index, { id }] of soundEntries(aircraft.ballastSpots, (at) =>
+    sound('ballastSpots', at, 'id'),
+  )) {
+    if (spots.has(id)) {
+      const told = `another ballast spot has the id "${id}" already.`;
+      faults.push(tell(['ballastSpots', index, 'id'], told, 'an id of its own', `"${id}"`));
+    }
+    spots.add(id);
+  }
   for (const { item, index } of soundItems(checked, 'parts')) {
     if (item.bayId === undefined || bays.has(item.bayId)) continue;
     const told = `there is no bay "${item.bayId}".`;
@@ -53,6 +63,10 @@ export function fitFaults(checked: Checked): readonly Fault[] {
   }
   return faults;
 }
+
+/** Those of its entries that the schema trusts. */
+const soundEntries = <T>(list: readonly T[] | undefined, trusted: (at: number) => boolean): [number, T][] =>
+  entries(list).filter(([at]) => trusted(at));
 
 /** The entries of a list that may be missing or no list at all. */
 const entries = <T>(list: readonly T[] | undefined): [number, T][] =>

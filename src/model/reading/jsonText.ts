@@ -1,27 +1,47 @@
-import type { Fault } from './fault';
+import { shownText } from '../document/names';
+import { type Fault, shortened } from './fault';
+import { sizeFault } from './fileSize';
+import { type Break, firstBreak } from './jsonScan';
+import { placeOf } from './textPlace';
 
-const MAX_DEPTH = 500;
+export type JsonRead =
+  | { readonly ok: true; readonly json: unknown }
+  | { readonly ok: false; readonly fault: Fault };
 
-/** Reads JSON; broken JSON gives the line and column at which it breaks, the same in every browser. */
-export function readJson(
-  text: string,
-): { readonly ok: true; readonly json: unknown } | { readonly ok: false; readonly fault: Fault } {
+/**
+ * Reads JSON; broken JSON gives the line and column at which it breaks, the same in every browser, and so does
+ * what JSON allows and no file may hold: a key that stands twice, nesting without end, a number too large.
+ */
+export function readJson(text: string): JsonRead {
+  const large = sizeFault(text.length);
+  if (large) return { ok: false, fault: large };
   const body = text.replace(/^\ufeff/, '');
-  try {
-    return { ok: true, json: JSON.parse(body) };
-  } catch {
-    return { ok: false, fault: syntaxFault(body) };
+  if (body.trim() === '') {
+    return { ok: false, fault: asFault('the file', 'JSON', 'an empty file', 'The file is empty.') };
   }
+  const found = firstBreak(body);
+  if (found) return { ok: false, fault: breakFault(body, found) };
+  return { ok: true, json: JSON.parse(body) };
 }
 
-function syntaxFault(text: string): Fault {
-  if (text.trim() === '') return told('the file', 'JSON', 'an empty file', 'The file is empty.');
-  const { offset, expected } = firstBreak(text);
-  const before = text.slice(0, offset).split('\n');
-  const path = `line ${before.length}, column ${(before.at(-1) ?? '').length + 1}`;
+function breakFault(text: string, { offset, expected, twice, tooLarge, tooMuch }: Break): Fault {
+  const path = placeOf(text, offset);
+  if (twice) {
+    const key = shortened(JSON.stringify(twice.key));
+    const first = placeOf(text, twice.first);
+    return asFault(path, expected, `${key} again`, `At ${path}: the key ${key} stands at ${first} already.`);
+  }
+  if (tooLarge !== undefined) {
+    const number = shortened(tooLarge);
+    return asFault(path, expected, number, `At ${path}: ${number} is too large a number to be kept.`);
+  }
+  if (tooMuch !== undefined) {
+    return asFault(path, expected, 'one more', `At ${path}: ${tooMuch}; expected ${expected}.`);
+  }
   const next = text.slice(offset, offset + 12).split('\n')[0] ?? '';
-  const received = offset >= text.length ? 'the end of the file' : next === '' ? 'a line break' : `"${next}"`;
-  return told(
+  const received =
+    offset >= text.length ? 'the end of the file' : next === '' ? 'a line break' : `"${shownText(next)}"`;
+  return asFault(
     path,
     expected,
     received,
@@ -29,77 +49,10 @@ function syntaxFault(text: string): Fault {
   );
 }
 
-const told = (path: string, expected: string, received: string, sentence: string): Fault => ({
+const asFault = (path: string, expected: string, received: string, sentence: string): Fault => ({
   path,
   at: [],
   expected,
   received,
   sentence,
 });
-
-class Break extends Error {
-  constructor(
-    readonly offset: number,
-    readonly expected: string,
-  ) {
-    super(expected);
-  }
-}
-
-/** Where a text stops being JSON (RFC 8259), and what should have stood there. */
-function firstBreak(text: string): { readonly offset: number; readonly expected: string } {
-  let at = 0;
-
-  const take = (pattern: RegExp): string | null => {
-    pattern.lastIndex = at;
-    const match = pattern.exec(text)?.[0];
-    if (match === undefined) return null;
-    at += match.length;
-    return match;
-  };
-  const space = () => take(/[ \t\r\n]*/y);
-  const need = (pattern: RegExp, expected: string) => {
-    if (take(pattern) === null) throw new Break(at, expected);
-    space();
-  };
-  const string = (expected: string) =>
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: JSON text may not hold control characters.
-    need(/"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y, expected);
-  const scalar = /(?:true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?)(?![\w.+-])/y;
-
-  const members = (close: RegExp, closing: string, depth: number, one: () => void) => {
-    if (depth > MAX_DEPTH) throw new Break(at, `at most ${MAX_DEPTH} levels`);
-    if (take(close) !== null) return space();
-    for (;;) {
-      one();
-      if (take(close) !== null) return space();
-      need(/,/y, `a comma or ${closing}`);
-    }
-  };
-  const value = (depth: number): unknown => {
-    if (take(/\{/y) !== null) {
-      space();
-      return members(/\}/y, '}', depth, () => {
-        string('a key in double quotes');
-        need(/:/y, 'a colon');
-        value(depth + 1);
-      });
-    }
-    if (take(/\[/y) !== null) {
-      space();
-      return members(/\]/y, ']', depth, () => value(depth + 1));
-    }
-    if (text[at] === '"') return string('text closed by a double quote, on one line');
-    return need(scalar, 'a value');
-  };
-
-  try {
-    space();
-    value(0);
-    if (at < text.length) throw new Break(at, 'the end of the file');
-  } catch (error) {
-    if (error instanceof Break) return error;
-    throw error;
-  }
-  return { offset: at, expected: 'JSON' };
-}

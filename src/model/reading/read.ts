@@ -1,12 +1,14 @@
 import type { Aircraft } from '../document/types';
-import type { Fault } from './fault';
+import { cappedFaults, type Fault, fault, shortened } from './fault';
 import { crossFaults } from './faults';
 import { readJson } from './jsonText';
 import { migrate } from './migrations/migrate';
 import { schemaFaults } from './schemaFaults';
+import { misspeltKeys } from './unknownKeys';
 
 export type { Fault } from './fault';
 
+/** What a file says, or what is wrong with it: the first hundred faults, the last of which may stand for more. */
 export type ReadResult =
   | { readonly ok: true; readonly aircraft: Aircraft }
   | { readonly ok: false; readonly faults: readonly Fault[] };
@@ -19,12 +21,27 @@ export function parseAircraft(text: string): ReadResult {
 
 /**
  * Reads a document of this or an older version. A sound one comes back as it is, unknown keys and the
- * order of keys included; nothing is filled in or rounded. A bad one gives every fault in it.
+ * order of keys included; nothing is filled in or rounded. A bad one gives its faults. Never throws: should a check
+ * itself fail, that is told as a fault of the file.
  */
 export function readAircraft(json: unknown): ReadResult {
+  try {
+    return readDocument(json);
+  } catch (error) {
+    const reason = shortened(error instanceof Error ? error.message : String(error));
+    return { ok: false, faults: [fault(null, [], UNCHECKED, `one that stops a check (${reason})`)] };
+  }
+}
+
+/** What the fault expects that tells of a check which failed, as no check should. */
+export const UNCHECKED = 'a file that can be checked';
+
+function readDocument(json: unknown): ReadResult {
   const migrated = migrate(json);
   if (!migrated.ok) return { ok: false, faults: [migrated.fault] };
   const broken = schemaFaults(migrated.json);
-  const faults = [...broken, ...crossFaults(migrated.json, broken)];
-  return faults.length > 0 ? { ok: false, faults } : { ok: true, aircraft: migrated.json as Aircraft };
+  const faults = [...broken, ...misspeltKeys(migrated.json), ...crossFaults(migrated.json, broken)];
+  return faults.length > 0
+    ? { ok: false, faults: cappedFaults(faults) }
+    : { ok: true, aircraft: migrated.json as Aircraft };
 }

@@ -62,7 +62,9 @@ type Sound = Checked['sound'];
 type Doc = Checked['aircraft'];
 
 const idsIn = (list: unknown, sound: Sound, key: string): string[] =>
-  Array.isArray(list) ? list.flatMap(({ id }, index) => (sound(key, index, 'id') ? [id as string] : [])) : [];
+  Array.isArray(list)
+    ? list.flatMap((item, index) => (sound(key, index, 'id') ? [item.id as string] : []))
+    : [];
 
 const tanksOf = ({ tanks }: Doc, sound: Sound) => new Set(idsIn(tanks, sound, 'tanks'));
 

@@ -1,7 +1,9 @@
+import { grossPlanform } from '../../engine/wing/grossPlanform';
 import { bandFromMargins } from '../../engine/wing/margin';
 import { type Planform, pctMacToStation, planform } from '../../engine/wing/planform';
 import type { Aircraft, Surface } from '../document/types';
-import { liftingSurface } from './liftingSurfaces';
+import { rootCarries } from './hull';
+import { liftingSurface, liftingSurfaces } from './liftingSurfaces';
 
 /** The stations between which the CG must stay, mm aft of the datum. */
 export interface BandStations {
@@ -24,13 +26,39 @@ export function surfacePlanform(surface: Surface): Planform {
   return found;
 }
 
-/** The same, but null for impossible geometry, which a drag may pass through. */
-function planformIfPossible(surface: Surface): Planform | null {
+/** `gross`: through the body, and with the pieces that share its edges, as on plans. `exposed`: the surface as drawn. */
+export type MacMode = 'gross' | 'exposed';
+
+/**
+ * The planform % MAC is read on: as the file says, else gross. A band in % MAC from before there was a choice
+ * was meant on the exposed wing, and stays there.
+ */
+export function macMode({ stability, targetBand }: Aircraft): MacMode {
+  return stability?.mac ?? (targetBand?.by === 'mac' ? 'exposed' : 'gross');
+}
+
+const grossPlanforms = new WeakMap<Aircraft['structure'], Map<string, Planform | null>>();
+
+/** A surface's planform as % MAC takes it; null for impossible geometry, which a drag may pass through. */
+export function macPlanform(aircraft: Aircraft, surface: Surface): Planform | null {
   try {
-    return surfacePlanform(surface);
+    const found = macMode(aircraft) === 'gross' ? gross(aircraft, surface.id) : null;
+    return found ?? surfacePlanform(surface);
   } catch {
     return null;
   }
+}
+
+function gross(aircraft: Aircraft, surfaceId: string): Planform | null {
+  const { structure } = aircraft;
+  const ofStructure = grossPlanforms.get(structure) ?? new Map<string, Planform | null>();
+  grossPlanforms.set(structure, ofStructure);
+  let found = ofStructure.get(surfaceId);
+  if (found === undefined) {
+    found = grossPlanform(surfaceId, liftingSurfaces(aircraft), rootCarries(structure));
+    ofStructure.set(surfaceId, found);
+  }
+  return found;
 }
 
 /**
@@ -39,16 +67,17 @@ function planformIfPossible(surface: Surface): Planform | null {
  */
 export function wingPlanform(aircraft: Aircraft): Planform | null {
   const surface = macSurface(aircraft);
-  return surface && planformIfPossible(surface);
+  return surface && macPlanform(aircraft, surface);
 }
 
 /** The target band in stations, % MAC turned into mm; null when there is none or its surface has no planform. */
-export function bandStations({ targetBand, structure }: Aircraft): BandStations | null {
+export function bandStations(aircraft: Aircraft): BandStations | null {
+  const { targetBand, structure } = aircraft;
   if (!targetBand) return null;
   if (targetBand.by === 'station') return { forwardMm: targetBand.forwardMm, aftMm: targetBand.aftMm };
   const surface = structure.find((element) => element.id === targetBand.surfaceId);
   if (surface?.kind !== 'surface') return null;
-  const mac = planformIfPossible(surface);
+  const mac = macPlanform(aircraft, surface);
   if (!mac) return null;
   return {
     forwardMm: pctMacToStation(mac, targetBand.forwardPct),
@@ -77,7 +106,13 @@ export function macSurface({ targetBand, structure }: Aircraft): Surface | null 
   const surfaces = structure.filter((element) => element.kind === 'surface');
   if (targetBand?.by === 'mac') return surfaces.find(({ id }) => id === targetBand.surfaceId) ?? null;
   const wings = surfaces.filter(({ role }) => role === 'wing');
-  const areaMm2 = (wing: Surface) => planformIfPossible(wing)?.areaMm2 ?? 0;
+  const areaMm2 = (wing: Surface) => {
+    try {
+      return surfacePlanform(wing).areaMm2;
+    } catch {
+      return 0;
+    }
+  };
   return wings.reduce<Surface | null>(
     (largest, wing) => (largest && areaMm2(largest) >= areaMm2(wing) ? largest : wing),
     null,

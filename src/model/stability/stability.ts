@@ -1,9 +1,12 @@
 import type { FuselageStation } from '../../engine/wing/fuselage';
-import type { COMMON_MARGINS, MarginRange } from '../../engine/wing/margin';
+import type { MarginRange } from '../../engine/wing/margin';
+import type { Doubt } from '../../engine/wing/neutralPointDoubt';
 import type { StripLoad } from '../../engine/wing/spanLoading';
 import type { LiftingSurface } from '../../engine/wing/types';
-import type { Aircraft, Fuselage } from '../document/types';
-import { macSurface } from './band';
+import type { Aircraft } from '../document/types';
+import { macSurface, wingPlanform } from './band';
+import type { GeometryNote } from './geometryNotes';
+import { hullsOf, rootCarries } from './hull';
 import { liftingSurfaces } from './liftingSurfaces';
 
 /** What the estimate is asked for, with what the file leaves out put in. */
@@ -19,36 +22,42 @@ export function stabilitySettings({ stability }: Aircraft): StabilitySettings {
 }
 
 /** The aircraft with some of the settings changed. */
-export function changeStability(aircraft: Aircraft, change: Partial<StabilitySettings>): Aircraft {
+export function changeStability(
+  aircraft: Aircraft,
+  change: Partial<NonNullable<Aircraft['stability']>>,
+): Aircraft {
   return { ...aircraft, stability: { ...aircraft.stability, ...change } };
 }
 
-export type MarginKind = keyof typeof COMMON_MARGINS;
-
-/** The kind of aircraft whose usual margin is offered first; a guess from layout and engine, to be offered only. */
-export function likelyMarginKind({ kind, structure }: Aircraft): MarginKind {
-  const roles = new Set(structure.map((element) => (element.kind === 'surface' ? element.role : null)));
-  if (kind === 'turbine') return 'jet';
-  if (roles.has('canard')) return 'canard';
-  if (roles.has('wing') && !roles.has('tailplane') && !roles.has('v-tail')) return 'flyingWing';
-  return kind === 'glider' ? 'glider' : 'sport';
+/** The part of the wing that % MAC is read on, in figures; mm. */
+export interface MacFigures {
+  readonly macMm: number;
+  readonly lemacMm: number;
+  readonly macButtlineMm: number;
 }
 
 /** Everything that the estimate depends on; plain, so that it can be sent to a worker. */
 export interface StabilityInput {
   readonly surfaces: readonly LiftingSurface[];
-  /** The surface whose MAC every reading is on; null for the largest. */
-  readonly macSurfaceId: string | null;
-  /** The main hull, nose to tail; null without one. It also tells which roots end at its sides. */
+  /** How far each surface's root is carried to the middle, 0 … 1, by id. */
+  readonly carries: Readonly<Record<string, number>>;
+  /** The MAC that every reading is on; null where there is none, and then the largest surface's serves. */
+  readonly mac: MacFigures | null;
+  /** The main hull, nose to tail; null without one. */
   readonly hull: readonly FuselageStation[] | null;
   readonly countFuselage: boolean;
   /** Hulls besides the main one. */
   readonly otherHulls: number;
+  readonly power: 'propeller' | 'turbine' | 'none';
 }
 
 /** An estimate, never a measurement. Stations in mm aft of the datum, angles in radians; plain data. */
 export interface StabilityEstimate {
   readonly neutralPointMm: number;
+  /** One standard deviation of the neutral point: all doubts together, mm. */
+  readonly neutralPointSigmaMm: number;
+  /** What the ± is made of, and which way each tends to move the point. */
+  readonly doubts: readonly Doubt[];
   /** The MAC that % MAC is read on; the same as `wingPlanform` gives. */
   readonly macMm: number;
   readonly lemacMm: number;
@@ -69,8 +78,8 @@ export interface StabilityEstimate {
   readonly textbookDiffers: boolean;
   /** Lift along the span of each surface's right half. */
   readonly strips: readonly StripLoad[];
-  /** Sentences on what is not counted. */
-  readonly leavesOut: readonly string[];
+  /** How the geometry was taken where that could surprise: gaps, one-piece tails. */
+  readonly notes: readonly GeometryNote[];
 }
 
 /** Why there is no estimate for a geometry. */
@@ -91,43 +100,38 @@ const inputs = new WeakMap<Aircraft['structure'], Map<string, StabilityInput>>()
 
 /** What the estimate of an aircraft depends on; the very same object again while none of it has changed. */
 export function stabilityInput(aircraft: Aircraft): StabilityInput {
-  const { structure } = aircraft;
+  const { structure, kind } = aircraft;
   const { fuselage: countFuselage } = stabilitySettings(aircraft);
-  const macSurfaceId = macSurface(aircraft)?.id ?? null;
   const ofStructure = inputs.get(structure) ?? new Map<string, StabilityInput>();
   inputs.set(structure, ofStructure);
-  const key = `${countFuselage} ${macSurfaceId}`;
+  const power = powerOf(kind);
+  const mac = wingPlanform(aircraft);
+  const key = [countFuselage, macSurface(aircraft)?.id, mac?.macMm, mac?.lemacMm, power].join(' ');
   let input = ofStructure.get(key);
   if (!input) {
-    const hulls = structure.filter((element) => element.kind === 'fuselage');
-    const main = mainHull(hulls);
+    const { main, others } = hullsOf(aircraft);
     input = {
       surfaces: liftingSurfaces(aircraft),
-      macSurfaceId,
-      hull: main?.sections.map(({ stationMm, widthMm }) => ({ stationMm, widthMm })) ?? null,
+      carries: rootCarries(structure),
+      mac: mac && { macMm: mac.macMm, lemacMm: mac.lemacMm, macButtlineMm: mac.macButtlineMm },
+      hull: main,
       countFuselage,
-      otherHulls: hulls.length - (main ? 1 : 0),
+      otherHulls: others,
+      power,
     };
     ofStructure.set(key, input);
   }
   return input;
 }
 
-/** The hull on the centre line that is largest seen from above. */
-function mainHull(hulls: readonly Fuselage[]): Fuselage | null {
-  let main: Fuselage | null = null;
-  let mainAreaMm2 = 0;
-  for (const hull of hulls) {
-    if (hull.sides !== 'centre') continue;
-    const areaMm2 = areaFromAbove(hull);
-    if (areaMm2 > mainAreaMm2) [main, mainAreaMm2] = [hull, areaMm2];
+function powerOf(kind: Aircraft['kind']): StabilityInput['power'] {
+  switch (kind) {
+    case 'petrol':
+    case 'electric':
+      return 'propeller';
+    case 'turbine':
+      return 'turbine';
+    case 'glider':
+      return 'none';
   }
-  return main;
-}
-
-function areaFromAbove({ sections }: Fuselage): number {
-  return sections.slice(1).reduce((sum, rear, index) => {
-    const front = sections[index] ?? rear;
-    return sum + ((rear.stationMm - front.stationMm) * (rear.widthMm + front.widthMm)) / 2;
-  }, 0);
 }

@@ -5,6 +5,9 @@ export type Parsed =
   | { readonly ok: true; readonly value: number }
   | { readonly ok: false; readonly sentence: string };
 
+/** Far longer than any sum that is typed, short enough that brackets in brackets do not use up the stack. */
+const LONGEST_ENTRY = 500;
+
 /**
  * Reads what a person typed: a number, with or without a unit, or a sum of them (`412+36`, `1.2 kg - 30`,
  * `3 1/2 in`, `(150 + 305) / 2`). The value comes in the file's unit: mm, g, ml, degrees, s, percent.
@@ -15,6 +18,12 @@ export function parseQuantity(
   text: string,
   { quantity, system }: { readonly quantity: Quantity; readonly system: UnitSystem },
 ): Parsed {
+  if (text.length > LONGEST_ENTRY) {
+    return {
+      ok: false,
+      sentence: `That is too long to be read: expected at most ${LONGEST_ENTRY} characters.`,
+    };
+  }
   try {
     const value = new QuantityReader(plain(text), quantity, ownUnit(quantity, system).size).value();
     if (!Number.isFinite(value)) return { ok: false, sentence: 'That has no finite value.' };

@@ -1,5 +1,6 @@
 import { BARE_AIRFRAME_ID } from '../airframe/bareAirframe';
 import type { Certainty, Improvement } from '../balance/certainty';
+import { shownText } from '../document/names';
 
 /** Figures as the person reads them; `fine` keeps one decimal more. */
 export interface SayFine {
@@ -26,8 +27,9 @@ export function adviceWords({ ranking }: Certainty, say: SayFine): string {
 }
 
 function doing({ quantity, name, bodyId, plusMinus }: Improvement, say: SayFine): string {
-  const what = bodyId === BARE_AIRFRAME_ID ? 'the bare airframe' : `“${name}”`;
+  const what = bodyId === BARE_AIRFRAME_ID ? 'the bare airframe' : `“${shownText(name)}”`;
   if (quantity === 'density') return 'Weighing a known volume of the fuel';
+  if (quantity === 'limits') return 'Finding the neutral point in careful flights';
   if (quantity === 'mass')
     return plusMinus > 1 ? `Weighing ${what} to ${say.mass(1)}` : `Weighing ${what} on finer scales`;
   return plusMinus > 1

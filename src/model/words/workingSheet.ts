@@ -1,4 +1,5 @@
 import type { Balance } from '../balance/balance';
+import { shownText } from '../document/names';
 import type { Aircraft } from '../document/types';
 import { formatNumber, ownUnit, shownPlaces, type UnitSystem } from '../units';
 import { calculatorFigures, calculatorSum } from './calculatorSum';
@@ -123,7 +124,7 @@ export function momentSheet(
   const apart = formatNumber((figures[1] ?? 0) - (figures[2] ?? 0), places);
   const shown = formatNumber(result, shownPlaces('length', units), true);
   return {
-    says: `What “${name}” does to the beam: its mass × its arm from the CG. Stations from ${from.name}.`,
+    says: `What “${shownText(name)}” does to the beam: its mass × its arm from the CG. Stations from ${from.name}.`,
     head: ['', `${mass.symbol} and ${arm.symbol}`],
     rows: [
       ['Mass', m],

@@ -2,31 +2,41 @@ import './beam.css';
 import './stabilityMarks.css';
 import { useAxis, useView } from '../../store/react';
 import { useBenchValue } from '../Live';
+import { later } from '../later';
 import { GhostMarks } from './GhostMarks';
-import { burns, type Line, lateralLine, rows, stationLine } from './lines';
+import { burns, type Line, lateralLine, stationLine } from './lines';
 import { MacScale } from './MacScale';
 import { EstimatedZone, NeutralPoint } from './NeutralPoint';
 import { Ruler } from './Ruler';
-import { Travel } from './Travel';
+import { rowsOf } from './rows';
 import { Weights } from './Weights';
 import { Zone } from './Zone';
 
-/** The aircraft as a beam on its fulcrum, and under it the travel of the CG on the same axis. */
+const Travel = later(
+  () => import('./Travel'),
+  (module) => module.Travel,
+);
+
+/** The aircraft as a beam on its fulcrum, and under it the travel of the CG. */
 export function Beam() {
   const front = useView((view) => view.view === 'front');
   const line = front ? lateralLine : stationLine;
   const widthPx = useAxis((axis) => axis.widthPx);
+  const rows = useView(rowsOf);
   const travels = useBenchValue(burns);
-  const heightPx = travels ? rows.bottom : rows.bottomWithoutTravel;
   return (
-    <div className="beam" data-testid="beam" style={{ height: heightPx }}>
-      <Weights line={line} key={line.axis} over={<Over line={line} heightPx={heightPx} />}>
-        <Zone line={line} heightPx={heightPx} />
-        {!front && <EstimatedZone heightPx={heightPx} />}
+    <div
+      className="beam"
+      data-testid="beam"
+      style={{ height: rows.strip + (travels ? rows.travelHeight : 0) }}
+    >
+      <Weights line={line} key={line.axis} over={<Over line={line} heightPx={rows.strip} />}>
+        <Zone line={line} heightPx={rows.strip} />
+        {!front && <EstimatedZone heightPx={rows.strip} />}
         <Ruler line={line} />
         {!front && <MacScale />}
       </Weights>
-      {travels && <Travel line={line} widthPx={widthPx} />}
+      {travels && widthPx > 0 && <Travel line={line} widthPx={widthPx} />}
     </div>
   );
 }

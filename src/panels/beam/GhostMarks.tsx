@@ -1,7 +1,8 @@
 import { axisToPx } from '../../store/axisStore';
-import { useAxis, useCommitted, usePlace } from '../../store/react';
+import { useAxis, useCommitted, usePlace, useView } from '../../store/react';
 import { roleLooks } from '../roleLooks';
-import { type Line, rows } from './lines';
+import type { Line } from './lines';
+import { rowsOf } from './rows';
 
 /** A ghost's outline on the beam, px across. */
 const SIZE_PX = 24;
@@ -11,6 +12,7 @@ const BEND_PX = 26;
 /** Where an arrangement that is only looked at would put things on the beam, and where it would rest. */
 export function GhostMarks({ line }: { readonly line: Line }) {
   const axis = useAxis(line.pick);
+  const rows = useView(rowsOf);
   const ghost = usePlace((place) => place.ghost);
   const parts = useCommitted((aircraft) => aircraft.parts);
   if (!ghost) return null;

@@ -1,14 +1,16 @@
 import { axisToPx } from '../../store/axisStore';
-import { useAxis, useBench, useStability } from '../../store/react';
+import { useAxis, useBench, useStability, useView } from '../../store/react';
 import { useBenchValue } from '../Live';
 import { NeutralPointSign } from '../NeutralPointSign';
 import { useReadings } from '../readings';
-import { rows, stationLine } from './lines';
+import { stationLine } from './lines';
+import { rowsOf } from './rows';
 
 /** The estimated neutral point on the ruler, with a line through the strip that goes on from the stage. */
 export function NeutralPoint({ heightPx }: { readonly heightPx: number }) {
   const say = useReadings();
   const axis = useAxis(stationLine.pick);
+  const rows = useView(rowsOf);
   const widthPx = useAxis((state) => state.widthPx);
   const atMm = useStability(({ estimate }) => estimate?.neutralPointMm ?? null);
   const fresh = useStability((stability) => stability.fresh);
@@ -33,6 +35,7 @@ export function NeutralPoint({ heightPx }: { readonly heightPx: number }) {
 export function EstimatedZone({ heightPx }: { readonly heightPx: number }) {
   const bench = useBench();
   const axis = useAxis(stationLine.pick);
+  const rows = useView(rowsOf);
   const edge = (which: 'forwardMm' | 'aftMm') => () => bench.balance.get().estimatedBand?.[which] ?? null;
   const forwardMm = useBenchValue(edge('forwardMm'));
   const aftMm = useBenchValue(edge('aftMm'));

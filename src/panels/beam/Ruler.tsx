@@ -1,12 +1,14 @@
 import { memo, useMemo } from 'react';
-import { useAxis } from '../../store/react';
+import { useAxis, useView } from '../../store/react';
 import { useReadings } from '../readings';
-import { type Line, rows } from './lines';
+import type { Line } from './lines';
+import { rowsOf } from './rows';
 import { rulerTicks } from './ticks';
 
 /** The rule that the fulcrum stands on, numbered from the person's reference point. */
 export const Ruler = memo(function Ruler({ line }: { readonly line: Line }) {
   const axis = useAxis(line.pick);
+  const rows = useView(rowsOf);
   const widthPx = useAxis((state) => state.widthPx);
   const { units, fromMm } = useReadings();
   const origin = line.axis === 0 ? fromMm : 0;

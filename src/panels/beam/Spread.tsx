@@ -25,7 +25,7 @@ export function Spread({ line, x, y }: SpreadProps) {
       travel.map(
         (point, at) => `${x(point.cgMm[line.axis] + way * (plusMinus[at] ?? 0))} ${y(point.fuelFraction)}`,
       );
-    const known = plusMinus.length > 0 && plusMinus.length === travel.length;
+    const known = travel.length > 0 && plusMinus.length === travel.length;
     blur.current?.setAttribute('d', known ? `M${[...edge(-1), ...edge(1).reverse()].join('L')}Z` : '');
     const ends = line.axis === 0 ? wander?.station : wander?.buttline;
     const level = y(view.getState().fuelFraction);

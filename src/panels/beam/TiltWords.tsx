@@ -1,10 +1,10 @@
-import { tipMassForLateral } from '../../engine/balance/ballast';
-import { aircraftExtent } from '../../model/airframe/extent';
-import type { Aircraft } from '../../model/document/types';
+import { levelTip } from '../../model/balance/levelTip';
 import type { Bench } from '../../store/bench';
+import { useView } from '../../store/react';
 import { useBenchValue } from '../Live';
 import { type Readings, useReadings } from '../readings';
-import { type Line, rows } from './lines';
+import type { Line } from './lines';
+import { rowsOf } from './rows';
 
 /** How far the CG lies beyond the zone, mm; below 0 ahead of it or to the left, 0 inside. */
 function beyond({ document, balance }: Bench, line: Line): number {
@@ -15,23 +15,25 @@ function beyond({ document, balance }: Bench, line: Line): number {
   return at < zone.forwardMm ? at - zone.forwardMm : Math.max(0, at - zone.aftMm);
 }
 
-const halfSpanMm = (aircraft: Aircraft): number => {
-  const { minMm, maxMm } = aircraftExtent(aircraft);
-  return Math.max(-minMm[1], maxMm[1]);
-};
-
 /** What would level the wings, in words; empty when nobody would notice. */
 function levelling({ document, balance }: Bench, side: 'right' | 'left', say: Readings): string {
   const { massG, cgMm } = balance.get();
   const lateralMm = cgMm?.[1] ?? 0;
   if (Math.abs(lateralMm) < 0.05 || lateralMm > 0 !== (side === 'right')) return `${side} wing`;
-  const tip = say.mass(tipMassForLateral(massG, lateralMm, halfSpanMm(document.current())));
-  return `${side} wing heavy: ${tip} at the ${side === 'right' ? 'left' : 'right'} tip would level it`;
+  const tip = cgMm && levelTip(document.current(), { massG, cgMm });
+  if (!tip) return `${side} wing heavy`;
+  const shiftMm = tip.stationShiftMm;
+  const moves =
+    Math.abs(shiftMm) < 0.05
+      ? ''
+      : ` and move the CG ${say.lengthFine(Math.abs(shiftMm))} ${shiftMm > 0 ? 'aft' : 'forward'}`;
+  return `${side} wing heavy: ${say.mass(tip.massG)} at the ${tip.side} tip would level it${moves}`;
 }
 
 /** Says at the end that goes down what the tilt of the beam shows. */
 export function TiltWords({ line, widthPx }: { readonly line: Line; readonly widthPx: number }) {
   const say = useReadings();
+  const rows = useView(rowsOf);
   const lateral = line.axis === 1;
   const nose = useBenchValue((bench) => {
     if (lateral) return levelling(bench, 'right', say);

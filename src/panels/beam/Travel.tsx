@@ -1,103 +1,75 @@
-import { type PointerEvent, useRef } from 'react';
-import { formatTime } from '../../model/units';
-import { type Axis, axisToPx } from '../../store/axisStore';
-import type { Bench } from '../../store/bench';
-import { useAircraft, useAxis, useBench } from '../../store/react';
-import { burnClock, timeOfFraction } from '../burn/burnClock';
+import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
+import { useAircraft, useBench, useView } from '../../store/react';
 import { QuarteredDisc } from '../icons';
 import { useBenchValue } from '../Live';
-import { type Readings, useReadings } from '../readings';
+import { useReadings } from '../readings';
 import { useDrawn } from '../useDrawn';
-import { DETAIL_PX, Detail, LEAST_DETAIL_PX } from './Detail';
-import { type Line, rows } from './lines';
-import { MarginPlot } from './MarginPlot';
-import { labelSide, PLOT_PX, plotLeft } from './marginCurve';
+import { type Line, pathThrough } from './lines';
+import { type Rows, rowsOf } from './rows';
 import { Spread } from './Spread';
-
-const RISE_PX = rows.travelBottom - rows.travelTop;
-
-/** A character of the label, whose figures are all of one width; measuring would lay the page out again. */
-const CHARACTER_PX = 8;
-/** Room for a station alone. */
-const LEAST_LABEL_PX = 80;
+import { TravelBand } from './TravelBand';
+import { type TravelScale, travelPx } from './travelScale';
+import { momentWords } from './travelWords';
+import { fromPx, toPx, useTravelScale } from './useTravelScale';
 
 /** Fuel remaining runs downward: full at the top, dry at the foot. */
-const fractionToY = (fraction: number) => rows.travelTop + (1 - fraction) * RISE_PX;
+const fractionToY = (fraction: number, rows: Rows) =>
+  rows.travelTop + (1 - fraction) * (rows.travelFoot - rows.travelTop);
 
-/** "603 mm · 41 % fuel · 11 min 40 s" */
-export function momentWords(bench: Bench, say: Readings, line: Line): string {
-  const balance = bench.balance.get();
-  const { fuel } = bench.document.current();
-  const { fuelFraction } = bench.view.getState();
-  const at = balance.cgMm?.[line.axis];
-  const clock = burnClock(fuel, balance.usableMl);
-  const timeS = clock && timeOfFraction(clock, fuelFraction);
-  return [
-    at === undefined ? '–' : line.axis === 0 ? say.stationFine(at) : say.offset(at),
-    `${Math.round(fuelFraction * 100)} % ${fuel?.use === 'dump' ? 'water' : 'fuel'}`,
-    ...(timeS === null ? [] : [formatTime(timeS)]),
-  ].join(' · ');
-}
+/** A character of the reading, whose figures are all of one width; measuring would lay the page out again. */
+const CHARACTER_PX = 7.6;
+/** From the middle of the disc to its reading, px. */
+const OFF_PX = 18;
 
 interface TravelProps {
   readonly line: Line;
   readonly widthPx: number;
 }
 
-/** The path of the CG from full to dry against the band, with the disc that scrubs the burn. */
+/** The path of the CG from full to dry against the band, as large as it can be drawn, with the disc that scrubs the burn. */
 export function Travel({ line, widthPx }: TravelProps) {
   const bench = useBench();
   const say = useReadings();
-  const axis = useAxis(line.pick);
+  const rows = useView(rowsOf);
+  const scaleOf = useTravelScale(line);
   const curve = useRef<SVGPathElement>(null);
+  const ends = useRef<SVGPathElement>(null);
   const handle = useRef<SVGGElement>(null);
-  const label = useRef<SVGTextElement>(null);
+  const reading = useRef<SVGTextElement>(null);
   const reservePct = useAircraft((aircraft) => aircraft.fuel?.reservePct ?? 0);
   const percent = useBenchValue(({ view }) => Math.round(view.getState().fuelFraction * 100));
   const words = useBenchValue(() => momentWords(bench, say, line));
-  const plotPx = useBenchValue(({ balance }) => {
-    const { cgMm, margin } = balance.get();
-    if (!margin || !cgMm || line.axis === 1) return null;
-    const cgPx = axisToPx(axis, cgMm[0]);
-    const side = cgPx > widthPx / 2 ? 'left' : 'right';
-    const detail = widthPx < LEAST_DETAIL_PX ? null : side;
-    return plotLeft({ widthPx, cgPx, detail, detailPx: DETAIL_PX, labelPx: LEAST_LABEL_PX });
-  });
+  const factor = useBenchValue((live) => scaleOf(live).factor);
+  const y = (fraction: number) => fractionToY(fraction, rows);
+  const x = (scale: TravelScale, mm: number) => travelPx(scale, mm);
 
   useDrawn(() => {
     const { travel, cgMm } = bench.balance.get();
-    const { fuelFraction } = bench.view.getState();
-    const live: Axis = line.pick(bench.axis.getState());
-    curve.current?.setAttribute(
+    const scale = scaleOf(bench);
+    const points = travel.map((point) => [x(scale, point.cgMm[line.axis]), y(point.fuelFraction)] as const);
+    curve.current?.setAttribute('d', pathThrough(points.map((point) => point.join(' '))));
+    // A round cap makes each end a dot.
+    ends.current?.setAttribute(
       'd',
-      `M${travel.map((p) => `${axisToPx(live, p.cgMm[line.axis])} ${fractionToY(p.fuelFraction)}`).join('L')}`,
+      [points[0], points.at(-1)].map((end) => end && `M${end.join(' ')}h0`).join(''),
     );
     if (!cgMm) return;
-    const [x, y] = [axisToPx(live, cgMm[line.axis]), fractionToY(fuelFraction)];
-    handle.current?.setAttribute('transform', `translate(${x} ${y})`);
-    const width = bench.axis.getState().widthPx;
-    const plotOnLeft = plotPx !== null && plotPx < x;
-    const fromPx = plotOnLeft ? plotPx + PLOT_PX : 50;
-    const toPx =
-      plotPx !== null && !plotOnLeft
-        ? plotPx
-        : width - (x > width / 2 || width < LEAST_DETAIL_PX ? 14 : DETAIL_PX);
-    const place = (text: string) => labelSide(x, text.length * CHARACTER_PX, fromPx, toPx);
-    const full = momentWords(bench, say, line);
-    const station = full.split(' · ', 1)[0] ?? '';
-    const said = place(full) === null && plotPx !== null ? station : full;
-    const flip = place(said) === 'left';
-    if (label.current) label.current.textContent = said;
-    label.current?.setAttribute('x', String(flip ? x - 18 : x + 18));
-    label.current?.setAttribute('text-anchor', flip ? 'end' : 'start');
-    label.current?.setAttribute('y', String(y + 4.5));
+    const [discX, discY] = [x(scale, cgMm[line.axis]), y(bench.view.getState().fuelFraction)];
+    handle.current?.setAttribute('transform', `translate(${discX} ${discY})`);
+    const text = momentWords(bench, say, line);
+    const fits = discX + OFF_PX + text.length * CHARACTER_PX <= toPx(widthPx);
+    if (!reading.current) return;
+    reading.current.textContent = text;
+    reading.current.setAttribute('x', String(fits ? discX + OFF_PX : discX - OFF_PX));
+    reading.current.setAttribute('text-anchor', fits ? 'start' : 'end');
+    reading.current.setAttribute('y', String(Math.max(discY + 4.5, rows.travelTop + 22)));
   });
 
   const burnTo = (fraction: number) =>
     bench.view.setState({ fuelFraction: Math.min(1, Math.max(0, fraction)), playing: false });
   const scrub = (event: PointerEvent<SVGSVGElement>) => {
-    const y = event.clientY - event.currentTarget.getBoundingClientRect().top + rows.travelTop - 12;
-    burnTo(1 - (y - rows.travelTop) / RISE_PX);
+    const atPx = event.clientY - event.currentTarget.getBoundingClientRect().top;
+    burnTo(1 - (atPx - rows.travelTop) / (rows.travelFoot - rows.travelTop));
   };
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing is no fieldset
@@ -106,9 +78,8 @@ export function Travel({ line, widthPx }: TravelProps) {
       role="group"
       aria-label="CG travel"
       width="100%"
-      height={RISE_PX + 24}
-      viewBox={widthPx > 0 ? `0 ${rows.travelTop - 12} ${widthPx} ${RISE_PX + 24}` : undefined}
-      style={{ top: rows.travelTop - 12 }}
+      height={rows.travelHeight}
+      style={{ top: rows.strip }}
       onPointerDown={(event) => {
         if (event.button !== 0) return;
         event.currentTarget.setPointerCapture(event.pointerId);
@@ -120,30 +91,30 @@ export function Travel({ line, widthPx }: TravelProps) {
     >
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group in a drawing takes no focus */}
       <g aria-hidden="true">
+        <TravelBand line={line} scaleOf={scaleOf} />
         <g className="travel-lines">
-          <path d={`M46 ${rows.travelTop}H${widthPx - 14}M46 ${rows.travelBottom}H${widthPx - 14}`} />
+          <path
+            d={`M${fromPx - 8} ${rows.travelTop}H${toPx(widthPx)}M${fromPx - 8} ${rows.travelFoot}H${toPx(widthPx)}`}
+          />
           <text x="14" y={rows.travelTop + 4}>
             full
           </text>
-          <text x="14" y={rows.travelBottom + 4}>
+          <text x="14" y={rows.travelFoot + 4}>
             dry
           </text>
+          {reservePct > 0 && (
+            <path className="reserve" d={`M${fromPx - 8} ${y(reservePct / 100)}H${toPx(widthPx)}`}>
+              <title>The reserve begins here</title>
+            </path>
+          )}
+          <text x={toPx(widthPx)} y={rows.travelFoot - 6} textAnchor="end" className="travel-scale">
+            {factor > 1 ? `enlarged ×${factor}` : 'true to the beam'}
+          </text>
         </g>
-        {reservePct > 0 && (
-          <g className="reserve">
-            <path d={`M66 ${fractionToY(reservePct / 100)}H${widthPx - 14}`} />
-            {reservePct >= 15 && reservePct <= 85 && (
-              <text x="14" y={fractionToY(reservePct / 100) + 4}>
-                reserve
-              </text>
-            )}
-          </g>
-        )}
-        <Spread line={line} x={(mm) => axisToPx(line.pick(bench.axis.getState()), mm)} y={fractionToY} />
+        <Spread line={line} x={(mm) => travelPx(scaleOf(bench), mm)} y={y} />
         <path ref={curve} className="travel-curve" />
+        <path ref={ends} className="travel-ends" />
       </g>
-      <Detail line={line} axis={axis} widthPx={widthPx} margins={plotPx === null && line.axis === 0} />
-      {plotPx !== null && <MarginPlot leftPx={plotPx} />}
       <g
         ref={handle}
         className="travel-handle"
@@ -156,18 +127,8 @@ export function Travel({ line, widthPx }: TravelProps) {
         aria-valuenow={percent}
         aria-valuetext={words}
         onKeyDown={(event) => {
-          const step: Record<string, number> = {
-            ArrowUp: 1,
-            ArrowRight: 1,
-            ArrowDown: -1,
-            ArrowLeft: -1,
-            PageUp: 10,
-            PageDown: -10,
-            Home: -100,
-            End: 100,
-          };
-          const by = step[event.key];
-          if (by === undefined) return;
+          const by = stepOf(event);
+          if (by === null) return;
           event.preventDefault();
           burnTo((percent + by) / 100);
         }}
@@ -178,7 +139,22 @@ export function Travel({ line, widthPx }: TravelProps) {
         </g>
       </g>
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group in a drawing takes no focus */}
-      <text ref={label} className="travel-label figure" aria-hidden="true" />
+      <text ref={reading} className="travel-label figure" aria-hidden="true" />
     </svg>
   );
+}
+
+/** By how much a key changes the fuel that is left, % of it all. */
+function stepOf({ key }: KeyboardEvent): number | null {
+  const steps: Readonly<Record<string, number>> = {
+    ArrowUp: 1,
+    ArrowRight: 1,
+    ArrowDown: -1,
+    ArrowLeft: -1,
+    PageUp: 10,
+    PageDown: -10,
+    Home: -100,
+    End: 100,
+  };
+  return steps[key] ?? null;
 }

@@ -1,4 +1,5 @@
 import { type PointerEvent, type ReactNode, useMemo, useRef } from 'react';
+import { shownText } from '../../model/document/names';
 import { axisToPx } from '../../store/axisStore';
 import { useAxis, useBench, useView } from '../../store/react';
 import { useBenchValue } from '../Live';
@@ -7,7 +8,8 @@ import { roleLooks } from '../roleLooks';
 import { useDrawn } from '../useDrawn';
 import { useNudge } from '../useNudge';
 import { type Drawn, drawnWeights, fittingScale, isHung, shownWeights, weightAt } from './drawnWeights';
-import { type Line, rows } from './lines';
+import type { Line } from './lines';
+import { rowsOf } from './rows';
 import { TiltWords } from './TiltWords';
 import { useWeightDrag } from './useWeightDrag';
 import { tiltDeg, type Weight } from './weights';
@@ -23,6 +25,9 @@ function placeSquare(square: SVGRectElement, sizePx: number, footPx: number): vo
   square.setAttribute('height', String(sizePx));
 }
 
+/** A small warning sign that touches its weight, from above or from below. */
+const fitSigns = { above: 'M0 -10L6 0H-6ZM0 -7V-3', below: 'M0 0L6 10H-6ZM0 3V7' };
+
 interface WeightsProps {
   readonly line: Line;
   readonly children: ReactNode;
@@ -35,6 +40,7 @@ export function Weights({ line, children, over }: WeightsProps) {
   const bench = useBench();
   const say = useReadings();
   const widthPx = useAxis((state) => state.widthPx);
+  const rows = useView(rowsOf);
   const selectedId = useView((view) => view.selectedId);
   const hoveredId = useView((view) => view.hoveredId);
   const keys = useBenchValue((live) =>
@@ -64,7 +70,7 @@ export function Weights({ line, children, over }: WeightsProps) {
     const axis = line.pick(bench.axis.getState());
     // While something is in hand sizes must not jump.
     if (scale.current === 0 || bench.drag.api.getState().itemId === null)
-      scale.current = fittingScale(shownWeights(bench, line), axis);
+      scale.current = fittingScale(shownWeights(bench, line), axis, rows);
     drawn.current = drawnWeights(bench, line, scale.current);
     const { selectedId: selected, hoveredId: hovered } = bench.view.getState();
     const tagged = hovered ?? selected;
@@ -75,15 +81,18 @@ export function Weights({ line, children, over }: WeightsProps) {
       if (!element) continue;
       const hung = isHung(one);
       element.setAttribute('transform', `translate(${xPx} ${hung ? rows.beam + 4 : rows.beam})`);
-      const [stem, shape] = element.children;
+      const [stem, shape, sign] = element.children;
       stem?.setAttribute('y2', String(hung ? offPx : -offPx));
       const footPx = hung ? offPx + sizePx : -offPx;
       if (shape instanceof SVGRectElement) placeSquare(shape, sizePx, footPx);
       else shape?.setAttribute('transform', `translate(0 ${footPx}) scale(${sizePx})`);
+      const mark = bench.fit.mark(weight.sourceId);
+      element.dataset.fit = mark?.severity ?? 'fits';
+      sign?.setAttribute('transform', `translate(0 ${hung ? footPx + 3 : footPx - sizePx - 3})`);
       if (weight.sourceId === tagged && tag.current && !labelled) {
         labelled = true;
         // Measuring lays the page out again, so only a new text is measured.
-        const text = `${weight.name} · ${say.mass(weight.massG)}`;
+        const text = `${shownText(weight.name)} · ${say.mass(weight.massG)}`;
         if (tag.current.textContent !== text) {
           tag.current.textContent = text;
           tagHalfPx.current = tag.current.getComputedTextLength() / 2 + 8;
@@ -111,13 +120,13 @@ export function Weights({ line, children, over }: WeightsProps) {
     const pivotPx = pivotMm === null ? 0 : axisToPx(axis, pivotMm);
     tipping.current?.setAttribute('transform', `rotate(${tilt} ${pivotPx} ${rows.beam})`);
     fulcrum.current?.setAttribute('transform', `translate(${pivotPx} ${rows.beam + 3})`);
-    fulcrum.current?.setAttribute('visibility', pivotMm === null ? 'hidden' : 'visible');
+    fulcrum.current?.setAttribute('visibility', pivotMm === null ? 'hidden' : 'inherit');
   });
 
   const find = (event: PointerEvent<SVGSVGElement>) => {
     const box = event.currentTarget.getBoundingClientRect();
     const reach = event.pointerType === 'mouse' ? REACH_PX.mouse : REACH_PX.touch;
-    return weightAt(drawn.current, event.clientX - box.left, event.clientY - box.top, reach);
+    return weightAt(drawn.current, rows.beam, event.clientX - box.left, event.clientY - box.top, reach);
   };
   const { onPointerMove, ...drag } = useWeightDrag(line, find);
 
@@ -171,6 +180,7 @@ export function Weights({ line, children, over }: WeightsProps) {
                 fillRule="evenodd"
               />
             )}
+            <path className="weight-fit" d={role === 'airframe' ? fitSigns.below : fitSigns.above} />
           </g>
         ))}
       </g>

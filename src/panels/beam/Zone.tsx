@@ -1,8 +1,9 @@
 import { axisToPx } from '../../store/axisStore';
-import { useAircraft, useAxis, useBench } from '../../store/react';
+import { useAircraft, useAxis, useBench, useView } from '../../store/react';
 import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';
-import { type Line, rows } from './lines';
+import type { Line } from './lines';
+import { rowsOf } from './rows';
 
 interface ZoneProps {
   readonly line: Line;
@@ -13,6 +14,7 @@ interface ZoneProps {
 export function Zone({ line, heightPx }: ZoneProps) {
   const bench = useBench();
   const axis = useAxis(line.pick);
+  const rows = useView(rowsOf);
   const say = useReadings();
   const limit = (which: 'forwardMm' | 'aftMm') => () =>
     line.zone(bench.document.current(), bench.balance.get())?.[which] ?? null;

@@ -1,12 +1,13 @@
 import { type Axis, axisToPx } from '../../store/axisStore';
 import type { Bench } from '../../store/bench';
 import { roleLooks } from '../roleLooks';
-import { type Line, rows } from './lines';
+import type { Line } from './lines';
+import { type Rows, rowsOf } from './rows';
 import { areaPerGram, stackBlocks, stackTop, type Weight, weightSizePx, weightsAlong } from './weights';
 
-/** The largest part and the largest piece of structure, px across. */
-const PART_PX = 41;
-const STRUCTURE_PX = 44;
+/** The largest part and the largest piece of structure, as shares of their side of the beam. */
+const PART_SHARE = 0.58;
+const STRUCTURE_SHARE = 1;
 
 export interface Drawn {
   readonly weight: Weight;
@@ -32,9 +33,12 @@ interface Side {
   readonly roomPx: number;
 }
 
-const sides: readonly Side[] = [
-  { structure: true, roomPx: rows.ruler - rows.beam - 6 },
-  { structure: false, roomPx: rows.beam - rows.weightsTop },
+const hungPx = (rows: Rows) => rows.ruler - rows.beam - 6;
+const standingPx = (rows: Rows) => rows.beam - rows.weightsTop;
+
+const sides = (rows: Rows): readonly Side[] => [
+  { structure: true, roomPx: hungPx(rows) },
+  { structure: false, roomPx: standingPx(rows) },
 ];
 
 /** One side of the beam stacked at a scale, px² for each gram. */
@@ -50,11 +54,11 @@ function stackSide(weights: readonly Weight[], axis: Axis, scale: number, side: 
 }
 
 /** The largest scale at which what stands on the beam need not be pressed together, tried in steps. */
-export function fittingScale(weights: readonly Weight[], axis: Axis): number {
-  let scale = areaPerGram(weights, PART_PX, STRUCTURE_PX);
+export function fittingScale(weights: readonly Weight[], axis: Axis, rows: Rows): number {
+  let scale = areaPerGram(weights, PART_SHARE * standingPx(rows), STRUCTURE_SHARE * hungPx(rows));
   for (let tries = 0; tries < 16; tries += 1) {
     const free = stackSide(weights, axis, scale, { structure: false, roomPx: Number.POSITIVE_INFINITY });
-    if (stackTop(free) <= rows.beam - rows.weightsTop) break;
+    if (stackTop(free) <= standingPx(rows)) break;
     scale *= 0.88;
   }
   return scale;
@@ -65,7 +69,7 @@ export function drawnWeights(bench: Bench, line: Line, scale: number): Drawn[] {
   const axis = line.pick(bench.axis.getState());
   const weights = shownWeights(bench, line);
   const byKey = new Map(weights.map((weight) => [weight.key, weight]));
-  return sides
+  return sides(rowsOf(bench.view.getState()))
     .flatMap((side) => stackSide(weights, axis, scale, side))
     .flatMap(({ key, ...at }) => {
       const weight = byKey.get(key);
@@ -76,10 +80,16 @@ export function drawnWeights(bench: Bench, line: Line, scale: number): Drawn[] {
 export const isHung = ({ weight }: Drawn) => weight.group === 'structure';
 
 /** The weight under a press: the nearest whose square is within reach, the selected one first. */
-export function weightAt(drawn: readonly Drawn[], x: number, y: number, reachPx: number): string | null {
+export function weightAt(
+  drawn: readonly Drawn[],
+  beamPx: number,
+  x: number,
+  y: number,
+  reachPx: number,
+): string | null {
   let best: { id: string; off: number } | null = null;
   for (const one of drawn) {
-    const top = isHung(one) ? rows.beam + one.offPx + 4 : rows.beam - one.offPx - one.sizePx;
+    const top = isHung(one) ? beamPx + one.offPx + 4 : beamPx - one.offPx - one.sizePx;
     const dx = Math.max(0, Math.abs(x - one.xPx) - one.sizePx / 2);
     const dy = Math.max(0, top - y, y - top - one.sizePx);
     const off = Math.hypot(dx, dy);

@@ -28,22 +28,8 @@ export const lateralLine: Line = {
   pivot: () => 0,
 };
 
-/** The heights of the strip's rows, px from its top. */
-export const rows = {
-  labels: 16,
-  /** Where the name of what is selected stands. */
-  tag: 34,
-  weightsTop: 40,
-  beam: 122,
-  ruler: 168,
-  numerals: 185,
-  /** The second scale, in % MAC. */
-  mac: 193,
-  macNumerals: 213,
-  travelTop: 232,
-  travelBottom: 298,
-  bottom: 310,
-  bottomWithoutTravel: 222,
-} as const;
+/** A line through points "x y" as a path; nothing where there are none. */
+export const pathThrough = (points: readonly string[]): string =>
+  points.length > 0 ? `M${points.join('L')}` : '';
 
 export const burns = ({ balance }: Bench): boolean => balance.get().travel.length > 1;

@@ -5,13 +5,19 @@ import { useAircraft, useBench, useView } from '../../store/react';
 import { Icon } from '../icons';
 import { Live, useBenchValue } from '../Live';
 import { later } from '../later';
-import { Attitude } from '../loading/Attitude';
 import { AttitudeButton } from '../loading/AttitudeButton';
 import { useDrawn } from '../useDrawn';
 import { endOf, fractionAt, phaseAt, timeOfFraction } from './burnClock';
 import { clockOf, timeNow, usePlayback } from './usePlayback';
 
-const ProfileDialog = later(async () => (await import('./ProfileDialog')).ProfileDialog);
+const Attitude = later(
+  () => import('../loading/Attitude'),
+  (module) => module.Attitude,
+);
+const ProfileDialog = later(
+  () => import('./ProfileDialog'),
+  (module) => module.ProfileDialog,
+);
 
 const speeds = [1, 10, 60] as const;
 

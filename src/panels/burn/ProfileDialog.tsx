@@ -1,9 +1,9 @@
 import type { Aircraft, Fuel } from '../../model/document/types';
 import { formatTime } from '../../model/units';
 import { useCommitted } from '../../store/react';
+import { EditButton } from '../fields/EditButton';
 import { RowsTable } from '../fields/RowsTable';
 import { TextEntry } from '../fields/TextEntry';
-import { useEdit } from '../fields/useEdit';
 import { Modal } from '../Modal';
 import { burnProfiles, dumpProfiles } from './profiles';
 
@@ -19,7 +19,6 @@ const lengthOf = (phases: readonly Phase[]) =>
 
 /** The fuel profile: one from the list, or phases typed by hand. */
 export function ProfileDialog({ onClose }: { readonly onClose: () => void }) {
-  const edit = useEdit();
   const use = useCommitted(({ fuel }) => fuel?.use ?? 'burn');
   const phases = useCommitted(({ fuel }) => fuel?.profile.phases);
   const current = useCommitted(({ fuel }) => JSON.stringify(fuel?.profile.phases));
@@ -28,15 +27,14 @@ export function ProfileDialog({ onClose }: { readonly onClose: () => void }) {
     <Modal title="Fuel profile" onClose={onClose} wide>
       <div className="profiles">
         {offered.map((profile) => (
-          <button
+          <EditButton
             key={profile.name}
-            type="button"
-            className="button"
             aria-pressed={JSON.stringify(profile.phases) === current}
-            onClick={() => edit('Choose a fuel profile', (aircraft) => withProfile(aircraft, profile))}
+            step="Choose a fuel profile"
+            edit={(aircraft) => withProfile(aircraft, profile)}
           >
             {profile.name} <span className="hint">{lengthOf(profile.phases)}</span>
-          </button>
+          </EditButton>
         ))}
       </div>
       <TextEntry

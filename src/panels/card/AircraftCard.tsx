@@ -1,23 +1,34 @@
-import { lazy, Suspense, useState } from 'react';
-import { freeId } from '../../model/document/edit';
+import { useState } from 'react';
+import { freeId } from '../../model/document/ids';
 import type { AircraftKind, ReferencePoint } from '../../model/document/types';
-import { useBench, useCommitted } from '../../store/react';
+import { useBench, useCommitted, useView } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { RowsTable } from '../fields/RowsTable';
 import { TextEntry } from '../fields/TextEntry';
 import { RoomsPlace } from '../fit/RoomsPlace';
+import { Fold } from '../fold/Fold';
+import { later } from '../later';
 import { Practice } from '../Practice';
+import { useReadings } from '../readings';
 import { EstimatePlace } from '../stability/EstimatePlace';
-import { MarginFields } from '../stability/MarginFields';
-import { BandFields } from './BandFields';
+import { BandPlace } from './BandPlace';
 import { BareAirframeFields } from './BareAirframeFields';
 import { FuelFields } from './FuelFields';
 import { HowSure } from './HowSure';
 import { Inertia } from './Inertia';
+import {
+  airframeSummary,
+  bandSummary,
+  fuelSummary,
+  inertiaSummary,
+  neutralPointSummary,
+  sureSummary,
+} from './summaries';
 
-const SensitivityDialog = lazy(() =>
-  import('../sums/SensitivityDialog').then((module) => ({ default: module.SensitivityDialog })),
+const SensitivityDialog = later(
+  () => import('../sums/SensitivityDialog'),
+  (module) => module.SensitivityDialog,
 );
 
 const kinds: readonly { readonly value: AircraftKind; readonly label: string }[] = [
@@ -44,6 +55,11 @@ const asRow = ({ name, positionMm: [stationMm, buttlineMm, waterlineMm] }: Refer
 /** The aircraft's own figures. */
 export function AircraftCard() {
   const bench = useBench();
+  const say = useReadings();
+  const units = useView((view) => view.units);
+  const kind = useCommitted((aircraft) => aircraft.kind);
+  const points = useCommitted((aircraft) => aircraft.referencePoints.length);
+  const notes = useCommitted((aircraft) => aircraft.notes ?? '');
   const [asking, setAsking] = useState(false);
   const burns = useCommitted((aircraft) => aircraft.fuel?.use === 'burn');
   return (
@@ -51,7 +67,44 @@ export function AircraftCard() {
       <header>
         <h2>The aircraft</h2>
       </header>
-      <section>
+      <Fold id="band" title="Where must the CG be?" summary={bandSummary(say)} openAtFirst>
+        <BandPlace />
+        <Measure
+          label="Lateral, up to"
+          quantity="length"
+          step="Change the lateral tolerance"
+          read={(aircraft) => aircraft.lateralToleranceMm}
+          write={(aircraft, lateralToleranceMm) => ({ ...aircraft, lateralToleranceMm })}
+        />
+        <Practice of={burns ? 'fuelState' : 'noseHeavy'} />
+        <button type="button" className="button" aria-haspopup="dialog" onClick={() => setAsking(true)}>
+          What moves the CG
+        </button>
+        {asking && <SensitivityDialog onClose={() => setAsking(false)} />}
+      </Fold>
+      <Fold id="sure" title="How sure" summary={sureSummary(say)}>
+        <HowSure />
+      </Fold>
+      <Fold id="neutralPoint" title="Neutral point" summary={neutralPointSummary(say)}>
+        <EstimatePlace />
+      </Fold>
+      <Fold id="airframe" title="Bare airframe" summary={airframeSummary(say)}>
+        <BareAirframeFields />
+      </Fold>
+      <Fold id="fuel" title="Fuel" summary={fuelSummary(units)}>
+        <FuelFields />
+      </Fold>
+      <Fold id="rooms" title="Room, openings, leads">
+        <RoomsPlace />
+      </Fold>
+      <Fold id="inertia" title="Inertia, kg·m²" summary={inertiaSummary}>
+        <Inertia />
+      </Fold>
+      <Fold
+        id="identity"
+        title="The aircraft itself"
+        summary={() => kinds.find(({ value }) => value === kind)?.label ?? ''}
+      >
         <TextEntry
           label="Name"
           step="Rename the aircraft"
@@ -78,39 +131,8 @@ export function AircraftCard() {
           read={(aircraft) => aircraft.gridMm}
           write={(aircraft, gridMm) => ({ ...aircraft, gridMm })}
         />
-      </section>
-      <section>
-        <h3>Where must the CG be?</h3>
-        <BandFields />
-        <MarginFields />
-        <Measure
-          label="Lateral, up to"
-          quantity="length"
-          step="Change the lateral tolerance"
-          read={(aircraft) => aircraft.lateralToleranceMm}
-          write={(aircraft, lateralToleranceMm) => ({ ...aircraft, lateralToleranceMm })}
-        />
-        <Practice of={burns ? 'fuelState' : 'noseHeavy'} />
-        <button type="button" className="button" aria-haspopup="dialog" onClick={() => setAsking(true)}>
-          What moves the CG
-        </button>
-        {asking && (
-          <Suspense fallback={null}>
-            <SensitivityDialog onClose={() => setAsking(false)} />
-          </Suspense>
-        )}
-      </section>
-      <HowSure />
-      <EstimatePlace />
-      <section>
-        <h3>Bare airframe</h3>
-        <BareAirframeFields />
-      </section>
-      <section>
-        <h3>Fuel</h3>
-        <FuelFields />
-      </section>
-      <section>
+      </Fold>
+      <Fold id="points" title="Reference points" summary={() => String(points)}>
         <RowsTable<PointRow>
           title="Reference points, from the datum"
           one="point"
@@ -133,10 +155,8 @@ export function AircraftCard() {
             waterlineMm: 0,
           })}
         />
-      </section>
-      <RoomsPlace />
-      <Inertia />
-      <section>
+      </Fold>
+      <Fold id="notes" title="Notes" summary={() => notes}>
         <TextEntry
           long
           label="Notes"
@@ -144,7 +164,7 @@ export function AircraftCard() {
           read={(aircraft) => aircraft.notes}
           write={(aircraft, notes) => ({ ...aircraft, notes })}
         />
-      </section>
+      </Fold>
     </div>
   );
 }

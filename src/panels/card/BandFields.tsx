@@ -1,44 +1,14 @@
-import { stationToPctMac } from '../../engine/wing/planform';
 import type { Aircraft, TargetBand } from '../../model/document/types';
-import { bandStations, surfacePlanform, wingPlanform } from '../../model/stability/band';
-import { useCommitted } from '../../store/react';
+import { withBandBy } from '../../model/stability/freshBand';
+import { useBench, useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { useReadings } from '../readings';
 
-const largestWing = ({ structure }: Aircraft) =>
-  structure
-    .filter((piece) => piece.kind === 'surface')
-    .sort((a, b) => surfacePlanform(b).areaMm2 - surfacePlanform(a).areaMm2)[0];
-
-/** The same band stated the other way; a fresh one stands at a quarter of the MAC. */
-function bandAs(aircraft: Aircraft, by: string): TargetBand | null {
-  if (by === 'none') return null;
-  const mac = wingPlanform(aircraft);
-  const now = bandStations(aircraft);
-  if (by === 'mac') {
-    const wing = largestWing(aircraft);
-    if (!wing || !mac) return aircraft.targetBand;
-    const pct = (mm: number) => Math.round(stationToPctMac(mac, mm) * 10) / 10;
-    return {
-      by,
-      surfaceId: wing.id,
-      forwardPct: now ? pct(now.forwardMm) : 22,
-      aftPct: now ? pct(now.aftMm) : 30,
-    };
-  }
-  const round = (mm: number) => Math.round(mm * 10) / 10;
-  const [forwardMm, aftMm] = now
-    ? [now.forwardMm, now.aftMm]
-    : mac
-      ? [mac.lemacMm + 0.22 * mac.macMm, mac.lemacMm + 0.3 * mac.macMm]
-      : [200, 220];
-  return { by: 'station', forwardMm: round(forwardMm), aftMm: round(aftMm) };
-}
-
 /** Where the CG must stay: by stations or by the mean aerodynamic chord. */
 export function BandFields() {
   const { fromMm } = useReadings();
+  const { stability } = useBench();
   const by = useCommitted(({ targetBand }) => targetBand?.by ?? 'none');
   const surfaces = useCommitted(({ structure }) =>
     structure.flatMap((piece) => (piece.kind === 'surface' ? [`${piece.id}\t${piece.name}`] : [])).join('\n'),
@@ -80,7 +50,10 @@ export function BandFields() {
           { value: 'none', label: 'Not at all' },
         ]}
         read={({ targetBand }) => targetBand?.by ?? 'none'}
-        write={(aircraft, to) => ({ ...aircraft, targetBand: bandAs(aircraft, to) })}
+        write={(aircraft, to) => {
+          const { estimate, fresh } = stability.get();
+          return withBandBy(aircraft, to as TargetBand['by'] | 'none', fresh ? estimate : null);
+        }}
       />
       {by === 'mac' && (
         <Choice

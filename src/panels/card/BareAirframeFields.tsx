@@ -2,8 +2,8 @@ import { bareAirframeDifference, structureMass } from '../../model/airframe/bodi
 import type { Aircraft, BareAirframe } from '../../model/document/types';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
+import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
-import { useEdit } from '../fields/useEdit';
 import { type Readings, useReadings } from '../readings';
 import { PlusMinusFields } from './PlusMinusFields';
 
@@ -30,10 +30,22 @@ function differenceWords(aircraft: Aircraft, say: Readings): string {
   return `${mass}, ${cg}.`;
 }
 
+/** The airframe as if the scales said what the shapes do, to be corrected. */
+function asShapesSay(aircraft: Aircraft): Aircraft {
+  const shapes = structureMass(aircraft.structure);
+  const [x, y] = shapes.cgMm ?? [0, 0];
+  const bareAirframe: BareAirframe = {
+    massG: Math.round(shapes.massG),
+    stationMm: Math.round(x * 10) / 10,
+    buttlineMm: Math.round(y * 10) / 10,
+    use: 'compare',
+  };
+  return { ...aircraft, bareAirframe };
+}
+
 /** The bare airframe as it was weighed, and what to make of it. */
 export function BareAirframeFields() {
   const say = useReadings();
-  const edit = useEdit();
   const weighed = useCommitted(({ bareAirframe }) => bareAirframe !== null);
   const words = useCommitted((aircraft) => differenceWords(aircraft, say));
   const change = (aircraft: Aircraft, fields: Partial<BareAirframe>): Aircraft => ({
@@ -41,24 +53,12 @@ export function BareAirframeFields() {
     bareAirframe: aircraft.bareAirframe && { ...aircraft.bareAirframe, ...fields },
   });
   if (!weighed) {
-    const begin = () =>
-      edit('Enter the weighed airframe', (aircraft) => {
-        const shapes = structureMass(aircraft.structure);
-        const [x, y] = shapes.cgMm ?? [0, 0];
-        const bareAirframe: BareAirframe = {
-          massG: Math.round(shapes.massG),
-          stationMm: Math.round(x * 10) / 10,
-          buttlineMm: Math.round(y * 10) / 10,
-          use: 'compare',
-        };
-        return { ...aircraft, bareAirframe };
-      });
     return (
       <>
         <p className="hint">Not weighed yet; the masses of the structure stand for it.</p>
-        <button type="button" className="button" onClick={begin}>
+        <EditButton step="Enter the weighed airframe" edit={asShapesSay}>
           Enter what the scales say
-        </button>
+        </EditButton>
       </>
     );
   }
@@ -110,15 +110,12 @@ export function BareAirframeFields() {
         write={(aircraft, use) => change(aircraft, { use: use as BareAirframe['use'] })}
       />
       <p className="hint">{words}</p>
-      <button
-        type="button"
-        className="button"
-        onClick={() =>
-          edit('Forget the weighed airframe', (aircraft) => ({ ...aircraft, bareAirframe: null }))
-        }
+      <EditButton
+        step="Forget the weighed airframe"
+        edit={(aircraft) => ({ ...aircraft, bareAirframe: null })}
       >
         Forget what the scales said
-      </button>
+      </EditButton>
     </>
   );
 }

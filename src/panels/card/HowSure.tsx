@@ -76,5 +76,7 @@ function haloWords({ document, balance }: Bench): string {
 
 const amount = ({ quantity, plusMinus: figure }: Improvement, say: Readings): string => {
   if (quantity === 'mass') return say.mass(figure);
-  return quantity === 'station' ? say.lengthFine(figure) : `${formatNumber(figure, 3)} g/ml`;
+  return quantity === 'station' || quantity === 'limits'
+    ? say.lengthFine(figure)
+    : `${formatNumber(figure, 3)} g/ml`;
 };

@@ -6,7 +6,9 @@ import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { TextEntry } from '../fields/TextEntry';
 import { FitPlace } from '../fit/FitPlace';
+import { Fold } from '../fold/Fold';
 import { Practice } from '../Practice';
+import { useReadings } from '../readings';
 import { roleLooks } from '../roleLooks';
 import { MeasuredInertia } from './MeasuredInertia';
 import { PlaceFields } from './PlaceFields';
@@ -14,6 +16,7 @@ import { PlusMinusFields } from './PlusMinusFields';
 import { Room } from './Room';
 import { ShapeFields } from './ShapeFields';
 import { SwitchTick } from './SwitchTick';
+import { momentSummary, sizeSummary } from './summaries';
 import { Working } from './Working';
 
 const roleOptions = roles.map((role) => ({ value: role as string, label: roleLooks[role].label }));
@@ -22,18 +25,12 @@ const roleOptions = roles.map((role) => ({ value: role as string, label: roleLoo
 export function PartCard({ id, name }: { readonly id: string; readonly name: string }) {
   const read = (aircraft: Aircraft): Part | undefined => aircraft.parts.find((part) => part.id === id);
   const change = (fields: Partial<Part>) => (aircraft: Aircraft) => updatePart(aircraft, id, fields);
+  const say = useReadings();
   const role = useCommitted((aircraft) => read(aircraft)?.role);
   const practice = role === 'ballast' ? 'ballast' : role === 'energy' ? 'packs' : null;
   return (
     <>
       <section>
-        <Choice
-          label="Role"
-          step={`Change the role of ${name}`}
-          options={roleOptions}
-          read={(aircraft) => read(aircraft)?.role ?? 'other'}
-          write={(aircraft, role) => change({ role: role as Role })(aircraft)}
-        />
         <Measure
           label="Mass"
           quantity="mass"
@@ -41,27 +38,32 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
           read={(aircraft) => read(aircraft)?.massG}
           write={(aircraft, massG) => change({ massG })(aircraft)}
         />
-        <PlusMinusFields name={name} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
         <PlaceFields name={name} read={read} write={(aircraft, place) => change(place)(aircraft)} />
       </section>
-      {practice && (
-        <section>
-          <Practice of={practice} />
-        </section>
-      )}
       <Room id={id} />
-      <FitPlace id={id} />
-      <Working id={id} />
-      <section>
-        <h3>Size</h3>
+      <Fold id="fit" title="Fit" openAtFirst>
+        <FitPlace id={id} />
+      </Fold>
+      <Fold id="working" title="Working" summary={momentSummary(id, say)}>
+        <Working id={id} />
+      </Fold>
+      <Fold id="size" title="Size" summary={sizeSummary(id, say)}>
         <ShapeFields
           name={name}
           read={(aircraft) => read(aircraft)?.shape}
           write={(aircraft, shape) => change({ shape })(aircraft)}
         />
         <MeasuredInertia name={name} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
-      </section>
-      <section>
+      </Fold>
+      <Fold id="about" title="What it is" summary={() => (role ? roleLooks[role].label : '')}>
+        <Choice
+          label="Role"
+          step={`Change the role of ${name}`}
+          options={roleOptions}
+          read={(aircraft) => read(aircraft)?.role ?? 'other'}
+          write={(aircraft, role) => change({ role: role as Role })(aircraft)}
+        />
+        <PlusMinusFields name={name} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
         <Tick
           label="Locked where it is"
           step={`Lock or unlock ${name}`}
@@ -82,7 +84,8 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
           read={(aircraft) => read(aircraft)?.notes}
           write={(aircraft, notes) => change({ notes })(aircraft)}
         />
-      </section>
+        {practice && <Practice of={practice} />}
+      </Fold>
     </>
   );
 }

@@ -4,7 +4,8 @@ import { aircraftExtent } from '../../model/airframe/extent';
 import { itemById, placeItem } from '../../model/document/edit';
 import type { ItemZone } from '../../model/place/itemZone';
 import { bestFreeStation, buttlineWords, freeAboard, stationWords } from '../../model/words/zoneWords';
-import { useBench, useCommitted } from '../../store/react';
+import { useBench, useCommitted, useFit } from '../../store/react';
+import { EditButton } from '../fields/EditButton';
 import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';
 import { RoomStrip, type Stretch } from './RoomStrip';
@@ -55,10 +56,17 @@ export function Room({ id }: { readonly id: string }) {
     const { band } = balance.get();
     return band && band.aftMm - band.forwardMm;
   });
+  const judged = useFit((fit) => fit.judged);
+  const roomyStation = useMemo(() => {
+    const ends = { noseMm: minMm[0], tailMm: maxMm[0] };
+    const wanted = zone && bestFreeStation(zone, ends);
+    if (!judged || !zone || wanted === null) return null;
+    return bench.fit.judge()?.nearestRoom(aircraft, id, freeAboard(zone, ends), wanted) ?? null;
+  }, [aircraft, bench, id, judged, maxMm, minMm, zone]);
   if (!zone || bandMm === null || zone.station.bestMm === null) return null;
   const aboard = { noseMm: minMm[0], tailMm: maxMm[0] };
   const item = itemById(aircraft, id);
-  const goMm = bestFreeStation(zone, aboard);
+  const goMm = roomyStation;
   const { marginMm, lateralMarginMm } = zone.marginAt(stationMm, buttlineMm);
   // Where it stood when it was picked up, so that the drawing keeps still under a drag.
   const [itemX, itemY] = item?.positionMm ?? [0, 0];
@@ -68,13 +76,6 @@ export function Room({ id }: { readonly id: string }) {
     zone.buttline !== null &&
     lateralMarginMm !== null &&
     (lateralMarginMm < 0 || Math.abs(itemY) > CENTRED_MM);
-  const move = () =>
-    item &&
-    goMm !== null &&
-    bench.document.commit(
-      `Move ${item.name}`,
-      placeItem(aircraft, id, [goMm, item.positionMm[1], item.positionMm[2]]),
-    );
   return (
     <section className="room">
       <h3>Where may it sit?</h3>
@@ -93,15 +94,20 @@ export function Room({ id }: { readonly id: string }) {
           ? `Here the least margin is ${say.lengthFine(marginMm)}.`
           : `Here the worst load state is ${say.lengthFine(-marginMm)} outside, ${zone.marginAt(stationMm, buttlineMm).case.name}.`}
       </p>
-      {goMm !== null && (
-        <button
-          type="button"
+      {judged && goMm === null && zone.station.allowed && (
+        <p className="hint">
+          At its height and buttline no place was found there where it fits in every load state.
+        </p>
+      )}
+      {item && goMm !== null && (
+        <EditButton
           className="button strong"
-          disabled={item?.locked === true || Math.abs(goMm - stationMm) < 0.5}
-          onClick={move}
+          disabled={item.locked === true || Math.abs(goMm - stationMm) < 0.5}
+          step={`Move ${item.name}`}
+          edit={() => placeItem(aircraft, id, [goMm, item.positionMm[1], item.positionMm[2]])}
         >
           Move to {say.station(goMm)}
-        </button>
+        </EditButton>
       )}
       {sideways && (
         <>

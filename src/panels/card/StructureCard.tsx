@@ -3,11 +3,13 @@ import type { Aircraft } from '../../model/document/types';
 import type { Quantity } from '../../model/units';
 import { useCommitted } from '../../store/react';
 import { weightsAlong } from '../beam/weights';
-import { Choice } from '../fields/Choice';
+import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
+import { Fold } from '../fold/Fold';
 import { Live } from '../Live';
 import { useReadings } from '../readings';
 import { CutFields } from './CutFields';
+import { JoinsBodyField } from './JoinsBodyField';
 import { MassSourceFields } from './MassSourceFields';
 import { PlaceFields } from './PlaceFields';
 import { PlusMinusFields } from './PlusMinusFields';
@@ -17,6 +19,7 @@ import { ShapeFields } from './ShapeFields';
 import { HullSections, PanelRows } from './StructureRows';
 import { SwitchTick } from './SwitchTick';
 import { type Kind, type Lens, lensOn, type PieceOf } from './structureLens';
+import { momentSummary } from './summaries';
 import { Working } from './Working';
 
 interface FigureProps<K extends Kind> {
@@ -111,7 +114,9 @@ export function StructureCard({ id, name }: { readonly id: string; readonly name
       <section>
         <KindFields id={id} kind={kind} name={name} />
       </section>
-      <Working id={id} />
+      <Fold id="working" title="Working" summary={momentSummary(id, say)}>
+        <Working id={id} />
+      </Fold>
     </>
   );
 }
@@ -154,7 +159,14 @@ function KindFields({ id, kind, name }: { readonly id: string; readonly kind: Ki
           <Figure lens={lens} of="rootThicknessPct" label="Thickness" quantity="ratio" />
           <Figure lens={lens} of="incidenceDeg" label="Incidence" quantity="angle" />
           <Figure lens={lens} of="cantDeg" label="Cant" quantity="angle" />
+          <JoinsBodyField id={id} lens={lens} />
           <PanelRows lens={lens} />
+          <Tick
+            label="Cut away inside a hull, so that parts may stand there"
+            step={`Say whether ${name} is cut away inside a hull`}
+            read={(aircraft) => lens.read(aircraft)?.openToHull === true}
+            write={(aircraft, openToHull) => lens.change(aircraft, { openToHull })}
+          />
         </>
       );
     }

@@ -6,17 +6,21 @@ import { useCommitted, useView } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { FitPlace } from '../fit/FitPlace';
+import { Fold } from '../fold/Fold';
 import { Live } from '../Live';
 import { Practice } from '../Practice';
+import { useReadings } from '../readings';
 import { PlaceFields } from './PlaceFields';
 import { PlusMinusFields } from './PlusMinusFields';
 import { Room } from './Room';
 import { ShapeFields } from './ShapeFields';
 import { SwitchTick } from './SwitchTick';
+import { momentSummary, sizeSummary } from './summaries';
 import { Working } from './Working';
 
 /** The figures of a tank and of what is in it. */
 export function TankCard({ id, name }: { readonly id: string; readonly name: string }) {
+  const say = useReadings();
   const units = useView((view) => view.units);
   const read = (aircraft: Aircraft): TankItem | undefined => aircraft.tanks.find((tank) => tank.id === id);
   const change = (fields: Partial<TankItem>) => (aircraft: Aircraft) => updateTank(aircraft, id, fields);
@@ -76,7 +80,6 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
           read={(aircraft) => read(aircraft)?.emptyMassG}
           write={(aircraft, emptyMassG) => change({ emptyMassG })(aircraft)}
         />
-        <PlusMinusFields name={name} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
         <Choice
           label="Feeds"
           step={`Change what ${name} feeds`}
@@ -92,22 +95,25 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
           write={(aircraft, rank) => change({ rank: Math.round(rank) })(aircraft)}
         />
         <p className="hint">Among tanks that feed the same place the lower rank empties first.</p>
-        <Practice of="tanks" />
         <PlaceFields name={name} read={read} write={(aircraft, place) => change(place)(aircraft)} />
       </section>
       <Room id={id} />
-      <FitPlace id={id} />
-      <Working id={id} />
-      <section>
-        <h3>Inside</h3>
+      <Fold id="fit" title="Fit" openAtFirst>
+        <FitPlace id={id} />
+      </Fold>
+      <Fold id="working" title="Working" summary={momentSummary(id, say)}>
+        <Working id={id} />
+      </Fold>
+      <Fold id="size" title="Inside" summary={sizeSummary(id, say)}>
         <ShapeFields
           name={name}
           without={['tube']}
           read={(aircraft) => read(aircraft)?.shape}
           write={(aircraft, shape) => (shape.kind === 'tube' ? aircraft : change({ shape })(aircraft))}
         />
-      </section>
-      <section>
+      </Fold>
+      <Fold id="about" title="More">
+        <PlusMinusFields name={name} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
         <Tick
           label="Locked where it is"
           step={`Lock or unlock ${name}`}
@@ -115,7 +121,8 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
           write={(aircraft, locked) => change({ locked })(aircraft)}
         />
         <SwitchTick id={id} name={name} kind="filled" />
-      </section>
+        <Practice of="tanks" />
+      </Fold>
     </>
   );
 }

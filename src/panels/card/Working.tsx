@@ -1,14 +1,16 @@
-import { lazy, Suspense, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
 import { cgShiftForMass } from '../../engine/balance/sensitivity';
 import type { MassProperties } from '../../engine/mass/types';
 import type { Bench } from '../../store/bench';
 import { weightsAlong } from '../beam/weights';
 import { Live } from '../Live';
+import { later } from '../later';
 import { momentAbout } from '../manifest/order';
 import { useReadings } from '../readings';
 
-const MomentDialog = lazy(() =>
-  import('../sums/MomentDialog').then((module) => ({ default: module.MomentDialog })),
+const MomentDialog = later(
+  () => import('../sums/MomentDialog'),
+  (module) => module.MomentDialog,
 );
 
 /** How far "10 mm aft" moves it, mm, and what "10 g more" adds, g. */
@@ -59,11 +61,7 @@ export function Working({ id }: { readonly id: string }) {
       <button type="button" className="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
         Show the sum
       </button>
-      {open && (
-        <Suspense fallback={null}>
-          <MomentDialog id={id} onClose={() => setOpen(false)} />
-        </Suspense>
-      )}
+      {open && <MomentDialog id={id} onClose={() => setOpen(false)} />}
     </section>
   );
 }

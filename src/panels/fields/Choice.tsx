@@ -2,6 +2,7 @@ import './fields.css';
 import { useId, useState } from 'react';
 import type { Aircraft } from '../../model/document/types';
 import { useAircraft } from '../../store/react';
+import { Refusal } from './EditButton';
 import { useEdit } from './useEdit';
 
 export interface Option {
@@ -42,11 +43,7 @@ export function Choice({ label, options, read, write, step }: ChoiceProps) {
           ))}
         </select>
       </span>
-      {fault && (
-        <p className="fault" role="alert">
-          {fault}
-        </p>
-      )}
+      <Refusal fault={fault} />
     </div>
   );
 }
@@ -62,17 +59,21 @@ interface TickProps {
 export function Tick({ label, read, write, step }: TickProps) {
   const on = useAircraft(read);
   const edit = useEdit();
+  const [fault, setFault] = useState<string | null>(null);
   return (
-    <label className="tick">
-      <input
-        type="checkbox"
-        checked={on}
-        onChange={(event) => {
-          const { checked } = event.target;
-          edit(step, (aircraft) => write(aircraft, checked));
-        }}
-      />
-      {label}
-    </label>
+    <>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={on}
+          onChange={(event) => {
+            const { checked } = event.target;
+            setFault(edit(step, (aircraft) => write(aircraft, checked)));
+          }}
+        />
+        {label}
+      </label>
+      <Refusal fault={fault} />
+    </>
   );
 }

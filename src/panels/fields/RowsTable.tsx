@@ -1,8 +1,10 @@
 import './fields.css';
+import { useState } from 'react';
 import type { Aircraft } from '../../model/document/types';
 import type { Quantity } from '../../model/units';
 import { useAircraft } from '../../store/react';
 import { Icon } from '../icons';
+import { Refusal } from './EditButton';
 import { Measure } from './Measure';
 import { TextEntry } from './TextEntry';
 import { useEdit } from './useEdit';
@@ -37,6 +39,16 @@ export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
   const { title, one, columns, read, write, another, least } = props;
   const count = useAircraft((aircraft) => read(aircraft).length);
   const edit = useEdit();
+  const [fault, setFault] = useState<string | null>(null);
+  const add = () =>
+    edit(`Add a ${one}`, (aircraft) => write(aircraft, [...read(aircraft), another(read(aircraft))]));
+  const remove = (at: number) =>
+    edit(`Remove a ${one}`, (aircraft) =>
+      write(
+        aircraft,
+        read(aircraft).filter((_row, index) => index !== at),
+      ),
+    );
   const field = (column: Column<Row>, at: number) => {
     const label = `${column.label}, ${one} ${at + 1}`;
     const step = `Change ${column.label.toLowerCase()} of a ${one}`;
@@ -90,14 +102,7 @@ export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
                     className="button bare"
                     disabled={count <= least}
                     aria-label={`Remove ${one} ${at + 1}`}
-                    onClick={() =>
-                      edit(`Remove a ${one}`, (aircraft) =>
-                        write(
-                          aircraft,
-                          read(aircraft).filter((_row, index) => index !== at),
-                        ),
-                      )
-                    }
+                    onClick={() => setFault(remove(at))}
                   >
                     <Icon name="cross" />
                   </button>
@@ -107,15 +112,10 @@ export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
           </tbody>
         </table>
       </section>
-      <button
-        type="button"
-        className="button"
-        onClick={() =>
-          edit(`Add a ${one}`, (aircraft) => write(aircraft, [...read(aircraft), another(read(aircraft))]))
-        }
-      >
+      <button type="button" className="button" onClick={() => setFault(add())}>
         <Icon name="plus" /> Add a {one}
       </button>
+      <Refusal fault={fault} />
     </div>
   );
 }

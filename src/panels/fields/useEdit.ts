@@ -1,22 +1,13 @@
 import { useCallback } from 'react';
 import type { Aircraft } from '../../model/document/types';
-import type { Fault } from '../../model/reading/fault';
-import { readAircraft } from '../../model/reading/read';
+import { editFault } from '../../model/reading/editFault';
 import { useBench } from '../../store/react';
 
+/** The aircraft after an edit, or a sentence that says why there is none. */
+export type Edited = Aircraft | string;
+
 /** Commits one step, or says in a sentence why the aircraft cannot be so and changes nothing. */
-export type Edit = (step: string, edit: (aircraft: Aircraft) => Aircraft) => string | null;
-
-const faultsOf = (aircraft: Aircraft): readonly Fault[] => {
-  const read = readAircraft(aircraft);
-  return read.ok ? [] : read.faults;
-};
-
-/** A fault's sentence without the path into the file, which the field already stands for. */
-function sentenceOf({ path, sentence }: Fault): string {
-  const plain = sentence.startsWith(`${path}: `) ? sentence.slice(path.length + 2) : sentence;
-  return plain.charAt(0).toUpperCase() + plain.slice(1);
-}
+export type Edit = (step: string, edit: (aircraft: Aircraft) => Edited) => string | null;
 
 export function useEdit(): Edit {
   const { document } = useBench();
@@ -24,12 +15,11 @@ export function useEdit(): Edit {
     (step, edit) => {
       const before = document.api.getState().committed;
       const next = edit(before);
+      if (typeof next === 'string') return next;
       if (next === before) return null;
-      const known = new Set(faultsOf(before).map(({ sentence }) => sentence));
-      const fresh = faultsOf(next).find(({ sentence }) => !known.has(sentence));
-      if (fresh) return sentenceOf(fresh);
-      document.commit(step, next);
-      return null;
+      const fault = editFault(before, next);
+      if (fault === null) document.commit(step, next);
+      return fault;
     },
     [document],
   );

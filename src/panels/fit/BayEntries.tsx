@@ -2,9 +2,9 @@ import { removeBay } from '../../model/document/fitEdits';
 import type { Aircraft, Bay } from '../../model/document/types';
 import { useBench, useCommitted } from '../../store/react';
 import { PlaceFields } from '../card/PlaceFields';
+import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
 import { TextEntry } from '../fields/TextEntry';
-import { useEdit } from '../fields/useEdit';
 import { changedAt, EntryList } from './EntryList';
 import { withBay, withProposedBays } from './roomEdits';
 
@@ -24,7 +24,6 @@ const change =
 /** Rooms where parts may be mounted, by hand or proposed from the hull. */
 export function BayEntries() {
   const bench = useBench();
-  const edit = useEdit();
   const nameAt = ({ bays }: Aircraft, at: number) => bays?.[at]?.name ?? '';
   return (
     <EntryList
@@ -35,9 +34,9 @@ export function BayEntries() {
       add={(aircraft) => withBay(aircraft, Math.round(bench.balance.get().cgMm?.[0] ?? 0))}
       remove={(aircraft, at) => removeBay(aircraft, aircraft.bays?.[at]?.id ?? '')}
       more={
-        <button type="button" className="button" onClick={() => edit('Propose bays', withProposedBays)}>
+        <EditButton step="Propose bays" edit={withProposedBays}>
           Propose bays between the formers
-        </button>
+        </EditButton>
       }
     >
       {(at) => <BayFields at={at} />}

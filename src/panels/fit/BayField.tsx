@@ -1,10 +1,12 @@
 import { add } from '../../engine/geometry/vec3';
 import { perAircraft } from '../../model/airframe/perAircraft';
 import { placeItem, updatePart } from '../../model/document/edit';
+import { shownText } from '../../model/document/names';
 import type { Aircraft } from '../../model/document/types';
 import { bayFault } from '../../model/fit/bays';
-import { useAircraft, useBench, useCommitted } from '../../store/react';
+import { useAircraft, useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
+import { EditButton } from '../fields/EditButton';
 import { Icon } from '../icons';
 import { useReadings } from '../readings';
 import { bindToBay } from './roomEdits';
@@ -21,21 +23,15 @@ const none = { value: '', label: 'None' };
 
 /** The bay that a part must stay in, and how far it is out of it. */
 export function BayField({ id, name }: { readonly id: string; readonly name: string }) {
-  const bench = useBench();
   const say = useReadings();
   const bays = useCommitted((aircraft) => aircraft.bays);
   const fault = useAircraft((aircraft) => faultOf(aircraft, id));
   const locked = useCommitted((aircraft) => partOf(aircraft, id)?.locked === true);
   if (!bays || bays.length === 0) return null;
   const by = fault?.moveByMm;
-  const moveIn = () => {
-    const aircraft = bench.document.api.getState().committed;
+  const moveIn = (aircraft: Aircraft): Aircraft => {
     const part = partOf(aircraft, id);
-    if (part && by)
-      bench.document.commit(
-        `Move ${name} into ${fault.bayName}`,
-        placeItem(aircraft, id, add(part.positionMm, by)),
-      );
+    return part && by ? placeItem(aircraft, id, add(part.positionMm, by)) : aircraft;
   };
   return (
     <>
@@ -54,14 +50,14 @@ export function BayField({ id, name }: { readonly id: string; readonly name: str
             <Icon name="warn" />{' '}
             <span>
               {by
-                ? `Reaches ${say.lengthFine(fault.overMm)} out of ${fault.bayName}.`
-                : `Too big for ${fault.bayName} as it is turned, by ${say.lengthFine(fault.overMm)} at least.`}
+                ? `Reaches ${say.lengthFine(fault.overMm)} out of ${shownText(fault.bayName)}.`
+                : `Too big for ${shownText(fault.bayName)} as it is turned, by ${say.lengthFine(fault.overMm)} at least.`}
             </span>
           </p>
           {by && (
-            <button type="button" className="button" disabled={locked} onClick={moveIn}>
+            <EditButton disabled={locked} step={`Move ${name} into ${fault.bayName}`} edit={moveIn}>
               Move in ({wayWords(by, say)})
-            </button>
+            </EditButton>
           )}
         </div>
       )}

@@ -1,7 +1,8 @@
 import type { ReactNode } from 'react';
 import type { Aircraft } from '../../model/document/types';
 import { useCommitted } from '../../store/react';
-import { useEdit } from '../fields/useEdit';
+import { EditButton } from '../fields/EditButton';
+import type { Edited } from '../fields/useEdit';
 import { Icon } from '../icons';
 
 interface EntryListProps {
@@ -10,8 +11,8 @@ interface EntryListProps {
   readonly one: string;
   readonly count: (aircraft: Aircraft) => number;
   readonly headOf: (aircraft: Aircraft, at: number) => string;
-  /** Null where one cannot be added. */
-  readonly add: (aircraft: Aircraft) => Aircraft | null;
+  /** A sentence where one cannot be added. */
+  readonly add: (aircraft: Aircraft) => Edited;
   readonly remove: (aircraft: Aircraft, at: number) => Aircraft;
   /** More buttons beside "Add". */
   readonly more?: ReactNode;
@@ -20,7 +21,6 @@ interface EntryListProps {
 
 /** A list of like things, each folded to its name, with all its figures inside. */
 export function EntryList({ title, one, count, headOf, add, remove, more, children }: EntryListProps) {
-  const edit = useEdit();
   // One string for all heads, so that the list is drawn anew only when one of them reads differently.
   const heads = useCommitted((aircraft) =>
     Array.from({ length: count(aircraft) }, (_, at) => headOf(aircraft, at)).join('\n'),
@@ -34,25 +34,20 @@ export function EntryList({ title, one, count, headOf, add, remove, more, childr
             <summary>{head}</summary>
             <div>
               {children(at)}
-              <button
-                type="button"
-                className="button"
+              <EditButton
                 aria-label={`Remove ${head}`}
-                onClick={() => edit(`Remove ${head}`, (aircraft) => remove(aircraft, at))}
+                step={`Remove ${head}`}
+                edit={(aircraft) => remove(aircraft, at)}
               >
                 <Icon name="bin" /> Remove
-              </button>
+              </EditButton>
             </div>
           </details>
         ))}
       <div className="fit-buttons">
-        <button
-          type="button"
-          className="button"
-          onClick={() => edit(`Add a ${one}`, (aircraft) => add(aircraft) ?? aircraft)}
-        >
+        <EditButton step={`Add a ${one}`} edit={add}>
           <Icon name="plus" /> Add a {one}
-        </button>
+        </EditButton>
         {more}
       </div>
     </div>

@@ -56,7 +56,8 @@ export function EntryPath({ id, name }: { readonly id: string; readonly name: st
         {told?.state === 'answered' && told.entry.found && (
           <p>
             Goes in through{' '}
-            {told.entry.hatchName.replace(/^\p{Lu}(?=\p{Ll})/u, (first) => `the ${first.toLowerCase()}`)}.
+            {told.entry.hatchName.replace(/^\p{Lu}(?=\p{Ll})/u, (first) => `the ${first.toLowerCase()}`)}
+            {told.entry.off.length > 0 && `, with ${told.entry.off.join(' and ')} off`}.
           </p>
         )}
       </div>

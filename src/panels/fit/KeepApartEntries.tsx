@@ -2,9 +2,9 @@ import type { Aircraft, KeepApartRule } from '../../model/document/types';
 import { defaultKeepApart } from '../../model/fit/keepApart';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
+import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
 import { TextEntry } from '../fields/TextEntry';
-import { useEdit } from '../fields/useEdit';
 import { changedAt, EntryList, withoutAt } from './EntryList';
 import { roleAndItemOptions, ruleWord } from './itemOptions';
 
@@ -28,7 +28,6 @@ const another: KeepApartRule = {
 
 /** What must be kept apart. A file that says nothing goes by the usual rules, which can be taken over and changed. */
 export function KeepApartEntries() {
-  const edit = useEdit();
   const own = useCommitted(({ keepApart }) => keepApart !== undefined);
   return (
     <EntryList
@@ -47,18 +46,15 @@ export function KeepApartEntries() {
       remove={(aircraft, at) => ({ ...aircraft, keepApart: withoutAt(aircraft.keepApart, at) })}
       more={
         <>
-          <button
-            type="button"
-            className="button"
-            onClick={() =>
-              edit('Take the usual rules', (aircraft) => ({
-                ...aircraft,
-                keepApart: [...(aircraft.keepApart ?? []), ...defaultKeepApart],
-              }))
-            }
+          <EditButton
+            step="Take the usual rules"
+            edit={(aircraft) => ({
+              ...aircraft,
+              keepApart: [...(aircraft.keepApart ?? []), ...defaultKeepApart],
+            })}
           >
             Add the usual rules
-          </button>
+          </EditButton>
           <p className="hint">
             {own
               ? 'The usual rules are common practice, no source: what your radio’s maker says goes first.'

@@ -1,7 +1,11 @@
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { useCommitted } from '../../store/react';
+import { later } from '../later';
 
-const OrderDialog = lazy(() => import('./OrderDialog'));
+const OrderDialog = later(
+  () => import('./OrderDialog'),
+  (module) => module.default,
+);
 
 /** Asks in which order all parts can go in. */
 export function OrderButton() {
@@ -13,11 +17,7 @@ export function OrderButton() {
       <button type="button" className="button" aria-haspopup="dialog" onClick={() => setAsking(true)}>
         What goes in first
       </button>
-      {asking && (
-        <Suspense fallback={null}>
-          <OrderDialog onClose={() => setAsking(false)} />
-        </Suspense>
-      )}
+      {asking && <OrderDialog onClose={() => setAsking(false)} />}
     </>
   );
 }

@@ -1,6 +1,13 @@
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
+import { later } from '../later';
 
-const RoomLists = lazy(() => import('./RoomLists'));
+const RoomLists = later(
+  () => import('./RoomLists'),
+  (module) => module.default,
+  {
+    meanwhile: <p className="hint">Fetching the lists…</p>,
+  },
+);
 
 /** What the aircraft says of room: bays, hatches, leads and rules, fetched when they are opened. */
 export function RoomsPlace() {
@@ -10,11 +17,7 @@ export function RoomsPlace() {
       <h3>Room, openings and leads</h3>
       <details className="more" onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>Bays, hatches, keep-apart, leads, load factors</summary>
-        {open && (
-          <Suspense fallback={<p className="hint">Fetching the lists…</p>}>
-            <RoomLists />
-          </Suspense>
-        )}
+        {open && <RoomLists />}
       </details>
     </section>
   );

@@ -1,14 +1,6 @@
-import { freeIdAmong } from '../../model/document/freeId';
+import { freeId, freeIdAmong, takenIds } from '../../model/document/ids';
 import type { Aircraft, Hatch, Lead } from '../../model/document/types';
 import { proposeBays } from '../../model/fit/bays';
-
-/** Every id in the file. */
-const idsOf = ({ parts, tanks, structure, referencePoints, bays, hatches, leads, switches }: Aircraft) =>
-  new Set(
-    [parts, tanks, structure, referencePoints, bays, hatches, leads, switches].flatMap((list) =>
-      (list ?? []).map(({ id }) => id),
-    ),
-  );
 
 /** Binds a part to a bay, or with null to none. */
 export const bindToBay = (aircraft: Aircraft, partId: string, bayId: string | null): Aircraft => ({
@@ -22,7 +14,7 @@ export const bindToBay = (aircraft: Aircraft, partId: string, bayId: string | nu
 
 /** The bays that the hulls leave between their formers, beside those there are. */
 export function withProposedBays(aircraft: Aircraft): Aircraft {
-  const taken = idsOf(aircraft);
+  const taken = takenIds(aircraft);
   const proposed = proposeBays(aircraft).map((bay) => {
     const id = freeIdAmong(taken, bay.id, 'bay');
     taken.add(id);
@@ -33,7 +25,7 @@ export function withProposedBays(aircraft: Aircraft): Aircraft {
 
 /** A bay of a size to start from, its middle at a station, mm. */
 export function withBay(aircraft: Aircraft, atMm: number): Aircraft {
-  const id = freeIdAmong(idsOf(aircraft), 'Bay', 'bay');
+  const id = freeId(aircraft, 'Bay', 'bay');
   const size = { lengthMm: 150, widthMm: 80, heightMm: 80 };
   const bay = {
     id,
@@ -49,7 +41,7 @@ export function withBay(aircraft: Aircraft, atMm: number): Aircraft {
 
 /** An opening in the top, its middle at a station and a height, mm. */
 export function withHatch(aircraft: Aircraft, atMm: number, topMm: number): Aircraft {
-  const id = freeIdAmong(idsOf(aircraft), 'Hatch', 'hatch');
+  const id = freeId(aircraft, 'Hatch', 'hatch');
   const hatch: Hatch = {
     id,
     name: 'Hatch',
@@ -61,11 +53,11 @@ export function withHatch(aircraft: Aircraft, atMm: number, topMm: number): Airc
   return { ...aircraft, hatches: [...(aircraft.hatches ?? []), hatch] };
 }
 
-/** A lead between the first two things aboard; null when there are not two. */
-export function withLead(aircraft: Aircraft): Aircraft | null {
+/** A lead between the first two things aboard; a sentence when there are not two. */
+export function withLead(aircraft: Aircraft): Aircraft | string {
   const [from, to] = [...aircraft.parts, ...aircraft.tanks];
-  if (!from || !to) return null;
-  const id = freeIdAmong(idsOf(aircraft), 'Lead', 'lead');
+  if (!from || !to) return 'A lead needs two parts or tanks to join.';
+  const id = freeId(aircraft, 'Lead', 'lead');
   const lead: Lead = { id, name: 'Lead', from: from.id, to: to.id, massGPerM: 20, waypointsMm: [] };
   return { ...aircraft, leads: [...(aircraft.leads ?? []), lead] };
 }

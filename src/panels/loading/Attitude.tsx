@@ -1,5 +1,5 @@
 import './loading.css';
-import { ATTITUDES, type AttitudeTravel } from '../../model/loads/attitude';
+import { ATTITUDES, type AttitudeTravel, namedAttitude } from '../../model/loads/attitude';
 import { formatAngle } from '../../model/units';
 import { useBench, useRest, useView } from '../../store/react';
 import { setAttitude } from '../../store/viewStore';
@@ -12,11 +12,10 @@ const STEEPEST_DEG = 80;
 export function Attitude() {
   const bench = useBench();
   const say = useReadings();
-  const { pitchDeg, rollDeg, forwardG } = useView((view) => view.attitude);
+  const held = useView((view) => view.attitude);
+  const { pitchDeg } = held;
   const wander = useRest((rest) => rest.wander);
-  const chosen = ATTITUDES.find(
-    (one) => one.pitchDeg === pitchDeg && one.rollDeg === rollDeg && one.forwardG === forwardG,
-  );
+  const chosen = namedAttitude(held);
   return (
     <div className="attitude" data-testid="attitude">
       <fieldset className="segments">
@@ -27,8 +26,8 @@ export function Attitude() {
             type="button"
             aria-pressed={attitude === chosen}
             onClick={() => {
-              const { id: _id, name: _name, ...held } = attitude;
-              setAttitude(bench.view, held);
+              const { id: _id, name: _name, ...chosenAttitude } = attitude;
+              setAttitude(bench.view, chosenAttitude);
             }}
           >
             {attitude.name}

@@ -1,5 +1,6 @@
 import './loading.css';
 import { positionOf, switchesOf } from '../../model/airframe/loadSwitches';
+import { feedFindings } from '../../model/loads/feedFindings';
 import { useBench, useCommitted, useView } from '../../store/react';
 import { setSwitch } from '../../store/viewStore';
 
@@ -8,6 +9,11 @@ export function LoadSwitches() {
   const bench = useBench();
   const key = useCommitted((aircraft) => JSON.stringify(switchesOf(aircraft)));
   const positions = useView((view) => view.positions);
+  const findings = useCommitted((aircraft) =>
+    feedFindings(aircraft)
+      .map(({ sentence }) => sentence)
+      .join('\n'),
+  );
   const switches = switchesOf(bench.document.api.getState().committed);
   if (key === '[]') return null;
   return (
@@ -30,6 +36,11 @@ export function LoadSwitches() {
           </fieldset>
         );
       })}
+      {findings !== '' && (
+        <p className="feed-findings" role="status">
+          {findings}
+        </p>
+      )}
     </div>
   );
 }

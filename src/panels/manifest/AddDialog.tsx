@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { type ShelfPart, shelf } from '../../model/airframe/shelf';
 import { roles } from '../../model/document/schema/aircraft';
 import { useBench } from '../../store/react';
+import { Refusal } from '../fields/EditButton';
 import { useEdit } from '../fields/useEdit';
 import { Icon, RoleMark } from '../icons';
 import { Modal } from '../Modal';
@@ -22,13 +23,16 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
   const say = useReadings();
   const edit = useEdit();
   const [words, setWords] = useState('');
+  const [fault, setFault] = useState<string | null>(null);
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
   const fits = (text: string) => wanted.every((word) => text.toLowerCase().includes(word));
   const grid = bench.document.current().gridMm;
   const atMm = Math.round((bench.balance.get().cgMm?.[0] ?? 200) / grid) * grid;
   const add = (name: string, make: () => Added) => {
     const added = make();
-    if (edit(`Add ${name}`, () => added.aircraft) !== null) return;
+    const refused = edit(`Add ${name}`, () => added.aircraft);
+    setFault(refused);
+    if (refused !== null) return;
     bench.view.setState({ selectedId: added.id });
     onClose();
     onAdded();
@@ -57,6 +61,7 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
         Masses on the shelf are typical, weigh yours. It is set down at station {say.station(atMm)}, on the
         centre line.
       </p>
+      <Refusal fault={fault} />
       {groups.map(({ role, parts }) => (
         <section key={role} className="shelf-group">
           <h3>

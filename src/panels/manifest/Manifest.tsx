@@ -11,7 +11,10 @@ import { orderRows, type Sort, type SortKey, usualSort } from './order';
 import { Row } from './Row';
 import { useManifestKeys } from './useManifestKeys';
 
-const AddDialog = later(async () => (await import('./AddDialog')).AddDialog);
+const AddDialog = later(
+  () => import('./AddDialog'),
+  (module) => module.AddDialog,
+);
 
 type Group = ManifestRow['group'];
 
@@ -101,7 +104,7 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
               <SortHead label="Station" of="station" sort={sort} onSort={setSort} />
             </tr>
             <tr className="moment-head">
-              <SortHead label="moment about the CG" of="moment" sort={sort} onSort={setSort} wide />
+              <SortHead label="moment" of="moment" sort={sort} onSort={setSort} wide />
             </tr>
           </thead>
           {shown.map(
@@ -146,8 +149,8 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
         )}
       </div>
       <footer>
-        <button type="button" className="button" onClick={() => setAdding(true)}>
-          <Icon name="plus" /> Add a part
+        <button type="button" className="button" aria-label="Add a part" onClick={() => setAdding(true)}>
+          <Icon name="plus" /> Add
         </button>
         <button type="button" className="button" onClick={() => bench.place.api.setState({ open: true })}>
           Arrange…
@@ -175,9 +178,13 @@ function SortHead({ label, of, sort, onSort, wide = false }: SortHeadProps) {
       aria-sort={sorted ? (sort.falling ? 'descending' : 'ascending') : 'none'}
     >
       <button type="button" onClick={() => onSort({ key: of, falling: sorted && !sort.falling })}>
-        {wide && <span aria-hidden="true">nose ◂ </span>}
+        {wide && <span aria-hidden="true">◂</span>}
         {label}
-        {wide && <span aria-hidden="true"> ▸ tail</span>}
+        {wide && (
+          <>
+            <span className="unseen"> about the CG</span> <span aria-hidden="true">▸</span>
+          </>
+        )}
         {sorted && <Icon name={sort.falling ? 'down' : 'up'} />}
       </button>
     </th>

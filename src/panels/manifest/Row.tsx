@@ -4,6 +4,7 @@ import { itemById, structureById } from '../../model/document/edit';
 import type { Aircraft } from '../../model/document/types';
 import { type ManifestRow, manifestRows } from '../../model/words/manifestRows';
 import { useBalance, useBench, useView } from '../../store/react';
+import { RowFit } from '../fit/RowFit';
 import { Icon, RoleMark } from '../icons';
 import { Live } from '../Live';
 import { useReadings } from '../readings';
@@ -69,6 +70,7 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
             {locked && <Icon name="lock" />}
             {hidden && <Icon name="hidden" />}
             {off && <span className="typical">off</span>}
+            <RowFit id={id} />
           </button>
         </th>
         <td className="figure">

@@ -11,19 +11,33 @@ import { type Added, duplicate, mirrored, toggleLock } from './actions';
 export function useActions() {
   const bench = useBench();
   const edit = useEdit();
+  /** A refusal is told as a notice, as a key may have been pressed with no button to say it beside. */
+  const tell = (step: string, fault: string | null) => {
+    if (fault === null) bench.notice.drop('edit');
+    else bench.notice.tell({ about: 'edit', tone: 'bad', text: `${step}: ${fault}` });
+  };
   const add = (step: string, make: (aircraft: Parameters<typeof duplicate>[0]) => Added | null) => {
     const added = make(bench.document.api.getState().committed);
-    if (added && edit(step, () => added.aircraft) === null) bench.view.setState({ selectedId: added.id });
+    const fault = added ? edit(step, () => added.aircraft) : 'There is nothing to make another of.';
+    tell(step, fault);
+    if (added && fault === null) bench.view.setState({ selectedId: added.id });
   };
   return {
     hide: (id: string) => toggleHidden(bench.view, id),
-    lock: (id: string, name: string) =>
-      edit(`Lock or unlock ${name}`, (aircraft) => toggleLock(aircraft, id)),
+    lock: (id: string, name: string) => {
+      const step = `Lock or unlock ${name}`;
+      tell(
+        step,
+        edit(step, (aircraft) => toggleLock(aircraft, id)),
+      );
+    },
     duplicate: (id: string, name: string) => add(`Duplicate ${name}`, (aircraft) => duplicate(aircraft, id)),
     mirror: (id: string, name: string) => add(`Mirror ${name}`, (aircraft) => mirrored(aircraft, id)),
     remove: (id: string, name: string) => {
-      bench.document.commit(`Take out ${name}`, removeItem(bench.document.api.getState().committed, id));
-      bench.view.setState({ selectedId: null });
+      const step = `Take out ${name}`;
+      const fault = edit(step, (aircraft) => removeItem(aircraft, id));
+      tell(step, fault);
+      if (fault === null) bench.view.setState({ selectedId: null });
     },
   };
 }

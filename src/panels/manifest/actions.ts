@@ -2,7 +2,6 @@ import type { Vec3 } from '../../engine/geometry/types';
 import { itemExtent } from '../../model/airframe/extent';
 import {
   duplicatePart,
-  freeId,
   itemById,
   mirrorPart,
   movedStructure,
@@ -10,6 +9,7 @@ import {
   updatePart,
   updateTank,
 } from '../../model/document/edit';
+import { freeId } from '../../model/document/ids';
 import type { Aircraft, StructurePiece } from '../../model/document/types';
 
 /** An aircraft with something new in it, and what to select. */

@@ -1,6 +1,7 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import type { ShelfPart } from '../../model/airframe/shelf';
-import { addPart, freeId } from '../../model/document/edit';
+import { addPart } from '../../model/document/edit';
+import { freeId } from '../../model/document/ids';
 import type { Aircraft, Fuel, StructurePiece, TankItem } from '../../model/document/types';
 import type { Added } from './actions';
 

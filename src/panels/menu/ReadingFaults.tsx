@@ -1,3 +1,5 @@
+import { shownText } from '../../model/document/names';
+import { faultCount } from '../../model/reading/fault';
 import type { ReadingFault } from '../fileActions';
 import { Modal } from '../Modal';
 
@@ -9,12 +11,14 @@ interface ReadingFaultsProps {
 
 /** Everything that was wrong with a file. What stood on the bench still stands there. */
 export function ReadingFaults({ fileName, faults, onClose }: ReadingFaultsProps) {
+  const count = faultCount(faults);
   return (
     <Modal title="This file could not be read" onClose={onClose} wide>
       <p>
-        <strong>{fileName}</strong> has {faults.length === 1 ? 'one fault' : `${faults.length} faults`}. The
+        <strong>{shownText(fileName)}</strong> has {count === 1 ? 'one fault' : `${count} faults`}. The
         aircraft on the bench has not changed.
       </p>
+      {faults.length === 1 && <p>{faults[0]?.sentence}</p>}
       <table className="faults">
         <thead>
           <tr>
@@ -24,8 +28,8 @@ export function ReadingFaults({ fileName, faults, onClose }: ReadingFaultsProps)
           </tr>
         </thead>
         <tbody>
-          {faults.map(({ path, expected, received }) => (
-            <tr key={`${path} ${expected}`}>
+          {faults.map(({ path, expected, received }, at) => (
+            <tr key={at}>
               <th scope="row" className="figure">
                 {path || 'the file'}
               </th>

@@ -1,11 +1,12 @@
 import { useMemo, useState } from 'react';
 import type { Vec3 } from '../../engine/geometry/types';
 import { massRange, spotEffects } from '../../engine/place/massRange';
-import { remedyFor } from '../../model/advice/remedy';
+import { shownText } from '../../model/document/names';
+import { usualSpots } from '../../model/place/ballastPlaces';
 import { aircraftCases } from '../../model/place/loadCases';
-import { type PlaceRule, usualSpots } from '../../model/place/placeSettings';
+import type { PlaceRule } from '../../model/place/placeSettings';
 import { type UsefulMass, usefulMass } from '../../model/place/usefulMass';
-import { useBalance, useBench, useCommitted } from '../../store/react';
+import { useBalance, useBench, useCommitted, useVerdict } from '../../store/react';
 import { type Readings, useReadings } from '../readings';
 import { OwnMeasure } from './OwnMeasure';
 import { Progress } from './Progress';
@@ -23,7 +24,7 @@ export function BallastTab() {
   const aircraft = useCommitted((committed) => committed);
   const balance = useBalance((now) => now);
   const [massG, setMassG] = useState(FIRST_G);
-  const { search, run, cancel, clear } = useSearch();
+  const { search, stale, run, cancel, clear } = useSearch();
   const { down } = bench.view.getState();
   const cases = useMemo(() => aircraftCases(aircraft, down), [aircraft, down]);
   const useful = useMemo(() => {
@@ -35,7 +36,7 @@ export function BallastTab() {
   }, [aircraft, down]);
   const { band } = balance;
   if (!band) return <p>State a target band first: there is nothing to aim at.</p>;
-  const remedy = remedyFor(aircraft, balance);
+  const remedy = useVerdict(({ advice }) => advice?.remedy ?? null);
   const limits = { band, lateralMm: aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null };
   const effects = spotEffects(cases, limits, aircraft.ballastSpots ?? usualSpots(aircraft), massG);
   const aloneWords = (atMm: Vec3) => {
@@ -44,8 +45,12 @@ export function BallastTab() {
   };
   const start = () =>
     void run({
-      start: aircraft,
-      settings: { down, band, rules: Object.fromEntries(aircraft.parts.map(({ id }) => [id, STAY])) },
+      variants: [{ name: '', aircraft }],
+      settings: {
+        down,
+        band,
+        rules: Object.fromEntries([...aircraft.parts, ...aircraft.tanks].map(({ id }) => [id, STAY])),
+      },
       probability: null,
     });
   return (
@@ -53,17 +58,14 @@ export function BallastTab() {
       <section>
         <h3>Before any lead</h3>
         <p>{usefulWords(useful.list, useful.where, say)}</p>
-        {remedy?.by === 'moving' && (
-          <p>
-            Or shift “{remedy.item.name}” {say.length(Math.abs(remedy.toMm - remedy.fromMm))}{' '}
-            {remedy.toMm > remedy.fromMm ? 'aft' : 'forward'}: that would do with nothing added.
-          </p>
-        )}
+        {remedy && !/ballast/.test(remedy.kind) && <p>{remedy.words} would do with nothing added.</p>}
       </section>
       <section>
         <h3>The least ballast, nothing moved</h3>
-        {search.phase === 'running' && <Progress search={search} onCancel={cancel} />}
-        {search.phase === 'done' && <Result search={search} onPutAway={clear} onRelaxed={start} />}
+        {search.phase === 'running' && <Progress search={search} stale={stale} onCancel={cancel} />}
+        {search.phase === 'done' && (
+          <Result search={search} stale={stale} onPutAway={clear} onAgain={start} onRelaxed={start} />
+        )}
         {search.phase === 'failed' && (
           <p className="arrange-fault" role="alert">
             {search.sentence}
@@ -130,5 +132,5 @@ function usefulWords(useful: readonly UsefulMass[], where: string, say: Readings
   const [by, how] = [Math.abs(changeG), changeG > 0 ? 'heavier' : 'lighter'];
   const end =
     changeG > 0 ? 'and mass that does something is better than lead' : 'which is better than any lead';
-  return `“${part.name}” ${say.mass(Math.ceil(by))} ${how} would just do${where}, ${end}.`;
+  return `“${shownText(part.name)}” ${say.mass(Math.ceil(by))} ${how} would just do${where}, ${end}.`;
 }

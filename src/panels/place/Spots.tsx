@@ -1,6 +1,6 @@
-import { freeIdAmong } from '../../model/document/freeId';
+import { freeId } from '../../model/document/ids';
 import type { Aircraft, BallastSpotItem } from '../../model/document/types';
-import { usualSpots } from '../../model/place/placeSettings';
+import { usualSpots } from '../../model/place/ballastPlaces';
 import { RowsTable } from '../fields/RowsTable';
 import { useReadings } from '../readings';
 
@@ -61,11 +61,11 @@ export function Spots() {
       read={(aircraft) => spots(aircraft).map(row)}
       write={(aircraft, rows) => ({
         ...aircraft,
-        ballastSpots: rows.map(spot),
+        ballastSpots: rows.map((one) => spot({ ...one, id: one.id || freeId(aircraft, 'spot') })),
       })}
       another={(rows) => ({
         ...(rows.at(-1) ?? { stationMm: 0, buttlineMm: 0, waterlineMm: 0, stepG: 1, mostG: 500 }),
-        id: freeIdAmong(new Set(rows.map(({ id }) => id)), 'spot', 'spot'),
+        id: '',
         name: `Spot ${rows.length + 1}`,
       })}
     />

@@ -1,11 +1,12 @@
 import { useMemo, useState } from 'react';
 import { aircraftExtent } from '../../model/airframe/extent';
 import { type ShelfPart, shelf } from '../../model/airframe/shelf';
-import { balanceAt } from '../../model/balance/balance';
 import type { Aircraft } from '../../model/document/types';
+import { judgeFully } from '../../model/judgement/judgeFully';
 import { swapPart } from '../../model/place/usefulMass';
 import { verdict } from '../../model/words/verdict';
 import { useBench, useCommitted } from '../../store/react';
+import { EditButton } from '../fields/EditButton';
 import { useReadings } from '../readings';
 
 /** One thing for another from the shelf where it stands, with both verdicts side by side. */
@@ -20,14 +21,16 @@ export function Swap() {
     aircraft.parts.find(({ id }) => id === chosen) ??
     aircraft.parts.find(({ role }) => role === 'energy') ??
     aircraft.parts[0];
-  const { down, fuelFraction, positions } = bench.view.getState();
+  const { down, positions } = bench.view.getState();
   const like = shelf.filter(({ role }) => role === part?.role);
   const other = like.find(({ name }) => name === shelfName) ?? nearest(like, part?.massG ?? 0);
   const swap = useMemo(
     () => (part && other ? swapPart(aircraft, part.id, other, down) : null),
     [aircraft, part, other, down],
   );
-  const said = (one: Aircraft) => verdict(one, balanceAt(one, { fuelFraction, down, positions }), say);
+  const { estimate, fresh } = bench.stability.get();
+  const said = (one: Aircraft) =>
+    verdict(one, judgeFully(one, { down, positions, estimate, estimateFresh: fresh }), say);
   return (
     <section className="swap">
       <h3>Another one in its place</h3>
@@ -59,13 +62,9 @@ export function Swap() {
           </div>
           <p>{bestWords(swap.bestMm)}</p>
           <div className="arrange-buttons">
-            <button
-              type="button"
-              className="button"
-              onClick={() => bench.document.commit(`Swap ${part.name}`, swap.aircraft)}
-            >
+            <EditButton step={`Swap ${part.name}`} edit={() => swap.aircraft}>
               Put it in
-            </button>
+            </EditButton>
           </div>
         </>
       ) : (

@@ -1,6 +1,7 @@
 import './stability.css';
 import { pctMacToStation } from '../../engine/wing/planform';
-import { wingPlanform } from '../../model/stability/band';
+import { type MacMode, macMode, wingPlanform } from '../../model/stability/band';
+import { withMacMode } from '../../model/stability/macMode';
 import {
   changeStability,
   ESTIMATE_ADVICE,
@@ -9,8 +10,9 @@ import {
 } from '../../model/stability/stability';
 import { formatArea, formatNumber } from '../../model/units';
 import { marginWords } from '../../model/words/marginWords';
+import { doubtWords, noteWords } from '../../model/words/neutralPointWords';
 import { useAircraft, useBalance, useStability } from '../../store/react';
-import { Tick } from '../fields/Choice';
+import { Choice, Tick } from '../fields/Choice';
 import { Icon } from '../icons';
 import { Live } from '../Live';
 import { type Readings, useReadings } from '../readings';
@@ -37,7 +39,7 @@ export default function EstimateFigures() {
       {estimate && (
         <dl className="figures derived">
           <Figure name="Estimated neutral point" strong>
-            {say.stationFine(estimate.neutralPointMm)}
+            {say.stationFine(estimate.neutralPointMm)} ± {say.length(estimate.neutralPointSigmaMm)}
             <span>{ofMac(estimate.pctMac)}</span>
           </Figure>
           <Margins />
@@ -46,6 +48,14 @@ export default function EstimateFigures() {
       )}
       <Warning say={say} />
       {estimate && <p className="estimate-advice">{ESTIMATE_ADVICE}</p>}
+      {estimate?.notes.map((note) => {
+        const words = noteWords(note, say.length);
+        return (
+          <p key={words} className="hint">
+            {words}
+          </p>
+        );
+      })}
       <Wing say={say} />
       {hasHull && (
         <Tick
@@ -81,11 +91,13 @@ export default function EstimateFigures() {
           )}
           <p className="hint">{panelWords(estimate)}</p>
           <SpanLoading estimate={estimate} />
-          <h4>This estimate leaves out</h4>
-          <ul className="leaves-out">
-            {estimate.leavesOut.map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
+          <h4>What its ± is made of</h4>
+          <ul className="doubts">
+            {[...estimate.doubts]
+              .sort((a, b) => b.sigmaMm - a.sigmaMm)
+              .map((doubt) => (
+                <li key={doubt.cause}>{doubtWords(doubt, say.lengthFine)}</li>
+              ))}
           </ul>
         </>
       )}
@@ -142,29 +154,44 @@ function Warning({ say }: { readonly say: Readings }) {
 /** The wing that % MAC is read on: exact integrals, no estimate. */
 function Wing({ say }: { readonly say: Readings }) {
   const wing = useAircraft(wingPlanform);
+  const mode = useAircraft(macMode);
   if (!wing) return null;
   return (
-    <dl className="figures">
-      <Figure name="MAC">
-        {say.lengthFine(wing.macMm)}
-        <span>buttline {say.length(wing.macButtlineMm)}</span>
-      </Figure>
-      <Figure name="LEMAC">
-        {say.stationFine(wing.lemacMm)}
-        <span>quarter {say.station(pctMacToStation(wing, 25))}</span>
-      </Figure>
-      <Figure name="Wing area">
-        {formatArea(wing.areaMm2, say.units)}
-        <span>aspect ratio {formatNumber(wing.aspectRatio, 1)}</span>
-      </Figure>
-      <Figure name="CG on the MAC">
-        <Live
-          read={({ balance }) => {
-            const cgMm = balance.get().cgMm;
-            return cgMm ? ofMac((100 * (cgMm[0] - wing.lemacMm)) / wing.macMm) : '–';
-          }}
-        />
-      </Figure>
-    </dl>
+    <>
+      <Choice
+        label="% MAC on"
+        step="Change the wing that % MAC is read on"
+        options={MAC_OPTIONS}
+        read={macMode}
+        write={(aircraft, to) => withMacMode(aircraft, to as MacMode)}
+      />
+      <dl className="figures">
+        <Figure name={mode === 'gross' ? 'MAC, gross' : 'MAC, as drawn'}>
+          {say.lengthFine(wing.macMm)}
+          <span>buttline {say.length(wing.macButtlineMm)}</span>
+        </Figure>
+        <Figure name="LEMAC">
+          {say.stationFine(wing.lemacMm)}
+          <span>quarter {say.station(pctMacToStation(wing, 25))}</span>
+        </Figure>
+        <Figure name="Wing area">
+          {formatArea(wing.areaMm2, say.units)}
+          <span>aspect ratio {formatNumber(wing.aspectRatio, 1)}</span>
+        </Figure>
+        <Figure name="CG on the MAC">
+          <Live
+            read={({ balance }) => {
+              const cgMm = balance.get().cgMm;
+              return cgMm ? ofMac((100 * (cgMm[0] - wing.lemacMm)) / wing.macMm) : '–';
+            }}
+          />
+        </Figure>
+      </dl>
+    </>
   );
 }
+
+const MAC_OPTIONS: readonly { readonly value: MacMode; readonly label: string }[] = [
+  { value: 'gross', label: 'Gross wing' },
+  { value: 'exposed', label: 'Wing as drawn' },
+];

@@ -1,15 +1,19 @@
-import { lazy, Suspense } from 'react';
+import { later } from '../later';
 
 // It is looked at now and then, and the first load is short of room.
-const EstimateFigures = lazy(() => import('./EstimateFigures'));
+const EstimateFigures = later(
+  () => import('./EstimateFigures'),
+  (module) => module.default,
+  {
+    meanwhile: <p className="hint">Fetching the estimate…</p>,
+  },
+);
 
 /** The estimate's section of the card. */
 export function EstimatePlace() {
   return (
     <section>
-      <Suspense fallback={<p className="hint">Fetching the estimate…</p>}>
-        <EstimateFigures />
-      </Suspense>
+      <EstimateFigures />
     </section>
   );
 }

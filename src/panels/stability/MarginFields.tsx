@@ -1,14 +1,10 @@
 import { COMMON_MARGINS } from '../../engine/wing/margin';
-import type { Aircraft } from '../../model/document/types';
-import {
-  changeStability,
-  likelyMarginKind,
-  type MarginKind,
-  stabilitySettings,
-} from '../../model/stability/stability';
+import { type MarginKind, marginKind, usualMargins } from '../../model/stability/marginKind';
+import { changeStability, stabilitySettings } from '../../model/stability/stability';
 import { useCommitted } from '../../store/react';
+import { Choice } from '../fields/Choice';
+import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
-import { useEdit } from '../fields/useEdit';
 
 const kindNames: Readonly<Record<MarginKind, string>> = {
   trainer: 'a trainer',
@@ -21,12 +17,11 @@ const kindNames: Readonly<Record<MarginKind, string>> = {
   scale: 'a scale aircraft',
 };
 
-const usual = (aircraft: Aircraft) => COMMON_MARGINS[likelyMarginKind(aircraft)];
+const kindOptions = Object.entries(kindNames).map(([value, label]) => ({ value, label }));
 
 /** The static margin wanted, from which the estimate makes a band; what is usual is offered, as common practice. */
 export function MarginFields() {
-  const edit = useEdit();
-  const kind = useCommitted(likelyMarginKind);
+  const kind = useCommitted(marginKind);
   const { minPct, maxPct } = COMMON_MARGINS[kind];
   const taken = useCommitted((aircraft) => {
     const { marginRange } = stabilitySettings(aircraft);
@@ -40,7 +35,10 @@ export function MarginFields() {
       read={(aircraft) => stabilitySettings(aircraft).marginRange?.[of]}
       write={(aircraft, value) =>
         changeStability(aircraft, {
-          marginRange: { ...(stabilitySettings(aircraft).marginRange ?? usual(aircraft)), [of]: value },
+          marginRange: {
+            ...(stabilitySettings(aircraft).marginRange ?? usualMargins(aircraft)),
+            [of]: value,
+          },
         })
       }
       empty={{ means: 'none wanted', write: (aircraft) => changeStability(aircraft, { marginRange: null }) }}
@@ -48,21 +46,23 @@ export function MarginFields() {
   );
   return (
     <>
+      <Choice
+        label="Flown as"
+        step="Change the kind whose margin is usual"
+        options={kindOptions}
+        read={marginKind}
+        write={(aircraft, to) => changeStability(aircraft, { kind: to as MarginKind })}
+      />
       {field('minPct', 'Least margin')}
       {field('maxPct', 'Most margin')}
       {!taken && (
         <div className="usual-margin">
-          <button
-            type="button"
-            className="button"
-            onClick={() =>
-              edit('Take the usual margin', (aircraft) =>
-                changeStability(aircraft, { marginRange: usual(aircraft) }),
-              )
-            }
+          <EditButton
+            step="Take the usual margin"
+            edit={(aircraft) => changeStability(aircraft, { marginRange: usualMargins(aircraft) })}
           >
             Take {minPct} to {maxPct} % MAC
-          </button>
+          </EditButton>
           <p className="hint">Usual for {kindNames[kind]}: common practice, no more.</p>
         </div>
       )}

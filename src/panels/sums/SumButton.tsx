@@ -1,10 +1,12 @@
 import './sums.css';
-import { lazy, type ReactNode, Suspense, useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { createPortal } from 'react-dom';
 import type { Figure } from '../../model/words/workingSheet';
+import { later } from '../later';
 
-const WorkingDialog = lazy(() =>
-  import('./WorkingDialog').then((module) => ({ default: module.WorkingDialog })),
+const WorkingDialog = later(
+  () => import('./WorkingDialog'),
+  (module) => module.WorkingDialog,
 );
 
 interface SumButtonProps {
@@ -30,9 +32,7 @@ export function SumButton({ figure, name, children }: SumButtonProps) {
       </button>
       {open &&
         createPortal(
-          <Suspense fallback={null}>
-            <WorkingDialog first={figure} onClose={() => setOpen(false)} />
-          </Suspense>,
+          <WorkingDialog first={figure} onClose={() => setOpen(false)} />,
           // Away from the figure, whose type the dialog would take on.
           document.body,
         )}

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { shownText } from '../../model/document/names';
 import type { From } from '../../model/words/workingSheet';
 import { useCommitted, useView } from '../../store/react';
 import { useReadings } from '../readings';
@@ -8,5 +9,5 @@ export function useFrom(): From {
   const { fromMm } = useReadings();
   const id = useView((view) => view.measureFromId);
   const name = useCommitted(({ referencePoints }) => referencePoints.find((one) => one.id === id)?.name);
-  return useMemo(() => ({ name: name ? `“${name}”` : 'the datum', mm: fromMm }), [name, fromMm]);
+  return useMemo(() => ({ name: name ? `“${shownText(name)}”` : 'the datum', mm: fromMm }), [name, fromMm]);
 }

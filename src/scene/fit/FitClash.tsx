@@ -2,32 +2,38 @@ import { useMemo, useRef } from 'react';
 import type { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
 import { mirrorY } from '../../engine/geometry/vec3';
 import { orientedBox } from '../../model/airframe/extent';
+import { inLoadState } from '../../model/airframe/loadSwitches';
 import { pieces } from '../../model/airframe/pieces';
 import { itemById } from '../../model/document/edit';
 import type { Aircraft } from '../../model/document/types';
-import { clashesIn } from '../../model/fit/clearances';
 import { useLive } from '../../store/react';
 import { FatLines, moveLines } from '../materials/FatLines';
 import { boxPairs } from './fitLines';
-import { seenClearances, watchedId } from './fitReadings';
+import { problemsNow } from './fitReadings';
 
 /** Boxes that can be shown at once. */
 const MOST = 8;
 const PER_BOX = 12 * 6;
 
-/** A frame in red about each tank and piece of structure that is run into; parts are hatched in their own faces. */
+/**
+ * A frame in red about each tank and piece of structure that something runs into in the load state shown, whatever is
+ * selected; parts are hatched in their own faces.
+ */
 export function FitClash() {
   const lines = useRef<LineSegments2>(null);
   const spare = useMemo(() => new Float32Array(MOST * PER_BOX), []);
   useLive((bench) => {
     if (!lines.current) return;
-    const id = watchedId(bench);
     const aircraft = bench.document.current();
-    const clashes = id ? clashesIn(seenClearances(bench, id)) : [];
-    const pairs = clashes
-      .filter(({ what }) => what === 'tank' || what === 'structure')
-      .slice(0, MOST)
-      .flatMap(({ id: otherId }) => frameOf(aircraft, otherId));
+    const { hiddenIds, positions } = bench.view.getState();
+    const framed = new Map(
+      problemsNow(bench)
+        .flatMap(({ parties }) => parties)
+        .filter(({ what, id }) => (what === 'tank' || what === 'structure') && !hiddenIds.includes(id))
+        .map((party) => [party.pieceId, party]),
+    );
+    const shown = inLoadState(aircraft, positions);
+    const pairs = [...framed.keys()].slice(0, MOST).flatMap((pieceId) => frameOf(shown, pieceId));
     lines.current.visible = pairs.length > 0;
     if (pairs.length > 0) moveLines(lines.current, pairs);
   });

@@ -1,9 +1,12 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { lerp } from '../../engine/geometry/vec3';
+import { holdsIn } from '../../model/airframe/aboard';
 import { type LeadState, leadState } from '../../model/airframe/leads';
 import { itemById } from '../../model/document/edit';
+import { shownText } from '../../model/document/names';
 import { type Clearance, clashesIn, clearances } from '../../model/fit/clearances';
 import { keepOutZones } from '../../model/fit/keepApart';
+import type { FitProblem } from '../../model/fit/wholeFit';
 import { formatLength } from '../../model/units';
 import type { Bench } from '../../store/bench';
 
@@ -41,6 +44,13 @@ export function drawnClearance(bench: Bench): Clearance | null {
   return clashesIn(list)[0] ?? list.find(({ distanceMm }) => distanceMm >= 0) ?? null;
 }
 
+/** What cannot be built so, of all that stands in the load state shown. */
+export function problemsNow({ fit, view, document }: Bench): FitProblem[] {
+  if (fit.get().playing) return [];
+  const bad = (fit.whole()?.problems ?? []).filter(({ severity }) => severity === 'bad');
+  return bad.filter(({ states }) => holdsIn(states, document.current(), view.getState().positions));
+}
+
 /** The leads with both ends in the picture. */
 export function seenLeads({ document, view }: Bench): LeadState[] {
   const { hiddenIds } = view.getState();
@@ -62,13 +72,13 @@ export function fitLabels(bench: Bench): FitLabel[] {
     const bad = distanceMm < 0;
     labels.push({
       atMm: lerp(...pointsMm, 0.5),
-      text: bad ? `${figure} into ${name}` : figure,
+      text: bad ? `${figure} into ${shownText(name)}` : figure,
       tone: bad ? 'bad' : 'plain',
     });
   }
   for (const { name, slackMm, pathMm } of seenLeads(bench)) {
     if (slackMm >= 0) continue;
-    const text = `${name}: ${formatLength(-slackMm, units)} short`;
+    const text = `${shownText(name)}: ${formatLength(-slackMm, units)} short`;
     labels.push({ atMm: middleOf(pathMm), text, tone: 'bad' });
   }
   const { itemId } = bench.drag.api.getState();
@@ -76,7 +86,7 @@ export function fitLabels(bench: Bench): FitLabel[] {
   for (const zone of itemId ? keepOutZones(aircraft, itemId) : []) {
     const other = itemById(aircraft, zone.itemId);
     if (!other || bench.view.getState().hiddenIds.includes(other.id)) continue;
-    const text = `${other.name}: keep ${formatLength(zone.atLeastMm, units)} away`;
+    const text = `${shownText(other.name)}: keep ${formatLength(zone.atLeastMm, units)} away`;
     labels.push({ atMm: other.positionMm, text, tone: 'plain' });
   }
   if (bench.fit.get().roomsShown) {

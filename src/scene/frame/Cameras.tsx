@@ -1,18 +1,10 @@
 import { useFrame, useThree } from '@react-three/fiber';
-import {
-  lazy,
-  type RefObject,
-  Suspense,
-  useCallback,
-  useEffect,
-  useLayoutEffect,
-  useMemo,
-  useRef,
-} from 'react';
+import { type RefObject, useCallback, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { OrthographicCamera, PerspectiveCamera, Quaternion, Vector3 } from 'three';
 import { panElevation, zoomElevation } from '../../interaction/elevation';
 import type { Bench } from '../../store/bench';
 import type { EyeMove } from '../../store/eye';
+import { createPiece } from '../../store/piece';
 import { useBench, useCommitted, useLive, useView } from '../../store/react';
 import { eased, lessMotion } from './eased';
 import { registerElevation, STAND_OFF_MM } from './elevationCamera';
@@ -22,10 +14,14 @@ import { frameAircraft, LOWEST_EYE, orbitBy, zoomBy } from './freeCamera';
 import type { OrbitHandle } from './Orbit';
 import { useTilt } from './tilt';
 import { cornersOnce, useGroundMm } from './useGround';
+import { useScenePiece } from './useScenePiece';
 import { fitToView } from './useStageBox';
 
 // The orbit is wanted by a hand, not by the first picture.
-const Orbit = lazy(() => import('./Orbit'));
+const orbitPiece = createPiece(
+  () => import('./Orbit'),
+  (module) => module.default,
+);
 const FLIGHT_MS = 420;
 /** A degree of turning shifts an elevation by so much, px. */
 const PX_PER_DEG = 4;
@@ -53,6 +49,7 @@ export function Cameras({ control }: CamerasProps) {
   const invalidate = useThree((state) => state.invalidate);
   const { width, height } = useThree((state) => state.size);
   const orbit = useRef<OrbitHandle>(null);
+  const Orbit = useScenePiece(orbitPiece, 'What turns the free view');
   const moved = useRef(false);
   /** Turned by the orbit in a level world; what is looked through is `eye`. */
   const free = useMemo(() => Object.assign(new PerspectiveCamera(30), { manual: true }), []);
@@ -194,19 +191,18 @@ export function Cameras({ control }: CamerasProps) {
     const at = orbit.current?.target;
     if (at) at.y = Math.max(at.y, latest.current.groundMm);
   };
+  if (!Orbit) return null;
   return (
-    <Suspense fallback={null}>
-      <Orbit
-        ref={orbit}
-        camera={free}
-        homeMm={home}
-        onStart={() => {
-          moved.current = true;
-          land();
-        }}
-        onChange={holdAboveMat}
-      />
-    </Suspense>
+    <Orbit
+      ref={orbit}
+      camera={free}
+      homeMm={home}
+      onStart={() => {
+        moved.current = true;
+        land();
+      }}
+      onChange={holdAboveMat}
+    />
   );
 }
 

@@ -1,7 +1,6 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import type { Snapped } from '../../interaction/snap';
 import { itemById } from '../../model/document/edit';
-import { clashesOf } from '../../model/fit/clash';
 import { formatLength } from '../../model/units';
 import type { Bench } from '../../store/bench';
 
@@ -55,14 +54,14 @@ const CAUGHT = { grid: '', free: 'no snap', centreline: 'on the centre line', to
 export function dragReading(bench: Bench, { positionMm, caught }: Snapped): string {
   const { station, buttline, waterline } = readingOf(bench, positionMm);
   const { itemId } = bench.drag.api.getState();
-  const [clash] = itemId ? clashesOf(bench.document.current(), itemId) : [];
+  const clash = itemId ? bench.fit.clashName(itemId) : '';
   const snap = caught.every((one) => one === 'free')
     ? CAUGHT.free
     : [...new Set(caught.filter((one) => one !== 'free').map((one) => CAUGHT[one]))]
         .filter(Boolean)
         .join(', ');
   const place = `station ${station} · buttline ${buttline} · waterline ${waterline}`;
-  const notes = [snap, clash && `in the way of ${clash.otherName}`].filter(Boolean).join(' · ');
+  const notes = [snap, clash && `in the way of ${clash}`].filter(Boolean).join(' · ');
   return notes ? `${place} · ${notes}` : place;
 }
 
@@ -71,8 +70,8 @@ export function movedReading(bench: Bench, itemId: string): string | null {
   const item = itemById(bench.document.current(), itemId);
   if (!item) return null;
   const { station, buttline, waterline } = readingOf(bench, item.positionMm);
-  const [clash] = clashesOf(bench.document.current(), itemId);
-  const into = clash ? `, in the way of ${clash.otherName}` : '';
+  const clash = bench.fit.clashName(itemId);
+  const into = clash ? `, in the way of ${clash}` : '';
   const cg = cgReading(bench);
   const place = `${item.name} at station ${station}, buttline ${buttline}, waterline ${waterline}${into}.`;
   return cg ? `${place} ${cg}.` : place;

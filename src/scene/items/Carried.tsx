@@ -1,41 +1,29 @@
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { useLayoutEffect, useMemo, useRef } from 'react';
 import type { Group } from 'three';
 import type { Item } from '../../model/document/edit';
+import { createPiece } from '../../store/piece';
 import { useBalance, useBench, useLive, useView } from '../../store/react';
 import { writePoseTurn } from '../frame/frame';
+import { useScenePiece } from '../frame/useScenePiece';
 import { usePalette } from '../materials/palette';
 import { useDisposed } from '../materials/useDisposed';
 import { createPartBatch, type LookBook } from './partBatch';
 import { createPartFacts } from './partFacts';
-import { createPartMaterial, MOST_CLASHES } from './partMaterial';
+import { createPartMaterial } from './partMaterial';
 import { TankVessel } from './TankVessel';
 import { useLift } from './useLift';
 
 /** In the elevations parts lie over the skin, so that they read; in the free view the near skin gleams over them. */
 const ORDER = { free: 10, elevation: 21 } as const;
 
-/** What comes after the first paint: the drawings of what parts are, and which of them run into something. */
-interface Later {
-  readonly book: LookBook;
-  readonly clashingIds: typeof import('./clashing')['clashingIds'];
-}
+/** The drawings of what parts are come after the first paint: plain shapes stand in until then. */
+const lookBook = createPiece(
+  () => import('./looks/lookOf'),
+  (module): LookBook => module,
+);
 
-const NOT_YET: Later = { book: null, clashingIds: () => [] };
-
-/** Plain shapes stand in until it is there. */
-function useLater(): Later {
-  const [later, setLater] = useState(NOT_YET);
-  useEffect(() => {
-    let here = true;
-    void Promise.all([import('./looks/lookOf'), import('./clashing')]).then(([book, { clashingIds }]) => {
-      if (here) setLater({ book, clashingIds });
-    });
-    return () => {
-      here = false;
-    };
-  }, []);
-  return later;
-}
+/** Hatching of what does not fit in another load state than the one shown, or only should not stand so. */
+const FAINT = 0.35;
 
 /**
  * Everything carried: parts and tanks. They are placed by hand from the live document, so a drag writes
@@ -44,7 +32,7 @@ function useLater(): Later {
 export function Carried() {
   const bench = useBench();
   const palette = usePalette();
-  const { book, clashingIds } = useLater();
+  const book = useScenePiece(lookBook, 'How the parts look');
   const factsOf = useMemo(createPartFacts, []);
   const hidden = useView(({ hiddenIds }) => hiddenIds);
   const facts = useBalance(({ loaded }) => factsOf(loaded, hidden));
@@ -73,8 +61,10 @@ export function Carried() {
     const { selectedId, hoveredId, view } = bench.view.getState();
     const number = (id: string | null) => (id === null ? -1 : (batch.indexOf.get(id) ?? -1));
     material.marks.uLit.value = [number(selectedId), number(hoveredId)];
-    const clashing = clashingIds(bench).map(number);
-    material.marks.uClash.value = Array.from({ length: MOST_CLASHES }, (_, i) => clashing[i] ?? -1);
+    batch.hatch((id) => {
+      const worst = bench.fit.mark(id);
+      return worst === null ? 0 : worst.now && worst.severity === 'bad' ? 1 : FAINT;
+    });
     const order = view === 'free' ? ORDER.free : ORDER.elevation;
     for (const [i, drawn] of batch.group.children.entries()) drawn.renderOrder = order + 0.1 * i;
   };

@@ -30,6 +30,8 @@ interface Stretch {
 export interface PartBatch {
   readonly group: Group;
   readonly indexOf: ReadonlyMap<string, number>;
+  /** Hatches each part that does not fit, faintly or in full, 0 to 1. */
+  hatch(strengthOf: (id: string) => number): void;
   /** Writes a part where it stands, if it is not there already. */
   place(index: number, part: Part, liftMm: number): void;
   dispose(): void;
@@ -142,6 +144,8 @@ export function createPartBatch(
   const colors = new Float32Array(corners);
   const tags = new Float32Array((corners / 3) * 2);
   const lineColors = new Float32Array(lineFigures);
+  const hatches = new BufferAttribute(new Float32Array(corners / 3), 1).setUsage(DynamicDrawUsage);
+  const hatched = new Map<string, number>();
   const stretches: Stretch[] = [];
   const edge = new Color();
   let [corner, line] = [0, 0];
@@ -173,6 +177,7 @@ export function createPartBatch(
   geometry.setAttribute('position', positions);
   geometry.setAttribute('normal', normals);
   geometry.setAttribute('color', new BufferAttribute(colors, 3));
+  geometry.setAttribute('aHatch', hatches);
   geometry.setAttribute('aTag', new BufferAttribute(tags, 2));
   const mesh = new Mesh(geometry, material);
   mesh.frustumCulled = false;
@@ -186,6 +191,17 @@ export function createPartBatch(
   return {
     group,
     indexOf: new Map(all.map(({ id }, index) => [id, index])),
+    hatch: (strengthOf) => {
+      all.forEach(({ id }, index) => {
+        const strength = strengthOf(id);
+        const stretch = stretches[index];
+        if (!stretch || (hatched.get(id) ?? 0) === strength) return;
+        hatched.set(id, strength);
+        const [from, count] = [stretch.corner / 3, stretch.corners / 3];
+        (hatches.array as Float32Array).fill(strength, from, from + count);
+        send(hatches, from, count);
+      });
+    },
     place: (index, part, liftMm) => {
       const stretch = stretches[index];
       if (!stretch || (stretch.placed === part && stretch.liftMm === liftMm)) return;

@@ -1,17 +1,15 @@
 import { MeshStandardMaterial } from 'three';
 
-/** So many parts can show that they run into something at once. */
-export const MOST_CLASHES = 8;
 const NOBODY = -1;
 
 /**
  * All parts in one material. `aTag` says of each corner which part it is of, and how much it mirrors a soft studio
- * light; the parts that are lit or hatched are named by their number.
+ * light; `aHatch` how boldly it is
+ * hatched. The parts that are lit are named by their number.
  */
 export interface PartMaterial extends MeshStandardMaterial {
   readonly marks: {
     readonly uLit: { value: [selected: number, hovered: number] };
-    readonly uClash: { value: number[] };
   };
 }
 
@@ -27,10 +25,8 @@ const FRAGMENT = /* glsl */ `
   gl_FragColor.rgb *= mix(0.8, 1.0, smoothstep(-0.9, 0.2, dot(normal, up)));
   float lit = step(abs(vTag.x - uLit.x), 0.5) + step(abs(vTag.x - uLit.y), 0.5);
   gl_FragColor.rgb += min(lit, 1.0) * 0.09;
-  float clash = 0.0;
-  for (int i = 0; i < MOST_CLASHES; i++) clash = max(clash, step(abs(vTag.x - uClash[i]), 0.5));
   float hatch = smoothstep(0.30, 0.42, abs(fract((gl_FragCoord.x + gl_FragCoord.y) / 11.0) - 0.5));
-  gl_FragColor.rgb = mix(gl_FragColor.rgb, mix(vec3(0.78, 0.10, 0.08), vec3(1.0, 0.86, 0.82), hatch), clash * 0.85);
+  gl_FragColor.rgb = mix(gl_FragColor.rgb, mix(vec3(0.78, 0.10, 0.08), vec3(1.0, 0.86, 0.82), hatch), vHatch * 0.85);
 `;
 
 export function createPartMaterial(): PartMaterial {
@@ -40,19 +36,16 @@ export function createPartMaterial(): PartMaterial {
     vertexColors: true,
     transparent: true,
   });
-  // Three replaces the defines of a standard material that it is given, so its own come back with ours.
-  material.defines = { STANDARD: '', MOST_CLASHES };
   const marks: PartMaterial['marks'] = {
     uLit: { value: [NOBODY, NOBODY] },
-    uClash: { value: new Array(MOST_CLASHES).fill(NOBODY) },
   };
   material.onBeforeCompile = (shader) => {
     Object.assign(shader.uniforms, marks);
-    shader.vertexShader = `attribute vec2 aTag;\nvarying vec2 vTag;\n${shader.vertexShader.replace(
+    shader.vertexShader = `attribute vec2 aTag;\nattribute float aHatch;\nvarying vec2 vTag;\nvarying float vHatch;\n${shader.vertexShader.replace(
       '#include <begin_vertex>',
-      '#include <begin_vertex>\n  vTag = aTag;',
+      '#include <begin_vertex>\n  vTag = aTag;\n  vHatch = aHatch;',
     )}`;
-    shader.fragmentShader = `uniform vec2 uLit;\nuniform float uClash[MOST_CLASHES];\nvarying vec2 vTag;\n${shader.fragmentShader.replace(
+    shader.fragmentShader = `uniform vec2 uLit;\nvarying vec2 vTag;\nvarying float vHatch;\n${shader.fragmentShader.replace(
       '#include <dithering_fragment>',
       FRAGMENT,
     )}`;

@@ -1,13 +1,13 @@
-import { useFrame } from '@react-three/fiber';
 import { useEffect, useMemo, useRef } from 'react';
 import { type Group, type Sprite, Vector3 } from 'three';
 import type { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
-import { FUEL_STATES } from '../../model/balance/balance';
+import { MOST_FUEL_STATES } from '../../model/balance/balance';
 import type { Bench } from '../../store/bench';
 import { useBench, useLive } from '../../store/react';
 import { layerShown } from '../../store/viewStore';
 import { mmPerPixel, stretchOf } from '../frame/mmPerPixel';
 import { useTilt } from '../frame/tilt';
+import { useEachFrame } from '../frame/useEachFrame';
 import { FatLines, moveLines } from '../materials/FatLines';
 import { usePalette } from '../materials/palette';
 import { useDisposed } from '../materials/useDisposed';
@@ -34,7 +34,7 @@ export function CgMark() {
   const trail = useRef<LineSegments2>(null);
   const texture = useDisposed(() => cgDiscTexture('#101a22', '#ffffff'), []);
   const two = useMemo(() => new Float32Array(18), []);
-  const path = useMemo(() => new Float32Array(FUEL_STATES * 6), []);
+  const path = useMemo(() => new Float32Array(MOST_FUEL_STATES * 6), []);
 
   const place = ({ balance, view }: Bench) => {
     const { cgMm, travel } = balance.get();
@@ -63,7 +63,7 @@ export function CgMark() {
   useEffect(() => tilt.subscribe(() => place(bench)));
 
   const at = useMemo(() => new Vector3(), []);
-  useFrame(({ camera, size }) => {
+  useEachFrame(({ camera, size }) => {
     if (!disc.current || !ghost.current) return;
     const scale = DISC_PX * mmPerPixel(camera, size, disc.current.getWorldPosition(at));
     const stretch = stretchOf(camera, size);

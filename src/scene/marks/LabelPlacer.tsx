@@ -1,4 +1,4 @@
-import { useFrame, useThree } from '@react-three/fiber';
+import { useThree } from '@react-three/fiber';
 import { type RefObject, useEffect, useMemo, useRef } from 'react';
 import { type Camera, Vector3 } from 'three';
 import type { Vec3 } from '../../engine/geometry/types';
@@ -8,6 +8,7 @@ import { useBench } from '../../store/react';
 import { layerShown } from '../../store/viewStore';
 import { toWorld } from '../frame/frame';
 import { useTilt } from '../frame/tilt';
+import { useEachFrame } from '../frame/useEachFrame';
 import { type CoveredBoxes, watchCovered } from './coveredBoxes';
 import type { LabelPlace } from './Labels';
 import { plumbLine } from './plumbLine';
@@ -60,7 +61,7 @@ export function LabelPlacer({ box, place, fitWords }: LabelPlacerProps) {
     [bench],
   );
 
-  useFrame(({ camera, size }) => {
+  useEachFrame(({ camera, size }) => {
     const { words, leaders, neutralPoint } = place.current;
     if (!words || !leaders) return;
     const toPx = (atMm: Vec3) => project(atMm, camera, size, point);

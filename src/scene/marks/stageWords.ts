@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { itemExtent } from '../../model/airframe/extent';
 import { type Item, itemById } from '../../model/document/edit';
-import { clashesOf } from '../../model/fit/clash';
+import { shownText } from '../../model/document/names';
 import { wingPlanform } from '../../model/stability/band';
 import { formatLength, formatMass, formatVolume } from '../../model/units';
 import type { Bench } from '../../store/bench';
@@ -53,15 +53,16 @@ function figureOf({ balance, view }: Bench, item: Item): string {
 }
 
 function nameWord(bench: Bench, item: Item, selected: boolean, must: boolean): StageWord {
-  const aircraft = bench.document.current();
-  const clash = selected ? clashesOf(aircraft, item.id)[0]?.otherName : undefined;
+  const clash = selected ? bench.fit.clashName(item.id) : '';
   const { minMm, maxMm } = itemExtent(item);
   const top = bench.view.getState().view === 'top';
   const [y, z] = top ? [maxMm[1], (minMm[2] + maxMm[2]) / 2] : [(minMm[1] + maxMm[1]) / 2, maxMm[2]];
   return {
     id: item.id,
     atMm: [(minMm[0] + maxMm[0]) / 2, y, z],
-    text: clash ? `${item.name} · in the way of ${clash}` : `${item.name} · ${figureOf(bench, item)}`,
+    text: clash
+      ? `${shownText(item.name)} · in the way of ${shownText(clash)}`
+      : `${shownText(item.name)} · ${figureOf(bench, item)}`,
     look: clash ? 'clash' : selected ? 'selected' : 'name',
     must,
   };

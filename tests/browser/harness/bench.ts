@@ -1,5 +1,6 @@
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { expect, inject } from 'vitest';
+import { isComplaint, noFigures } from './findings';
 
 export interface BenchOptions {
   /** Window size in CSS pixels; 1280 × 800 unless given. */
@@ -10,19 +11,51 @@ export interface BenchOptions {
   readonly touch?: boolean;
   /** As in browsers without file handles: files come by an input and go by a download. */
   readonly plainFiles?: boolean;
+  /** False for a browser without WebGL: drawing in software takes both cores, and not every test looks at the stage. */
+  readonly graphics?: boolean;
   /** What follows the address, such as '?demo=whimbrel'. */
   readonly path?: string;
+  /** Complaints that the fault under test brings with it; all others fail the test. */
+  readonly expects?: RegExp;
+  /** Runs before the page is opened: for faults that must be there from the start. */
+  readonly prepare?: (context: BrowserContext) => Promise<unknown>;
+  /** Whose storage is shared: another tab of the same browser. */
+  readonly beside?: Bench;
 }
 
 export interface Bench {
   readonly page: Page;
-  /** Console errors and errors that the page let through, as they come. */
-  readonly errors: readonly string[];
+  /** Console errors and warnings, and errors that the page let through, as they come. */
+  readonly errors: string[];
   /** The address of every request but data: and blob: ones, as they come. */
   readonly requests: readonly string[];
   /** Those of the requests that left the page's own origin. */
   foreignRequests(): string[];
   close(): Promise<void>;
+}
+
+interface Open {
+  readonly bench: Bench;
+  /** How many of its errors were looked at already. */
+  seen: number;
+}
+
+const open = new Set<Open>();
+/** What was wrong on pages that were closed since the last look. */
+const closed: string[] = [];
+
+/** Everything that went wrong since it was last asked, on every page that is or was open. */
+export async function lookedAt(): Promise<string[]> {
+  const found = closed.splice(0);
+  for (const one of open) found.push(...(await wrongOn(one)));
+  return found;
+}
+
+async function wrongOn(one: Open): Promise<string[]> {
+  const { bench } = one;
+  const errors = bench.errors.slice(one.seen);
+  one.seen = bench.errors.length;
+  return [...errors, ...(bench.page.isClosed() ? [] : await noFigures(bench.page).catch(() => []))];
 }
 
 let browser: Promise<Browser> | undefined;
@@ -37,31 +70,49 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
     touch = false,
     plainFiles = false,
     path = '',
+    graphics = true,
+    expects,
+    prepare,
+    beside,
   } = options;
   browser ??= chromium.connect(inject('browserEndpoint'));
   const benchUrl = inject('benchUrl');
-  const context = await (await browser).newContext({
-    viewport: { width, height },
-    colorScheme: dark ? 'dark' : 'light',
-    reducedMotion: reducedMotion ? 'reduce' : 'no-preference',
-    hasTouch: touch,
-    acceptDownloads: true,
-  });
+  const context =
+    beside?.page.context() ??
+    (await (
+      await browser
+    ).newContext({
+      viewport: { width, height },
+      colorScheme: dark ? 'dark' : 'light',
+      reducedMotion: reducedMotion ? 'reduce' : 'no-preference',
+      hasTouch: touch,
+      acceptDownloads: true,
+    }));
+  // A context beside another has it already, and adding it asks every page there, a dead one too.
+  if (!graphics && !beside) await context.addInitScript(withoutGraphics);
+  await prepare?.(context);
   const page = await context.newPage();
   if (plainFiles) {
     await page.addInitScript('delete window.showOpenFilePicker; delete window.showSaveFilePicker;');
   }
   const errors: string[] = [];
   const requests: string[] = [];
-  record(context, page, errors, requests);
+  record(context, page, { errors, requests, expects });
   await page.goto(new URL(path, benchUrl).href, { waitUntil: 'load' });
-  return {
+  const bench: Bench = {
     page,
     errors,
     requests,
     foreignRequests: () => requests.filter((url) => !isOwn(url, benchUrl)),
-    close: () => context.close(),
+    close: async () => {
+      closed.push(...(await wrongOn(mine)));
+      open.delete(mine);
+      await (beside ? page.close() : context.close());
+    },
   };
+  const mine: Open = { bench, seen: 0 };
+  open.add(mine);
+  return bench;
 }
 
 /** Asserts that nothing went wrong on the page and that no request left its origin. */
@@ -75,12 +126,28 @@ function isOwn(url: string, benchUrl: string): boolean {
   return new URL(url).host === new URL(benchUrl).host;
 }
 
-function record(context: BrowserContext, page: Page, errors: string[], requests: string[]): void {
+function withoutGraphics(): void {
+  const real = HTMLCanvasElement.prototype.getContext as (...given: unknown[]) => unknown;
+  HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, ...given: unknown[]) {
+    return given[0] === '2d' ? real.apply(this, given) : null;
+  } as typeof HTMLCanvasElement.prototype.getContext;
+}
+
+interface Recorded {
+  readonly errors: string[];
+  readonly requests: string[];
+  readonly expects: RegExp | undefined;
+}
+
+function record(context: BrowserContext, page: Page, { errors, requests, expects }: Recorded): void {
+  const complain = (text: string) => {
+    if (!expects?.test(text)) errors.push(text);
+  };
   page.on('console', (message) => {
-    if (message.type() === 'error') errors.push(message.text());
+    if (isComplaint(message.type(), message.text())) complain(message.text());
   });
-  page.on('pageerror', (error) => errors.push(error.message));
-  page.on('crash', () => errors.push('the page crashed'));
+  page.on('pageerror', (error) => complain(error.message));
+  page.on('crash', () => complain('the page crashed'));
   page.on('websocket', (socket) => requests.push(socket.url()));
   // On the context, so that workers are heard too.
   context.on('request', (request) => {

@@ -1,4 +1,6 @@
 export { type Bench, type BenchOptions, expectClean, openBench } from './bench';
 export { type DragOptions, drag, type PagePoint } from './drag';
+export { noFigures } from './findings';
 export { axe, screenshot } from './inspect';
 export { type Look, look, middleOf, onPage, placeOf, settled, showView } from './look';
+export { put, walk } from './walk';

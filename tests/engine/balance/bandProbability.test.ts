@@ -3,6 +3,7 @@ import {
   bodyMeasurements,
   densityMeasurement,
   type Measurement,
+  probabilityIfPerfect,
   probabilityInBand,
   ranking,
 } from '../../../src/engine/balance/bandProbability';
@@ -149,7 +150,7 @@ describe('ranking', () => {
 
   test('inside the band, knowing what ranks first makes it likeliest', () => {
     const now = probabilityInBand(travel, measurements, band)!;
-    const chances = ranked.map(({ probabilityIfPerfect }) => probabilityIfPerfect);
+    const chances = ranked.map((one) => probabilityIfPerfect(travel, measurements, band, one)!);
     expect(Math.max(...chances)).toBe(chances[0]);
     for (const chance of chances) expect(chance).toBeGreaterThanOrEqual(now - 1e-12);
     const without = measurements.map((m) =>

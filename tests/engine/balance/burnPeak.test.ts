@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { loadEnvelope } from '../../../src/engine/balance/loadStates';
+import { type Bounds, loadEnvelope } from '../../../src/engine/balance/loadStates';
 import type { LiquidMoment } from '../../../src/engine/balance/travel';
 import { massPoint } from '../../../src/engine/mass/massProperties';
 
@@ -25,7 +25,7 @@ describe('peaks inside a smooth piece of the burn', () => {
       switches: [],
       liquidAt,
       breaks: [1, 0],
-      tanksMm: { min: [-498, 0, 0], max: [502, 0, 0] },
+      tanksMm: [{ min: [-498, 0, 0], max: [502, 0, 0] }],
     })!;
     const peak = (2 * at + 500 * half) / (1 + at);
     const grid = Array.from({ length: 65 }, (_, i) => liquidAt(i / 64));
@@ -36,9 +36,9 @@ describe('peaks inside a smooth piece of the burn', () => {
   });
 
   /**
-   * The same without a spike, in a search told to stop after its first sixteenths. What it has not seen could at worst be a
-   * spike as wide as the sixteenth next to full, drawn from the one end of the reach and then from the other. The doubt is
-   * that spike's excess moment over the reported CG of 1 mm, (peak − 1)·(1000 + 1000·at), by the lightest mass, 1000 g.
+   * The same without a spike, in a search told to be content with its two ends. What it has not seen could at worst be all
+   * the fuel drawn from the one end of the reach down to half of it, and then from the other. The doubt is the excess moment
+   * of that over the reported CG of 1 mm, (peak − 1)·(1000 + 1000·½), by the lightest mass, 1000 g.
    */
   test('the doubt that is left is that of the worst liquid', () => {
     const { aftmost } = loadEnvelope({
@@ -46,12 +46,13 @@ describe('peaks inside a smooth piece of the burn', () => {
       switches: [],
       liquidAt: (f) => ({ fuelFraction: f, massG: 1000 * f, momentGmm: [1000 * 2 * f, 0, 0] }),
       breaks: [1, 0],
-      tanksMm: { min: [-498, 0, 0], max: [502, 0, 0] },
+      tanksMm: [{ min: [-498, 0, 0], max: [502, 0, 0] }],
       toleranceMm: 1e6,
     })!;
     expect(aftmost.cgMm[0]).toBeCloseTo(1, 9);
-    const at = 31 / 32;
-    const peak = (2 * at + 500 / 32) / (1 + at);
+    const at = 1 / 2;
+    // The half of the fuel that is left lies at 502 mm, the after end of the reach.
+    const peak = (502 * at) / (1 + at);
     expect(aftmost.withinMm).toBeCloseTo((peak - 1) * (1 + at), 9);
   });
 
@@ -80,7 +81,7 @@ describe('peaks inside a smooth piece of the burn', () => {
       },
       breaks: [0, 1],
     };
-    const bounds = { min: [-300, 0, 0], max: [300, 0, 0] } as const;
+    const bounds = [{ min: [-300, 0, 0], max: [300, 0, 0] }] as const;
     for (const more of [{}, { tanksMm: bounds }]) {
       const { aftmost, foremost } = loadEnvelope({ ...states, ...more })!;
       expect(aftmost.cgMm[0]).toBeCloseTo(peak, 9);
@@ -96,8 +97,66 @@ describe('peaks inside a smooth piece of the burn', () => {
       switches: [],
       liquidAt: (f) => ({ fuelFraction: f, massG: f > 0.4 ? 500 : 0, momentGmm: [0, 0, 0] }),
       breaks: [0, 1],
-      tanksMm: { min: [-100, 0, 0], max: [100, 0, 0] },
+      tanksMm: [{ min: [-100, 0, 0], max: [100, 0, 0] }],
     })!;
     expect(envelope.aftmost.withinMm).toBeGreaterThan(1);
+  });
+
+  /**
+   * A hundred small spikes, one from each hundredth to the next, so that no stretch is ever settled: with 500 samples allowed
+   * the search stops there, and says how much it may have missed.
+   */
+  test('a search that may try only so many amounts of liquid keeps to that, and tells its doubt', () => {
+    let asked = 0;
+    const envelope = loadEnvelope({
+      fixed: massPoint(1000, [0, 0, 0]),
+      switches: [],
+      liquidAt: (f) => {
+        asked += 1;
+        const spike = Math.abs(((100 * f) % 1) - 0.5);
+        return { fuelFraction: f, massG: 1000 * f, momentGmm: [1000 * spike, 0, 0] };
+      },
+      breaks: [0, 1],
+      tanksMm: [{ min: [-500, 0, 0], max: [500, 0, 0] }],
+      toleranceMm: 1e-6,
+      mostSamples: 500,
+    })!;
+    // Closing in on a top may be under way when the allowance ends: some forty samples for each end sought.
+    expect(asked).toBeLessThan(500 + 4 * 60);
+    expect(envelope.aftmost.withinMm).toBeGreaterThan(1e-6);
+  });
+
+  /** The liquid of two tanks of 500 g, at −400…−300 and 300…400 mm, that give one after the other. */
+  test('boxes tank by tank certify with fewer samples than one box round both', () => {
+    const tank = (fraction: number, from: number) => {
+      const massG = 500 * Math.min(1, Math.max(0, fraction));
+      return { massG, momentGmm: [massG * (from + (50 * massG) / 500), 0, 0] as const };
+    };
+    const boxes = [
+      { min: [300, 0, 0], max: [400, 0, 0] },
+      { min: [-400, 0, 0], max: [-300, 0, 0] },
+    ] as const;
+    const countWith = (tanksMm: readonly Bounds[]) => {
+      let asked = 0;
+      const { foremost, aftmost } = loadEnvelope({
+        fixed: massPoint(1000, [0, 0, 0]),
+        switches: [],
+        liquidAt: (f) => {
+          asked += 1;
+          const byTank = [tank(2 * f - 1, 300), tank(2 * f, -400)];
+          const momentGmm = [byTank[0]!.momentGmm[0] + byTank[1]!.momentGmm[0], 0, 0] as const;
+          return { fuelFraction: f, massG: byTank[0]!.massG + byTank[1]!.massG, momentGmm, byTank };
+        },
+        breaks: [0, 0.5, 1],
+        tanksMm,
+      })!;
+      // Only the forward tank full: 500·(−350)/1500 by hand; and with both, or none, on the datum.
+      expect(foremost.cgMm[0]).toBeCloseTo((500 * -350) / 1500, 9);
+      expect(aftmost.cgMm[0]).toBeCloseTo(0, 9);
+      expect(Math.max(foremost.withinMm!, aftmost.withinMm!)).toBeLessThanOrEqual(0.01);
+      return asked;
+    };
+    const whole = { min: [-400, 0, 0], max: [400, 0, 0] } as const;
+    expect(countWith(boxes)).toBeLessThan(countWith([whole]));
   });
 });

@@ -8,7 +8,7 @@ import {
   type LoadSwitch,
   loadEnvelope,
 } from '../../../src/engine/balance/loadStates';
-import type { LiquidMoment } from '../../../src/engine/balance/travel';
+import { type LiquidMoment, type MassMoment, momentOf } from '../../../src/engine/balance/travel';
 import type { Vec3 } from '../../../src/engine/geometry/types';
 import { massPoint, massSum, noMass } from '../../../src/engine/mass/massProperties';
 import type { MassProperties } from '../../../src/engine/mass/types';
@@ -26,14 +26,22 @@ const switchesOf = (most: number) =>
     all.map((positions, k) => ({
       id: `s${k}`,
       name: `switch ${k}`,
-      positions: positions.map((mass, p) => ({ id: `p${p}`, name: `position ${p}`, mass })),
+      positions: positions.map((mass, p) => ({
+        id: `p${p}`,
+        name: `position ${p}`,
+        load: momentOf(mass),
+      })),
     })),
   );
+
+/** The body that a load stands for. */
+const pointOf = ({ massG, momentGmm }: MassMoment): MassProperties =>
+  massPoint(massG, momentGmm.map((m) => (massG > 0 ? m / massG : 0)) as unknown as Vec3);
 
 /** Every combination of the switches, one list of what it puts aboard for each. */
 const combinations = (switches: readonly LoadSwitch[]): MassProperties[][] =>
   switches.reduce<MassProperties[][]>(
-    (all, { positions }) => all.flatMap((one) => positions.map(({ mass }) => [...one, mass])),
+    (all, { positions }) => all.flatMap((one) => positions.map(({ load }) => [...one, pointOf(load)])),
     [[]],
   );
 
@@ -74,19 +82,20 @@ function burnOf(stretches: readonly Stretch[]): Pick<LoadStates, 'liquidAt' | 'b
   return {
     liquidAt,
     breaks,
-    tanksMm: {
-      min: [end(0, Math.min), end(1, Math.min), 0],
-      max: [end(0, Math.max), end(1, Math.max), 0],
-    },
+    tanksMm: [
+      {
+        min: [end(0, Math.min), end(1, Math.min), 0],
+        max: [end(0, Math.max), end(1, Math.max), 0],
+      },
+    ],
   };
 }
 
 /** Sums a reported state afresh from the positions and the fuel that it names. */
 function resummed(states: LoadStates, state: LoadState): MassProperties {
-  const { massG, momentGmm } = states.liquidAt(state.fuelFraction);
-  const liquid = massPoint(massG, momentGmm.map((m) => (massG > 0 ? m / massG : 0)) as unknown as Vec3);
-  const chosen = states.switches.map(
-    ({ id, positions }) => positions.find((position) => position.id === state.positions[id])!.mass,
+  const liquid = pointOf(states.liquidAt(state.fuelFraction));
+  const chosen = states.switches.map(({ id, positions }) =>
+    pointOf(positions.find((position) => position.id === state.positions[id])!.load),
   );
   return massSum([states.fixed, liquid, ...chosen]);
 }
@@ -105,7 +114,7 @@ describe('the best combination for one amount of fuel', () => {
       fc.property(fixedMasses, switchesOf(7), (fixed, switches) => {
         const best = bestLoad(
           switches.map(({ positions }) =>
-            positions.map(({ mass: { massG, cgMm } }) => ({ massG, momentGmm: massG * (cgMm?.[0] ?? 0) })),
+            positions.map(({ load: { massG, momentGmm } }) => ({ massG, momentGmm: momentGmm[0] })),
           ),
           { massG: fixed.massG, momentGmm: fixed.massG * fixed.cgMm![0] },
         );
@@ -169,16 +178,16 @@ describe('the envelope over all load states and all fuel', () => {
           id: 'gear',
           name: 'undercarriage',
           positions: [
-            { id: 'up', name: 'up', mass: massPoint(400, [650, 0, 0]) },
-            { id: 'down', name: 'down', mass: massPoint(400, [560, 0, -80]) },
+            { id: 'up', name: 'up', load: momentOf(massPoint(400, [650, 0, 0])) },
+            { id: 'down', name: 'down', load: momentOf(massPoint(400, [560, 0, -80])) },
           ],
         },
         {
           id: 'pod',
           name: 'left pod',
           positions: [
-            { id: 'off', name: 'off', mass: massPoint(0, [0, 0, 0]) },
-            { id: 'on', name: 'on', mass: massPoint(200, [620, -400, 0]) },
+            { id: 'off', name: 'off', load: momentOf(massPoint(0, [0, 0, 0])) },
+            { id: 'on', name: 'on', load: momentOf(massPoint(200, [620, -400, 0])) },
           ],
         },
       ],
@@ -212,8 +221,8 @@ describe('the envelope over all load states and all fuel', () => {
           id: 'a',
           name: 'twins',
           positions: [
-            { id: 'one', name: 'one', mass: twin },
-            { id: 'two', name: 'two', mass: twin },
+            { id: 'one', name: 'one', load: momentOf(twin) },
+            { id: 'two', name: 'two', load: momentOf(twin) },
           ],
         },
       ],
@@ -240,7 +249,7 @@ describe('the envelope over all load states and all fuel', () => {
         const positions = [noMass, massPoint(extraG, [x, 0, 0])].map((mass, k) => ({
           id: `p${k}`,
           name: '',
-          mass,
+          load: momentOf(mass),
         }));
         for (const listed of [positions, positions.toReversed()]) {
           const envelope = loadEnvelope({

@@ -1,4 +1,17 @@
+import { chainOf } from '../../../src/engine/wing/chains';
+import { buildLattice, type Grid, type Lattice } from '../../../src/engine/wing/lattice';
+import { gridsAtLevel } from '../../../src/engine/wing/latticeLevel';
 import type { LiftingSurface, WingPanel } from '../../../src/engine/wing/types';
+
+/** A lattice of surfaces each by itself. */
+export function latticeOf(surfaces: readonly LiftingSurface[], grids: readonly Grid[]): Lattice {
+  return buildLattice(surfaces.map(chainOf), grids);
+}
+
+/** The grids of one level for surfaces each by itself, the first of them the main wing. */
+export function levelGrids(surfaces: readonly LiftingSurface[], level: number): Grid[] {
+  return gridsAtLevel(surfaces.map(chainOf), 0, level);
+}
 
 /** A plain rectangular panel, 500 by 200 mm, with what the test cares about put in. */
 export function flatPanel(given: Partial<WingPanel>): WingPanel {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { FREE_FLOW, fuselageMomentMm3PerRad, wingedFlow } from '../../../src/engine/wing/fuselage';
+import { FREE_FLOW, fuselageMomentMm3PerRad } from '../../../src/engine/wing/fuselage';
 
 /** Spheroid of length 2a, width 2b, nose at `noseMm`. */
 function spheroid(a: number, b: number, noseMm: number, pieces = 400) {
@@ -40,16 +40,17 @@ describe('fuselage moment', () => {
     expect(fuselageMomentMm3PerRad([...sides].map((s) => ({ ...s, heightMm: 5 })))).toBeCloseTo(exact, 6);
   });
 
-  test('with a wing: full ahead, none along the chord, linear behind', () => {
+  test('a flow that changes along the body weighs each stretch', () => {
     const tube = [
       { stationMm: 0, widthMm: 100 },
       { stationMm: 1000, widthMm: 100 },
     ];
-    const flow = wingedFlow({ leadingEdgeMm: 300, trailingEdgeMm: 500, rearMm: 1000, downwashSlope: 0.4 });
+    const flow = [
+      { fromMm: 0, toMm: 300, fromFactor: 1, toFactor: 1 },
+      { fromMm: 500, toMm: 1000, fromFactor: 0, toFactor: 0.6 },
+    ];
     const perMm = (Math.PI / 2) * 100 * 100;
     expect(fuselageMomentMm3PerRad(tube, flow)).toBeCloseTo(perMm * (300 + 500 * 0.3), 4);
-    const pod = wingedFlow({ leadingEdgeMm: 300, trailingEdgeMm: 500, rearMm: 450, downwashSlope: 0.4 });
-    expect(fuselageMomentMm3PerRad(tube, pod)).toBeCloseTo(perMm * 300, 4);
     expect(fuselageMomentMm3PerRad(tube, FREE_FLOW)).toBeCloseTo(perMm * 1000, 4);
   });
 

@@ -4,13 +4,13 @@ import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
 import {
   addPart,
   duplicatePart,
-  freeId,
   mirrorPart,
   movedStructure,
   placeItem,
   removeItem,
   replaceStructure,
 } from '../../../src/model/document/edit';
+import { freeId } from '../../../src/model/document/ids';
 import type { Aircraft, Part } from '../../../src/model/document/types';
 import { aircraftFaults } from '../../../src/model/reading/faults';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { itemById } from '../../../src/model/document/edit';
-import type { Aircraft, Hatch } from '../../../src/model/document/types';
+import type { Aircraft, Hatch, Surface } from '../../../src/model/document/types';
 import { clearanceTest, entryPath, longestStepMm } from '../../../src/model/fit/entryPath';
 import { fittingOrder } from '../../../src/model/fit/fittingOrder';
 import { hatchCorners } from '../../../src/model/fit/hatchWalls';
@@ -88,4 +88,34 @@ test('without a hatch nothing goes in, and it is said so', () => {
 test('sandmartin’s camera and flight pack go in through the nose hatch past all that is mounted', () => {
   const sandmartin = demo('sandmartin');
   for (const id of ['camera', 'flight-pack']) verify(sandmartin, id, 'nose-hatch');
+});
+
+describe('a wing across the hatch', () => {
+  const wing: Surface = {
+    id: 'wing',
+    kind: 'surface',
+    name: 'Wing',
+    role: 'wing',
+    sides: 'both',
+    rootMm: [180, 0, 56],
+    cantDeg: 0,
+    incidenceDeg: 0,
+    rootChordMm: 240,
+    rootThicknessPct: 10,
+    panels: [{ spanMm: 400, tipChordMm: 240, sweepMm: 0, dihedralDeg: 0, twistDeg: 0, tipThicknessPct: 10 }],
+    mass: { by: 'weighed', massG: 300 },
+  };
+  const pack = partAt('pack', box(80, 50, 40), [300, 0, -30]);
+  const covered = benchOf([squareHull, wing], [pack], { hatches: [hatch] });
+
+  test('bars the way, which is then told with the wing off', () => {
+    const path = entryPath(covered, 'pack', 'hatch', { budget: 800 });
+    expect(path).toMatchObject({ found: true, off: ['Wing'] });
+    expect(path?.sentence).toBe('pack goes in through Hatch with Wing off.');
+  });
+
+  test('ahead of the hatch it is no matter', () => {
+    const ahead = { ...covered, structure: [squareHull, { ...wing, rootMm: [-60, 0, 56] as const }] };
+    expect(entryPath(ahead, 'pack', 'hatch', { budget: 800 })).toMatchObject({ found: true, off: [] });
+  });
 });

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../../src/engine/geometry/types';
 import type { Shape } from '../../../src/engine/mass/shapes';
-import type { Aircraft, Block, Fuselage, Part } from '../../../src/model/document/types';
+import type { Aircraft, Block, Fuselage, Part, Surface } from '../../../src/model/document/types';
 import { aircraftOf } from '../aircraft';
 
 const straight = { yawDeg: 0, pitchDeg: 0, rollDeg: 0 } as const;
@@ -57,6 +57,22 @@ export const squareHull: Fuselage = {
   })),
   skinMm: 2,
   mass: { by: 'skin', gPerM2: 1000 },
+};
+
+/** A slab of a wing, 48 thick at the most, its root on the hull's right side. */
+export const slabWing: Surface = {
+  id: 'wing',
+  kind: 'surface',
+  name: 'Wing',
+  role: 'wing',
+  sides: 'both',
+  rootMm: [100, 60, 0],
+  cantDeg: 0,
+  incidenceDeg: 0,
+  rootChordMm: 400,
+  rootThicknessPct: 12,
+  panels: [{ spanMm: 500, tipChordMm: 400, sweepMm: 0, dihedralDeg: 0, twistDeg: 0, tipThicknessPct: 12 }],
+  mass: { by: 'weighed', massG: 500 },
 };
 
 export const benchOf = (

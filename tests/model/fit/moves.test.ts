@@ -7,8 +7,10 @@ import { clashesIn, clearances, hullFit } from '../../../src/model/fit/clearance
 import { clearMove } from '../../../src/model/fit/clearMove';
 import { entryThroughAny } from '../../../src/model/fit/entryThroughAny';
 import { keepApartFaults, keepApartFaultsOf } from '../../../src/model/fit/keepApart';
+import { hasRoomAt, nearestRoom } from '../../../src/model/fit/roomAt';
+import { wholeFit } from '../../../src/model/fit/wholeFit';
 import { manifestRows } from '../../../src/model/words/manifestRows';
-import { benchOf, blockAt, box, partAt, squareHull } from './fitAircraft';
+import { benchOf, blockAt, box, partAt, squareHull, slabWing as wing } from './fitAircraft';
 
 describe('the move that clears', () => {
   const aircraft = benchOf(
@@ -17,7 +19,7 @@ describe('the move that clears', () => {
   );
 
   test('of two boxes square to the axes: along the axis where they share least, and a tenth of a millimetre', () => {
-    const [clash] = clashesIn(clearances(aircraft, 'pack'));
+    const [clash] = wholeFit(aircraft).problems;
     // They share 5 mm of length (50 + 20 − 65), 40 of width, 13 of height.
     const by = clearMove(aircraft, 'pack', clash!)!;
     expect(by[0]).toBeCloseTo(-5.1, 6);
@@ -28,7 +30,7 @@ describe('the move that clears', () => {
   test('of a wall poked through on two sides: in from both', () => {
     // Inner faces at 58; the pack’s sides reach 60 and 61.
     const poking = placeItem(aircraft, 'pack', [300, 40, -46]);
-    const clash = clashesIn(clearances(poking, 'pack')).find(({ what }) => what === 'hull')!;
+    const clash = wholeFit(poking).problems.find(({ kind }) => kind === 'through')!;
     const by = clearMove(poking, 'pack', clash)!;
     const fit = hullFit(placeItem(poking, 'pack', add([300, 40, -46], by)), 'pack');
     expect(fit.place === 'inside' && fit.clearance.distanceMm).toBeGreaterThanOrEqual(0);
@@ -37,8 +39,46 @@ describe('the move that clears', () => {
 
   test('a part wider than the hull has no such move', () => {
     const wide = benchOf([squareHull], [partAt('pack', box(100, 140, 30), [300, 0, 0])]);
-    const [clash] = clashesIn(clearances(wide, 'pack'));
+    const [clash] = wholeFit(wide).problems;
     expect(clearMove(wide, 'pack', clash!)).toBeNull();
+  });
+
+  test('not the shortest way where that would run into the next thing', () => {
+    // 5 mm forward would be shortest; a pump stands there. Then the least is up or down by what they share, 13.
+    const barred = { ...aircraft, parts: [...aircraft.parts, partAt('pump', box(20, 20, 20), [237, 0, 0])] };
+    const clash = wholeFit(barred).problems.find(({ key }) => key.includes('receiver'))!;
+    const by = clearMove(barred, 'pack', clash)!;
+    expect(by).toEqual([0, 0, expect.closeTo(-13, 0)]);
+    const after = placeItem(barred, 'pack', add([300, 0, 0], by));
+    expect(wholeFit(after).problems).toEqual([]);
+  });
+
+  test('half outside with its middle out it comes in; a thing in a wing goes where that is thick enough', () => {
+    const out = benchOf([squareHull], [partAt('pack', box(100, 40, 30), [300, 70, 0])]);
+    const by = clearMove(out, 'pack', wholeFit(out).problems[0]!)!;
+    // Its outer face at 90, the wall's inner face at 58.
+    expect(by[1]).toBeCloseTo(-32.1, 2);
+    const slim = benchOf([wing], [partAt('servo', box(30, 20, 20), [470, 300, 0])]);
+    const forward = clearMove(slim, 'servo', wholeFit(slim).problems[0]!)!;
+    expect(forward[0]).toBeLessThan(-5);
+    expect(wholeFit(placeItem(slim, 'servo', add([470, 300, 0], forward))).problems).toEqual([]);
+  });
+});
+
+describe('room along the station axis', () => {
+  const aircraft = benchOf(
+    [squareHull],
+    [partAt('pack', box(100, 40, 30), [300, 0, 0]), partAt('servo', box(20, 20, 20), [100, 0, 0])],
+  );
+
+  test('the whole millimetre nearest to the wanted one that is free of others and in the hull', () => {
+    const whole = [{ fromMm: -400, toMm: 900 }];
+    // The pack takes 250 to 350, the servo half of 20 on either side; the hull's ends are at 2 and 598.
+    expect(nearestRoom(aircraft, 'servo', whole, 290)).toBe(240);
+    expect(nearestRoom(aircraft, 'servo', whole, -150)).toBe(12);
+    expect(nearestRoom(aircraft, 'servo', [{ fromMm: 245, toMm: 355 }], 300)).toBeNull();
+    expect(nearestRoom(aircraft, 'servo', [{ fromMm: 245.5, toMm: 900 }], 300)).toBe(360);
+    expect(hasRoomAt(aircraft, 'servo', [100, 0, 200])).toBe(false);
   });
 });
 

@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { hulls } from '../../../src/model/airframe/solids';
 import { placeItem } from '../../../src/model/document/edit';
 import type { Bay } from '../../../src/model/document/types';
-import { bayFault, proposeBays } from '../../../src/model/fit/bays';
+import { bayFault, bayRoom, proposeBays } from '../../../src/model/fit/bays';
+import { clearances } from '../../../src/model/fit/clearances';
 import { defaultKeepApart, keepApartFaults, keepOutZones } from '../../../src/model/fit/keepApart';
 import { defaultLoadFactors, itemRestraint, restraint } from '../../../src/model/fit/restraint';
+import { wholeFit } from '../../../src/model/fit/wholeFit';
 import { benchOf, blockAt, box, partAt, squareHull } from './fitAircraft';
 
 const bay: Bay = {
@@ -54,6 +57,75 @@ describe('bays', () => {
     for (const { widthMm, heightMm } of proposed) expect([widthMm, heightMm]).toEqual([116, 116]);
     expect(proposed[1]!.positionMm[0]).toBeCloseTo(310, 9);
   });
+});
+
+describe('a bay as it is', () => {
+  const bay = (lengthMm: number, widthMm: number, positionMm: readonly [number, number, number]) => ({
+    id: 'bay',
+    name: 'Bay',
+    lengthMm,
+    widthMm,
+    heightMm: 80,
+    positionMm,
+    yawDeg: 0,
+    pitchDeg: 0,
+    rollDeg: 0,
+  });
+  const square = benchOf([squareHull], []);
+
+  test('within the hull it keeps its size; in no hull too', () => {
+    expect(bayRoom(square, bay(200, 100, [300, 0, 0]))).toMatchObject({
+      overMm: 0,
+      sentence: null,
+      room: { minMm: [200, -50, -40], maxMm: [400, 50, 40] },
+    });
+    expect(bayRoom(square, bay(200, 100, [300, 500, 0]))).toMatchObject({ overMm: 0, sentence: null });
+  });
+
+  test('through the wall it is cut by it, and what is over is told', () => {
+    // Inner faces at ±58; the bay’s side at 30 + 50.
+    const { room, overMm, sentence } = bayRoom(square, bay(200, 100, [300, 30, 0]));
+    expect(overMm).toBeCloseTo(80 - 58, 6);
+    expect(room).toEqual({ minMm: [200, -20, -40], maxMm: [400, 58, 40] });
+    expect(sentence).toBe('Bay reaches 22.0 mm out of Hull.');
+  });
+
+  test('a waist of the hull narrows it, wherever along the bay it is', () => {
+    const waist = (stationMm: number, widthMm: number) => ({
+      stationMm,
+      widthMm,
+      heightMm: 120,
+      waterlineMm: 0,
+      roundness: 0,
+    });
+    const waisted = {
+      ...squareHull,
+      sections: [waist(0, 120), waist(295, 120), waist(300, 64), waist(305, 120), waist(600, 120)],
+    };
+    const { room } = bayRoom(benchOf([waisted], []), bay(40, 100, [300, 0, 0]));
+    // Either a narrow room through the waist, 64 − 2 · 2 wide, or a wide one on one side of it; here the narrow one is greater.
+    expect(room?.maxMm[1]).toBeLessThanOrEqual(30);
+    expect(room!.maxMm[0] - room!.minMm[0]).toBeCloseTo(40, 6);
+  });
+});
+
+test('a section typed in metres makes neither clearances nor bays endless', () => {
+  const section = (stationMm: number, sizeMm: number, roundness: number) => ({
+    stationMm,
+    widthMm: sizeMm,
+    heightMm: sizeMm,
+    waterlineMm: 0,
+    roundness,
+  });
+  const huge = {
+    ...squareHull,
+    sections: [section(0, 120, 0.2), section(300, 120_000, 1), section(600, 120, 0)],
+  };
+  const bench = benchOf([huge], [partAt('pack', box(60, 40, 30), [300, 0, 0])]);
+  expect(hulls(bench)[0]!.facets.length).toBeLessThan(100_000);
+  expect(clearances(bench, 'pack')[0]?.distanceMm).toBeGreaterThan(50);
+  expect(proposeBays(bench).length).toBeLessThan(3);
+  expect(wholeFit(bench).problems).toEqual([]);
 });
 
 describe('keep apart', () => {
@@ -122,5 +194,18 @@ describe('restraint', () => {
       tanks: [{ ...partAt('tank', box(100, 50, 40), [0, 0, 0]), emptyMassG: 60, startMl: null } as never],
     });
     expect(itemRestraint(aircraft, 'tank')?.massG).toBeCloseTo(60 + 200 * 0.8, 9);
+  });
+
+  /** Kerosene of 0.800 g/ml at 15 °C swells when warm: ASTM D1250 Table 54B, α = 594.5418/800² for each degree. */
+  test('a tank of warm kerosene is held with what it weighs at that temperature', () => {
+    const fuel = { kind: 'kerosene', densityGPerMl: 0.8, temperatureC: 35 };
+    const aircraft = benchOf([], [], {
+      fuel: fuel as never,
+      tanks: [{ ...partAt('tank', box(100, 50, 40), [0, 0, 0]), emptyMassG: 60, startMl: null } as never],
+    });
+    const change = (594.5418 / 800 ** 2) * 20;
+    const densityGPerMl = 0.8 * Math.exp(-change * (1 + 0.8 * change));
+    expect(densityGPerMl).toBeLessThan(0.79);
+    expect(itemRestraint(aircraft, 'tank')?.massG).toBeCloseTo(60 + 200 * densityGPerMl, 9);
   });
 });

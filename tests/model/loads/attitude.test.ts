@@ -48,6 +48,37 @@ describe('the attitude travel', () => {
   });
 });
 
+test.each([
+  [{ pitchDeg: 10, rollDeg: 0, forwardG: 3 }, 'Launch, 3 g'],
+  [{ pitchDeg: 5, rollDeg: 0, forwardG: 3 }, '5° climb, 3 g forward'],
+  [{ pitchDeg: 0, rollDeg: 0, forwardG: 3 }, 'Level, 3 g forward'],
+  [{ pitchDeg: -20, rollDeg: 90, forwardG: 0 }, '20° dive, knife edge'],
+  [{ pitchDeg: 5, rollDeg: 180, forwardG: 0 }, '5° climb, inverted'],
+  [{ pitchDeg: 0, rollDeg: -30, forwardG: 0 }, '30° left bank'],
+  [{ pitchDeg: -5, rollDeg: 0, forwardG: -0.5 }, '5° dive, 0.5 g braking'],
+  [{ pitchDeg: 0, rollDeg: 0, forwardG: -0.5 }, 'Braking, 0.5 g'],
+  [{ pitchDeg: 0, rollDeg: 180, forwardG: 0 }, 'Inverted'],
+])('the name says all that is applied: %o is %s', (attitude, name) => {
+  expect(attitudeName(attitude)).toBe(name);
+});
+
+test('after the launch is chosen the slider changes the nose alone, and the name says that 3 g are still on', () => {
+  const bench = createBench(aircraft);
+  const launch = ATTITUDES.find(({ id }) => id === 'launch')!;
+  setAttitude(bench.view, launch);
+  setAttitude(bench.view, { pitchDeg: 5 });
+  expect(attitudeName(bench.view.getState().attitude)).toBe('5° climb, 3 g forward');
+  // By hand: (sin 5° + 3, 0, −cos 5°), made a unit.
+  const [x, , z] = bench.view.getState().down;
+  expect(x / -z).toBeCloseTo((Math.sin(Math.PI / 36) + 3) / Math.cos(Math.PI / 36), 9);
+});
+
+test('inverted, liquid lies on the roof; braking, it runs forward', () => {
+  const downOfId = (id: string) => downOf(ATTITUDES.find((one) => one.id === id)!);
+  expect(downOfId('inverted').map((mm) => mm + 0)).toEqual([0, 0, 1]);
+  expect(downOfId('braking')[0]).toBeLessThan(0);
+});
+
 test('level is one and the same vector, and every attitude has a name', () => {
   expect(downOf(LEVEL_ATTITUDE)).toBe(LEVEL);
   expect(attitudeName({ pitchDeg: -45, rollDeg: 0, forwardG: 0 })).toBe('45° dive');

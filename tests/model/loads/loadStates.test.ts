@@ -5,7 +5,7 @@ import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
 import type { Aircraft } from '../../../src/model/document/types';
 import { loadEnvelopeOf } from '../../../src/model/loads/loadStates';
 import { readAircraft } from '../../../src/model/reading/read';
-import { loadStateName, loadWords } from '../../../src/model/words/loadWords';
+import { loadStateName } from '../../../src/model/words/loadWords';
 import { boxBlock, boxPart, dunlinJson } from '../aircraft';
 
 /** The kept aircraft with a retracting leg, a camera that comes off and a tank that can be empty. */
@@ -133,12 +133,6 @@ describe('in words', () => {
     fuelFraction,
     positions,
   });
-  const say = {
-    length: (mm: number) => `${mm.toFixed(1)} mm`,
-    station: (mm: number) => `${mm.toFixed(0)} mm`,
-    mass: (g: number) => `${g} g`,
-  };
-
   test('a load state names the undercarriage, what differs from the start, and the fuel', () => {
     expect(loadStateName(aircraft, state(0.08, { undercarriage: 'up' }))).toBe(
       'with the undercarriage up and 8 % fuel',
@@ -146,15 +140,6 @@ describe('in words', () => {
     expect(loadStateName(aircraft, state(0, { camera: 'off', main: 'empty' }))).toBe(
       'with the undercarriage down, camera off, main tank empty and dry tanks',
     );
-  });
-
-  test('what leaves the band is told with the load state that does it', () => {
-    const envelope = {
-      ...loadEnvelopeOf(aircraft, LEVEL)!,
-      aftmost: { ...state(0.08, { undercarriage: 'up' }), cgMm: [521, 0, 0] as const, withinMm: 0 },
-    };
-    const words = loadWords(aircraft, envelope, { forwardMm: 0, aftMm: 520 }, say);
-    expect(words.warning).toBe('Tail-heavy by 1.0 mm with the undercarriage up and 8 % fuel.');
   });
 });
 

@@ -8,6 +8,8 @@ import { redshank } from './bench';
 
 const aboard = { noseMm: 0, tailMm: 1500 };
 const say = {
+  units: 'metric' as const,
+  fromMm: 0,
   length: (mm: number) => `${mm.toFixed(1)} mm`,
   station: (mm: number) => `${Math.round(mm)} mm`,
   mass: (g: number) => `${Math.round(g)} g`,

@@ -7,16 +7,20 @@ import {
   flowMlPerMin,
   fuelTemperatureC,
   id,
+  inertiaGmm2,
   label,
   liquidGPerMl,
   liquidPlusMinusGPerMl,
   list,
   massG,
+  note,
   percent,
+  percentOfMac,
+  placeMm,
   plusMinusG,
   plusMinusMm,
   pointMm,
-  real,
+  rank,
   record,
   sizeMm,
   sizeOrZeroMm,
@@ -24,6 +28,7 @@ import {
   volumeMl,
 } from './fields';
 import { bay, hatch, keepApartRule, lead, loadFactors } from './fit';
+import { mostOf } from './limits';
 import { ballastSpot } from './place';
 import { partShape, tankShape } from './shapes';
 import { structurePiece } from './structure';
@@ -39,18 +44,18 @@ const referencePoint = record({ id, name: label, positionMm: pointMm });
 const targetBand = v.variant('by', [
   record({
     by: v.literal('station'),
-    forwardMm: real,
-    aftMm: real,
+    forwardMm: placeMm,
+    aftMm: placeMm,
     statedFrom: about(
       v.optional(id),
       'the reference point that the limits were stated from; the figures themselves are from the datum',
     ),
   }),
-  record({ by: v.literal('mac'), surfaceId: id, forwardPct: real, aftPct: real }),
+  record({ by: v.literal('mac'), surfaceId: id, forwardPct: percentOfMac, aftPct: percentOfMac }),
 ]);
 
 /** Static margins that are wanted, % MAC: the least belongs to the aft limit, the most to the forward one. */
-const marginRange = record({ minPct: real, maxPct: real });
+const marginRange = record({ minPct: percentOfMac, maxPct: percentOfMac });
 
 /** What the estimate of the neutral point is asked for. */
 const stability = record(
@@ -62,6 +67,14 @@ const stability = record(
     fuselage: about(
       v.optional(v.boolean('Expected true or false')),
       "whether the fuselage's part in the neutral point is counted; it is when this is left out",
+    ),
+    kind: about(
+      v.optional(choice(['trainer', 'sport', 'aerobatic', 'glider', 'flyingWing', 'canard', 'jet', 'scale'])),
+      'the kind of aircraft whose usual margin is offered; left out, layout and engine decide',
+    ),
+    mac: about(
+      v.optional(choice(['gross', 'exposed'])),
+      '% MAC is read on the wing through the body with all its pieces, or on the surface as drawn; left out, a targetBand in % MAC is read as drawn and all else gross',
     ),
   },
   'what the estimate of the neutral point is asked for',
@@ -75,9 +88,9 @@ const stability = record(
 const bareAirframe = record(
   {
     massG,
-    stationMm: real,
-    buttlineMm: real,
-    waterlineMm: v.optional(real),
+    stationMm: placeMm,
+    buttlineMm: placeMm,
+    waterlineMm: v.optional(placeMm),
     plusMinusG,
     plusMinusMm,
     use: choice(['compare', 'correct', 'replace']),
@@ -123,7 +136,10 @@ const fuel = record(
   'what the tanks hold and how it leaves them',
 );
 
-const wholeNumber = v.pipe(v.number('Expected a whole number'), v.integer('Expected a whole number'));
+const inTheOpen = about(
+  flag,
+  'for fit: it is meant to stand outside, or to reach through the skin; no hull or surface has to hold it',
+);
 
 export const tank = record(
   {
@@ -141,8 +157,9 @@ export const tank = record(
     startMl: about(v.nullable(volumeMl), 'liquid at the start, ml; null is brim-full'),
     unusableMl: about(volumeMl, 'what stays behind when the tank has stopped giving, ml'),
     feeds: about(id, '"outlet" (engine or dump valve) or the id of the tank that this one feeds'),
-    rank: about(wholeNumber, 'among tanks that feed the same place the lower rank drains first'),
+    rank: about(rank, 'among tanks that feed the same place the lower rank drains first'),
     locked: flag,
+    inTheOpen,
   },
   'a tank; its shape is the inside',
 );
@@ -159,7 +176,14 @@ export const roles = [
 ] as const;
 
 /** Products are tensor elements: xy = −∫xy dm. */
-const tensor = record({ xx: real, yy: real, zz: real, xy: real, xz: real, yz: real });
+const tensor = record({
+  xx: inertiaGmm2,
+  yy: inertiaGmm2,
+  zz: inertiaGmm2,
+  xy: inertiaGmm2,
+  xz: inertiaGmm2,
+  yz: inertiaGmm2,
+});
 
 export const part = record(
   {
@@ -179,10 +203,11 @@ export const part = record(
     pitchDeg: angleDeg,
     rollDeg: angleDeg,
     locked: flag,
+    inTheOpen,
     bayId: about(v.optional(id), 'the bay that it must stay in'),
     gyro: about(flag, 'senses rotation: it should stand near the CG and square to the axes'),
     typical: about(flag, 'the figures are typical ones; weigh yours'),
-    notes: v.optional(v.string('Expected text')),
+    notes: v.optional(note),
   },
   'anything carried',
 );
@@ -193,19 +218,19 @@ export const aircraft = record(
     version: v.literal(VERSION, `Expected ${VERSION}`),
     name: label,
     kind: choice(['petrol', 'turbine', 'electric', 'glider']),
-    notes: v.string('Expected text'),
+    notes: note,
     datum: about(label, 'what the datum is, in words: "tip of the nose"'),
     referencePoints: list(referencePoint),
     targetBand: v.nullable(targetBand),
     stability: v.optional(stability),
     lateralToleranceMm: about(sizeOrZeroMm, 'how far off centre the CG may be, mm'),
-    structure: list(structurePiece),
+    structure: list(structurePiece, mostOf.structure),
     bareAirframe: v.nullable(bareAirframe),
     fuel: v.nullable(fuel),
-    tanks: list(tank),
-    parts: list(part),
+    tanks: list(tank, mostOf.tanks),
+    parts: list(part, mostOf.parts),
     switches: about(
-      v.optional(list(loadSwitch)),
+      v.optional(list(loadSwitch, mostOf.switches)),
       'what can be aboard or not, full or empty; retracting legs apart',
     ),
     bays: about(v.optional(list(bay)), 'where parts may be mounted'),
@@ -214,7 +239,7 @@ export const aircraft = record(
       v.optional(list(keepApartRule)),
       'what must be kept apart; the usual rules when left out',
     ),
-    leads: v.optional(list(lead)),
+    leads: v.optional(list(lead, mostOf.leads)),
     ballastSpots: about(v.optional(list(ballastSpot)), 'where ballast may be put'),
     loadFactors: v.optional(loadFactors),
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),

@@ -8,9 +8,10 @@ import {
   id,
   label,
   list,
+  loadFactor,
   massG,
+  placeMm,
   pointMm,
-  realOrZero,
   record,
   sizeMm,
   sizeOrZeroMm,
@@ -28,6 +29,10 @@ export const bay = record(
     yawDeg: angleDeg,
     pitchDeg: angleDeg,
     rollDeg: angleDeg,
+    standsOnMm: about(
+      v.optional(placeMm),
+      'the waterline of the floor, shelf or strap face that parts in it stand on; a board in its lower half, or its lowest side, when left out',
+    ),
   },
   'a room where parts may be mounted',
 );
@@ -84,6 +89,6 @@ export const lead = record(
 );
 
 export const loadFactors = record(
-  { ahead: realOrZero, up: realOrZero, side: realOrZero },
+  { ahead: loadFactor, up: loadFactor, side: loadFactor },
   'load factors that the fixings are held to, multiples of g',
 );

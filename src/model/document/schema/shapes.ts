@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import { list, real, record, sizeMm, sizeOrZeroMm, unit } from './fields';
+import { list, placeMm, record, sizeMm, sizeOrZeroMm, unit } from './fields';
+import { mostOf } from './limits';
 
 const box = record({
   kind: v.literal('box'),
@@ -40,7 +41,7 @@ const prism = record({
   kind: v.literal('prism'),
   lengthMm: sizeMm,
   outlineMm: v.pipe(
-    list(v.strictTuple([real, real], 'Expected [y, z] in mm')),
+    list(v.strictTuple([placeMm, placeMm], 'Expected [y, z] in mm'), mostOf.corners),
     v.minLength(3, 'Expected at least 3 corners [y, z]'),
   ),
 });
@@ -49,13 +50,14 @@ const loft = record({
   sections: v.pipe(
     list(
       record({
-        xMm: real,
+        xMm: placeMm,
         widthMm: sizeOrZeroMm,
         heightMm: sizeOrZeroMm,
-        centreYMm: real,
-        centreZMm: real,
+        centreYMm: placeMm,
+        centreZMm: placeMm,
         roundness: unit,
       }),
+      mostOf.sections,
     ),
     v.minLength(2, 'Expected at least 2 sections'),
   ),
@@ -63,8 +65,8 @@ const loft = record({
 const corner = v.pipe(v.number('Expected the number of a corner'), v.integer(), v.minValue(0));
 const mesh = record({
   kind: v.literal('mesh'),
-  verticesMm: list(v.strictTuple([real, real, real], 'Expected [x, y, z] in mm')),
-  triangles: list(v.strictTuple([corner, corner, corner], 'Expected three corner numbers')),
+  verticesMm: list(v.strictTuple([placeMm, placeMm, placeMm], 'Expected [x, y, z] in mm'), mostOf.vertices),
+  triangles: list(v.strictTuple([corner, corner, corner], 'Expected three corner numbers'), mostOf.triangles),
 });
 
 /** The shape of a part or a loose piece of structure, in its own frame, axis along x. */

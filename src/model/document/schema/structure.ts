@@ -13,15 +13,16 @@ import {
   list,
   massG,
   percent,
+  placeMm,
   plusMinusG,
   plusMinusMm,
   pointMm,
-  real,
   record,
   sizeMm,
   sizeOrZeroMm,
   unit,
 } from './fields';
+import { mostOf } from './limits';
 import { partShape } from './shapes';
 
 /** Spread of a weighed mass: through the solid, or over its skin. */
@@ -60,16 +61,17 @@ export const fuselage = record(
     kind: v.literal('fuselage'),
     name: label,
     sides,
-    buttlineMm: real,
+    buttlineMm: placeMm,
     sections: v.pipe(
       list(
         record({
-          stationMm: real,
+          stationMm: placeMm,
           widthMm: sizeOrZeroMm,
           heightMm: sizeOrZeroMm,
-          waterlineMm: about(real, "of the section's middle"),
+          waterlineMm: about(placeMm, "of the section's middle"),
           roundness: about(unit, '0 a rectangle, 1 an ellipse'),
         }),
+        mostOf.sections,
       ),
       v.minLength(2, 'Expected at least 2 sections'),
     ),
@@ -104,13 +106,22 @@ export const surface = record(
         record({
           spanMm: about(sizeMm, 'square to the root, mm'),
           tipChordMm: sizeMm,
-          sweepMm: about(real, "tip leading edge aft of this panel's root leading edge, mm"),
+          sweepMm: about(placeMm, "tip leading edge aft of this panel's root leading edge, mm"),
           dihedralDeg: about(dihedralDeg, 'tip up +, on top of the cant'),
           twistDeg: about(angleDeg, "tip section against the surface's root, nose up +; washout is negative"),
           tipThicknessPct: about(percent, '% of the chord'),
         }),
+        mostOf.panels,
       ),
       v.minLength(1, 'Expected at least 1 panel'),
+    ),
+    openToHull: about(
+      flag,
+      'for fit: inside a hull the surface is cut away, and things may reach from one into the other',
+    ),
+    joinsBody: about(
+      v.optional(choice(['yes', 'no'])),
+      'whether its lift carries through the body from half to half; left out, the geometry decides',
     ),
     mass: massSource,
     plusMinusG,

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { about, flag, id, label, list, record } from './fields';
+import { mostOf } from './limits';
 
 const position = record({
   id,
@@ -14,7 +15,7 @@ export const loadSwitch = record(
   {
     id,
     name: label,
-    positions: v.pipe(list(position), v.minLength(2, 'Expected at least 2 positions')),
+    positions: v.pipe(list(position, mostOf.positions), v.minLength(2, 'Expected at least 2 positions')),
   },
   'something that can be aboard or not; the first position is how the bench starts',
 );

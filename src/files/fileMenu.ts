@@ -1,0 +1,92 @@
+import { blankAircraft } from '../model/document/blank';
+import type { Aircraft } from '../model/document/types';
+import type { Fault } from '../model/reading/read';
+import type { Bench } from '../store/bench';
+import type { FilePickers } from './filePickers';
+import { type OpenedFile, openDropped, openFile } from './openFile';
+import { saveFile } from './saveFile';
+
+/** An aircraft that comes with the bench; its document is fetched when it is asked for. */
+export interface Demo {
+  readonly id: string;
+  readonly name: string;
+  readonly lesson: string;
+  load(): Promise<Aircraft>;
+}
+
+export type Opening =
+  | { readonly ok: true }
+  | { readonly ok: false; readonly cancelled: true }
+  | { readonly ok: false; readonly fileName: string; readonly faults: readonly Fault[] };
+
+/** Opening, saving and choosing, each of which says how it ended. What comes onto the bench can be undone. */
+export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readonly Demo[]) {
+  const { notice, document } = bench;
+  const put = (aircraft: Aircraft, label: string) => {
+    bench.drag.cancel();
+    document.replace(aircraft, label);
+  };
+  const done = (text: string) => notice.tell({ about: 'file', tone: 'done', text });
+  const failed = (text: string) => notice.tell({ about: 'file', tone: 'bad', text });
+
+  const taken = (opened: OpenedFile | null): Opening => {
+    if (!opened) return { ok: false, cancelled: true };
+    const { name, read } = opened;
+    if (!read.ok) return { ok: false, fileName: name, faults: read.faults };
+    put(read.aircraft, `Open ${name}`);
+    notice.drop('file');
+    return { ok: true };
+  };
+  const openBy = async (open: () => Promise<OpenedFile | null>): Promise<Opening> => {
+    try {
+      return taken(await open());
+    } catch (error) {
+      failed(`Not opened: ${reason(error)}. The aircraft on the bench has not changed.`);
+      return { ok: false, cancelled: true };
+    }
+  };
+
+  const openDemo = async (id: string): Promise<void> => {
+    const demo = demos.find((offered) => offered.id === id);
+    if (!demo) return;
+    try {
+      put(await demo.load(), `Choose ${demo.name}`);
+      notice.drop('file');
+    } catch {
+      notice.tell({
+        about: 'file',
+        tone: 'bad',
+        text: `${demo.name} could not be fetched: the server has stopped or is out of reach. The aircraft on the bench has not changed.`,
+        actions: [{ label: 'Retry', run: () => void openDemo(id) }],
+      });
+    }
+  };
+
+  return {
+    demos,
+    openDemo,
+    newAircraft: () => put(blankAircraft(), 'New, an empty bench'),
+    openFile: () => openBy(() => openFile(pickers)),
+    openDropped: (files: FileList) =>
+      openBy(async () => {
+        const first = files[0];
+        if (!first) return null;
+        if (files.length > 1) throw new Error(`${files.length} files were dropped, and the bench holds one`);
+        return openDropped(first);
+      }),
+    saveText: (name: string, text: string, type: string) => pickers.download(name, text, type),
+    saveFile: async () => {
+      try {
+        const saved = await saveFile(pickers, document.api.getState().committed);
+        if (!saved) failed('Not saved: no file was chosen.');
+        else if (saved.handle) done(`Saved as ${saved.name}.`);
+        else done(`Saved as ${saved.name}, in the browser’s downloads.`);
+      } catch (error) {
+        failed(`Not saved: ${reason(error)}. Try another place, or free some room on the disk.`);
+      }
+    },
+  };
+}
+
+const reason = (error: unknown): string =>
+  (error instanceof Error ? error.message : String(error)).trim().replace(/\.$/, '') || 'no reason was given';

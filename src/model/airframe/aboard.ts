@@ -1,0 +1,118 @@
+import type { Aircraft, SwitchItem } from '../document/types';
+import {
+  type AircraftSwitch,
+  type Positions,
+  positionOf,
+  switchesOf,
+  UNDERCARRIAGE_ID,
+} from './loadSwitches';
+
+/** One switch that has a say in something, and those of its positions in which it holds. */
+export interface InPositions {
+  readonly switchId: string;
+  readonly switchName: string;
+  readonly positions: readonly { readonly id: string; readonly name: string; readonly flies: boolean }[];
+}
+
+/**
+ * The load states in which something holds: every switch named here in one of the positions given, all other
+ * switches anyhow. Empty: in every load state.
+ */
+export type InStates = readonly InPositions[];
+
+export const ALWAYS: InStates = [];
+
+/** Both of two sets of load states at once; null when they share none. */
+export function bothStates(a: InStates, b: InStates): InStates | null {
+  if (a.length === 0) return b;
+  const shared: InPositions[] = [];
+  for (const one of a) {
+    const other = b.find(({ switchId }) => switchId === one.switchId);
+    const positions = other
+      ? one.positions.filter(({ id }) => other.positions.some((position) => position.id === id))
+      : one.positions;
+    if (positions.length === 0) return null;
+    shared.push({ ...one, positions });
+  }
+  return [...shared, ...b.filter(({ switchId }) => !a.some((one) => one.switchId === switchId))];
+}
+
+/** Whether every load state of `inner` is one of `outer`. */
+export const withinStates = (inner: InStates, outer: InStates): boolean =>
+  outer.every(({ switchId, positions }) => {
+    const own = inner.find((one) => one.switchId === switchId);
+    return own?.positions.every(({ id }) => positions.some((position) => position.id === id)) ?? false;
+  });
+
+/** Whether it holds with the switches so. */
+export const holdsIn = (states: InStates, aircraft: Aircraft, chosen: Positions): boolean =>
+  states.every(({ switchId, positions }) => {
+    const own = switchesOf(aircraft).find(({ id }) => id === switchId);
+    return own !== undefined && positions.some(({ id }) => id === positionOf(own, chosen).id);
+  });
+
+/** Whether it holds in a state that flies. */
+export const holdsInFlight = (states: InStates): boolean =>
+  states.every(({ positions }) => positions.some(({ flies }) => flies));
+
+/**
+ * Two sets of load states as one, where they differ in one switch only or one holds the other; null where the
+ * two together are no such set.
+ */
+export function eitherStates(a: InStates, b: InStates, aircraft: Aircraft): InStates | null {
+  if (withinStates(a, b)) return b;
+  if (withinStates(b, a)) return a;
+  if (a.length !== b.length) return null;
+  const unlike = a.filter(
+    (one) =>
+      !withinStates(
+        a,
+        b.filter(({ switchId }) => switchId === one.switchId),
+      ),
+  );
+  const [only] = unlike;
+  const other = b.find(({ switchId }) => switchId === only?.switchId);
+  const same = (one: InPositions) => one === only || withinStates(b, [one]);
+  if (unlike.length !== 1 || !only || !other || !a.every(same)) return null;
+  const whole = switchesOf(aircraft).find(({ id }) => id === only.switchId);
+  const of = (id: string) => [...only.positions, ...other.positions].find((one) => one.id === id);
+  const positions = (whole?.positions ?? []).flatMap(({ id }) => of(id) ?? []);
+  const rest = a.filter((one) => one !== only);
+  return positions.length === whole?.positions.length ? rest : [...rest, { ...only, positions }];
+}
+
+const NONE: readonly SwitchItem[] = [];
+const bySwitches = new WeakMap<readonly SwitchItem[], ReadonlyMap<string, InStates>>();
+
+/** The load states in which a part, a tank or a piece of structure is aboard, by its id in the file. */
+export function aboardIn({ switches = NONE }: Aircraft, id: string): InStates {
+  let all = bySwitches.get(switches);
+  if (!all) {
+    all = absences(switches);
+    bySwitches.set(switches, all);
+  }
+  return all.get(id) ?? ALWAYS;
+}
+
+function absences(switches: readonly SwitchItem[]): ReadonlyMap<string, InStates> {
+  const named = new Set(
+    switches.flatMap(({ positions }) => positions.flatMap(({ without = [] }) => without)),
+  );
+  const of = (id: string) =>
+    switches.flatMap((item): InPositions[] => {
+      if (!item.positions.some(({ without }) => without?.includes(id))) return [];
+      const positions = item.positions
+        .filter(({ without }) => !without?.includes(id))
+        .map(({ id: position, name, onStand = false }) => ({ id: position, name, flies: !onStand }));
+      return [{ switchId: item.id, switchName: item.name, positions }];
+    });
+  return new Map([...named].map((id) => [id, of(id)]));
+}
+
+/** The load states with the legs up, or down, of an aircraft with a leg that retracts. */
+export function legsIn(aircraft: Aircraft, up: boolean): InStates {
+  const own: AircraftSwitch | undefined = switchesOf(aircraft).find(({ id }) => id === UNDERCARRIAGE_ID);
+  if (!own) return ALWAYS;
+  const positions = own.positions.filter(({ legsUp }) => legsUp === up);
+  return [{ switchId: own.id, switchName: own.name, positions }];
+}

@@ -1,0 +1,105 @@
+import { hullHolds } from '../../engine/fit/hull';
+import { furthestPoints, pointSolid } from '../../engine/fit/outline';
+import { outOfPanel } from '../../engine/fit/panelHolds';
+import { shapeDistance, shapesClash, touchMm } from '../../engine/fit/shapeDistance';
+import { boxGap, type Solid, solidOf } from '../../engine/fit/solid';
+import type { Vec3 } from '../../engine/geometry/types';
+import { hulls, middleOf, type NamedHull } from '../airframe/solids';
+import { type SurfaceSolid, surfaceSolids } from '../airframe/surfaceSolids';
+import type { Aircraft } from '../document/types';
+import { outOfAll } from './outOfAll';
+import { hullDistance } from './overlaps';
+
+/** What holds a thing: the hull or flying surface that its middle lies in, else the one that it pokes into. */
+export interface PlaceFit {
+  readonly where: 'hull' | 'surface' | 'outside';
+  /** What holds it; of one that stands outside, what is nearest. */
+  readonly holder: NamedHull | SurfaceSolid;
+  /** How far it reaches out of what holds it; of one that stands outside, how far its furthest point is off. mm, 0 within. */
+  readonly outMm: number;
+  readonly atMm: readonly [Vec3, Vec3] | null;
+}
+
+type Structure = Aircraft['structure'];
+const memory = new WeakMap<Solid, { readonly structure: Structure; readonly fit: PlaceFit | null }>();
+
+/** Where a solid stands, against hulls and flying surfaces; null on an aircraft that has neither. */
+export function placeFit(structure: Structure, solid: Solid): PlaceFit | null {
+  const before = memory.get(solid);
+  if (before?.structure === structure) return before.fit;
+  const fit = workedOut(structure, solid);
+  memory.set(solid, { structure, fit });
+  return fit;
+}
+
+function workedOut(structure: Structure, solid: Solid): PlaceFit | null {
+  const [allHulls, surfaces] = [hulls({ structure }), surfaceSolids({ structure })];
+  if (allHulls.length + surfaces.length === 0) return null;
+  const middle = middleOf(solid);
+  const around = allHulls.filter((hull) => hullHolds(hull, middle));
+  if (around.length > 0) return inHull(solid, around, allHulls, surfaces);
+  const within = surfaces.find(({ panels }) => panels.some((panel) => outOfPanel(panel, middle) === 0));
+  if (within) return inSurface(solid, within, allHulls, surfaces);
+  const cut = allHulls.filter(
+    (hull) => boxGap(solid, hullSolid(hull)) === 0 && shapesClash(solid, hullSolid(hull)),
+  );
+  if (cut.length > 0) return inHull(solid, cut, allHulls, surfaces);
+  const struck = surfaces.find((one) => shapesClash(solid, one.solid));
+  if (struck) return inSurface(solid, struck, allHulls, surfaces);
+  return outside(solid, allHulls, surfaces);
+}
+
+const hullSolids = new WeakMap<NamedHull, Solid>();
+
+/** A hull as if it were full. */
+export function hullSolid(hull: NamedHull): Solid {
+  let solid = hullSolids.get(hull);
+  if (!solid) {
+    solid = solidOf({ shape: hull.shape, pose: hull.pose });
+    hullSolids.set(hull, solid);
+  }
+  return solid;
+}
+
+/** The one it fits best. Through the wall into a flying surface that is open to the hull is no way out. */
+function inHull(
+  solid: Solid,
+  candidates: readonly NamedHull[],
+  allHulls: readonly NamedHull[],
+  surfaces: readonly SurfaceSolid[],
+): PlaceFit {
+  const [holder, clearance] = candidates
+    .map((hull) => [hull, hullDistance(solid, hull)] as const)
+    .reduce((best, one) => (one[1].distanceMm > best[1].distanceMm ? one : best));
+  if (clearance.distanceMm >= -touchMm) return { where: 'hull', holder, outMm: 0, atMm: clearance.pointsMm };
+  const open = surfaces.filter((one) => one.openToHull && boxGap(one.solid, solid) === 0);
+  const rest = open.length > 0 ? outOfAll(solid, allHulls, open) : null;
+  if (rest && rest.outMm < -clearance.distanceMm) return { where: 'hull', holder, ...rest };
+  return { where: 'hull', holder, outMm: -clearance.distanceMm, atMm: clearance.pointsMm };
+}
+
+const inSurface = (
+  solid: Solid,
+  holder: SurfaceSolid,
+  allHulls: readonly NamedHull[],
+  surfaces: readonly SurfaceSolid[],
+): PlaceFit => ({ where: 'surface', holder, ...outOfAll(solid, allHulls, surfaces) });
+
+/** Nothing of it lies in anything: what is nearest, and how far its furthest point stands out of that. */
+function outside(solid: Solid, allHulls: readonly NamedHull[], surfaces: readonly SurfaceSolid[]): PlaceFit {
+  const solids = [
+    ...allHulls.map((hull) => ({ holder: hull, other: hullSolid(hull) })),
+    ...surfaces.map((surface) => ({ holder: surface, other: surface.solid })),
+  ].sort((a, b) => boxGap(solid, a.other) - boxGap(solid, b.other));
+  let [nearest] = solids;
+  let least = Number.POSITIVE_INFINITY;
+  for (const one of solids) {
+    if (boxGap(solid, one.other) >= least) break;
+    const { distanceMm } = shapeDistance(solid, one.other);
+    if (distanceMm < least) [nearest, least] = [one, distanceMm];
+  }
+  const { holder, other } = nearest!;
+  const ends = furthestPoints(solid).map((point) => shapeDistance(pointSolid(point), other));
+  const { distanceMm, pointsMm } = ends.reduce((far, one) => (one.distanceMm > far.distanceMm ? one : far));
+  return { where: 'outside', holder, outMm: distanceMm, atMm: pointsMm };
+}

@@ -1,0 +1,134 @@
+import { eitherStates, holdsIn, holdsInFlight, withinStates } from '../airframe/aboard';
+import type { Positions } from '../airframe/loadSwitches';
+import type { Aircraft } from '../document/types';
+import type { FitKind, FitProblem, FitSeverity } from './fitProblem';
+import { type Judged, judgeAll, judgeChanges } from './judgedFit';
+
+export type { FitKind, FitParty, FitProblem, FitSeverity } from './fitProblem';
+
+/** Everything that does not fit, in any load state: what cannot be built first, then the rest, each the worst first. */
+export interface WholeFit {
+  readonly problems: readonly FitProblem[];
+  /** The same by the id in the file of everything that is at fault in it; nothing for what fits. */
+  readonly byId: ReadonlyMap<string, readonly FitProblem[]>;
+}
+
+export interface WholeFitOptions {
+  /** The least that parts and tanks should be apart, mm; none asked when left out. */
+  readonly clearanceMm?: number;
+}
+
+const byAircraft = new WeakMap<Aircraft, Map<number, WholeFit>>();
+
+/**
+ * Judges the fit of the whole aircraft in every load state, states on the balancing stand among them. The very same
+ * answer for the same aircraft. What did not change is not looked at again: with one part moved, only its own pairs are.
+ */
+export function wholeFit(aircraft: Aircraft, { clearanceMm = 0 }: WholeFitOptions = {}): WholeFit {
+  let byClearance = byAircraft.get(aircraft);
+  if (!byClearance) {
+    byClearance = new Map();
+    byAircraft.set(aircraft, byClearance);
+  }
+  let fit = byClearance.get(clearanceMm);
+  if (!fit) {
+    fit = judged(aircraft, clearanceMm);
+    byClearance.set(clearanceMm, fit);
+  }
+  return fit;
+}
+
+/** The last one judged for each clearance: what follows is mostly the same with something moved. */
+const latest = new Map<number, Judged>();
+
+function judged(aircraft: Aircraft, clearanceMm: number): WholeFit {
+  const before = latest.get(clearanceMm);
+  const all = (before && judgeChanges(before, aircraft)) ?? judgeAll(aircraft, clearanceMm);
+  if (latest.size > mostKept) latest.clear();
+  latest.set(clearanceMm, all);
+  const problems = joined(aircraft, all.found).sort(worstFirst);
+  const byId = new Map<string, FitProblem[]>();
+  for (const problem of problems) {
+    for (const id of new Set(concerned(problem))) {
+      const own = byId.get(id);
+      if (own) own.push(problem);
+      else byId.set(id, [problem]);
+    }
+  }
+  return { problems, byId };
+}
+
+const mostKept = 4;
+
+/** A hull, wing or bay is not at fault for what reaches out of it. */
+const concerned = ({ kind, parties }: FitProblem): string[] =>
+  (holdersFault.includes(kind) ? parties.slice(0, 1) : parties).map(({ id }) => id);
+
+const holdersFault: readonly FitKind[] = ['through', 'outside', 'outOfBay'];
+
+const severe: Readonly<Record<FitSeverity, number>> = { bad: 1, caution: 0 };
+
+const worstFirst = (a: FitProblem, b: FitProblem): number =>
+  severe[b.severity] - severe[a.severity] || b.byMm - a.byMm || (a.key < b.key ? -1 : 1);
+
+/** The same trouble found of several solids of one thing, or with the legs down and up, told once; the worst of it. */
+function joined(aircraft: Aircraft, found: readonly FitProblem[]): FitProblem[] {
+  const byKey = new Map<string, FitProblem[]>();
+  for (const problem of found) {
+    const alike = byKey.get(problem.key) ?? [];
+    byKey.set(problem.key, join(aircraft, alike, problem));
+  }
+  return [...byKey.values()].flat();
+}
+
+function join(aircraft: Aircraft, alike: readonly FitProblem[], problem: FitProblem): FitProblem[] {
+  for (const other of alike) {
+    const states = eitherStates(other.states, problem.states, aircraft);
+    if (!states) continue;
+    const worse = worstFirst(other, problem) <= 0 ? other : problem;
+    return join(
+      aircraft,
+      alike.filter((one) => one !== other),
+      { ...worse, states },
+    );
+  }
+  return [...alike, problem];
+}
+
+/** The problems that hold with the switches so. */
+export const problemsIn = (
+  problems: readonly FitProblem[],
+  aircraft: Aircraft,
+  positions: Positions,
+): FitProblem[] => problems.filter(({ states }) => holdsIn(states, aircraft, positions));
+
+/** The problems of states that fly. */
+export const problemsInFlight = (problems: readonly FitProblem[]): FitProblem[] =>
+  problems.filter(({ states }) => holdsInFlight(states));
+
+/** Worse by no more than this is no worse, mm. */
+const sameMm = 0.01;
+
+/**
+ * What does not fit after a change and did fit before it: problems that are new, that hold in further load states, or
+ * that have become worse by more than a hundredth of a millimetre. Empty: nothing has been made worse.
+ */
+export function newProblems(before: WholeFit, after: WholeFit): FitProblem[] {
+  const known = new Map<string, FitProblem[]>();
+  for (const problem of before.problems) known.set(problem.key, [...(known.get(problem.key) ?? []), problem]);
+  return after.problems.filter(
+    ({ key, severity, byMm, states }) =>
+      !known
+        .get(key)
+        ?.some(
+          (old) =>
+            byMm <= old.byMm + sameMm &&
+            severe[severity] <= severe[old.severity] &&
+            withinStates(states, old.states),
+        ),
+  );
+}
+
+/** What a change makes worse: the problems of `after` that `before` does not have. */
+export const fitRefusals = (before: Aircraft, after: Aircraft, options: WholeFitOptions = {}): FitProblem[] =>
+  newProblems(wholeFit(before, options), wholeFit(after, options));

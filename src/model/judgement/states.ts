@@ -1,0 +1,71 @@
+import type { TravelPoint } from '../../engine/balance/travel';
+import { staticMarginPct } from '../../engine/wing/margin';
+import type { Positions } from '../airframe/loadSwitches';
+import type { StateBalance } from './flyingStates';
+import type { CgPoint, JudgedBand, StateJudgement } from './types';
+
+/** What a CG is held against. */
+export interface Against {
+  readonly band: JudgedBand | null;
+  /** Null where the margin is not known. */
+  readonly neutralPoint: { readonly stationMm: number; readonly macMm: number } | null;
+}
+
+/** Over a limit by less than this is on it: rounding, mm. */
+const TOUCH_MM = 1e-9;
+
+/** How far a station lies outside a band: aft of it +, ahead of it −, 0 inside, mm. */
+export function outsideBandMm(
+  stationMm: number,
+  band: { readonly forwardMm: number; readonly aftMm: number },
+): number {
+  const [over, under] = [stationMm - band.aftMm, stationMm - band.forwardMm];
+  if (over > TOUCH_MM) return over;
+  return under < -TOUCH_MM ? under : 0;
+}
+
+/** A point of a travel, or an extreme of the load states, as it lies. */
+export function cgPoint(
+  { cgMm, massG, fuelFraction }: TravelPoint,
+  positions: Positions,
+  { band, neutralPoint }: Against,
+): CgPoint {
+  return {
+    positions,
+    fuelFraction,
+    massG,
+    cgMm,
+    outsideMm: band && outsideBandMm(cgMm[0], band),
+    marginPct: neutralPoint && staticMarginPct(neutralPoint.stationMm, cgMm[0], neutralPoint.macMm),
+  };
+}
+
+/** One load state over its burn; null where it has no CG. */
+export function judgedState(
+  { balance: { travel }, positions, flies }: StateBalance,
+  against: Against,
+): StateJudgement | null {
+  const [full, dry] = [travel[0], travel.at(-1)];
+  if (!full || !dry) return null;
+  let [foremost, aftmost, lateral] = [full, full, full];
+  for (const point of travel) {
+    if (!(point.cgMm[0] >= foremost.cgMm[0])) foremost = point;
+    if (!(point.cgMm[0] <= aftmost.cgMm[0])) aftmost = point;
+    if (!(Math.abs(point.cgMm[1]) <= Math.abs(lateral.cgMm[1]))) lateral = point;
+  }
+  const at = (point: TravelPoint) => cgPoint(point, positions, against);
+  return {
+    positions,
+    flies,
+    full: at(full),
+    dry: at(dry),
+    foremost: at(foremost),
+    aftmost: at(aftmost),
+    mostLateral: at(lateral),
+    burns: travel.length > 1,
+  };
+}
+
+/** Whether every figure of a point is one. */
+export const isFinitePoint = ({ cgMm, massG }: Pick<CgPoint, 'cgMm' | 'massG'>): boolean =>
+  cgMm.every(Number.isFinite) && Number.isFinite(massG);

@@ -1,0 +1,171 @@
+import { bodies } from '../airframe/bodies';
+import { notFiniteWords } from '../balance/finite';
+import type { Aircraft } from '../document/types';
+import type { CgPoint, Finding, FindingKind, Judgement } from '../judgement/types';
+import { formatNumber } from '../units';
+import { fitCause, fitCount } from './fitSummary';
+import { noBandWords } from './marginWords';
+import { momentWords } from './momentWords';
+import { fineStation, lengthUp, type Say } from './say';
+
+/** One short sentence, and one that says why. */
+export interface HeadAndCause {
+  readonly headline: string;
+  readonly cause: string;
+}
+
+/** "Do not fly: tail-heavy by 12 mm, tanks dry", and why, of the worst finding. */
+export function headAndCause(aircraft: Aircraft, judgement: Judgement, say: Say): HeadAndCause {
+  const [worst] = judgement.findings.filter(({ kind }) => !isPending(kind));
+  const pending = judgement.findings.filter(({ kind }) => isPending(kind));
+  if (!worst) return allWell(judgement, pending);
+  const head = headOf(aircraft, judgement, worst, say);
+  return { headline: head.headline, cause: head.cause };
+}
+
+const isPending = (kind: FindingKind) => kind === 'loads-unchecked' || kind === 'fit-unchecked';
+
+/** "In the band", "In the estimated band". */
+const within = ({ band }: Judgement) => (band?.from === 'estimate' ? 'In the estimated band' : 'In the band');
+
+const burns = ({ states }: Judgement) => states.some((state) => state.burns);
+
+function allWell(judgement: Judgement, pending: readonly Finding[]): HeadAndCause {
+  const over = burns(judgement) ? ', full to dry' : '';
+  if (pending.some(({ kind }) => kind === 'loads-unchecked')) {
+    return {
+      headline: `${within(judgement)} as shown${over}`,
+      cause: 'Not checked in other load states yet.',
+    };
+  }
+  const cause = pending.length > 0 ? 'The fit is not checked yet.' : '';
+  return { headline: `${within(judgement)}${over}`, cause };
+}
+
+function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say: Say): HeadAndCause {
+  const when = (at: CgPoint) => {
+    const words = momentWords(aircraft, at);
+    return words ? `, ${words}` : '';
+  };
+  switch (finding.kind) {
+    case 'tail-heavy':
+    case 'nose-heavy':
+      return outside(aircraft, judgement, finding, say, when(finding.at));
+    case 'behind-neutral-point':
+    case 'margin-tiny':
+    case 'margin-under':
+    case 'margin-over':
+      return marginHead(judgement, finding, say, when(finding.at));
+    case 'band-behind-neutral-point':
+      return {
+        headline: `${within(judgement)}, but do not trust this band`,
+        cause: `Its aft limit is ${lengthUp(finding.byMm, say)} behind the estimated neutral point.`,
+      };
+    case 'lateral': {
+      const side = finding.offsetMm > 0 ? 'right' : 'left';
+      return {
+        headline: `${stands(judgement)}the ${side} wing is heavy`,
+        cause: `The CG is ${lengthUp(Math.abs(finding.offsetMm), say)} to the ${side}${when(finding.at)}; at most ${say.length(finding.limitMm)} is wanted.`,
+      };
+    }
+    case 'fit': {
+      const [first] = finding.problems;
+      const cause = first ? fitCause(first, (mm) => lengthUp(mm, say)) : '';
+      const bad = finding.severity === 'bad';
+      const said = bad ? `does not fit: ${fitCount(finding.problems)}` : fitCount(finding.problems);
+      return { headline: `${stands(judgement)}${said}`, cause };
+    }
+    case 'no-mass':
+      return {
+        headline: 'Nothing aboard weighs anything yet',
+        cause: 'Give the airframe its mass, or add a part.',
+      };
+    case 'no-band':
+      return {
+        headline: `The CG is at station ${shownStation(judgement, say)}`,
+        cause: noBandWords(aircraft),
+      };
+    case 'not-finite':
+      return {
+        headline: 'The balance cannot be worked out',
+        cause: notFiniteWords({ bodies: bodies(aircraft) }),
+      };
+    case 'loads-unchecked':
+    case 'fit-unchecked':
+      return allWell(judgement, [finding]);
+  }
+}
+
+/** "In the band, but " where it is; lesser faults must not sound like the balance. */
+function stands(judgement: Judgement): string {
+  return judgement.band ? `${within(judgement)}, but ` : 'No band yet, and ';
+}
+
+function shownStation({ shown }: Judgement, say: Say): string {
+  return shown ? say.station(shown.full.cgMm[0]) : '–';
+}
+
+function outside(
+  aircraft: Aircraft,
+  judgement: Judgement,
+  { kind, outsideMm, at }: Extract<Finding, { kind: 'tail-heavy' | 'nose-heavy' }>,
+  say: Say,
+  when: string,
+): HeadAndCause {
+  const { band, findings } = judgement;
+  const tail = kind === 'tail-heavy';
+  const of = band?.from === 'estimate' ? ' of the estimated band' : '';
+  const by = lengthUp(Math.abs(outsideMm), say);
+  const headline = `${tail ? 'Do not fly: tail-heavy' : 'Nose-heavy'} by ${by}${of}${when}`;
+  const nose = findings.find((other) => other.kind === 'nose-heavy');
+  if (tail && nose?.kind === 'nose-heavy') {
+    const moment = momentWords(aircraft, nose.at);
+    const cause = `And nose-heavy by ${lengthUp(-nose.outsideMm, say)}${moment ? `, ${moment}` : ''}: the CG travels farther than the band is long.`;
+    return { headline, cause };
+  }
+  const limit = band
+    ? `the ${tail ? 'aft' : 'forward'} limit is ${fineStation(tail ? band.aftMm : band.forwardMm, say)}`
+    : '';
+  return { headline, cause: `The CG is at ${fineStation(at.cgMm[0], say)}; ${limit}.` };
+}
+
+/** A whole per cent that rounding errors brought just under it is still that per cent. */
+const ROUNDING = 1e-9;
+/** A margin is never said to be more than it is. */
+export const marginFigure = (pct: number): string => `${formatNumber(Math.floor(pct + ROUNDING), 0)} % MAC`;
+
+function marginHead(
+  judgement: Judgement,
+  finding: Extract<Finding, { marginPct: number }>,
+  say: Say,
+  when: string,
+): HeadAndCause {
+  const { kind, marginPct, wantedPct, wanted, byMm } = finding;
+  const margin = `margin ${marginFigure(marginPct)} (estimate)`;
+  const asked = `${Math.round(wantedPct * 10) / 10} %`;
+  switch (kind) {
+    case 'behind-neutral-point': {
+      const { margin: judged } = judgement;
+      const behindMm = judged.status === 'estimated' ? finding.at.cgMm[0] - judged.neutralPointMm : byMm;
+      return {
+        headline: `Do not fly: CG ${lengthUp(behindMm, say)} behind the estimated neutral point${when}`,
+        cause: 'Behind it the aircraft is unstable, whatever band is stated.',
+      };
+    }
+    case 'margin-tiny':
+      return {
+        headline: `Hardly stable: ${margin}${when}`,
+        cause: `At least ${asked} is ${wanted ? 'wanted' : 'usual for this kind'}.`,
+      };
+    case 'margin-under':
+      return {
+        headline: `${judgement.band ? `${within(judgement)}, but ` : 'No band yet, and '}${margin}${when}`,
+        cause: `At least ${asked} is ${wanted ? 'wanted' : 'usual for this kind'}.`,
+      };
+    case 'margin-over':
+      return {
+        headline: `${judgement.band ? `${within(judgement)}, but ` : 'No band yet, and '}margin ${Math.ceil(marginPct - ROUNDING)} % MAC (estimate)${when}`,
+        cause: `At most ${asked} is wanted.`,
+      };
+  }
+}

@@ -1,0 +1,30 @@
+import { positionOf, switchesOf, UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
+import type { Aircraft } from '../document/types';
+import type { Moment } from '../judgement/types';
+
+const lower = (name: string) =>
+  /^[A-Z][a-z]/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+
+export const liquidOf = ({ fuel }: Aircraft): 'water' | 'fuel' => (fuel?.use === 'dump' ? 'water' : 'fuel');
+
+/** "full to dry", or nothing for an aircraft that burns nothing. */
+export const overTheBurn = (burns: boolean): string => (burns ? 'full to dry' : '');
+
+/** How much is left in as few words as there are: "tanks full", "dry", "41 % fuel"; nothing where nothing burns. */
+export function fuelWords(aircraft: Aircraft, fraction: number): string {
+  const { fuel, tanks } = aircraft;
+  if (!fuel || tanks.length === 0) return '';
+  if (fraction > 0.995) return 'tanks full';
+  if (fraction < 0.005) return 'tanks dry';
+  return `${Math.max(1, Math.round(fraction * 100))} % ${liquidOf(aircraft)}`;
+}
+
+/** A load state in as few words as there are: "tanks dry, wheels up, camera off". */
+export function momentWords(aircraft: Aircraft, { positions, fuelFraction }: Moment): string {
+  const settings = switchesOf(aircraft).flatMap((one) => {
+    const at = positionOf(one, positions);
+    if (one.id === UNDERCARRIAGE_ID) return [`wheels ${at.name}`];
+    return at === one.positions[0] ? [] : [`${lower(one.name)} ${at.name}`];
+  });
+  return [fuelWords(aircraft, fuelFraction), ...settings].filter(Boolean).join(', ');
+}

@@ -1,0 +1,43 @@
+import './answer.css';
+import type { Tone } from '../../model/words/verdict';
+import { Icon, type IconName } from '../icons';
+import { useBenchValue } from '../Live';
+import { useReadings } from '../readings';
+import { useSettled } from '../useSettled';
+import { answerOf, held } from './answerOf';
+import { Facts } from './Facts';
+import { Fix } from './Fix';
+
+const signs: Readonly<Record<Tone, { readonly icon: IconName; readonly word: string }>> = {
+  good: { icon: 'tick', word: 'Good' },
+  caution: { icon: 'warn', word: 'Caution' },
+  bad: { icon: 'bad', word: 'Not good' },
+  danger: { icon: 'bad', word: 'Danger' },
+  unknown: { icon: 'question', word: 'Not known' },
+};
+
+/** Whether it balances and fits: the headline, its cause, the one thing that would mend it, and under them the facts. */
+export function Answer() {
+  const say = useReadings();
+  const tone = useBenchValue((bench) => answerOf(bench, say).tone);
+  const headline = useBenchValue((bench) => held(bench) + answerOf(bench, say).headline);
+  const cause = useBenchValue((bench) => answerOf(bench, say).cause);
+  const fix = useBenchValue((bench) => answerOf(bench, say).fix?.label ?? '');
+  const settled = useSettled([headline, cause, fix].filter(Boolean).join('. '));
+  return (
+    <div className="answer" data-testid="verdict" data-tone={tone}>
+      <section className="answer-words" aria-label="Verdict">
+        <span className="answer-sign" role="img" aria-label={signs[tone].word}>
+          <Icon name={signs[tone].icon} />
+        </span>
+        <p className="answer-headline">{headline}</p>
+        <p className="answer-cause">{cause}</p>
+        <Fix />
+        <p className="unseen" aria-live="polite">
+          {settled}
+        </p>
+      </section>
+      <Facts />
+    </div>
+  );
+}

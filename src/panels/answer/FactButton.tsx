@@ -1,0 +1,87 @@
+import { useState } from 'react';
+import { createPortal } from 'react-dom';
+import type { Fact, FactKey } from '../../model/words/verdict';
+import type { Figure } from '../../model/words/workingSheet';
+import type { Bench } from '../../store/bench';
+import { useBench } from '../../store/react';
+import { setSwitch } from '../../store/viewStore';
+import { later } from '../later';
+
+const WorkingDialog = later(
+  () => import('../sums/WorkingDialog'),
+  (module) => module.WorkingDialog,
+);
+
+/** Facts that are sums open the sum. */
+const sums: Readonly<Partial<Record<FactKey, Figure>>> = {
+  'cg-full': 'station',
+  'cg-dry': 'station',
+  margin: 'margin',
+  sideways: 'buttline',
+  mass: 'mass',
+};
+
+/** Facts that stand on the aircraft's card open their section of it. */
+const folds: Readonly<Partial<Record<FactKey, string>>> = { band: 'band', travel: 'band', sure: 'sure' };
+
+function openFold({ view }: Bench, id: string): void {
+  view.setState(({ folds: open }) => ({ selectedId: null, folds: { ...open, [id]: true } }));
+}
+
+/** Puts the load state and the fuel that lie farthest out on the bench. */
+function showWorst({ verdict, view }: Bench): void {
+  const { foremost, aftmost, band } = verdict.judgement();
+  if (!foremost || !aftmost) return;
+  const toForward = band ? foremost.cgMm[0] - band.forwardMm : Number.POSITIVE_INFINITY;
+  const toAft = band ? band.aftMm - aftmost.cgMm[0] : 0;
+  const worst = toAft < 0 || toAft <= toForward ? aftmost : foremost;
+  for (const [id, position] of Object.entries(worst.positions)) setSwitch(view, id, position);
+  view.setState({ fuelFraction: worst.fuelFraction, playing: false });
+}
+
+/** Selects the first thing that does not fit, with its fit open. */
+function showFit({ verdict, view }: Bench): void {
+  const party = verdict.judgement().fit?.[0]?.parties[0];
+  if (party) view.setState(({ folds: open }) => ({ selectedId: party.id, folds: { ...open, fit: true } }));
+}
+
+/** What a fit or a load state does when it is pressed. */
+function act(bench: Bench, key: FactKey): void {
+  const fold = folds[key];
+  if (fold) openFold(bench, fold);
+  else if (key === 'worst') showWorst(bench);
+  else if (key === 'fit') showFit(bench);
+}
+
+const does = (key: FactKey): string => {
+  if (sums[key]) return 'show the working';
+  if (key === 'worst') return 'put it on the bench';
+  return key === 'fit' ? 'show the first' : 'open it on the card';
+};
+
+/** One figure of the answer with its label. */
+export function FactButton({ fact: { key, label, value, note, tone } }: { readonly fact: Fact }) {
+  const bench = useBench();
+  const [working, setWorking] = useState(false);
+  const sum = sums[key];
+  return (
+    <>
+      <button
+        type="button"
+        data-tone={tone}
+        title={note ? `${note}. Press to ${does(key)}.` : `Press to ${does(key)}.`}
+        onClick={() => (sum ? setWorking(true) : act(bench, key))}
+      >
+        <span className="fact-label">{label}</span>
+        <span className="fact-value figure">{value}</span>
+        <span className="unseen">
+          {note && `, ${note}`}: {does(key)}
+        </span>
+      </button>
+      {working &&
+        sum &&
+        // Away from the row, whose type the dialog would take on.
+        createPortal(<WorkingDialog first={sum} onClose={() => setWorking(false)} />, document.body)}
+    </>
+  );
+}

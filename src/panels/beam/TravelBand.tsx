@@ -1,0 +1,89 @@
+import { useRef } from 'react';
+import { type Axis, axisToPx } from '../../store/axisStore';
+import type { Bench } from '../../store/bench';
+import { useAxis, useBench, useView } from '../../store/react';
+import { useReadings } from '../readings';
+import { useDrawn } from '../useDrawn';
+import type { Line } from './lines';
+import { rowsOf } from './rows';
+import { type TravelScale, travelPx } from './travelScale';
+
+interface TravelBandProps {
+  readonly line: Line;
+  readonly scaleOf: (bench: Bench) => TravelScale;
+}
+
+/** Room that a limit's name needs inside the band, px. */
+const NAME_PX = 150;
+
+/**
+ * The band behind the travel, with its limits named, and the funnel that leads down from the same band on
+ * the beam: so the eye sees that the picture is that strip enlarged.
+ */
+export function TravelBand({ line, scaleOf }: TravelBandProps) {
+  const bench = useBench();
+  const say = useReadings();
+  const rows = useView(rowsOf);
+  const widthPx = useAxis((state) => state.widthPx);
+  const band = useRef<SVGRectElement>(null);
+  const edges = useRef<SVGPathElement>(null);
+  const funnel = useRef<SVGPathElement>(null);
+  const fore = useRef<SVGTextElement>(null);
+  const aft = useRef<SVGTextElement>(null);
+  const inside = (px: number) => Math.min(widthPx, Math.max(0, px));
+
+  useDrawn(() => {
+    const zone = line.zone(bench.document.current(), bench.balance.get());
+    const scale = scaleOf(bench);
+    const axis: Axis = line.pick(bench.axis.getState());
+    const limits = zone
+      ? [zone.forwardMm, zone.aftMm].sort((a, b) => travelPx(scale, a) - travelPx(scale, b))
+      : [];
+    const [lowMm, highMm] = limits;
+    const isShown = lowMm !== undefined && highMm !== undefined;
+    const [left, right] = isShown ? [travelPx(scale, lowMm), travelPx(scale, highMm)] : [0, 0];
+    const [from, to] = [inside(left), inside(right)];
+    band.current?.setAttribute('x', String(from));
+    band.current?.setAttribute('width', String(Math.max(0, to - from)));
+    const seen = [left, right].filter((px) => isShown && px > 0 && px < widthPx);
+    edges.current?.setAttribute(
+      'd',
+      seen.map((px) => `M${px} ${rows.travelTop - 6}V${rows.travelHeight}`).join(''),
+    );
+    const [trueLeft, trueRight] = isShown
+      ? [inside(axisToPx(axis, lowMm)), inside(axisToPx(axis, highMm))]
+      : [0, 0];
+    funnel.current?.setAttribute(
+      'd',
+      isShown && scale.factor > 1 && to > from
+        ? `M${trueLeft} 0H${Math.max(trueRight, trueLeft + 1)}L${to} ${rows.travelTop - 6}H${from}Z`
+        : '',
+    );
+    const lateral = line.axis === 1;
+    const roomy = to - from > 2 * NAME_PX;
+    const name = (mm: number, words: string) =>
+      `${roomy ? `${words} ` : ''}${lateral ? say.offset(mm) : say.station(mm)}`;
+    place(
+      fore.current,
+      isShown && left >= 0 ? name(lowMm, lateral ? 'level within' : 'forward limit') : '',
+      from + 6,
+    );
+    place(aft.current, isShown && right <= widthPx ? name(highMm, lateral ? '' : 'aft limit') : '', to - 6);
+  });
+
+  return (
+    <g className="travel-band">
+      <path ref={funnel} className="funnel" />
+      <rect ref={band} y={rows.travelTop - 6} height={rows.travelHeight - rows.travelTop + 6} />
+      <path ref={edges} />
+      <text ref={fore} y={rows.travelHeight - 5} className="figure" />
+      <text ref={aft} y={rows.travelHeight - 5} textAnchor="end" className="figure" />
+    </g>
+  );
+}
+
+function place(text: SVGTextElement | null, words: string, xPx: number): void {
+  if (!text) return;
+  text.textContent = words;
+  text.setAttribute('x', String(xPx));
+}

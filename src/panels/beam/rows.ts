@@ -1,0 +1,47 @@
+import type { ViewState } from '../../store/viewStore';
+
+/** The heights of the strip's rows, px from its top. */
+export interface Rows {
+  readonly labels: number;
+  /** Where the name of what is selected stands. */
+  readonly tag: number;
+  readonly weightsTop: number;
+  readonly beam: number;
+  readonly ruler: number;
+  readonly numerals: number;
+  /** Where the weights end and the travel begins. */
+  readonly strip: number;
+  /** The travel's picture: its top and foot, from the top of its own drawing. */
+  readonly travelTop: number;
+  readonly travelFoot: number;
+  readonly travelHeight: number;
+}
+
+const roomy: Rows = {
+  labels: 16,
+  tag: 33,
+  weightsTop: 40,
+  beam: 108,
+  ruler: 146,
+  numerals: 162,
+  strip: 168,
+  travelTop: 26,
+  travelFoot: 102,
+  travelHeight: 116,
+};
+
+/** For windows that are not high: the stage keeps half of them. */
+const low: Rows = {
+  labels: 14,
+  tag: 26,
+  weightsTop: 30,
+  beam: 76,
+  ruler: 102,
+  numerals: 117,
+  strip: 121,
+  travelTop: 16,
+  travelFoot: 58,
+  travelHeight: 70,
+};
+
+export const rowsOf = ({ lowWindow }: ViewState): Rows => (lowWindow ? low : roomy);

@@ -1,0 +1,72 @@
+import { shapeBounds } from '../../engine/mass/shapeBounds';
+import { cgErrorOf, LINE_95 } from '../../model/balance/certainty';
+import { itemById } from '../../model/document/edit';
+import { formatInertia, formatVolume, type UnitSystem } from '../../model/units';
+import type { Bench } from '../../store/bench';
+import { weightsAlong } from '../beam/weights';
+import { momentAbout } from '../manifest/order';
+import type { Readings } from '../readings';
+
+/** The one line that stands for each section of a card while it is folded. */
+
+export const sizeSummary =
+  (id: string, say: Readings) =>
+  ({ document }: Bench): string => {
+    const shape = itemById(document.current(), id)?.shape;
+    if (!shape) return '';
+    const { minMm, maxMm } = shapeBounds(shape);
+    return ([0, 1, 2] as const)
+      .map((axis) => say.length(maxMm[axis] - minMm[axis]).replace(/\D+$/, ''))
+      .join(' × ');
+  };
+
+export const momentSummary =
+  (id: string, say: Readings) =>
+  ({ balance }: Bench): string => {
+    const weight = weightsAlong(balance.get(), 0).find(({ sourceId }) => sourceId === id);
+    const cgMm = balance.get().cgMm?.[0];
+    return !weight || cgMm === undefined ? '' : say.moment(momentAbout(weight.massG, weight.atMm, cgMm));
+  };
+
+export const bandSummary =
+  (say: Readings) =>
+  ({ balance }: Bench): string => {
+    const { band } = balance.get();
+    return band ? `${say.stationFigure(band.forwardMm)}–${say.station(band.aftMm)}` : 'not said yet';
+  };
+
+export const sureSummary =
+  (say: Readings) =>
+  ({ document, balance }: Bench): string => {
+    const error = cgErrorOf(document.current(), balance.get());
+    return error ? `± ${say.lengthFine(LINE_95 * error.sigmaMm[0])}` : '';
+  };
+
+export const neutralPointSummary =
+  (say: Readings) =>
+  ({ stability }: Bench): string => {
+    const at = stability.get().estimate?.neutralPointMm;
+    return at == null ? '' : say.station(at);
+  };
+
+export const airframeSummary =
+  (say: Readings) =>
+  ({ document, balance }: Bench): string => {
+    const { bareAirframe } = document.current();
+    const structureG = balance
+      .get()
+      .bodies.reduce((sum, body) => (body.group === 'structure' ? sum + body.mass.massG : sum), 0);
+    return `${say.mass(structureG)}${bareAirframe ? ' weighed' : ''}`;
+  };
+
+export const fuelSummary =
+  (units: UnitSystem) =>
+  ({ balance }: Bench): string => {
+    const { usableMl } = balance.get();
+    return usableMl > 0 ? formatVolume(usableMl, units) : 'none';
+  };
+
+export const inertiaSummary = ({ balance }: Bench): string => {
+  const { xx, yy, zz } = balance.get().inertiaAboutCgGmm2;
+  return [xx, yy, zz].map((entry) => formatInertia(entry, { unit: false })).join(' · ');
+};

@@ -1,0 +1,97 @@
+import { useMemo } from 'react';
+import { add } from '../../engine/geometry/vec3';
+import { itemById, placeItem, updatePart, updateTank } from '../../model/document/edit';
+import type { Aircraft } from '../../model/document/types';
+import type { FitProblem } from '../../model/fit/wholeFit';
+import { problemSentence } from '../../model/words/fitWords';
+import { useBench, useCommitted, useFit, useFitOf } from '../../store/react';
+import { EditButton } from '../fields/EditButton';
+import { Icon } from '../icons';
+import { useReadings } from '../readings';
+import { wayWords } from './wayWords';
+
+/** Said in sections of their own. */
+const elsewhere: readonly FitProblem['kind'][] = ['shortLead', 'outOfBay'];
+
+/** All that is wrong with where an item stands, in whatever load state, each with a button that mends it where one can. */
+export function Problems({ id }: { readonly id: string }) {
+  const all = useFitOf((fit) => fit.problemsOf(id));
+  const judged = useFit((fit) => fit.judged);
+  if (!judged) return <p className="hint">Not judged yet.</p>;
+  if (all.length === 0)
+    return (
+      <p className="fit-good">
+        <Icon name="tick" /> Fits, in every load state.
+      </p>
+    );
+  return (
+    <ul className="fit-problems">
+      {all
+        .filter(({ kind }) => !elsewhere.includes(kind))
+        .map((problem) => (
+          <li
+            key={`${problem.key} ${problem.states.map(({ positions }) => positions.map((at) => at.id)).join()}`}
+          >
+            <ProblemLine id={id} problem={problem} />
+          </li>
+        ))}
+    </ul>
+  );
+}
+
+function ProblemLine({ id, problem }: { readonly id: string; readonly problem: FitProblem }) {
+  const say = useReadings();
+  const { severity, rule, kind } = problem;
+  return (
+    <div className="fit-clash">
+      <p className={severity === 'bad' ? 'clash' : 'fit-note'}>
+        <Icon name={severity === 'bad' ? 'bad' : 'warn'} />{' '}
+        <span>
+          {problemSentence(problem, id, say)}
+          {rule?.commonPractice && <em> Common practice.</em>}
+        </span>
+      </p>
+      <div className="fit-buttons">
+        <MoveClear id={id} problem={problem} />
+        {(kind === 'through' || kind === 'outside') && <MeantSo id={id} />}
+      </div>
+    </div>
+  );
+}
+
+/** Offered only where the whole fit is no worse for it. Looked for at rest; in a drag the words are enough. */
+function MoveClear({ id, problem }: { readonly id: string; readonly problem: FitProblem }) {
+  const bench = useBench();
+  const say = useReadings();
+  const committed = useCommitted((aircraft) => aircraft);
+  const atRest = bench.document.current() === committed;
+  const item = itemById(committed, id);
+  const by = useMemo(
+    () => (atRest ? (bench.fit.judge()?.clearMove(committed, id, problem) ?? null) : null),
+    [atRest, bench, committed, id, problem],
+  );
+  if (!item || !atRest) return null;
+  if (!by) return <p className="hint">No short move of it ends this and leaves all else as it is.</p>;
+  const other = problem.parties.find((party) => party.id !== id)?.name ?? '';
+  return (
+    <EditButton
+      disabled={item.locked === true}
+      step={`Move ${item.name} clear of ${other}`}
+      edit={(aircraft) => placeItem(aircraft, id, add(item.positionMm, by))}
+    >
+      Move clear ({wayWords(by, say)})
+    </EditButton>
+  );
+}
+
+/** What is meant to stand in the open, or to reach through the skin, is told so once. */
+function MeantSo({ id }: { readonly id: string }) {
+  const name = useCommitted((aircraft) => itemById(aircraft, id)?.name ?? '');
+  const open = (aircraft: Aircraft) =>
+    updateTank(updatePart(aircraft, id, { inTheOpen: true }), id, { inTheOpen: true });
+  return (
+    <EditButton step={`Let ${name} stand in the open`} edit={open}>
+      It is meant to
+    </EditButton>
+  );
+}

@@ -1,0 +1,119 @@
+import type { UnitSystem } from '../../model/units';
+import { useBench, useCommitted, useView } from '../../store/react';
+import type { Theme } from '../../store/viewStore';
+import { TextEntry } from '../fields/TextEntry';
+import type { FileActions } from '../fileActions';
+import type { Sheet } from '../sheet';
+
+interface MenuSheetProps {
+  readonly files: FileActions;
+  readonly onSheet: (sheet: Sheet) => void;
+  readonly onChoose: () => void;
+  readonly onOpen: () => void;
+  /** Something else was picked: the sheet has done its work. */
+  readonly onPick: () => void;
+}
+
+/** All that is seldom needed: files, units, the theme, and what else there is to read. */
+export function MenuSheet({ files, onSheet, onChoose, onOpen, onPick }: MenuSheetProps) {
+  const then = (action: () => unknown) => () => {
+    onPick();
+    void action();
+  };
+  return (
+    <>
+      <TextEntry
+        label="Aircraft"
+        read={(aircraft) => aircraft.name}
+        write={(aircraft, text) => ({ ...aircraft, name: text })}
+        step="Rename the aircraft"
+      />
+      <ul>
+        <MenuItem onPick={onChoose}>Choose an aircraft…</MenuItem>
+        <MenuItem onPick={then(files.newAircraft)}>New, an empty bench</MenuItem>
+        <MenuItem onPick={onOpen}>Open a file…</MenuItem>
+        <MenuItem onPick={then(files.saveFile)}>Save as a file</MenuItem>
+      </ul>
+      <Settings />
+      <ul>
+        <MenuItem onPick={() => onSheet('cautions')}>Before the first flight</MenuItem>
+        <MenuItem onPick={() => onSheet('shortcuts')}>Keys</MenuItem>
+      </ul>
+    </>
+  );
+}
+
+function MenuItem({ onPick, children }: { readonly onPick: () => void; readonly children: string }) {
+  return (
+    <li>
+      <button type="button" className="menu-item" onClick={onPick}>
+        {children}
+      </button>
+    </li>
+  );
+}
+
+const unitSystems: readonly { readonly value: UnitSystem; readonly label: string }[] = [
+  { value: 'metric', label: 'Millimetres and grams' },
+  { value: 'inch-ounce', label: 'Inches and ounces' },
+];
+
+const themes: readonly { readonly value: Theme; readonly label: string }[] = [
+  { value: 'system', label: 'As the system' },
+  { value: 'light', label: 'Light' },
+  { value: 'dark', label: 'Dark' },
+];
+
+function Settings() {
+  const bench = useBench();
+  const units = useView((view) => view.units);
+  const theme = useView((view) => view.theme);
+  const fromId = useView((view) => view.measureFromId);
+  const points = useCommitted((aircraft) => aircraft.referencePoints);
+  const datum = useCommitted((aircraft) => aircraft.datum);
+  const known = points.some(({ id }) => id === fromId) ? fromId : null;
+  return (
+    <div className="menu-settings">
+      <label>
+        Units
+        <select
+          value={units}
+          onChange={(event) => bench.view.setState({ units: event.target.value as UnitSystem })}
+        >
+          {unitSystems.map(({ value, label }) => (
+            <option key={value} value={value}>
+              {label}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        Stations from
+        <select
+          value={known ?? ''}
+          onChange={(event) => bench.view.setState({ measureFromId: event.target.value || null })}
+        >
+          <option value="">Datum: {datum}</option>
+          {points.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        Theme
+        <select
+          value={theme}
+          onChange={(event) => bench.view.setState({ theme: event.target.value as Theme })}
+        >
+          {themes.map(({ value, label }) => (
+            <option key={value} value={value}>
+              {label}
+            </option>
+          ))}
+        </select>
+      </label>
+    </div>
+  );
+}

@@ -1,0 +1,33 @@
+import './top.css';
+import type { FileActions } from '../fileActions';
+import { AppMenu } from '../menu/AppMenu';
+import { UndoRedo } from '../menu/UndoRedo';
+import type { Sheet } from '../sheet';
+
+interface TopBarProps {
+  readonly files: FileActions;
+  readonly onSheet: (sheet: Sheet) => void;
+}
+
+/** The aircraft's name with all that is seldom needed behind it; the step back and forth; what to heed. */
+export function TopBar({ files, onSheet }: TopBarProps) {
+  return (
+    <div className="top-bar">
+      <AppMenu files={files} onSheet={onSheet} />
+      <div className="top-words" />
+      <UndoRedo />
+      <button type="button" className="link" onClick={() => onSheet('cautions')}>
+        Before the first flight
+      </button>
+      <button
+        type="button"
+        className="button bare"
+        aria-label="Keys"
+        title="Keys"
+        onClick={() => onSheet('shortcuts')}
+      >
+        ?
+      </button>
+    </div>
+  );
+}

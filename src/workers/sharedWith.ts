@@ -1,0 +1,27 @@
+/**
+ * A copy of plain data with everything that is as it was before taken from there, so that what was worked out for those
+ * very objects still holds: a document that crosses to a worker comes out as new objects throughout.
+ */
+export function sharedWith<T>(before: unknown, after: T): T {
+  if (Object.is(before, after)) return after;
+  if (typeof before !== 'object' || typeof after !== 'object' || before === null || after === null)
+    return after;
+  if (Array.isArray(before) !== Array.isArray(after)) return after;
+  const [was, is] = [before as Readonly<Record<string, unknown>>, after as Record<string, unknown>];
+  const keys = Object.keys(is);
+  let same = keys.length === Object.keys(was).length;
+  const found = Array.isArray(before) && Array.isArray(after) ? oldById(before) : null;
+  for (const key of keys) {
+    const old = found?.get(idOf(is[key])) ?? was[key];
+    is[key] = sharedWith(old, is[key]);
+    same &&= key in was && Object.is(was[key], is[key]);
+  }
+  return same ? (before as T) : after;
+}
+
+/** Things in a list are the same ones by their ids, wherever they stand in it. */
+const oldById = (list: readonly unknown[]): ReadonlyMap<unknown, unknown> =>
+  new Map(list.flatMap((one) => (idOf(one) === undefined ? [] : [[idOf(one), one] as const])));
+
+const idOf = (one: unknown): unknown =>
+  typeof one === 'object' && one !== null && 'id' in one ? one.id : undefined;

@@ -1,0 +1,25 @@
+import { expect, test } from 'vitest';
+import { fuzzEdits } from './fuzzEdits';
+import { fuzzFiles } from './fuzzFiles';
+
+/** A new place to look at each run; FUZZ_SEED=n looks at one again. `npm run fuzz` looks longer. */
+const seed = Number(process.env.FUZZ_SEED ?? Math.floor(Math.random() * 1e9));
+console.info(`fuzz: seed ${seed}; again by FUZZ_SEED=${seed}`);
+
+/** How long a step takes on a busy machine is for `npm run fuzz` to judge. */
+const notSlow = ({ what }: { readonly what: string }) => what !== 'hang';
+
+test('no spoilt file throws, makes a figure NaN or is repaired', { timeout: 120_000 }, () => {
+  const { findings, read } = fuzzFiles(seed, 200);
+  expect(findings.filter(notSlow)).toEqual([]);
+  expect(read).toBeGreaterThan(10);
+});
+
+test('no row of edits throws, makes a figure NaN, cannot be read again or undone to the byte', {
+  timeout: 120_000,
+}, () => {
+  const { findings, taken, refused } = fuzzEdits(seed, 120);
+  expect(findings.filter(notSlow)).toEqual([]);
+  expect(taken).toBeGreaterThan(20);
+  expect(refused).toBeGreaterThan(3);
+});

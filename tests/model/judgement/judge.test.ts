@@ -1,0 +1,205 @@
+import { describe, expect, test } from 'vitest';
+import { LEVEL } from '../../../src/model/balance/balance';
+import type { Aircraft, Part } from '../../../src/model/document/types';
+import { judge } from '../../../src/model/judgement/judge';
+import { judgeFully } from '../../../src/model/judgement/judgeFully';
+import {
+  compareSeverity,
+  type FindingKind,
+  type Known,
+  SEVERITIES,
+  type Severity,
+} from '../../../src/model/judgement/types';
+import { changeStability } from '../../../src/model/stability/stability';
+import { aircraftOf, boxPart } from '../aircraft';
+import { estimateAt } from './estimate';
+
+/** A thing of 1000 g with its CG at a place, and the band from 500 to 540 mm. */
+const at = (stationMm: number, buttlineMm = 0, more: readonly Part[] = []): Aircraft => ({
+  ...aircraftOf([], [boxPart('pack', 1000, [stationMm, buttlineMm, 0]), ...more]),
+  targetBand: { by: 'station', forwardMm: 500, aftMm: 540 },
+  lateralToleranceMm: 2,
+});
+const unbanded = (aircraft: Aircraft): Aircraft => ({ ...aircraft, targetBand: null });
+
+const CHECKED: Known = {
+  down: LEVEL,
+  estimate: null,
+  loads: { status: 'found', envelope: null },
+  fit: [],
+  certainty: null,
+};
+const judged = (aircraft: Aircraft, known: Partial<Known> = {}) => judge(aircraft, { ...CHECKED, ...known });
+const kinds = (aircraft: Aircraft, known: Partial<Known> = {}): FindingKind[] =>
+  judged(aircraft, known).findings.map(({ kind }) => kind);
+
+test('aft is the dangerous side: nothing is worse than tail-heavy', () => {
+  expect(SEVERITIES).toEqual(['bad-aft', 'bad', 'caution', 'unknown', 'good']);
+  for (const other of SEVERITIES.slice(1)) expect(compareSeverity('bad-aft', other)).toBeLessThan(0);
+});
+
+/** The band is 40 mm wide: a quarter of it is 10 mm. The numbers are distances from 500 and 540, by hand. */
+describe('the CG against the band, aft +', () => {
+  test.each<[number, Severity, number]>([
+    [552, 'bad-aft', 12],
+    [540.001, 'bad-aft', 0.001],
+    [540, 'good', 0],
+    [500, 'good', 0],
+    [499.5, 'caution', -0.5],
+    [490, 'caution', -10],
+    [489.9, 'bad', -10.1],
+    [300, 'bad', -200],
+  ])('at %d mm it is %s, outside by %d mm', (stationMm, severity, outsideMm) => {
+    const { shown, ...all } = judged(at(stationMm));
+    expect(all.severity).toBe(severity);
+    expect(shown?.full.outsideMm).toBeCloseTo(outsideMm, 9);
+    expect(all.aftmost?.cgMm[0]).toBeCloseTo(stationMm, 9);
+  });
+
+  test('without a band it is not known', () => {
+    expect(judged(unbanded(at(520)))).toMatchObject({ severity: 'unknown', band: null });
+  });
+});
+
+/** MAC 200 mm: 1 % is 2 mm. A conventional layout without a tail counts as a flying wing, whose least is 3 %. */
+describe('the estimated static margin, with a band or without', () => {
+  const cases: [string, number, FindingKind | null, Severity][] = [
+    ['behind the neutral point', 519, 'behind-neutral-point', 'bad-aft'],
+    ['a margin of 1 %', 522, 'margin-tiny', 'bad'],
+    ['a margin of 1.99 %', 523.98, 'margin-tiny', 'bad'],
+    ['a margin of 2.5 %', 525, 'margin-under', 'caution'],
+    ['a margin of 10 %', 540, null, 'good'],
+  ];
+  const wanted = (aircraft: Aircraft) =>
+    changeStability(aircraft, { marginRange: { minPct: 3, maxPct: 25 } });
+
+  test.each(cases)('%s', (_, neutralPointMm, kind, severity) => {
+    const known = { estimate: estimateAt(neutralPointMm) };
+    const { margin, ...all } = judged(wanted(at(520)), known);
+    if (kind) expect(all.findings.map((one) => one.kind)).toContain(kind);
+    const banded = all.findings.filter((one) => one.kind !== 'band-behind-neutral-point');
+    expect(banded[0]?.severity ?? 'good').toBe(severity);
+    expect(margin).toMatchObject({ status: 'estimated', least: { marginPct: (neutralPointMm - 520) / 2 } });
+  });
+
+  test.each(cases.slice(0, 2))('%s counts without any band too', (_, neutralPointMm, kind) => {
+    expect(kinds(unbanded(at(520)), { estimate: estimateAt(neutralPointMm) })[0]).toBe(kind);
+  });
+
+  test('a wish for 11 % is not met by 9 %, stated limits or not; nor one for at most 8 %', () => {
+    const estimate = estimateAt(538);
+    const wish = (minPct: number, maxPct: number) =>
+      kinds(changeStability(at(520), { marginRange: { minPct, maxPct } }), { estimate });
+    expect(wish(11, 15)).toContain('margin-under');
+    expect(wish(5, 8)).toContain('margin-over');
+    expect(wish(5, 15)).not.toContain('margin-under');
+    expect(wish(5, 15)).not.toContain('margin-over');
+  });
+
+  test('without an estimate, or with one of another structure, it is not known and blames nobody', () => {
+    expect(judged(at(520)).margin).toEqual({ status: 'unknown', why: 'no estimate' });
+    const stale = { estimate: estimateAt(510), estimateFresh: false };
+    expect(judged(at(520), stale)).toMatchObject({
+      margin: { status: 'unknown', why: 'out of date' },
+      severity: 'good',
+    });
+  });
+
+  test('a stated band that reaches 12 mm behind the neutral point is not to be trusted', () => {
+    const found = judged(at(505), { estimate: estimateAt(528) }).findings;
+    expect(found).toContainEqual({ kind: 'band-behind-neutral-point', severity: 'caution', byMm: 12 });
+  });
+});
+
+test.each<[number, Severity]>([
+  [1.9, 'good'],
+  [-2.1, 'caution'],
+  [9.9, 'caution'],
+  [-10.1, 'bad'],
+])('%d mm off centre with 2 mm allowed is %s', (offsetMm, severity) => {
+  expect(judged(at(520, offsetMm)).severity).toBe(severity);
+});
+
+test('an allowance of 0 mm sideways means that it does not matter', () => {
+  const aircraft = { ...at(520, 400), lateralToleranceMm: 0 };
+  expect(judged(aircraft)).toMatchObject({ severity: 'good', lateralLimitMm: null });
+});
+
+describe('load states', () => {
+  /** 200 g at 900 mm that may be off: 520 without, (520·1000 + 900·200)/1200 = 583.3 mm with. */
+  const pod = boxPart('pod', 200, [900, 0, 0]);
+  const switched = (first: 'on' | 'off', onStand = false): Aircraft => {
+    const on = { id: 'on', name: 'on', ...(onStand && { onStand: true }) };
+    const off = { id: 'off', name: 'off', without: ['pod'] };
+    return {
+      ...at(520, 0, [pod]),
+      switches: [{ id: 'pod-switch', name: 'Pod', positions: first === 'on' ? [on, off] : [off, on] }],
+    };
+  };
+
+  test('one that is not shown counts, and is named', () => {
+    const { severity, shown, aftmost, states } = judged(switched('off'));
+    expect([severity, shown?.full.outsideMm, states.length]).toEqual(['bad-aft', 0, 2]);
+    expect(aftmost?.positions).toEqual({ 'pod-switch': 'on' });
+    expect(aftmost?.outsideMm).toBeCloseTo((520 * 1000 + 900 * 200) / 1200 - 540, 9);
+  });
+
+  test('one of the stand does not, even while it is shown', () => {
+    expect(judged(switched('off', true)).severity).toBe('good');
+    const shown = judged(switched('off', true), { positions: { 'pod-switch': 'on' } });
+    expect(shown.severity).toBe('good');
+    expect(shown.shown).toMatchObject({ flies: false });
+    expect(shown.shown?.full.outsideMm).toBeGreaterThan(0);
+  });
+
+  test('too many to look at, and not searched yet: never good', () => {
+    const switches = Array.from({ length: 5 }, (_, k) => ({
+      id: `s${k}`,
+      name: `S${k}`,
+      positions: [
+        { id: 'on', name: 'on' },
+        { id: 'off', name: 'off', without: [`p${k}`] },
+      ],
+    }));
+    const parts = switches.map((_, k) => boxPart(`p${k}`, 1, [520, 0, 100 * k + 100]));
+    const aircraft: Aircraft = { ...at(520, 0, parts), switches };
+    for (const loads of [{ status: 'unfinished' }, { status: 'failed', sentence: 'No.' }] as const) {
+      expect(judged(aircraft, { loads })).toMatchObject({ severity: 'unknown', severitySoFar: 'good' });
+    }
+    expect(judgeFully(aircraft, { down: LEVEL, estimate: null })).toMatchObject({ loads: 'certified' });
+  });
+});
+
+describe('what is not known is never good', () => {
+  test('fit that nobody has looked at', () => {
+    expect(judged(at(520), { fit: null })).toMatchObject({ severity: 'unknown', severitySoFar: 'good' });
+  });
+
+  test.each([
+    ['a mass', { parts: [{ ...boxPart('pack', Number.NaN, [520, 0, 0]) }] }],
+    ['a place', { parts: [boxPart('pack', 10, [Number.POSITIVE_INFINITY, 0, 0])] }],
+    ['a limit', { targetBand: { by: 'station', forwardMm: 500, aftMm: Number.NaN } }],
+  ] as const)('%s that is no number', (_, change) => {
+    const aircraft = { ...at(520), ...change } as Aircraft;
+    expect(judged(aircraft).severity).not.toBe('good');
+    expect(kinds(aircraft)).toContain('not-finite');
+  });
+
+  test('an estimate that is no number', () => {
+    expect(kinds(at(520), { estimate: estimateAt(Number.NaN) })).toContain('not-finite');
+  });
+
+  test('an aircraft without any mass', () => {
+    const empty = { ...at(520), parts: [] };
+    expect(judged(empty)).toMatchObject({ severity: 'unknown', shown: null, aftmost: null });
+    expect(kinds(empty)).toContain('no-mass');
+  });
+});
+
+test('two things in one place are bad; the balance is judged beside', () => {
+  const aircraft = at(520, 0, [boxPart('other', 1, [530, 0, 0])]);
+  const all = judgeFully(aircraft, { down: LEVEL, estimate: null });
+  expect(all.severity).toBe('bad');
+  expect(all.findings[0]?.kind).toBe('fit');
+  expect(all.aftmost?.outsideMm).toBe(0);
+});

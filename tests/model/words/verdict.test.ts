@@ -1,0 +1,158 @@
+import { describe, expect, test } from 'vitest';
+import { sayIn } from '../../../src/commands/say';
+import { advise } from '../../../src/model/advice/advise';
+import { LEVEL } from '../../../src/model/balance/balance';
+import type { Aircraft } from '../../../src/model/document/types';
+import { judge } from '../../../src/model/judgement/judge';
+import type { Known } from '../../../src/model/judgement/types';
+import { changeStability } from '../../../src/model/stability/stability';
+import { lengthDown, lengthUp } from '../../../src/model/words/say';
+import { verdict } from '../../../src/model/words/verdict';
+import { aircraftOf, boxPart } from '../aircraft';
+import { estimateAt } from '../judgement/estimate';
+
+const say = sayIn('metric', null);
+const plain = (text: string) => text.replace(/\u202f/g, ' ');
+
+/** All the mass at one station. */
+const at = (stationMm: number, buttlineMm = 0): Aircraft => ({
+  ...aircraftOf([], [boxPart('pack', 1000, [stationMm, buttlineMm, 0])]),
+  lateralToleranceMm: 2,
+});
+const banded = (aircraft: Aircraft, forwardMm: number, aftMm: number): Aircraft => ({
+  ...aircraft,
+  targetBand: { by: 'station', forwardMm, aftMm },
+});
+
+const CHECKED: Known = {
+  down: LEVEL,
+  estimate: null,
+  loads: { status: 'found', envelope: null },
+  fit: [],
+  certainty: null,
+};
+function said(aircraft: Aircraft, known: Partial<Known> = {}, checking = false) {
+  const { headline, cause, ...rest } = verdict(aircraft, judge(aircraft, { ...CHECKED, ...known }), say, {
+    checking,
+  });
+  const facts = Object.fromEntries(
+    rest.facts.map(({ key, value, note, tone }) => [key, plain(`${value}; ${note}; ${tone}`)]),
+  );
+  return { ...rest, headline: plain(headline), cause: plain(cause), facts };
+}
+
+describe('what is said to be out is never less than it is, what is left never more', () => {
+  test.each([
+    [0.01, '0.1 mm', '0.0 mm'],
+    [1.61, '1.7 mm', '1.6 mm'],
+    [9.95, '10 mm', '9.9 mm'],
+    [12.0, '12 mm', '12 mm'],
+    [12.2, '13 mm', '12 mm'],
+  ])('%d mm', (mm, up, down) => {
+    expect([lengthUp(mm, say), lengthDown(mm, say)].map(plain)).toEqual([up, down]);
+  });
+
+  test('in inches too: 1 mm is 0.0394 in', () => {
+    const inches = sayIn('inch-ounce', null);
+    expect([lengthUp(1, inches), lengthDown(1, inches)].map(plain)).toEqual(['0.04 in', '0.03 in']);
+  });
+});
+
+test('tail-heavy says first of all not to fly, and why', () => {
+  expect(said(banded(at(552), 500, 540))).toMatchObject({
+    tone: 'danger',
+    headline: 'Do not fly: tail-heavy by 12 mm',
+    cause: 'The CG is at 552.0 mm; the aft limit is 540.0 mm.',
+  });
+});
+
+test('slightly nose-heavy is a caution, more is bad; never do not fly', () => {
+  const slightly = said(banded(at(495), 500, 540));
+  expect(slightly).toMatchObject({ tone: 'caution', headline: 'Nose-heavy by 5.0 mm' });
+  expect(said(banded(at(480), 500, 540))).toMatchObject({ tone: 'bad', headline: 'Nose-heavy by 20 mm' });
+});
+
+describe('the estimated margin: MAC 200 mm, so 2 mm is 1 %', () => {
+  test('is named an estimate and rounded down', () => {
+    const { facts, tone } = said(banded(at(530), 520, 540), { estimate: estimateAt(549.9) });
+    expect(facts.margin).toMatch(/^9 % MAC; at least 8 % is usual for this kind; good$/);
+    expect(tone).toBe('good');
+  });
+
+  test('behind the neutral point: do not fly, in the band or not', () => {
+    const { tone, headline } = said(banded(at(530), 520, 560), { estimate: estimateAt(520) });
+    expect([tone, headline]).toEqual(['danger', 'Do not fly: CG 10 mm behind the estimated neutral point']);
+  });
+
+  test('less than was wanted is said beside stated limits', () => {
+    const aircraft = changeStability(banded(at(530), 520, 540), { marginRange: { minPct: 11, maxPct: 15 } });
+    expect(said(aircraft, { estimate: estimateAt(548) })).toMatchObject({
+      tone: 'caution',
+      headline: 'In the band, but margin 9 % MAC (estimate)',
+      cause: 'At least 11 % is wanted.',
+    });
+  });
+
+  test('an estimate that is out of date is left out', () => {
+    const stale = { estimate: estimateAt(510), estimateFresh: false };
+    expect(said(banded(at(530), 520, 540), stale).headline).toBe('In the band');
+    const wanted = changeStability(at(530), { marginRange: { minPct: 5, maxPct: 15 } });
+    expect(said(wanted, { estimate: estimateAt(550), estimateFresh: false }).tone).toBe('unknown');
+  });
+
+  test('a band from the margin is called an estimate', () => {
+    const wanted = changeStability(at(530), { marginRange: { minPct: 5, maxPct: 15 } });
+    expect(said(wanted, { estimate: estimateAt(550) })).toMatchObject({
+      tone: 'good',
+      headline: 'In the estimated band',
+    });
+    // The band runs from 600 − 30 to 600 − 10, so the CG lies 40 mm ahead of it.
+    expect(said(wanted, { estimate: estimateAt(600) }).headline).toBe(
+      'Nose-heavy by 40 mm of the estimated band',
+    );
+  });
+
+  test('a stated band behind the neutral point is not to be trusted', () => {
+    expect(said(banded(at(520), 510, 562), { estimate: estimateAt(550) })).toMatchObject({
+      tone: 'caution',
+      headline: 'In the band, but do not trust this band',
+      cause: 'Its aft limit is 12 mm behind the estimated neutral point.',
+    });
+  });
+});
+
+test('sideways: which wing, and by how much', () => {
+  expect(said(banded(at(520, -3), 500, 540))).toMatchObject({
+    tone: 'caution',
+    headline: 'In the band, but the left wing is heavy',
+    cause: 'The CG is 3.0 mm to the left; at most 2.0 mm is wanted.',
+    facts: { sideways: '3.0 mm left; at most 2.0 mm; caution' },
+  });
+});
+
+test('what is not checked yet is said, and is only called good while the check runs', () => {
+  const aircraft = banded(at(520), 500, 540);
+  const unchecked = said(aircraft, { fit: null });
+  expect(unchecked).toMatchObject({ tone: 'unknown', facts: { fit: 'not checked yet; ; unknown' } });
+  expect(said(aircraft, { fit: null }, true)).toMatchObject({ tone: 'good', headline: 'In the band' });
+});
+
+test('an empty bench asks for a mass, and one without a band for a band', () => {
+  expect(said(aircraftOf([]))).toMatchObject({ tone: 'unknown', headline: /weighs anything/ });
+  const { headline, cause, tone } = said(at(520));
+  expect([headline, tone]).toEqual(['The CG is at station 520 mm', 'unknown']);
+  expect(cause).toMatch(/no target band/);
+});
+
+test('the fix comes with what it brings about', () => {
+  const aircraft = banded(
+    { ...at(552), parts: [boxPart('engine', 900, [500, 0, 0]), { ...boxPart('pack', 100, [1000, 0, 0]) }] },
+    500,
+    540,
+  );
+  const advice = advise(aircraft, { down: LEVEL, estimate: null }, say);
+  const { fix } = verdict(aircraft, advice.before, say, { advice });
+  // (900·500 + 100·1000)/1000 = 550: forward by 10·1000/100 = 100 mm and a little.
+  expect(plain(fix?.label ?? '')).toMatch(/^Move “(engine|pack)” \d+ mm forward$/);
+  expect(fix?.consequence).toBe('Then: in the band.');
+});
