@@ -1,5 +1,6 @@
 import { useLayoutEffect, useRef } from 'react';
 import type { Group } from 'three';
+import { notesOn } from '../../engine/memory/memory';
 import type { Item } from '../../model/document/edit';
 import { useBalance, useBench, useLive, useView } from '../../store/react';
 import { writePoseTurn } from '../frame/frame';
@@ -19,7 +20,7 @@ export function Carried() {
   const tankIds = useBalance(({ loaded }) => loaded.tanks.map(({ id }) => id).join(' '));
   const hidden = useView(({ hiddenIds }) => hiddenIds);
   const groups = useRef(new Map<string, Group>());
-  const placed = useRef(new WeakMap<Group, Item>());
+  const placed = useRef(notesOn<Group, Item>());
 
   const place = () => {
     const { parts, tanks } = bench.document.current();
