@@ -1,8 +1,8 @@
 import type { Vec3 } from '../geometry/types';
-import { perShape } from '../mass/perShape';
 import type { LoftSection, Shape } from '../mass/shapes';
 import { tessellate } from '../mass/tessellate';
 import { volumeProperties } from '../mass/volumeProperties';
+import { perObject } from '../memory/memory';
 import { ellipsoidVessel } from './ellipsoidVessel';
 import { polyhedronVessel } from './polyhedronVessel';
 import { ballPiece, loftPiece, type StackPiece } from './stackPieces';
@@ -19,7 +19,9 @@ export function tankShapeFault(shape: Shape): string | null {
  * The inside of a tank of this shape, in the shape's own frame; made once for each shape object.
  * Throws when the shape cannot hold liquid.
  */
-export const vesselOf: (shape: Shape) => Vessel = perShape((shape) => withLastTilt(makeVessel(shape)));
+export const vesselOf: (shape: Shape) => Vessel = perObject((shape: Shape) =>
+  withLastTilt(makeVessel(shape)),
+);
 
 /** Keeps the last attitude, for a tank's fuel states are mostly asked for at one. */
 function withLastTilt(vessel: Vessel): Vessel {

@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { lastOnly } from '../../engine/memory/memory';
 import {
   type AllowedZone,
   allowedZone,
@@ -28,18 +29,11 @@ export interface ItemZone extends AllowedZone {
   marginAt(stationMm: number, buttlineMm: number): ZoneMargin;
 }
 
-let kept: { aircraft: Aircraft; itemId: string; down: Vec3; zone: ItemZone | null } | null = null;
-
 /**
  * The exact zone over every load state and the whole burn, everything else where it is. Null without a band or a mass. It
  * takes the liquid to move with a tank as it stands. The very same answer again for the same aircraft.
  */
-export function itemZone(aircraft: Aircraft, itemId: string, down: Vec3): ItemZone | null {
-  if (kept?.aircraft !== aircraft || kept.itemId !== itemId || kept.down !== down) {
-    kept = { aircraft, itemId, down, zone: zoneOf(aircraft, itemId, down) };
-  }
-  return kept.zone;
-}
+export const itemZone = lastOnly(zoneOf);
 
 function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3): ItemZone | null {
   const item = itemById(aircraft, itemId);
