@@ -74,11 +74,28 @@ export { tensorRotate } from './mass/tensor';
 export { tessellate } from './mass/tessellate';
 export type { MassProperties, Mesh, SurfaceProperties, Tensor, VolumeProperties } from './mass/types';
 export { solidMass, solidOfMass, volumeProperties } from './mass/volumeProperties';
+// Where things should sit: the least ballast with its proof, its choices, why not, zones; the solver is handed in
+export { type AllowedZone, allowedZone, type ZoneInput, type ZoneMargin, zoneMargin } from './place/allowedZone';
+export { type ArrangeOrder, arrange } from './place/arrange';
+export { ballastBox, mostSteps } from './place/ballastRoom';
+export { type Checked, checkPlaced } from './place/check';
+export { fuelRange } from './place/fuelRange';
+export { leadMoment, leadRunMm } from './place/leadRun';
+export { massRange, spotEffects } from './place/massRange';
+export type { Milp, MilpAnswer, MilpOrder, SolveMilp } from './place/milp';
+export { arrangeOneOf, type OneOfSeveral } from './place/oneOfSeveral';
+export { arrangeSurely, type RobustAnswer, sigmasFor } from './place/robust';
+export type { ArrangeAnswer } from './place/searchState';
+export { ballastForMargin, ballastForMoves, type TradeOffPoint } from './place/tradeOff';
+export type * from './place/types';
+export { type Lift, type Reason, type WhyNot, whyNot } from './place/whyNot';
 // Planform, neutral point and static margin
 export { bodyCarry, rootCarry } from './wing/bodyCarry';
 export { fuselageMomentMm3PerRad } from './wing/fuselage';
+export { grossPlanform } from './wing/grossPlanform';
 export { bandFromMargins, COMMON_MARGINS, marginsOfBand, staticMarginPct } from './wing/margin';
 export { type NeutralPoint, neutralPoint } from './wing/neutralPoint';
+export { type Doubt, doubtSigmaMm, neutralPointDoubts } from './wing/neutralPointDoubt';
 export { type Planform, pctMacToStation, planform, stationToPctMac } from './wing/planform';
 export { type StripLoad, spanLoading } from './wing/spanLoading';
 export { drelaNeutralPoint, nelsonNeutralPoint, textbookNeutralPoint } from './wing/textbook';

@@ -4,7 +4,7 @@ import type { Milp, MilpAnswer, SolveMilp } from '../engine/place/milp';
 /** HiGHS as the engine's solver: J. A. J. Hall and others, compiled to WebAssembly. One thread, no clock but its own. */
 export function highsMilp(highs: Highs): SolveMilp {
   const { modelStatus, callbackType } = highs.constants;
-  return (program, { timeMs, gap, enough, shouldStop }): MilpAnswer =>
+  return (program, { timeMs, gap, enough, shouldStop, plainly }): MilpAnswer =>
     highs.withModel(modelData(highs, program), (model: Model): MilpAnswer => {
       model.options.set({
         output_flag: false,
@@ -13,6 +13,7 @@ export function highsMilp(highs: Highs): SolveMilp {
         mip_abs_gap: gap ?? 1e-6,
         mip_feasibility_tolerance: 1e-7,
         primal_feasibility_tolerance: 1e-8,
+        presolve: plainly ? 'off' : 'choose',
       });
       if (enough !== undefined) model.options.set('objective_target', enough);
       let best: readonly number[] | null = null;

@@ -1,8 +1,7 @@
-import { arrange } from '../engine/place/arrange';
 import type { SolveMilp } from '../engine/place/milp';
-import { arrangeSurely } from '../engine/place/robust';
-import { ballastForMargin, ballastForMoves } from '../engine/place/tradeOff';
 import { whyNot } from '../engine/place/whyNot';
+import { choicesForMargin, choicesForMoves } from '../model/place/searchChoices';
+import { searchPlaces } from '../model/place/searchPlaces';
 import type { PlaceAnswers, PlaceProgress, PlaceTask } from '../model/place/tasks';
 
 /** Does one task. Progress is the best arrangement so far, or the points of a curve one by one. */
@@ -14,15 +13,13 @@ export function runPlaceTask(
 ): PlaceAnswers[PlaceTask['task']] {
   const order = { solve, now, timeMs: task.timeMs };
   switch (task.task) {
-    case 'arrange':
-      return arrange(task.problem, { ...order, onProgress });
+    case 'search':
+      return searchPlaces(task.request, { ...order, onProgress });
     case 'why not':
       return whyNot(task.problem, task.lifts, order);
     case 'ballast for margin':
-      return ballastForMargin(task.problem, task.points, { ...order, onPoint: onProgress });
+      return choicesForMargin(task.ask, task.points, { ...order, onPoint: onProgress });
     case 'ballast for moves':
-      return ballastForMoves(task.problem, { ...order, onPoint: onProgress });
-    case 'surely':
-      return arrangeSurely(task.problem, task.sigmaMm, task.probability, order);
+      return choicesForMoves(task.ask, { ...order, onPoint: onProgress });
   }
 }

@@ -13,7 +13,13 @@ async function withFault(expects: RegExp, options: BenchOptions = {}): Promise<B
   return bench;
 }
 
+/** The same without WebGL, which is cheaper where the stage is not looked at. */
+const withoutStage = (expects: RegExp) => withFault(expects, { graphics: false });
+
 const trouble = (page: Page, within = 'body') => page.locator(within).getByTestId('trouble');
+
+/** What is told anywhere but on the stage. */
+const elsewhere = (page: Page) => page.locator('[data-testid=trouble]:not([data-testid=stage] *)');
 
 /** What is on the bench can still be moved by a key, and the verdict follows. */
 async function worksOn(page: Page): Promise<void> {
@@ -82,33 +88,33 @@ describe('a piece that is fetched later', () => {
     ],
   ];
   test.each(ways)('%s: its place says so, and Retry fetches it again', async (_what, breakIt) => {
-    const bench = await withFault(/ERR_CONNECTION_REFUSED|MIME type/);
+    const bench = await withoutStage(/ERR_CONNECTION_REFUSED|MIME type/);
     const { page } = bench;
     await breakIt(page);
     await page.keyboard.press('?');
-    await trouble(page).waitFor();
-    expect(await trouble(page).textContent()).toMatch(/could not be fetched/);
+    await elsewhere(page).waitFor();
+    expect(await elsewhere(page).textContent()).toMatch(/could not be fetched/);
     await worksOn(page);
     const asked = () => bench.requests.filter((url) => piece.test(url)).length;
     const before = asked();
-    await trouble(page).getByRole('button', { name: 'Retry' }).click();
+    await elsewhere(page).getByRole('button', { name: 'Retry' }).click();
     await expect.poll(asked).toBeGreaterThan(before);
-    await trouble(page).waitFor();
+    await elsewhere(page).waitFor();
     await page.unroute(piece);
-    await trouble(page).getByRole('button', { name: 'Retry' }).click();
+    await elsewhere(page).getByRole('button', { name: 'Retry' }).click();
     await page.getByRole('dialog').waitFor();
     await bench.close();
   });
 
   test('a style sheet that did not come is fetched again with its piece', async () => {
-    const bench = await withFault(/ERR_CONNECTION_REFUSED|preload CSS/);
+    const bench = await withoutStage(/ERR_CONNECTION_REFUSED|preload CSS/);
     const { page } = bench;
     const sheet = /\/assets\/ArrangeSheet-[^/]*\.css/;
     await page.route(sheet, (route) => route.abort('connectionrefused'));
     await page.evaluate(() => window.counterpoise.place.api.setState({ open: true }));
-    await trouble(page, '[data-testid=arrange]').waitFor();
+    await elsewhere(page).waitFor();
     await page.unroute(sheet);
-    await trouble(page).getByRole('button', { name: 'Retry' }).click();
+    await elsewhere(page).getByRole('button', { name: 'Retry' }).click();
     const tabs = page.locator('.arrange-tabs');
     await tabs.waitFor();
     // As its own style sheet lays it out, not as a browser lays out a fieldset.
@@ -117,7 +123,7 @@ describe('a piece that is fetched later', () => {
   });
 
   test('a demo that cannot be fetched leaves the bench as it was, and comes with Retry', async () => {
-    const bench = await withFault(/ERR_CONNECTION_REFUSED/);
+    const bench = await withoutStage(/ERR_CONNECTION_REFUSED/);
     const { page } = bench;
     const demo = /\/assets\/whimbrel-/;
     await page.route(demo, (route) => route.abort('connectionrefused'));
@@ -139,9 +145,12 @@ describe('a piece that is fetched later', () => {
 
 describe('a fault in the bench itself', () => {
   test('no old figure stands over an aircraft that cannot be worked out, and Undo mends it', async () => {
-    const bench = await withFault(/./);
+    const bench = await withoutStage(/./);
     const { page } = bench;
-    await page.waitForFunction(() => window.counterpoise.stability.get().fresh);
+    await page.waitForFunction(() => {
+      const { stability, rest } = window.counterpoise;
+      return stability.get().fresh && rest.get().loadSearch.state === 'done' && rest.get().certainty !== null;
+    });
     const good = await page.getByTestId('verdict').textContent();
     const station = (await look(page)).cgMm[0].toFixed(1);
     await page.evaluate(() => {
@@ -159,13 +168,13 @@ describe('a fault in the bench itself', () => {
       expect(await page.getByTestId('verdict').getByRole('button', { name: way }).count()).toBe(1);
     await page.getByTestId('verdict').getByRole('button', { name: 'Undo: Break it' }).click();
     await expect.poll(() => page.getByTestId('verdict').textContent()).toBe(good);
-    await expect.poll(() => trouble(page).count()).toBe(0);
+    await expect.poll(() => elsewhere(page).count()).toBe(0);
     await worksOn(page);
     await bench.close();
   });
 
   test('what stopped the bench is not on it after the reload, but is offered', async () => {
-    const bench = await withFault(/$^/);
+    const bench = await withoutStage(/$^/);
     const { page } = bench;
     // As if the tab had hung while it opened what was kept: the mark of an opening is still there.
     await page.evaluate(() => {
@@ -187,7 +196,7 @@ describe('a fault in the bench itself', () => {
   });
 
   test('a listener that throws is told, and no other misses the change', async () => {
-    const bench = await withFault(/injected/);
+    const bench = await withoutStage(/injected/);
     const { page } = bench;
     await page.evaluate(() => {
       window.counterpoise.document.subscribe(() => {
@@ -202,7 +211,7 @@ describe('a fault in the bench itself', () => {
 
 describe('the solver', () => {
   test('without its WebAssembly the search says so in words, and the next one fetches it again', async () => {
-    const bench = await withFault(/ERR_CONNECTION_REFUSED|wasm|Aborted/i);
+    const bench = await withoutStage(/ERR_CONNECTION_REFUSED|wasm|Aborted/i);
     const { page } = bench;
     await page.context().route(/\.wasm/, (route) => route.abort('connectionrefused'));
     await page.evaluate(() => window.counterpoise.place.api.setState({ open: true }));

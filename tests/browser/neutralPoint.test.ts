@@ -186,7 +186,7 @@ test('an estimate that is out of date is never shown as fresh', async () => {
 
 test('the lattice is solved in the worker: no script of the page itself holds it', async () => {
   // A sentence of the module that calls the solver; minifying keeps strings.
-  const sentence = 'What a running propeller or jet does to the flow.';
+  const sentence = 'lattice: rows and strips must be whole numbers above 0';
   const scripts = [...new Set(bench.requests.filter((url) => url.endsWith('.js')))];
   const holding: string[] = [];
   for (const url of scripts) {

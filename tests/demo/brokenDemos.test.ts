@@ -10,8 +10,9 @@ import { estimateStability } from '../../src/model/stability/estimateStability';
 import { type StabilityEstimate, stabilityInput } from '../../src/model/stability/stability';
 import { verdict } from '../../src/model/words/verdict';
 import { followWords } from '../model/advice/followWords';
-import { type Broken, brokenDemos } from './brokenDemos';
+import { brokenDemos } from './brokenDemos';
 import { type DemoName, demo, NAMES } from './demoAircraft';
+import type { Broken } from './planting';
 
 const say = sayIn('metric', null);
 const plain = (text: string) => text.replace(/\u202f/g, ' ');
@@ -72,14 +73,6 @@ describe.each(brokenDemos.map((row) => [`${row.demo}, ${row.fault}`, row] as con
       said.facts.map(({ key, value, note, tone }) => [key, plain(`${value}; ${note}; ${tone}`)]),
     );
     const [headline, cause, fix] = [said.headline, said.cause, said.fix?.label ?? ''].map(plain);
-    if (process.env.SHOW_VERDICTS)
-      console.log(
-        [
-          `${said.tone} | ${headline}. ${cause}`,
-          `  ${fix} ${said.fix?.consequence ?? ''}`,
-          ...Object.entries(facts).map(([k, v]) => `    ${k}: ${v}`),
-        ].join('\n'),
-      );
     expect(headline).toMatch(row.headline);
     expect(said.tone).toBe(row.tone);
     if (row.cause) expect(cause).toMatch(row.cause);

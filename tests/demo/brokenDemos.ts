@@ -1,110 +1,31 @@
-import type { Aircraft, Part, TankItem } from '../../src/model/document/types';
-import { changeStability } from '../../src/model/stability/stability';
-import { type DemoName, partOf } from './demoAircraft';
-
-/** A demo with a fault planted in it, and what must be said of it. */
-export interface Broken {
-  readonly demo: DemoName;
-  readonly fault: string;
-  readonly plant: (aircraft: Aircraft) => Aircraft;
-  /** What the fault adds to the sum in every load state and fuel state: g, and g·mm about the datum along x and y. */
-  readonly adds?: (aircraft: Aircraft) => {
-    readonly massG: number;
-    readonly xGmm: number;
-    readonly yGmm: number;
-  };
-  readonly tone: 'danger' | 'bad' | 'caution' | 'unknown' | 'good';
-  readonly headline: RegExp;
-  readonly cause?: RegExp;
-  /** What the label of the remedy must read like; null: none must be offered. */
-  readonly fix?: RegExp | null;
-  readonly facts?: Readonly<Record<string, RegExp>>;
-}
-
-type Change<T> = (item: T) => Partial<T>;
-const part =
-  (id: string, change: Change<Part>) =>
-  (aircraft: Aircraft): Aircraft => ({
-    ...aircraft,
-    parts: aircraft.parts.map((one) => (one.id === id ? { ...one, ...change(one) } : one)),
-  });
-const tank =
-  (id: string, change: Change<TankItem>) =>
-  (aircraft: Aircraft): Aircraft => ({
-    ...aircraft,
-    tanks: aircraft.tanks.map((one) => (one.id === id ? { ...one, ...change(one) } : one)),
-  });
-const shift =
-  (id: string, x: number, y = 0, z = 0) =>
-  (aircraft: Aircraft): Aircraft =>
-    part(id, ({ positionMm: p }) => ({ positionMm: [p[0] + x, p[1] + y, p[2] + z] }))(aircraft);
-const mass = (id: string, massG: number) => part(id, () => ({ massG }));
-const gone =
-  (id: string) =>
-  (aircraft: Aircraft): Aircraft => ({
-    ...aircraft,
-    parts: aircraft.parts.filter((one) => one.id !== id),
-    leads: (aircraft.leads ?? []).filter(({ from, to }) => from !== id && to !== id),
-  });
-const both =
-  (...plants: readonly ((aircraft: Aircraft) => Aircraft)[]) =>
-  (aircraft: Aircraft): Aircraft =>
-    plants.reduce((now, plant) => plant(now), aircraft);
-const band =
-  (forwardMm: number, aftMm: number) =>
-  (aircraft: Aircraft): Aircraft => ({ ...aircraft, targetBand: { by: 'station', forwardMm, aftMm } });
-const level = (aircraft: Aircraft): Aircraft => ({ ...aircraft, lateralToleranceMm: 0 });
-const unbanded = (aircraft: Aircraft): Aircraft => ({ ...aircraft, targetBand: null });
-const wanted = (minPct: number, maxPct: number) => (aircraft: Aircraft) =>
-  changeStability(aircraft, { marginRange: { minPct, maxPct } });
-const lead =
-  (massG: number, x: number, y: number, z: number, locked = true) =>
-  (aircraft: Aircraft): Aircraft => ({
-    ...aircraft,
-    parts: [
-      ...aircraft.parts,
-      {
-        id: 'planted',
-        name: 'Planted lead',
-        role: 'ballast',
-        shape: { kind: 'box', lengthMm: 10, widthMm: 10, heightMm: 10 },
-        massG,
-        positionMm: [x, y, z],
-        yawDeg: 0,
-        pitchDeg: 0,
-        rollDeg: 0,
-        locked,
-      },
-    ],
-  });
-const locked = (aircraft: Aircraft): Aircraft => ({
-  ...aircraft,
-  parts: aircraft.parts.map((one) => ({ ...one, locked: true })),
-});
-
-/** A part that comes (+) or goes (−) as heavy as it is, where it is. */
-const weight = (id: string, byG: (massG: number) => number) => (aircraft: Aircraft) => {
-  const { massG, positionMm } = partOf(aircraft, id);
-  const addedG = byG(massG);
-  return { massG: addedG, xGmm: addedG * positionMm[0], yGmm: addedG * positionMm[1] };
-};
-const moment =
-  (ids: readonly string[], x: number, y = 0) =>
-  (aircraft: Aircraft) => {
-    const massG = ids.reduce((sum, id) => sum + partOf(aircraft, id).massG, 0);
-    return { massG: 0, xGmm: massG * x, yGmm: massG * y };
-  };
-const TO_MASS = (massG: number) => (was: number) => massG - was;
-const GONE = (was: number) => -was;
-
-const TAIL = /^Do not fly: tail-heavy by /;
-const NOSE = /^Nose-heavy by /;
+import { electricAndGlider } from './brokenSmall';
+import {
+  type Broken,
+  band,
+  both,
+  GONE,
+  gone,
+  lead,
+  level,
+  locked,
+  mass,
+  moment,
+  NOSE,
+  part,
+  shift,
+  TAIL,
+  TO_MASS,
+  tank,
+  unbanded,
+  wanted,
+  weight,
+} from './planting';
 
 /**
  * Each row was read as a person would: what does this fault do to the aircraft, and is that what is said? Figures are held
  * against sums of mass × arm in the test.
  */
-export const brokenDemos: readonly Broken[] = [
+const powered: readonly Broken[] = [
   // Sandmartin: band 749 to 772 mm; its camera sits to the right, which is its lesson.
   {
     demo: 'sandmartin',
@@ -123,7 +44,7 @@ export const brokenDemos: readonly Broken[] = [
     tone: 'good',
     headline: /^In the band, full to dry$/,
     fix: null,
-    facts: { sideways: /not judged; good/, margin: /^8 % MAC, an estimate; at least 8 %/ },
+    facts: { sideways: /not judged; good/, margin: /^8 % MAC; at least 8 %/ },
   },
   {
     demo: 'sandmartin',
@@ -229,7 +150,7 @@ export const brokenDemos: readonly Broken[] = [
     headline: /^The CG is at station 75\d mm$/,
     cause: /no target band/,
     fix: null,
-    facts: { band: /^none/, margin: /an estimate.*; good/ },
+    facts: { band: /^none/, margin: /% MAC.*; good/ },
   },
   {
     demo: 'sandmartin',
@@ -367,128 +288,7 @@ export const brokenDemos: readonly Broken[] = [
     headline: NOSE,
     fix: /^Add \d+ g of ballast at station 1[5-8]\d\d mm$/,
   },
-
-  // Whimbrel: band 21 to 25 % MAC, 12 mm; no tail, nothing burns.
-  {
-    demo: 'whimbrel',
-    fault: 'as it comes',
-    plant: (aircraft) => aircraft,
-    tone: 'caution',
-    headline: /^In the band, but the right wing is heavy$/,
-    fix: /^Move “Camera” \d+ mm left$/,
-    facts: { band: /stated in % MAC/, margin: /^[78] % MAC, an estimate; at least 3 %/ },
-  },
-  {
-    demo: 'whimbrel',
-    fault: 'both packs 30 mm too far forward',
-    plant: both(shift('flight-pack-right', -30), shift('flight-pack-left', -30)),
-    adds: moment(['flight-pack-right', 'flight-pack-left'], -30),
-    tone: 'bad',
-    headline: NOSE,
-    fix: /^Move “Flight pack, right” and “Flight pack, left” \d+ mm aft$/,
-  },
-  {
-    demo: 'whimbrel',
-    fault: 'one pack left at home',
-    plant: gone('flight-pack-left'),
-    adds: weight('flight-pack-left', GONE),
-    // The packs lie ahead of the CG.
-    tone: 'danger',
-    headline: TAIL,
-    facts: { sideways: /right; .*; bad/ },
-  },
-  {
-    demo: 'whimbrel',
-    fault: 'a motor of twice the mass',
-    plant: mass('motor', 452),
-    adds: weight('motor', TO_MASS(452)),
-    tone: 'danger',
-    headline: TAIL,
-    facts: { margin: /an estimate/ },
-  },
-  {
-    demo: 'whimbrel',
-    fault: 'no camera',
-    plant: gone('camera'),
-    adds: weight('camera', GONE),
-    tone: 'danger',
-    headline: TAIL,
-  },
-  {
-    demo: 'whimbrel',
-    fault: 'the autopilot in the speed controller',
-    plant: both(
-      level,
-      part('autopilot', () => ({ positionMm: [432, 10, 14] })),
-    ),
-    tone: 'bad',
-    headline: /clash/,
-    fix: /^Move “(Autopilot|Speed controller)”/,
-  },
-  {
-    demo: 'whimbrel',
-    fault: 'a band of 30 to 34 % MAC',
-    plant: (aircraft) => ({
-      ...aircraft,
-      targetBand: { by: 'mac', surfaceId: 'wing', forwardPct: 30, aftPct: 34 },
-    }),
-    tone: 'bad',
-    headline: NOSE,
-    fix: null,
-  },
-
-  // Corncrake: band 33 to 39.5 % MAC; a wheel that swings up, water that is dropped.
-  {
-    demo: 'corncrake',
-    fault: 'as it comes',
-    plant: (aircraft) => aircraft,
-    tone: 'danger',
-    headline: /^Do not fly: tail-heavy by 1\.\d mm, tanks full, wheels down$/,
-    fix: /^(Move|Add)/,
-  },
-  {
-    demo: 'corncrake',
-    fault: 'too much in the nose',
-    plant: mass('nose-ballast', 444),
-    adds: weight('nose-ballast', TO_MASS(444)),
-    tone: 'bad',
-    headline: NOSE,
-    fix: /^Reduce “Nose ballast” from 444 g to (29|30)\d g$/,
-  },
-  {
-    demo: 'corncrake',
-    fault: 'no ballast in the nose',
-    plant: gone('nose-ballast'),
-    adds: weight('nose-ballast', GONE),
-    tone: 'danger',
-    headline: TAIL,
-    facts: { margin: /an estimate/ },
-  },
-  {
-    demo: 'corncrake',
-    fault: 'water in the left wing only',
-    plant: both(
-      mass('nose-ballast', 300),
-      tank('wing-tank-right', () => ({ startMl: 0 })),
-    ),
-    tone: 'bad',
-    headline: /the left wing is heavy$/,
-    cause: /left, tanks full, wheels down/,
-  },
-  {
-    demo: 'corncrake',
-    fault: 'an elevator servo of 124 g',
-    plant: mass('elevator-servo', 124),
-    adds: weight('elevator-servo', TO_MASS(124)),
-    tone: 'danger',
-    headline: TAIL,
-  },
-  {
-    demo: 'corncrake',
-    fault: 'everything screwed down',
-    plant: locked,
-    tone: 'danger',
-    headline: TAIL,
-    fix: /^Add \d+ g of ballast at station −\d+ mm$/,
-  },
 ];
+
+/** All of them. */
+export const brokenDemos: readonly Broken[] = [...powered, ...electricAndGlider];

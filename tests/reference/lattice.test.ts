@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Grid } from '../../src/engine/wing/lattice';
 import { latticeForces, solveLattice } from '../../src/engine/wing/latticeSolution';
+import { neutralPoint } from '../../src/engine/wing/neutralPoint';
 import { planform } from '../../src/engine/wing/planform';
 import { drelaNeutralPoint, helmboldSlope, nelsonNeutralPoint } from '../../src/engine/wing/textbook';
 import type { LiftingSurface } from '../../src/engine/wing/types';
@@ -86,6 +87,49 @@ test('flat circular wing: 1.7900 per rad (Jordan 1971, from memory)', () => {
   // The outline is a polygon of 80 corners a side short of the circle: lift on the circle's own area, within 0.3 %.
   const onCircle = (clAlphaPerRad * planform(wing).areaMm2) / (Math.PI * radius * radius);
   expect(Math.abs(onCircle / 1.79 - 1)).toBeLessThan(0.003);
+});
+
+describe('what the bench shows, carried on to the limit of two lattices', () => {
+  const shown = (wing: LiftingSurface, detail: 'coarse' | 'fine') => {
+    const found = neutralPoint([wing], { detail });
+    if (!found) throw new Error('expected a neutral point');
+    return found;
+  };
+
+  // The values of the independent lattice, 16 × 60 with tip inset, are themselves a few 0.01 % from its limit.
+  test.each([
+    [2, 2.4742, 0.2096],
+    [4, 3.6118, 0.232],
+    [6, 4.2143, 0.2389],
+    [8, 4.5857, 0.242],
+  ])(
+    'rectangle of aspect ratio %i: slope %f, aerodynamic centre at %f chords',
+    (aspectRatio, slope, centre) => {
+      const { clAlphaPerRad, stationMm } = shown(rectangular(aspectRatio), 'fine');
+      expect(Math.abs(clAlphaPerRad / slope - 1)).toBeLessThan(0.001);
+      // Without sweep the error falls faster than it is carried on: what is over errs forward, the safe side.
+      expect(stationMm / 200 - centre).toBeLessThan(0.0005);
+      expect(stationMm / 200 - centre).toBeGreaterThan(-0.0015);
+      // while it is dragged: the mark must not jump by more than 1 % of the MAC at the end of a drag
+      expect(Math.abs(shown(rectangular(aspectRatio), 'coarse').stationMm / 200 - centre)).toBeLessThan(
+        0.01,
+      );
+    },
+  );
+
+  test('all lines swept by 45°: 3.185 within 0.003, fine or coarse within 0.5 %', () => {
+    expect(Math.abs(shown(SWEPT, 'fine').clAlphaPerRad - 3.185)).toBeLessThan(0.003);
+    expect(Math.abs(shown(SWEPT, 'coarse').clAlphaPerRad / 3.185 - 1)).toBeLessThan(0.005);
+  });
+
+  test('a circle, however many panels it is entered with: 1.7900 (Jordan 1971, from memory)', () => {
+    for (const panels of [24, 40]) {
+      const outline = (t: number) => 1000 * Math.sqrt(Math.max(0, 1 - t * t));
+      const found = shown(wingFromChords(500, outline, evenly(panels)), 'fine');
+      const onCircle = (found.clAlphaPerRad * found.wing.areaMm2) / (Math.PI * 500 * 500);
+      expect(Math.abs(onCircle / 1.79 - 1)).toBeLessThan(0.005);
+    }
+  });
 });
 
 describe('quick formulas', () => {

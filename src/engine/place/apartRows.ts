@@ -1,6 +1,7 @@
 import type { Vec3 } from '../geometry/types';
+import { axisWays, canBeApart, straightWays, type Way, wayAt } from './apartWays';
 import { addColumn, addRow, type Milp, type Terms } from './milp';
-import { AXES, type Axis, canPrecede, mayMeet, type Occupant } from './regions';
+import { type Axis, type Gap, mayMeet, type Occupant } from './regions';
 import type { PlaceOption } from './types';
 
 /** A part in a program, or a fixed thing. */
@@ -14,16 +15,20 @@ export interface Body {
   /** Columns of the middle of the box. */
   readonly centre: readonly [number, number, number];
   readonly fixed: Occupant | null;
+  /** A stack of ballast: its column of steps, what each adds at either end, mm, and the column that is 1 with any. */
+  readonly grows?: { readonly steps: number; readonly perStepMm: number; readonly any: number };
   readonly atMm: Vec3 | null;
 }
 
 const occupants = (body: Body): readonly { readonly what: Occupant; readonly column: number | null }[] =>
   body.fixed
-    ? [{ what: body.fixed, column: null }]
+    ? [{ what: body.fixed, column: body.grows?.any ?? null }]
     : body.options.map(({ option, column }) => ({ what: option, column }));
 
 /** The front (−1) or rear (+1) face of a body along an axis, as terms and a constant. */
 function face(body: Body, axis: Axis, side: 1 | -1): { terms: Terms; atMm: number } {
+  if (body.grows && axis === 0)
+    return { terms: [[body.grows.steps, side * body.grows.perStepMm]], atMm: body.atMm![0] };
   if (body.fixed)
     return { terms: [], atMm: side > 0 ? body.fixed.region.maxMm[axis] : body.fixed.region.minMm[axis] };
   return {
@@ -40,51 +45,46 @@ const least = (body: Body, axis: Axis) =>
 const most = (body: Body, axis: Axis) =>
   Math.max(...occupants(body).map(({ what }) => what.region.maxMm[axis]));
 
-interface Way {
-  readonly axis: Axis;
-  readonly front: Body;
-  readonly rear: Body;
-  readonly canFor: (a: Occupant, b: Occupant) => boolean;
-}
-
 /**
- * Keeps two bodies a gap apart wherever their chosen options may meet. With places to be like, they keep the direction in
- * which they are farthest apart there.
+ * Keeps two bodies apart wherever their chosen options may meet. With places to be like, they keep the direction in which
+ * they are farthest apart there.
  */
 export function addApart(
   program: Milp,
   a: Body,
   b: Body,
+  { axisMm, straightMm }: Gap,
+  likeMm: readonly [Vec3, Vec3] | undefined,
+): void {
+  // What keeps the straight distance keeps a √3rd of it along an axis.
+  if (straightMm <= 0 || straightMm < axisMm * Math.sqrt(3)) keepOne(program, a, b, axisMm, 'axis', likeMm);
+  if (straightMm > 0) keepOne(program, a, b, straightMm, 'straight', likeMm);
+}
+
+function keepOne(
+  program: Milp,
+  a: Body,
+  b: Body,
   gapMm: number,
+  by: 'axis' | 'straight',
   likeMm: readonly [Vec3, Vec3] | undefined,
 ): void {
   const meeting = occupants(a).flatMap((one) =>
     occupants(b).flatMap((other) => (mayMeet(one.what, other.what, gapMm) ? [{ one, other }] : [])),
   );
   if (meeting.length === 0) return;
-  const ways: Way[] = AXES.flatMap((axis) => [
-    { axis, front: a, rear: b, canFor: (x: Occupant, y: Occupant) => canPrecede(x, y, gapMm, axis) },
-    { axis, front: b, rear: a, canFor: (x: Occupant, y: Occupant) => canPrecede(y, x, gapMm, axis) },
-  ]);
   if (likeMm) {
     const { one, other } = meeting[0]!;
-    const room = ({ axis, front }: Way) =>
-      (likeMm[1][axis] - likeMm[0][axis]) * (front === a ? 1 : -1) -
-      (one.what.sizeMm[axis] + other.what.sizeMm[axis]) / 2;
-    hold(
-      program,
-      ways.reduce((x, y) => (room(y) > room(x) ? y : x)),
-      gapMm,
-      null,
-    );
+    hold(program, a, b, wayAt(likeMm, [one.what.sizeMm, other.what.sizeMm], gapMm, by), null);
     return;
   }
-  const possible = ways.filter(({ canFor }) =>
-    meeting.some(({ one, other }) => canFor(one.what, other.what)),
+  const ways = by === 'axis' ? axisWays(gapMm) : straightWays(gapMm);
+  const possible = ways.filter((way) =>
+    meeting.some(({ one, other }) => canBeApart(one.what, other.what, way)),
   );
   const columns = possible.map((way) => {
     const column = addColumn(program, 0, 1, true);
-    hold(program, way, gapMm, column);
+    hold(program, a, b, way, column);
     return column;
   });
   for (const { one, other } of meeting) {
@@ -97,19 +97,24 @@ export function addApart(
   }
 }
 
-/** The front one's rear face and the gap before the rear one's front face; switched off unless the column is 1. */
-function hold(program: Milp, { axis, front, rear }: Way, gapMm: number, column: number | null): void {
-  const end = face(front, axis, 1);
-  const start = face(rear, axis, -1);
-  const terms: (readonly [number, number])[] = [
-    ...start.terms,
-    ...end.terms.map(([column, factor]) => [column, -factor] as const),
-  ];
-  const needed = gapMm + end.atMm - start.atMm;
+/** Σ weight·(rear one's front face − front one's rear face) ≥ least; switched off unless the column is 1. */
+function hold(program: Milp, a: Body, b: Body, { along, leastMm }: Way, column: number | null): void {
+  const terms: (readonly [number, number])[] = [];
+  let needed = leastMm;
+  let worst = 0;
+  for (const { axis, front, weight } of along) {
+    const [first, last] = front === 'a' ? [a, b] : [b, a];
+    const end = face(first, axis, 1);
+    const start = face(last, axis, -1);
+    for (const [c, factor] of start.terms) terms.push([c, weight * factor]);
+    for (const [c, factor] of end.terms) terms.push([c, -weight * factor]);
+    needed += weight * (end.atMm - start.atMm);
+    worst += weight * (least(last, axis) - most(first, axis));
+  }
   if (column === null) {
     addRow(program, terms, needed);
     return;
   }
-  const off = most(front, axis) + gapMm - least(rear, axis);
+  const off = leastMm - worst;
   addRow(program, [...terms, [column, -off]], needed - off);
 }

@@ -1,7 +1,8 @@
 import type { Vec3 } from '../geometry/types';
-import { fixedEnd } from './leadRows';
-import { AXES, centreRange, gapBetween } from './regions';
-import type { BallastPlaced, PlaceBox, Placed, PlaceProblem } from './types';
+import { ballastBox, mostSteps } from './ballastRoom';
+import { endsAt, leadMoment, leadRunMm } from './leadRun';
+import { AXES, centreRange, gapAlong, gapBetween, straightGap } from './regions';
+import type { BallastPlaced, Lead, PlaceBox, Placed, PlaceProblem } from './types';
 
 /** How one load case lies against its limits with everything in place, mm; positive inside. */
 export interface CaseBalance {
@@ -33,6 +34,10 @@ export function checkPlaced(
   leastMarginMm = 0,
 ): Checked {
   const faults: string[] = [];
+  const pulls = problem.leads.flatMap((lead) => {
+    const ends = lead.mass && endsOf(problem, lead, placed);
+    return ends ? [{ lead, ...leadMoment(lead, ...ends) }] : [];
+  });
   const cases = problem.cases.map((state, s): CaseBalance => {
     let massG = state.massG;
     let [x, y] = [state.momentGmm[0], state.momentGmm[1]];
@@ -42,6 +47,12 @@ export function checkPlaced(
       x += own * cgMm[0];
       y += own * cgMm[1];
     });
+    for (const { lead, massG: own, momentGmm } of pulls) {
+      if (!lead.mass?.aboard[s]) continue;
+      massG += own;
+      x += momentGmm[0];
+      y += momentGmm[1];
+    }
     for (const { spotId, massG: own } of ballast) {
       const spot = problem.spots.find(({ id }) => id === spotId)!;
       massG += own;
@@ -66,7 +77,7 @@ export function checkPlaced(
     return balance;
   });
   faults.push(
-    ...placeFaults(problem, placed),
+    ...placeFaults(problem, placed, ballast),
     ...leadFaults(problem, placed),
     ...ballastFaults(problem, ballast),
   );
@@ -74,17 +85,21 @@ export function checkPlaced(
   return { cases, marginMm: Math.min(...margins), faults };
 }
 
-function placeFaults(problem: PlaceProblem, placed: readonly Placed[]): string[] {
+function placeFaults(
+  problem: PlaceProblem,
+  placed: readonly Placed[],
+  ballast: readonly BallastPlaced[],
+): string[] {
   const faults: string[] = [];
   const gapOf = gapBetween(problem);
   const boxes: { id: string; name: string; box: PlaceBox; fixed: boolean }[] = problem.obstacles.map(
-    (one) => ({
-      id: one.id,
-      name: one.name,
-      box: one,
-      fixed: true,
-    }),
+    ({ id, name, minMm, maxMm }) => ({ id, name, box: { minMm, maxMm }, fixed: true }),
   );
+  for (const { spotId, massG } of ballast) {
+    const spot = problem.spots.find(({ id }) => id === spotId);
+    const box = spot && ballastBox(spot, massG);
+    if (box) boxes.push({ id: spotId, name: `Ballast at ${spot.name}`, box, fixed: false });
+  }
   for (const part of problem.parts) {
     const own = placed.find(({ id }) => id === part.id);
     const option = part.options.find(({ id }) => id === own?.optionId);
@@ -110,12 +125,9 @@ function placeFaults(problem: PlaceProblem, placed: readonly Placed[]): string[]
   boxes.forEach((a, i) => {
     for (const b of boxes.slice(0, i)) {
       if (a.fixed && b.fixed) continue;
-      const apartMm = Math.max(
-        ...AXES.map((axis) =>
-          Math.max(a.box.minMm[axis] - b.box.maxMm[axis], b.box.minMm[axis] - a.box.maxMm[axis]),
-        ),
-      );
-      const short = gapOf(a.id, b.id) - apartMm;
+      const { axisMm, straightMm } = gapOf(a.id, b.id);
+      const apartMm = Math.max(...AXES.map((axis) => gapAlong(a.box, b.box, axis)));
+      const short = Math.max(axisMm - apartMm, straightMm > 0 ? straightMm - straightGap(a.box, b.box) : 0);
       if (short > FORGIVEN_MM) faults.push(`${a.name} and ${b.name} are ${short.toFixed(3)} mm too close.`);
     }
   });
@@ -123,15 +135,23 @@ function placeFaults(problem: PlaceProblem, placed: readonly Placed[]): string[]
 }
 
 function leadFaults(problem: PlaceProblem, placed: readonly Placed[]): string[] {
-  const at = (end: string | Vec3): Vec3 | null =>
-    placed.find(({ id }) => id === end)?.centreMm ?? fixedEnd(problem, end);
-  return problem.leads.flatMap(({ name, from, to, lengthMm }) => {
-    const [a, b] = [at(from), at(to)];
-    const needed =
-      a && b ? AXES.reduce((sum: number, axis) => sum + Math.abs(a[axis] - b[axis]), 0) : Infinity;
-    const short = needed - lengthMm;
-    return short > FORGIVEN_MM ? [`${name} is ${short.toFixed(1)} mm short.`] : [];
+  return problem.leads.flatMap((lead) => {
+    const ends = endsOf(problem, lead, placed);
+    const short = ends ? leadRunMm(lead, ...ends) - lead.lengthMm : Number.POSITIVE_INFINITY;
+    return short > FORGIVEN_MM ? [`${lead.name} is ${short.toFixed(1)} mm short.`] : [];
   });
+}
+
+/** A lead's ends with everything placed; null where an end has no place. */
+function endsOf(problem: PlaceProblem, lead: Lead, placed: readonly Placed[]): readonly [Vec3, Vec3] | null {
+  const places = problem.parts.map(({ id, options }) => {
+    const found = placed.find((one) => one.id === id);
+    const option = options.findIndex((one) => one.id === found?.optionId);
+    return found && option >= 0 ? { option, centreMm: found.centreMm } : null;
+  });
+  if ([lead.from, lead.to].some((end) => places[problem.parts.findIndex(({ id }) => id === end)] === null))
+    return null;
+  return endsAt(problem, lead, (part) => places[part]!);
 }
 
 function ballastFaults(problem: PlaceProblem, ballast: readonly BallastPlaced[]): string[] {
@@ -140,7 +160,7 @@ function ballastFaults(problem: PlaceProblem, ballast: readonly BallastPlaced[])
     if (!spot) return [`There is no ballast spot ${spotId}.`];
     const steps = massG / spot.stepG;
     const whole = Math.abs(steps - Math.round(steps)) < 1e-6;
-    return whole && massG >= 0 && massG <= spot.mostG + 1e-6
+    return whole && massG >= 0 && steps <= mostSteps(problem, spot) + 1e-6
       ? []
       : [`${spot.name} cannot take ${massG} g in steps of ${spot.stepG} g.`];
   });

@@ -1,8 +1,9 @@
 import type { Vec3 } from '../geometry/types';
 import { addApart, type Body } from './apartRows';
 import type { BalanceRow } from './balanceRows';
+import { addStacks } from './ballastRows';
 import { addBalanceRow, addCommonColumns, type CommonColumns, type Goal } from './goal';
-import { addLeads } from './leadRows';
+import { addLeads, type LeadTangents } from './leadRows';
 import { addColumn, addRow, emptyMilp, type Milp, type Terms } from './milp';
 import { AXES, centreRange, fitsRegion, gapBetween, type Occupant, obstacleOccupant } from './regions';
 import type { Choice } from './rooms';
@@ -14,12 +15,14 @@ const FLOOR_PER_MM = 1e-7;
 
 /** What of a placement is already decided. */
 export interface Decided {
-  /** The option of each part. */
-  readonly choices?: readonly Choice[];
+  /** The option of each part, or of some. */
+  readonly choices?: readonly (Choice | undefined)[];
   /** Pairs keep the direction in which they are apart here, mm, middles of the boxes. */
   readonly likeMm?: readonly Vec3[];
   /** No more parts than this leave their place; the problem must offer staying as an option. */
   readonly mostMoves?: number | undefined;
+  /** What is known of the ways that leads run. */
+  readonly tangents?: LeadTangents | undefined;
 }
 
 /** Everything in one program: options, places, directions apart, leads, ballast. */
@@ -63,18 +66,17 @@ export function fullProgram(
   for (const row of rows) {
     const terms: Terms = bodies.flatMap((body, i) => {
       const weight = row.perPart[i] ?? 0;
-      return weight === 0
+      return weight === 0 && row.perOption[i]!.every((constant) => constant === 0)
         ? []
         : [
             [body.centre[row.axis], weight] as const,
-            ...body.options.map(
-              ({ column, option }) => [column, weight * option.cgFromCentreMm[row.axis]] as const,
-            ),
+            ...body.options.map(({ column, index }) => [column, row.perOption[i]![index]!] as const),
           ];
     });
     addBalanceRow(program, problem, goal, common, row, terms);
   }
-  addLeads(program, problem, bodies);
+  addStacks(program, problem, common, bodies);
+  addLeads(program, problem, bodies, decided.tangents ?? new Map());
   // With everything else decided, things lie on the floor rather than anywhere.
   if (decided.likeMm) for (const { centre } of bodies) program.cost[centre[2]] = FLOOR_PER_MM;
   const leaving: Terms = bodies.flatMap(({ options }) =>

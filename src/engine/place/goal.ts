@@ -1,4 +1,6 @@
-import type { BalanceRow, Limit } from './balanceRows';
+import type { BalanceRow } from './balanceRows';
+import { mostSteps } from './ballastRoom';
+import type { Limit } from './limit';
 import { addColumn, addRow, type Milp, type Terms } from './milp';
 import type { PlaceProblem } from './types';
 
@@ -26,10 +28,12 @@ const MOST_BREACH_MM = 5000;
 const BREACH_PER_G = 1e-6;
 
 /** The columns for ballast and margin, with the goal's cost and its conditions on the grams. */
-export function addCommonColumns(program: Milp, { spots, band }: PlaceProblem, goal: Goal): CommonColumns {
+export function addCommonColumns(program: Milp, problem: PlaceProblem, goal: Goal): CommonColumns {
+  const { spots, band } = problem;
   const perGram = goal.seek === 'least ballast' ? 1 : goal.seek === 'least breach' ? BREACH_PER_G : 0;
-  const steps = spots.map(({ stepG, mostG }) => {
-    const most = Math.floor(mostG / stepG + 1e-9);
+  const steps = problem.spots.map((spot) => {
+    const { stepG } = spot;
+    const most = mostSteps(problem, spot);
     return addColumn(program, 0, most, true, stepG * perGram);
   });
   const grams = spots.map(({ stepG }, k) => [steps[k]!, stepG] as const);
@@ -49,6 +53,9 @@ export function addCommonColumns(program: Milp, { spots, band }: PlaceProblem, g
     breach: null,
   };
 }
+
+/** Rows ask for so much less, mm, so that no exact tie costs a search or a proof; the check forgives five times as much. */
+const EASED_MM = 2e-5;
 
 /** A balance row over the parts' terms (g·mm in the row's own sign), in mm so that tolerances mean the same everywhere. */
 export function addBalanceRow(
@@ -73,7 +80,7 @@ export function addBalanceRow(
     if (margin !== null) terms.push([margin, -massG * scale]);
     else if (goal.seek === 'fewest moves') needed += goal.marginMm * massG;
   }
-  addRow(program, terms, needed * scale);
+  addRow(program, terms, needed * scale - EASED_MM);
 }
 
 /** The grams at each spot in a solution. */

@@ -19,6 +19,8 @@ export interface MilpOrder {
   /** A solution this good ends the search: nothing is known to be better. */
   readonly enough?: number;
   readonly shouldStop?: () => boolean;
+  /** Solves the program as it is written, without simplifying it first: slower, and a second opinion on a proof. */
+  readonly plainly?: boolean;
 }
 
 export interface MilpAnswer {

@@ -1,7 +1,7 @@
 import type { BalanceRow } from './balanceRows';
 import { addBalanceRow, addCommonColumns, type CommonColumns, type Goal } from './goal';
 import { addColumn, addRow, emptyMilp, type Milp, type Terms } from './milp';
-import type { Patterns } from './patterns';
+import type { Pattern, Patterns } from './patterns';
 import { type Choice, optionOf } from './rooms';
 import { STAY } from './stays';
 import type { PlaceProblem } from './types';
@@ -36,7 +36,11 @@ export function patternProgram(
 ): PatternProgram {
   const program = emptyMilp();
   const common = addCommonColumns(program, problem, goal);
-  const chosen = patterns.map(() => addColumn(program, 0, 1, true));
+  const leaving = ({ choices }: Pattern) =>
+    choices.filter((choice) => optionOf(problem, choice).id !== STAY).length;
+  const chosen = patterns.map((pattern) =>
+    addColumn(program, 0, 1, true, goal.seek === 'fewest moves' ? leaving(pattern) : 0),
+  );
   problem.parts.forEach((_, part) => {
     const terms: Terms = patterns.flatMap(({ choices }, p) =>
       choices.some((choice) => choice.part === part) ? [[chosen[p]!, 1] as const] : [],
@@ -75,15 +79,14 @@ export function patternProgram(
   for (const sum of oppositeRows(rows)) addBalanceRow(program, problem, goal, common, sum, []);
   for (const set of forbidden) {
     const terms: Terms = patterns.flatMap(({ choices }, p) =>
-      choices.some((one) => set.some((other) => same(one, other))) ? [[chosen[p]!, 1] as const] : [],
+      choices.some((one) => set.some((other) => same(one, other)))
+        ? [[chosen[p]!, choices.filter((one) => set.some((other) => same(one, other))).length] as const]
+        : [],
     );
     addRow(program, terms, Number.NEGATIVE_INFINITY, set.length - 1);
   }
   if (mostMoves !== undefined) {
-    const moved: Terms = patterns.map(({ choices }, p) => [
-      chosen[p]!,
-      choices.filter((choice) => optionOf(problem, choice).id !== STAY).length,
-    ]);
+    const moved: Terms = patterns.map((pattern, p) => [chosen[p]!, leaving(pattern)]);
     addRow(program, moved, Number.NEGATIVE_INFINITY, mostMoves);
   }
   return {
@@ -106,7 +109,10 @@ function oppositeRows(rows: readonly BalanceRow[]) {
   return rows.flatMap((a, i) =>
     rows.slice(i + 1).flatMap((b) => {
       if (a.axis !== b.axis || a.limit === b.limit) return [];
-      if (a.perPart.some((weight, k) => Math.abs(weight + b.perPart[k]!) > 1e-9)) return [];
+      const cancel = (p: number, q: number | undefined) => Math.abs(p + (q ?? 0)) <= 1e-9;
+      const bent = a.perPart.some((weight, k) => !cancel(weight, b.perPart[k]));
+      if (bent || a.perOption.some((list, k) => list.some((p, o) => !cancel(p, b.perOption[k]![o]))))
+        return [];
       return [
         {
           axis: a.axis,

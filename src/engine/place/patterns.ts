@@ -97,7 +97,7 @@ function mostOf(
   const known = new Map<string, number | null>();
   const most: number[] = [];
   for (const row of rows) {
-    const key = `${row.axis}:${choices.map(({ part }) => row.perPart[part]).join(',')}`;
+    const key = `${row.axis}:${choices.map(({ part, option }) => `${row.perPart[part]} ${row.perOption[part]![option]}`).join(',')}`;
     if (!known.has(key)) known.set(key, mostPacked(problem, packer, row, choices));
     const value = known.get(key) ?? null;
     if (value === null) return null;

@@ -49,16 +49,56 @@ export const mayMeet = (a: Occupant, b: Occupant, gapMm: number): boolean =>
 export const canPrecede = (a: Occupant, b: Occupant, gapMm: number, axis: Axis): boolean =>
   a.region.minMm[axis] + a.sizeMm[axis] + gapMm <= b.region.maxMm[axis] - b.sizeMm[axis] + NO_LENGTH_MM;
 
-/**
- * The gap that two things must keep: the clearance, or what a rule says, the last rule for a pair. A rule with less than
- * the clearance lets them be closer, and with a negative gap overlap by so much along an axis. Ids of parts or obstacles.
- */
-export function gapBetween({ clearanceMm, apart }: PlaceProblem): (a: string, b: string) => number {
-  const gaps = new Map<string, number>();
-  for (const { a, b, gapMm } of apart) {
-    const key = a < b ? `${a}|${b}` : `${b}|${a}`;
-    const known = gaps.get(key);
-    gaps.set(key, known === undefined || gapMm < clearanceMm ? gapMm : Math.max(known, gapMm));
-  }
-  return (a, b) => gaps.get(a < b ? `${a}|${b}` : `${b}|${a}`) ?? clearanceMm;
+/** How far two boxes are apart along an axis, mm; negative where they overlap. */
+export const gapAlong = (a: PlaceBox, b: PlaceBox, axis: Axis): number =>
+  Math.max(a.minMm[axis] - b.maxMm[axis], b.minMm[axis] - a.maxMm[axis]);
+
+/** The straight distance between two boxes, mm; 0 where they touch or overlap. */
+export const straightGap = (a: PlaceBox, b: PlaceBox): number =>
+  Math.hypot(...AXES.map((axis) => Math.max(0, gapAlong(a, b, axis))));
+
+/** What two things must keep: so far apart along some axis, and so far in a straight line, mm. */
+export interface Gap {
+  readonly axisMm: number;
+  readonly straightMm: number;
 }
+
+/**
+ * The gaps that two things must keep: the clearance, or what rules along an axis say, the last rule for a pair, and the
+ * most that any straight rule says. A rule with less than the clearance lets them be closer, and with a negative gap
+ * overlap by so much along an axis. Ids of parts, obstacles or ballast spots.
+ */
+export function gapBetween({ clearanceMm, apart }: PlaceProblem): (a: string, b: string) => Gap {
+  const gaps = new Map<string, Gap>();
+  const keyOf = (a: string, b: string) => (a < b ? `${a}|${b}` : `${b}|${a}`);
+  const free: Gap = { axisMm: clearanceMm, straightMm: 0 };
+  for (const { a, b, gapMm, by = 'axis' } of apart) {
+    const key = keyOf(a, b);
+    const before = gaps.get(key);
+    if (by === 'straight') {
+      const { axisMm, straightMm } = before ?? free;
+      gaps.set(key, { axisMm, straightMm: Math.max(straightMm, gapMm) });
+      continue;
+    }
+    const first = before === undefined || before.axisMm === clearanceMm;
+    gaps.set(key, {
+      axisMm: first || gapMm < clearanceMm ? gapMm : Math.max(before.axisMm, gapMm),
+      straightMm: before?.straightMm ?? 0,
+    });
+  }
+  return (a, b) => gaps.get(keyOf(a, b)) ?? free;
+}
+
+/** The most of both: nearer than this along every axis, two things may break one of them. */
+export const widest = ({ axisMm, straightMm }: Gap): number => Math.max(axisMm, straightMm);
+
+/** Whether two things can pass each other along two axes at once, so that they may stand corner to corner. */
+export const mayStandDiagonally = (a: Occupant, b: Occupant): boolean =>
+  AXES.filter((axis) => canPrecede(a, b, 0, axis) || canPrecede(b, a, 0, axis)).length > 1;
+
+/**
+ * A gap that the two keep along at least one axis wherever they keep what is asked: corner to corner in three directions
+ * each is a √3rd of a straight distance.
+ */
+export const surelyAlongAxis = ({ axisMm, straightMm }: Gap, diagonally: boolean): number =>
+  Math.max(axisMm, straightMm > 0 ? (diagonally ? straightMm / Math.sqrt(3) : straightMm) : -Infinity);

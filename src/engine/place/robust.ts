@@ -1,7 +1,7 @@
-import type { Band } from '../balance/band';
 import { normalBelow } from '../balance/bivariateNormal';
 import { type ArrangeOrder, arrange } from './arrange';
 import type { ArrangeAnswer } from './searchState';
+import { shrunkBand } from './shrunkBand';
 import type { PlaceProblem } from './types';
 
 /** How many standard uncertainties the CG must be inside each limit, for a probability of being inside both. */
@@ -18,13 +18,6 @@ export function sigmasFor(probability: number): number {
     else high = mid;
   }
   return (low + high) / 2;
-}
-
-/** The band with a margin taken off both ends; null when nothing is left. */
-export function shrunkBand({ forwardMm, aftMm }: Band, marginMm: number): Band | null {
-  return aftMm - forwardMm >= 2 * marginMm
-    ? { forwardMm: forwardMm + marginMm, aftMm: aftMm - marginMm }
-    : null;
 }
 
 export interface RobustAnswer {
@@ -49,14 +42,28 @@ export function arrangeSurely(
 ): RobustAnswer {
   const marginMm = sigmasFor(probability) * sigmaMm;
   const timeMs = order.timeMs / 2;
-  const plain = arrange(problem, { ...order, timeMs });
   const band = shrunkBand(problem.band, marginMm);
   const sure = band && arrange({ ...problem, band }, { ...order, timeMs });
+  const plain = noDearer(arrange(problem, { ...order, timeMs }), sure, marginMm);
   const priceG = sure?.best && plain.best ? sure.best.ballastG - plain.best.ballastG : null;
   const percent = `${Math.round(probability * 1000) / 10} %`;
   const sentence =
     priceG === null
       ? `No arrangement found lies in the band with ${percent} certainty.`
-      : `${percent} certainty costs ${Math.round(priceG * 10) / 10} g: the CG must lie ${marginMm.toFixed(1)} mm inside the limits.`;
+      : `${percent} certainty costs ${sure?.proved && plain.proved ? '' : 'about '}${Math.round(priceG * 10) / 10} g: the CG must lie ${marginMm.toFixed(1)} mm inside the limits.`;
   return { marginMm, sure, plain, priceG, sentence };
+}
+
+/** What is sure is also within the plain limits: where time ran out before that was found, it is the plain answer too. */
+function noDearer(plain: ArrangeAnswer, sure: ArrangeAnswer | null, marginMm: number): ArrangeAnswer {
+  const best = sure?.best;
+  if (!best || (plain.best && plain.best.ballastG <= best.ballastG)) return plain;
+  return {
+    ...plain,
+    best: { ...best, marginMm: best.marginMm + marginMm },
+    gapG: Math.max(0, best.ballastG - plain.boundG),
+    proved: best.ballastG <= plain.boundG + 1e-6,
+    marginProved: false,
+    movesProved: false,
+  };
 }

@@ -2,7 +2,17 @@ import type { Vec3 } from '../geometry/types';
 import type { BalanceRow } from './balanceRows';
 import type { PackItem } from './lineBound';
 import { type Packing, packForward } from './packing';
-import { centreRange, fitsRegion, gapBetween, mayMeet, obstacleOccupant, sizeOf } from './regions';
+import {
+  centreRange,
+  fitsRegion,
+  gapBetween,
+  mayMeet,
+  mayStandDiagonally,
+  obstacleOccupant,
+  sizeOf,
+  surelyAlongAxis,
+  widest,
+} from './regions';
 import type { PlaceOption, PlaceProblem } from './types';
 
 /** A part in one of its options, by their places in the lists. */
@@ -46,7 +56,7 @@ export function roomsOf(problem: PlaceProblem): Room[] {
 /** Packs some choices of one room as far forward, or aft, as weights per part ask. */
 export interface RoomPacker {
   /**
-   * The most that Σ weight·(station of the part's CG) can be over all ways to pack the choices; weights all ≥ 0 or all
+   * The most that Σ weight·(station of the box's middle) can be over all ways to pack the choices; weights all ≥ 0 or all
    * ≤ 0. `centresMm` is such a packing when one was found. Null when they do not fit.
    */
   pack(
@@ -72,11 +82,16 @@ export function roomPacker(problem: PlaceProblem, mostNodes: number): RoomPacker
       const options = choices.map((choice) => optionOf(problem, choice));
       const ids = choices.map(({ part }) => problem.parts[part]!.id);
       const near = walls.filter((wall) =>
-        options.some((option, i) => mayMeet(option, wall, gapOf(ids[i]!, wall.id))),
+        options.some((option, i) => mayMeet(option, wall, widest(gapOf(ids[i]!, wall.id)))),
       );
       const names = [...ids, ...near.map(({ id }) => id)];
-      const gap = (i: number, j: number) =>
-        i >= options.length && j >= options.length ? Number.NEGATIVE_INFINITY : gapOf(names[i]!, names[j]!);
+      const occupants = [...options, ...near];
+      const gap = (i: number, j: number) => {
+        if (i >= options.length && j >= options.length) return Number.NEGATIVE_INFINITY;
+        const pair = gapOf(names[i]!, names[j]!);
+        if (pair.straightMm === 0) return pair.axisMm;
+        return surelyAlongAxis(pair, mayStandDiagonally(occupants[i]!, occupants[j]!));
+      };
       // What should go aft is packed forward in the mirror.
       const aft = weights.some((weight) => weight > 0);
       const items: PackItem[] = [
@@ -92,7 +107,7 @@ export function roomPacker(problem: PlaceProblem, mostNodes: number): RoomPacker
       let most = -packing.bound;
       options.forEach((option, i) => {
         const half = option.sizeMm[0] / 2;
-        most += weights[i]! * option.cgFromCentreMm[0] - Math.abs(weights[i]!) * half;
+        most -= Math.abs(weights[i]!) * half;
       });
       const centresMm = packing.cornersMm?.slice(0, options.length).map(([x, y, z], i): Vec3 => {
         const [dx, dy, dz] = options[i]!.sizeMm;
@@ -108,7 +123,7 @@ export function mostAlone(problem: PlaceProblem, row: BalanceRow, choice: Choice
   const option = optionOf(problem, choice);
   const weight = row.perPart[choice.part] ?? 0;
   const { lowMm, highMm } = centreRange(option, row.axis);
-  return weight * ((weight > 0 ? highMm : lowMm) + option.cgFromCentreMm[row.axis]);
+  return weight * (weight > 0 ? highMm : lowMm) + row.perOption[choice.part]![choice.option]!;
 }
 
 /** The most that choices in one room can give to a row, packed where that can be told, g·mm. Null: they do not fit. */
@@ -120,6 +135,11 @@ export function mostPacked(
 ): number | null {
   const weights = choices.map(({ part }) => row.perPart[part] ?? 0);
   const oneWay = weights.every((w) => w >= 0) || weights.every((w) => w <= 0);
-  if (row.axis === 0 && oneWay) return packer.pack(choices, weights)?.most ?? null;
+  if (row.axis === 0 && oneWay) {
+    const packed = packer.pack(choices, weights);
+    return (
+      packed && choices.reduce((sum, { part, option }) => sum + row.perOption[part]![option]!, packed.most)
+    );
+  }
   return choices.reduce((sum, choice) => sum + mostAlone(problem, row, choice), 0);
 }

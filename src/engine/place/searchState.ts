@@ -1,4 +1,5 @@
 import { arrangeSentence } from './arrangeSentence';
+import type { Milp } from './milp';
 import type { Arrangement } from './types';
 
 /** Margins this close are the same, mm: a hundredth is less than anyone can measure. */
@@ -19,6 +20,8 @@ export interface ArrangeAnswer {
   readonly marginProved: boolean;
   /** No fewer moves do it. */
   readonly movesProved: boolean;
+  /** The margin that was wanted and is kept, mm; 0 where none was wanted, or none could be kept. */
+  readonly keptMarginMm: number;
   readonly sentence: string;
 }
 
@@ -29,13 +32,17 @@ export interface SearchState {
   marginBoundMm: number | null;
   marginProved: boolean;
   movesProved: boolean;
+  /** The program whose bound closed the search bay by bay, for a second opinion. */
+  lastProof: Milp | null;
   answer(): ArrangeAnswer;
   /** Keeps an arrangement if it is better, and tells of it. */
   take(one: Arrangement | null): void;
   /** Raises the bound on the ballast, to whole steps, g. */
   raise(grams: number): void;
+  /** A bound that did not stand up is no more than this, g. */
+  takeBack(grams: number): void;
   /** There is no arrangement: proved. */
-  none(): ArrangeAnswer;
+  none(): void;
   isProved(): boolean;
 }
 
@@ -47,10 +54,20 @@ export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer
     marginBoundMm: null,
     marginProved: false,
     movesProved: false,
+    lastProof: null,
     answer() {
       const { best, boundG, marginBoundMm, marginProved, movesProved } = state;
       const gapG = best && Math.max(0, best.ballastG - boundG);
-      const told = { best, boundG, gapG, proved: state.isProved(), marginBoundMm, marginProved, movesProved };
+      const told = {
+        best,
+        boundG,
+        gapG,
+        proved: state.isProved(),
+        marginBoundMm,
+        marginProved,
+        movesProved,
+        keptMarginMm: 0,
+      };
       return { ...told, sentence: arrangeSentence(told) };
     },
     take(one) {
@@ -63,9 +80,11 @@ export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer
         stepG > 0 ? Math.ceil(grams / stepG - 1e-5) * stepG : grams > 1e-6 ? Number.POSITIVE_INFINITY : 0;
       state.boundG = Math.max(state.boundG, least);
     },
+    takeBack(grams) {
+      state.boundG = Math.min(state.boundG, stepG > 0 ? Math.floor(grams / stepG + 1e-5) * stepG : 0);
+    },
     none() {
       state.boundG = Number.POSITIVE_INFINITY;
-      return state.answer();
     },
     isProved: () =>
       state.boundG === Number.POSITIVE_INFINITY ||

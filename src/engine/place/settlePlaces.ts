@@ -1,11 +1,15 @@
 import type { Vec3 } from '../geometry/types';
-import type { BalanceRow, Limit } from './balanceRows';
-import { checkPlaced } from './check';
+import { type BalanceRow, type Beside, balanceRows, bindingRows } from './balanceRows';
+import { checkPlaced, FORGIVEN_MM } from './check';
 import { type Decided, fullProgram, placesIn } from './fullProgram';
 import { type CommonColumns, type Goal, gramsIn } from './goal';
-import type { MilpAnswer, SolveMilp } from './milp';
+import { type LeadTangents, learnTangents } from './leadRows';
+import { endsAt, leadRunMm } from './leadRun';
+import type { Around } from './leadShares';
+import type { Limit } from './limit';
+import { addRow, type Milp, type MilpAnswer, type SolveMilp } from './milp';
 import { STAY } from './stays';
-import type { Arrangement, PlaceProblem } from './types';
+import type { Arrangement, Lead, PlaceProblem } from './types';
 
 /** How far from its present place a part still counts as not moved, mm. */
 const STAYED_MM = 1e-3;
@@ -47,53 +51,114 @@ export interface Settled {
   readonly arrangement: Arrangement | null;
 }
 
+/** What a search has at hand whenever places are settled. */
+export interface Settling {
+  readonly problem: PlaceProblem;
+  /** What the balance asks at least, wherever things are. */
+  readonly rows: readonly BalanceRow[];
+  readonly solve: SolveMilp;
+  /** Grows as leads are seen to run. */
+  readonly tangents: LeadTangents;
+}
+
+interface Better {
+  readonly ballastG?: number;
+  readonly marginMm?: number;
+}
+
+/** Rounds in which leads and bends are followed to where things have gone, and how often all is solved anew for a lead. */
+const MOST_ROUNDS = 4;
+const HELD_MS = 500;
+
 /**
  * Solves for the places with what is decided held. Directions that the solver chose are then held and the rest is solved
- * once more, which takes away the slack that its tolerance for whole numbers leaves in places.
+ * once more around these places, which takes away what is not exact: the slack that its tolerance for whole numbers leaves,
+ * bends of leads, chords past edges. Leads that come out too short are learnt from and it is solved again.
  */
 export function settlePlaces(
-  problem: PlaceProblem,
+  settling: Settling,
   goal: Goal,
-  rows: readonly BalanceRow[],
-  solve: SolveMilp,
   order: Parameters<SolveMilp>[1],
   decided: Decided = {},
-  betterThan: { readonly ballastG?: number; readonly marginMm?: number } = {},
+  betterThan: Better = {},
 ): Settled {
-  const { program, common, bodies } = fullProgram(problem, goal, rows, decided);
-  if (betterThan.ballastG !== undefined) {
-    program.rows.push({
-      lower: Number.NEGATIVE_INFINITY,
-      upper: betterThan.ballastG,
-      columns: common.steps,
-      values: problem.spots.map(({ stepG }) => stepG),
+  const { problem, rows, solve, tangents } = settling;
+  let settled: Settled | null = null;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const { program, common, bodies } = fullProgram(problem, goal, rows, { ...decided, tangents });
+    askBetter(program, problem, common, betterThan);
+    const answer = solve(program, order);
+    if (!answer.values) return { answer, arrangement: settled?.arrangement ?? null };
+    const places = placesIn(bodies, answer.values);
+    const checked = breached(problem, goal, common, answer.values);
+    const asFound = () => arrangementOf(checked, places, gramsIn(problem, common, answer.values!));
+    const arrangement = (decided.likeMm ? asFound() : null) ?? heldThere(settling, goal, places) ?? asFound();
+    settled = { answer, arrangement };
+    // Only where a lead turned out too short is there something to learn.
+    if (arrangement || !learnLeads(problem, tangents, places) || order.shouldStop?.()) return settled;
+  }
+  return settled!;
+}
+
+/** The same choices and directions once more, around places that come out truer each time; the first that is sound. */
+function heldThere(settling: Settling, goal: Goal, places: Around): Arrangement | null {
+  const { problem, solve, tangents } = settling;
+  const bends = problem.leads.some(bendsAs);
+  let around = places;
+  for (let round = 0; round < (bends ? MOST_ROUNDS : 2); round++) {
+    const rows = bends ? bindingRows(balanceRows(problem, around), besideFor(goal)) : settling.rows;
+    const likeMm = around.map(({ centreMm }) => centreMm);
+    const { program, common, bodies } = fullProgram(problem, goal, rows, {
+      choices: choicesOf(around),
+      likeMm,
+      tangents,
     });
+    const answer = solve(program, { timeMs: HELD_MS });
+    if (!answer.values) return null;
+    around = placesIn(bodies, answer.values);
+    const checked = breached(problem, goal, common, answer.values);
+    const arrangement = arrangementOf(checked, around, gramsIn(problem, common, answer.values));
+    if (arrangement) return arrangement;
+    learnLeads(problem, tangents, around);
   }
-  if (betterThan.marginMm !== undefined && common.margin !== null) {
-    program.lower[common.margin] = Math.min(program.upper[common.margin]!, betterThan.marginMm);
+  return null;
+}
+
+const choicesOf = (around: Around) => around.map(({ option }, part) => ({ part, option }));
+
+/** Whether a lead's pull is no linear function of its ends. */
+export const bendsAs = ({ mass, waypointsMm = [] }: Lead): boolean =>
+  mass !== undefined && (waypointsMm.length > 0 || mass.gPerMm > 0);
+
+/** Which rows can bind for a goal. */
+export const besideFor = (goal: Goal): Beside => (goal.seek === 'least breach' ? 'breach' : 'margin');
+
+/** Learns from leads that do not reach with everything here; whether there was anything new. */
+function learnLeads(problem: PlaceProblem, tangents: LeadTangents, places: Around): boolean {
+  let fresh = false;
+  for (const lead of problem.leads) {
+    if (lead.by !== 'straight') continue;
+    const ends = endsAt(problem, lead, (part) => places[part]!);
+    if (leadRunMm(lead, ...ends) > lead.lengthMm + FORGIVEN_MM / 10) {
+      fresh = learnTangents(tangents, lead, ...ends) || fresh;
+    }
   }
-  const answer = solve(program, order);
-  if (!answer.values) return { answer, arrangement: null };
-  const places = placesIn(bodies, answer.values);
-  const grams = gramsIn(problem, common, answer.values);
-  const held = decided.likeMm && decided.choices;
-  const again = held
-    ? null
-    : settlePlaces(
-        problem,
-        goal,
-        rows,
-        solve,
-        { timeMs: 500 },
-        {
-          choices: places,
-          likeMm: places.map(({ centreMm }) => centreMm),
-        },
-      ).arrangement;
-  return {
-    answer,
-    arrangement: again ?? arrangementOf(breached(problem, goal, common, answer.values), places, grams),
-  };
+  return fresh;
+}
+
+function askBetter(
+  program: Milp,
+  { spots }: PlaceProblem,
+  { steps, margin }: CommonColumns,
+  { ballastG, marginMm }: Better,
+): void {
+  if (ballastG !== undefined) {
+    const grams = spots.map(({ stepG }, k) => [steps[k]!, stepG] as const);
+    addRow(program, grams, Number.NEGATIVE_INFINITY, ballastG);
+  }
+  if (marginMm !== undefined && margin !== null) {
+    program.lower[margin] = Math.min(program.upper[margin]!, marginMm);
+  }
 }
 
 /** The limits as they have given way, so that the check asks for no more than that. */

@@ -1,6 +1,6 @@
 import { type ArrangeOrder, arrange } from './arrange';
-import { shrunkBand } from './robust';
 import { type ArrangeAnswer, SAME_MARGIN_MM } from './searchState';
+import { shrunkBand } from './shrunkBand';
 import type { Arrangement, PlaceProblem } from './types';
 
 /** One point of a trade-off: an arrangement, and whether nothing with less ballast does as well. */
@@ -25,15 +25,20 @@ export function ballastForMargin(problem: PlaceProblem, points: number, order: C
   const halfMm = (problem.band.aftMm - problem.band.forwardMm) / 2;
   const found: TradeOffPoint[] = [];
   const timeMs = order.timeMs / points;
-  const first = keep(found, 0, arrange(problem, { ...order, timeMs }), order);
+  const { wantedMarginMm: wantedMm = 0, ...plain } = problem;
+  const first = keep(found, 0, arrange(plain, { ...order, timeMs }), order);
   if (!first) return found;
   const fromMm = first.arrangement.marginMm;
-  for (let k = 1; k < points; k++) {
+  const asked = Array.from({ length: points - 1 }, (_, i) => {
     // The very middle of the band is a single point: stop just short of it.
-    const askedMm = fromMm + ((halfMm - fromMm) * k) / (points - 0.9);
-    const band = shrunkBand(problem.band, askedMm);
+    return fromMm + ((halfMm - fromMm) * (i + 1)) / (points - 0.9);
+  });
+  // What was wanted is on the curve too, where the least ballast gives less.
+  if (wantedMm > fromMm + SAME_MARGIN_MM && wantedMm < halfMm) asked.push(wantedMm);
+  for (const askedMm of asked.sort((a, b) => a - b)) {
+    const band = shrunkBand(plain.band, askedMm);
     if (!band || askedMm <= fromMm + SAME_MARGIN_MM || order.cancelled?.()) break;
-    const answer = arrange({ ...problem, band }, { ...order, timeMs });
+    const answer = arrange({ ...plain, band }, { ...order, timeMs });
     if (!keep(found, askedMm, widened(answer, askedMm), order)) break;
   }
   return found;

@@ -29,6 +29,8 @@ export interface PlaceOption {
   readonly cgFromCentreMm: Vec3;
   /** Yaw added to how it stands now, degrees: size and CG above are with it. */
   readonly turnDeg: number;
+  /** From the middle of the box to where a lead leaves it as turned, mm, by the lead's id; the middle where not named. */
+  readonly leadEndsMm?: Readonly<Record<string, Vec3>>;
 }
 
 /** A part that may move. Its place is the middle of its box. */
@@ -47,33 +49,63 @@ export interface Obstacle extends PlaceBox {
   readonly name: string;
 }
 
-/** A place that takes ballast in steps. It needs no room among the parts. */
+/** A stack of ballast: as wide and high as the spot, square to the axes, growing fore and aft from the spot alike. */
+export interface BallastBody {
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** g/mm³. */
+  readonly densityGPerMm3: number;
+}
+
+/** A place that takes ballast in steps. Without a body it needs no room among the parts. */
 export interface BallastSpot {
   readonly id: string;
   readonly name: string;
+  /** Its middle, where the ballast's CG is however much there is of it. */
   readonly positionMm: Vec3;
   readonly stepG: number;
   readonly mostG: number;
+  readonly body?: BallastBody;
 }
 
 /**
- * Two things that must be this far apart along at least one axis, mm; ids of movable parts or of obstacles. A negative gap
- * lets their boxes overlap by so much.
+ * Two things that must be this far apart, mm; ids of movable parts, obstacles or ballast spots. By `axis`, which is meant
+ * when it is left out, along at least one axis; a negative gap then lets their boxes overlap by so much. By `straight` in
+ * a straight line between their boxes, corner to corner where they stand so.
  */
 export interface KeepApart {
   readonly id: string;
   readonly a: string;
   readonly b: string;
   readonly gapMm: number;
+  readonly by?: 'axis' | 'straight';
 }
 
-/** A lead along the axes from the middle of a part to the middle of another, or to a fixed point. */
+/**
+ * A lead from the middle of a part, or from where its option says, to another or to a fixed point. It must reach: along the
+ * axes where nothing else is said, or straight by way of its waypoints.
+ */
 export interface Lead {
   readonly id: string;
   readonly name: string;
   readonly from: string;
   readonly to: string | Vec3;
+  /** Infinite where it is made to measure. */
   readonly lengthMm: number;
+  readonly by?: 'axes' | 'straight';
+  /** Passed in order on the way, mm. Only by `straight`. */
+  readonly waypointsMm?: readonly Vec3[];
+  /**
+   * What it weighs, where that moves with its ends and is in none of the load cases. A lead of stated length weighs `massG`,
+   * spread evenly over its run; one made to measure weighs `gPerMm` times its run.
+   */
+  readonly mass?: {
+    readonly massG: number;
+    readonly gPerMm: number;
+    /** Whether it is aboard, for each load case. */
+    readonly aboard: readonly boolean[];
+  };
 }
 
 /** Everything that the search needs, as plain data. Aircraft frame. */
@@ -89,6 +121,10 @@ export interface PlaceProblem {
   readonly clearanceMm: number;
   readonly apart: readonly KeepApart[];
   readonly leads: readonly Lead[];
+  /** Where no ballast may be, over and above the obstacles: beside hot pipes, over packs. */
+  readonly noBallast?: readonly Obstacle[];
+  /** How far inside the band every load case should be where that can be had, mm: asked for before the least ballast. */
+  readonly wantedMarginMm?: number;
 }
 
 export interface Placed {

@@ -11,9 +11,15 @@ import type { PlaceProblem } from './types';
 export function volumeShares(problem: PlaceProblem, room: Room): number[] {
   const options = room.map((choice) => optionOf(problem, choice));
   const shares = options.map(() => 1);
+  const ids = new Set(room.map(({ part }) => problem.parts[part]!.id));
+  const gap = Math.min(
+    problem.clearanceMm,
+    ...problem.apart.flatMap(({ a, b, gapMm, by }) =>
+      by !== 'straight' && ids.has(a) && ids.has(b) ? [gapMm] : [],
+    ),
+  );
   for (const axis of AXES) {
-    // With the clearance given to each box and once to the room, boxes may touch.
-    const gap = problem.clearanceMm;
+    // With the least gap that any two keep given to each box and once to the room, boxes may touch.
     const breadth =
       Math.max(...options.map(({ region }) => region.maxMm[axis])) -
       Math.min(...options.map(({ region }) => region.minMm[axis])) +

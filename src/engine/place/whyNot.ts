@@ -1,7 +1,7 @@
-import { balanceRows, bindingRows, type Limit } from './balanceRows';
 import { checkPlaced } from './check';
+import { leastBreach } from './leastBreach';
+import type { Limit } from './limit';
 import type { SolveMilp } from './milp';
-import { settlePlaces } from './settlePlaces';
 import type { Arrangement, PlaceProblem } from './types';
 
 /** Something that could be let go. */
@@ -18,6 +18,10 @@ export interface Reason {
   readonly lifts: readonly Lift[];
   /** How far the limits among them must give way, mm; 0 without any. */
   readonly breachMm: number;
+  /** They cannot give way by less: proved to a hundredth of a millimetre. */
+  readonly breachProved: boolean;
+  /** The load state that needs it, by name; null where no limit gives way. */
+  readonly blame: string | null;
   /** A checked arrangement with these let go; its margin is against the limits as they stand. */
   readonly arrangement: Arrangement;
   readonly sentence: string;
@@ -77,24 +81,16 @@ function tryLifted(
   const limits = set.flatMap((lift) => (lift.what === 'limit' ? lift.limits : []));
   const eased = lifted(problem, all, set);
   if (eased.parts.some(({ options }) => options.length === 0)) return null;
-  const goal = { seek: 'least breach', limits } as const;
-  const { answer, arrangement } = settlePlaces(
-    eased,
-    goal,
-    bindingRows(balanceRows(eased), 'breach'),
-    solve,
-    { timeMs },
-  );
-  if (answer.status === 'infeasible') return null;
-  if (!arrangement) return 'unknown';
-  const { marginMm, cases } = checkPlaced(eased, arrangement.placed, arrangement.ballast);
-  const out = cases.flatMap((one) => [-one.forwardMarginMm, -one.aftMarginMm, -(one.lateralMarginMm ?? 0)]);
-  const breachMm = limits.length > 0 ? Math.max(0, ...out) : 0;
+  const found = leastBreach(eased, limits, solve, timeMs);
+  if (found === null || found === 'unknown') return found;
+  const { marginMm } = checkPlaced(eased, found.arrangement.placed, found.arrangement.ballast);
   return {
     lifts: set,
-    breachMm,
-    arrangement: { ...arrangement, marginMm },
-    sentence: sentenceOf(set, breachMm),
+    breachMm: found.breachMm,
+    arrangement: { ...found.arrangement, marginMm },
+    sentence: sentenceOf(set, found.breachMm, found.blame),
+    blame: found.blame,
+    breachProved: found.proved,
   };
 }
 
@@ -118,16 +114,17 @@ function lifted(problem: PlaceProblem, all: readonly Lift[], set: readonly Lift[
   };
 }
 
-function sentenceOf(set: readonly Lift[], breachMm: number): string {
+function sentenceOf(set: readonly Lift[], breachMm: number, blame: string | null): string {
   const words = set.map((lift) => wordsFor(lift, breachMm));
   const said = words.length > 1 ? `${words.slice(0, -1).join(', ')} and ${words.at(-1)}` : (words[0] ?? '');
-  return `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}${blame ? `, ${blame}` : ''}.`;
 }
 
 function wordsFor({ what, name }: Lift, breachMm: number): string {
   switch (what) {
     case 'limit':
-      return `let the ${name} give way by ${breachMm.toFixed(1)} mm`;
+      // Rounded up, so that letting it give way by what is said is enough.
+      return `let the ${name} give way by ${(Math.ceil(breachMm * 10 - 1e-6) / 10).toFixed(1)} mm`;
     case 'rule':
       return `let go of “${name}”`;
     case 'lead':

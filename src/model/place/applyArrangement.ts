@@ -1,24 +1,26 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { type Checked, checkPlaced, FORGIVEN_MM } from '../../engine/place/check';
-import type { Arrangement, PlaceProblem } from '../../engine/place/types';
-import { addPart, updatePart } from '../document/edit';
+import { ballastBox } from '../../engine/place/ballastRoom';
+import { FORGIVEN_MM } from '../../engine/place/check';
+import { sizeOf } from '../../engine/place/regions';
+import type { Arrangement, BallastSpot, PlaceProblem } from '../../engine/place/types';
+import { addPart, itemById, placeItem, updatePart } from '../document/edit';
 import type { Aircraft, Part } from '../document/types';
-import { clashesOf } from '../fit/clash';
+import { emptiedId, METAL_G_PER_MM3 } from './ballastPlaces';
+import { fitRefusals, lostWaysIn, type Refusal } from './fitRefusals';
 import { aircraftCases } from './loadCases';
 import { partBox, turned } from './placeOptions';
 
-/** Lead, g/mm³; common practice, no source. */
-const LEAD_G_PER_MM3 = 0.0113;
-
-/** A cube of lead at a spot. */
-function ballastPart(name: string, massG: number, positionMm: Vec3): Omit<Part, 'id'> {
-  const edgeMm = Math.cbrt(massG / LEAD_G_PER_MM3);
+/** A stack of ballast at a spot, as large as so much of it is. */
+function ballastPart(spot: BallastSpot, massG: number): Omit<Part, 'id'> {
+  const box = ballastBox(spot, massG);
+  const edgeMm = Math.cbrt(massG / METAL_G_PER_MM3.lead);
+  const [lengthMm, widthMm, heightMm] = box ? sizeOf(box) : [edgeMm, edgeMm, edgeMm];
   return {
-    name,
+    name: `Ballast, ${spot.name.toLowerCase()}`,
     role: 'ballast',
-    shape: { kind: 'box', lengthMm: edgeMm, widthMm: edgeMm, heightMm: edgeMm },
+    shape: { kind: 'box', lengthMm, widthMm, heightMm },
     massG,
-    positionMm,
+    positionMm: spot.positionMm,
     yawDeg: 0,
     pitchDeg: 0,
     rollDeg: 0,
@@ -30,10 +32,11 @@ export function applyArrangement(
   aircraft: Aircraft,
   problem: PlaceProblem,
   { placed, ballast }: Arrangement,
+  emptied: readonly Part[] = [],
 ): Aircraft {
   let after = aircraft;
   for (const { id, optionId, centreMm, moved } of placed) {
-    const part = aircraft.parts.find((one) => one.id === id);
+    const part = itemById(aircraft, id);
     if (!part || !moved) continue;
     const turnDeg =
       problem.parts.find((one) => one.id === id)?.options.find((option) => option.id === optionId)?.turnDeg ??
@@ -46,15 +49,19 @@ export function applyArrangement(
       tidy(y + centreMm[1] - from[1]),
       tidy(z + centreMm[2] - from[2]),
     ];
-    after = updatePart(after, id, { yawDeg: there.yawDeg, positionMm });
+    after = placeItem(after, id, positionMm);
+    if ('role' in part && part.bayId !== undefined && optionId.startsWith('bay ')) {
+      // One that was bound to a bay and goes to another is bound to that; ids have no spaces in them.
+      after = updatePart(after, id, { bayId: optionId.split(' ')[1] ?? part.bayId });
+    }
+    if (turnDeg !== 0) after = updatePart(after, id, { yawDeg: there.yawDeg });
   }
   for (const { spotId, massG } of ballast) {
     const spot = problem.spots.find(({ id }) => id === spotId);
-    if (spot)
-      after = addPart(
-        after,
-        ballastPart(`Ballast, ${spot.name.toLowerCase()}`, massG, spot.positionMm),
-      ).aircraft;
+    const was = emptied.find(({ id }) => id === emptiedId(spotId));
+    // What was there before goes back, lighter.
+    if (was) after = { ...after, parts: [...after.parts, was.massG === massG ? was : { ...was, massG }] };
+    else if (spot) after = addPart(after, ballastPart(spot, massG)).aircraft;
   }
   return after;
 }
@@ -67,46 +74,56 @@ export interface Rechecked {
   readonly aircraft: Aircraft;
   /** Least margin over every load state and fuel state, by the aircraft's own balance, mm. */
   readonly marginMm: number;
-  /** What is wrong with it, in sentences: limits, clashes that were not there before, what was asked and not kept. */
+  /** What the balance and the fit say against it. */
+  readonly refusals: readonly Refusal[];
+  /** The same in sentences. */
   readonly faults: readonly string[];
 }
 
+/** What a recheck may know besides. */
+export interface RecheckOptions {
+  /** Ballast that was taken out before the search: what was wrong with it then is not held against it. */
+  readonly emptied?: readonly Part[];
+  /** Also asks for the ways in, which takes long. */
+  readonly waysIn?: boolean;
+}
+
+const beforeEmptied = new WeakMap<Aircraft, Aircraft>();
+
+/** The aircraft with its ballast still in; the same one again. */
+function withParts(aircraft: Aircraft, emptied: readonly Part[]): Aircraft {
+  if (emptied.length === 0) return aircraft;
+  const known = beforeEmptied.get(aircraft) ?? { ...aircraft, parts: [...aircraft.parts, ...emptied] };
+  beforeEmptied.set(aircraft, known);
+  return known;
+}
+
 /**
- * Applies an arrangement and works the aircraft out again with the balance and the clash test, which know nothing of how
- * it was found. A clash that was there before, among things that did not move, is not held against it.
+ * Applies an arrangement and works the aircraft out again with the balance and the fit, in every load state that flies,
+ * which know nothing of how it was found. What was wrong before and is not worse is not held against it. Ways in are asked
+ * for only where wanted, since they take long.
  */
 export function recheckArrangement(
   aircraft: Aircraft,
   problem: PlaceProblem,
   arrangement: Arrangement,
-  down: Vec3,
+  downs: Vec3 | readonly Vec3[],
+  { emptied = [], waysIn = false }: RecheckOptions = {},
 ): Rechecked {
-  const after = applyArrangement(aircraft, problem, arrangement);
-  const placed: Checked = checkPlaced(problem, arrangement.placed, arrangement.ballast);
-  const faults = [...placed.faults];
+  const after = applyArrangement(aircraft, problem, arrangement, emptied);
+  const refusals: Refusal[] = fitRefusals(withParts(aircraft, emptied), after);
   let marginMm = Number.POSITIVE_INFINITY;
-  for (const { name, massG, momentGmm } of aircraftCases(after, down)) {
+  for (const { name, massG, momentGmm } of aircraftCases(after, downs)) {
     const [x, y] = [momentGmm[0] / massG, momentGmm[1] / massG];
     const margin = Math.min(x - problem.band.forwardMm, problem.band.aftMm - x);
     marginMm = Math.min(marginMm, margin);
-    if (margin < -10 * FORGIVEN_MM) faults.push(`The CG leaves the band ${name}.`);
+    const tell = (sentence: string) => refusals.push({ what: 'balance', ids: [], sentence });
+    if (margin < -10 * FORGIVEN_MM) tell(`The CG leaves the band ${name}.`);
     if (problem.lateralMm !== null && Math.abs(y) > problem.lateralMm + 10 * FORGIVEN_MM) {
-      faults.push(`The CG is too far off centre ${name}.`);
+      tell(`The CG is too far off centre ${name}.`);
     }
   }
-  const before = new Set(
-    aircraft.parts.flatMap(({ id }) => clashesOf(aircraft, id).map(({ otherId }) => `${id} ${otherId}`)),
-  );
-  for (const { id, moved } of arrangement.placed) {
-    if (!moved) continue;
-    const name = after.parts.find((part) => part.id === id)?.name ?? id;
-    for (const { otherId, otherName, depthMm } of clashesOf(after, id)) {
-      const isNew = !before.has(`${id} ${otherId}`) && depthMm > FORGIVEN_MM;
-      const isBallast =
-        !aircraft.parts.some((part) => part.id === otherId) &&
-        after.parts.some((part) => part.id === otherId);
-      if (isNew && !isBallast) faults.push(`${name} runs into ${otherName}.`);
-    }
-  }
-  return { aircraft: after, marginMm, faults };
+  if (waysIn && refusals.length === 0) refusals.push(...lostWaysIn(withParts(aircraft, emptied), after));
+  const faults = [...new Set(refusals.map(({ sentence }) => sentence))];
+  return { aircraft: after, marginMm, refusals, faults };
 }

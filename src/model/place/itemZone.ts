@@ -6,19 +6,22 @@ import {
   type ZoneMargin,
   zoneMargin,
 } from '../../engine/place/allowedZone';
+import { leadBody } from '../airframe/bodies';
 import { itemExtent } from '../airframe/extent';
 import { balanceAt } from '../balance/balance';
-import { type Item, itemById } from '../document/edit';
+import { type Item, itemById, placeItem } from '../document/edit';
 import type { Aircraft } from '../document/types';
+import { clashesOf } from '../fit/clash';
 import { hullRail } from './hullRail';
 import { aircraftCases } from './loadCases';
+import { obstaclesOf } from './obstacles';
 import { bayBox } from './placeOptions';
 
 /** The zone of a part or tank, in terms of its own position (its origin), mm. */
 export interface ItemZone extends AllowedZone {
   /**
    * The stations of its origin that are allowed at its present height and buttline and where it also has room: within its
-   * bay, or the hull around it, and clear of the boxes of everything else. From fore to aft; empty when there is none.
+   * bay, or the hull around it, and clear of the boxes of everything else, formers and legs among them, legs up and down. From fore to aft; empty when there is none.
    */
   readonly freeStations: readonly { readonly fromMm: number; readonly toMm: number }[];
   /** The margins with its origin at a station and a buttline. */
@@ -43,9 +46,13 @@ function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3): ItemZone | null
   const { band } = balanceAt(aircraft, { fuelFraction: 1, down });
   if (!item || !band) return null;
   const [x, y] = item.positionMm;
-  // The item is taken out as if all of it stood at its origin: what it adds elsewhere moves along with it.
+  // The item is taken out as if all of it stood at its origin: what it adds elsewhere moves along with it, and so does the
+  // share of its leads that hangs on it.
   const cases = aircraftCases(aircraft, down);
-  const massesG = cases.map((one) => one.massOf(itemId));
+  const hanging = leadSharesG(aircraft, item);
+  const massesG = cases.map((one) =>
+    hanging.reduce((sum, { id, shareG }) => (one.massOf(id) > 0 ? sum + shareG : sum), one.massOf(itemId)),
+  );
   const input: ZoneInput = {
     cases: cases.map(({ id, name, massG, momentGmm }, s) => ({
       id,
@@ -66,6 +73,26 @@ function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3): ItemZone | null
   };
 }
 
+/** Leads are followed so far along x to see what of them moves along, mm. */
+const FOLLOWED_MM = 1;
+
+/**
+ * What of each lead moves with an item, as a mass at its origin, g: half of one that runs straight, and of one by waypoints
+ * or by the wall as much as its moment changes by, here and now.
+ */
+function leadSharesG(aircraft: Aircraft, item: Item): { readonly id: string; readonly shareG: number }[] {
+  const [x, y, z] = item.positionMm;
+  return (aircraft.leads ?? []).flatMap((lead) => {
+    if (lead.from !== item.id && lead.to !== item.id) return [];
+    const momentAt = (by: number) => {
+      const { massG, cgMm } = leadBody(placeItem(aircraft, item.id, [x + by, y, z]), lead)?.mass ?? {};
+      return massG && cgMm ? massG * cgMm[0] : 0;
+    };
+    const shareG = (momentAt(FOLLOWED_MM) - momentAt(-FOLLOWED_MM)) / (2 * FOLLOWED_MM);
+    return [{ id: lead.id, shareG }];
+  });
+}
+
 interface Stretch {
   readonly fromMm: number;
   readonly toMm: number;
@@ -84,9 +111,13 @@ function freeWithin(aircraft: Aircraft, item: Item, allowed: Stretch): Stretch[]
     toMm: Math.min(allowed.toMm, rear + at - maxMm[0]),
   };
   let free = first.fromMm <= first.toMm ? [first] : [];
-  for (const other of [...aircraft.parts, ...aircraft.tanks]) {
-    if (other.id === item.id) continue;
-    const box = itemExtent(other);
+  const clashes = new Set(clashesOf(aircraft, item.id).map(({ otherId }) => otherId));
+  for (const box of obstaclesOf(aircraft, (id) => id === item.id)) {
+    // Boxes that overlap where the things themselves do not clash say nothing.
+    const overlap = ([0, 1, 2] as const).every(
+      (axis) => minMm[axis] < box.maxMm[axis] - 1e-9 && box.minMm[axis] < maxMm[axis] - 1e-9,
+    );
+    if (overlap && !clashes.has(box.id) && !clashes.has(box.id.split(' ')[1] ?? '')) continue;
     const beside = ([1, 2] as const).some(
       (axis) => minMm[axis] >= box.maxMm[axis] - 1e-9 || box.minMm[axis] >= maxMm[axis] - 1e-9,
     );

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { type Positions, switchesOf } from '../airframe/loadSwitches';
+import { flyingSwitches, type Positions } from '../airframe/loadSwitches';
 import { type Balance, balanceAt } from '../balance/balance';
 import type { Aircraft } from '../document/types';
 import { loadStateName } from '../words/loadWords';
@@ -16,35 +16,45 @@ export interface AircraftCase {
   massOf(itemId: string): number;
 }
 
-/** All combinations of the switches at all points of the burn. */
-export function aircraftCases(aircraft: Aircraft, down: Vec3): AircraftCase[] {
-  return allPositions(aircraft).flatMap((positions, index) => {
+/**
+ * All combinations of the switches that fly, at all points of the burn, with the liquid settled to one apparent down or to
+ * several.
+ */
+export function aircraftCases(aircraft: Aircraft, downs: Vec3 | readonly Vec3[]): AircraftCase[] {
+  const all: readonly Vec3[] = isOne(downs) ? [downs] : downs;
+  return all.flatMap((down, attitude) => casesAt(aircraft, down, attitude));
+}
+
+const isOne = (downs: Vec3 | readonly Vec3[]): downs is Vec3 => typeof downs[0] === 'number';
+
+function casesAt(aircraft: Aircraft, down: Vec3, attitude: number): AircraftCase[] {
+  return flyingPositions(aircraft).flatMap((positions, index) => {
     const balance = balanceAt(aircraft, { fuelFraction: 1, down, positions });
-    const own = ownMasses(balance);
+    const massOfItem = itemMasses(balance);
     return balance.travel.map(
       ({ fuelFraction, massG, cgMm }, moment): AircraftCase => ({
-        id: `${index}-${moment}`,
+        id: attitude === 0 ? `${index}-${moment}` : `${index}-${moment}-${attitude}`,
         name: loadStateName(aircraft, { cgMm, massG, fuelFraction, positions }),
         massG,
         momentGmm: [massG * cgMm[0], massG * cgMm[1], massG * cgMm[2]],
         positions,
         fuelFraction,
-        massOf: (itemId) => own(itemId, moment),
+        massOf: (itemId) => massOfItem(itemId, moment),
       }),
     );
   });
 }
 
-/** Every combination of the switches. */
-export function allPositions(aircraft: Aircraft): readonly Positions[] {
-  return switchesOf(aircraft).reduce<readonly Positions[]>(
+/** Every combination of the switches in which the aircraft flies. What is only ever so on the stand is not among them. */
+export function flyingPositions(aircraft: Aircraft): readonly Positions[] {
+  return flyingSwitches(aircraft).reduce<readonly Positions[]>(
     (all, { id, positions }) =>
       all.flatMap((chosen) => positions.map((position) => ({ ...chosen, [id]: position.id }))),
     [{}],
   );
 }
 
-function ownMasses({ bodies, liquid: { plumbing, tankMassesG } }: Balance) {
+function itemMasses({ bodies, liquid: { plumbing, tankMassesG } }: Balance) {
   const solid = new Map<string, number>();
   for (const { sourceId, mass } of bodies) solid.set(sourceId, (solid.get(sourceId) ?? 0) + mass.massG);
   return (itemId: string, moment: number) => {

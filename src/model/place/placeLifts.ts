@@ -1,4 +1,5 @@
-import type { PlaceProblem } from '../../engine/place/types';
+import { gapAlong } from '../../engine/place/regions';
+import type { KeepApart, MovablePart, PlaceBox, PlaceProblem } from '../../engine/place/types';
 import type { Lift } from '../../engine/place/whyNot';
 import type { Aircraft } from '../document/types';
 import { keepApartRules } from '../fit/keepApart';
@@ -54,7 +55,7 @@ export function placeLifts(aircraft: Aircraft, settings: PlaceSettings): LiftQue
     }
     if (asked.by === 'bays') {
       const beyond = part.options.filter(
-        ({ id }) => !asked.bayIds.some((bay) => id.startsWith(`bay ${bay}`)),
+        ({ id }) => id !== 'here' && !asked.bayIds.some((bay) => id.split(' ')[1] === bay),
       );
       if (beyond.length > 0) {
         lifts.push({
@@ -68,7 +69,7 @@ export function placeLifts(aircraft: Aircraft, settings: PlaceSettings): LiftQue
     }
     return part;
   });
-  const problem = { ...wide.problem, parts };
+  const problem = { ...wide.problem, parts, apart: [...wide.problem.apart, ...asTheyOverlap(parts)] };
   lifts.push(
     { id: 'forward limit', name: 'forward limit', what: 'limit', limits: ['forward'] },
     { id: 'aft limit', name: 'aft limit', what: 'limit', limits: ['aft'] },
@@ -83,4 +84,20 @@ export function placeLifts(aircraft: Aircraft, settings: PlaceSettings): LiftQue
   });
   for (const { id, name } of problem.leads) lifts.push({ id: `lead ${id}`, name, what: 'lead', leadId: id });
   return { problem, lifts };
+}
+
+/** Two locked things that overlap where they are may go on doing so: that is no reason that anybody could let go of. */
+function asTheyOverlap(parts: readonly MovablePart[]): KeepApart[] {
+  const locked = parts.flatMap(({ id, options }) => {
+    const here = options.find((option) => option.id === 'locked');
+    return here ? [{ id, box: here.region }] : [];
+  });
+  const apartMm = (a: PlaceBox, b: PlaceBox) =>
+    Math.max(...([0, 1, 2] as const).map((axis) => gapAlong(a, b, axis)));
+  return locked.flatMap((a, i) =>
+    locked.slice(0, i).flatMap((b): KeepApart[] => {
+      const gapMm = apartMm(a.box, b.box);
+      return gapMm < 0 ? [{ id: `overlap of ${a.id} and ${b.id}`, a: a.id, b: b.id, gapMm }] : [];
+    }),
+  );
 }

@@ -1,12 +1,18 @@
+import { solidOf } from '../../engine/fit/solid';
 import { poseRotation } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { fitsRegion, sizeOf } from '../../engine/place/regions';
 import type { PlaceBox, PlaceOption } from '../../engine/place/types';
-import { partBody } from '../airframe/bodies';
+import { partBody, tankBody } from '../airframe/bodies';
 import { itemExtent } from '../airframe/extent';
 import { poseOf } from '../airframe/poses';
-import type { Aircraft, Bay, Part } from '../document/types';
-import { hullRail } from './hullRail';
+import { hulls, hullsAround, itemShape, itemSolid } from '../airframe/solids';
+import type { Item } from '../document/edit';
+import type { Aircraft, Bay } from '../document/types';
+import { placeFit } from '../fit/placeFit';
+import { bayFloorMm } from './bayFloor';
+import { hullRooms, hullStations, roomsInHulls } from './hullRoom';
+import { leadEndsOn } from './placeLeads';
 import type { PlaceRule } from './placeSettings';
 
 /** A part's box, square to the axes: middle and size, and where its CG is from the middle, mm. */
@@ -16,12 +22,13 @@ export interface PartBox extends PlaceBox {
   readonly cgFromCentreMm: Vec3;
 }
 
-/** The box of a part where it stands. */
-export function partBox(part: Part): PartBox {
-  const { minMm, maxMm } = itemExtent(part);
+/** The box of a part or tank where it stands. A tank's CG is that of its shell: what is in it moves along. */
+export function partBox(item: Item): PartBox {
+  const { minMm, maxMm } = itemExtent(item);
   const centreMm: Vec3 = [(minMm[0] + maxMm[0]) / 2, (minMm[1] + maxMm[1]) / 2, (minMm[2] + maxMm[2]) / 2];
+  const body = 'feeds' in item ? tankBody(item) : partBody(item);
   // Something without mass pulls nowhere.
-  const cg = partBody(part).mass.cgMm ?? centreMm;
+  const cg = body.mass.cgMm ?? centreMm;
   return {
     minMm,
     maxMm,
@@ -32,23 +39,29 @@ export function partBox(part: Part): PartBox {
 }
 
 /** The part with yaw added about its own origin. */
-export const turned = (part: Part, turnDeg: number): Part =>
+export const turned = <T extends Item>(part: T, turnDeg: number): T =>
   turnDeg === 0 ? part : { ...part, yawDeg: turnedYaw(part.yawDeg + turnDeg) };
 
 /** Within ±180°, so that turning again and again stays within what a file may say. */
 const turnedYaw = (deg: number) => deg - 360 * Math.round(deg / 360);
 
-/** All ways to place a part under a rule, each as the box it is there. */
+/** Air under a part that stands on something: the clearance that is kept all round. */
+const UNDER_MM = 1;
+/** What stands so near to the floor, mm, stands on it. */
+const PACKING_MM = 4;
+
+/** All ways to place a part or tank under a rule, each as the box it is there. */
 export function placeOptions(
   aircraft: Aircraft,
-  part: Part,
+  item: Item,
   rule: PlaceRule,
   mayTurn: boolean,
 ): PlaceOption[] {
-  const turns = mayTurn ? distinctTurns(part) : [0];
+  const turns = mayTurn ? distinctTurns(item) : [0];
   return turns.flatMap((turnDeg) => {
-    const box = partBox(turned(part, turnDeg));
-    return regionsOf(aircraft, part, rule, box).flatMap(({ id, name, region }) => {
+    const there = turned(item, turnDeg);
+    const box = partBox(there);
+    return regionsOf(aircraft, item, rule, box).flatMap(({ id, name, region }) => {
       const option: PlaceOption = {
         id: turnDeg === 0 ? id : `${id} turned ${turnDeg}`,
         name,
@@ -56,17 +69,33 @@ export function placeOptions(
         sizeMm: box.sizeMm,
         cgFromCentreMm: box.cgFromCentreMm,
         turnDeg,
+        leadEndsMm: leadEndsOn(aircraft, there, box.centreMm),
       };
       return fitsRegion(option) ? [option] : [];
     });
   });
 }
 
+/** Where it stands, as the one place it has. */
+export function itsPlace(aircraft: Aircraft, item: Item, id = 'here'): PlaceOption {
+  const { minMm, maxMm, sizeMm, cgFromCentreMm, centreMm } = partBox(item);
+  const region = { minMm, maxMm };
+  return {
+    id,
+    name: 'its place',
+    region,
+    sizeMm,
+    cgFromCentreMm,
+    turnDeg: 0,
+    leadEndsMm: leadEndsOn(aircraft, item, centreMm),
+  };
+}
+
 /** Right angles that make a difference: to the box, or to where its CG is. */
-function distinctTurns(part: Part): number[] {
+function distinctTurns(item: Item): number[] {
   const seen: PartBox[] = [];
   return [0, 90, 180, 270].filter((turnDeg) => {
-    const box = partBox(turned(part, turnDeg));
+    const box = partBox(turned(item, turnDeg));
     const alike = seen.some(
       (other) => near(box.sizeMm, other.sizeMm) && near(box.cgFromCentreMm, other.cgFromCentreMm),
     );
@@ -83,28 +112,121 @@ interface NamedRegion {
   readonly region: PlaceBox;
 }
 
-function regionsOf(aircraft: Aircraft, part: Part, rule: PlaceRule, box: PartBox): NamedRegion[] {
+function regionsOf(aircraft: Aircraft, item: Item, rule: PlaceRule, box: PartBox): NamedRegion[] {
   if (rule.by === 'stay') return [];
   if (rule.by === 'bays') {
     return (aircraft.bays ?? [])
       .filter(({ id }) => rule.bayIds.includes(id))
-      .map((bay) => ({ id: `bay ${bay.id}`, name: bay.name, region: bayBox(bay) }));
+      .flatMap((bay) => regionsInBay(aircraft, bay, box));
   }
-  const along = (fromMm: number, toMm: number): NamedRegion => ({
+  if (rule.stations !== 'hull') return [railBetween(item, rule.stations, box)];
+  const inHull = regionsInHull(aircraft, item, box);
+  return inHull.length > 0 ? inHull : railInWing(aircraft, item, box);
+}
+
+/** What of a bay lies in the hull, standing on its floor. A bay in no hull is taken as it is. */
+function regionsInBay(aircraft: Aircraft, bay: Bay, box: PartBox): NamedRegion[] {
+  const { sizeMm } = box;
+  const { minMm, maxMm } = bayBox(bay);
+  const named = (region: PlaceBox, k: number): NamedRegion => ({
+    id: k === 0 ? `bay ${bay.id}` : `bay ${bay.id} room ${k + 1}`,
+    name: bay.name,
+    region,
+  });
+  const inHull = hulls(aircraft).some((hull) => {
+    const { fromMm, toMm } = hullStations(hull);
+    return minMm[0] < toMm && maxMm[0] > fromMm && roughlyAround(hull.pose.positionMm[1], minMm[1], maxMm[1]);
+  });
+  // In the open nothing is known to stand on but the bay's own side.
+  let floorMm = bayFloorMm(aircraft, bay, { minMm, maxMm }) + (inHull ? UNDER_MM : 0);
+  // One that stands there keeps its tape and its thickness of foam.
+  const standsThere = ([0, 1] as const).every((axis) => {
+    return box.centreMm[axis] > minMm[axis] && box.centreMm[axis] < maxMm[axis];
+  });
+  if (standsThere && Math.abs(box.minMm[2] - floorMm) <= PACKING_MM) floorMm = box.minMm[2];
+  const within = {
+    stationMm: { fromMm: minMm[0], toMm: maxMm[0] },
+    buttlineMm: { fromMm: minMm[1], toMm: maxMm[1] },
+  };
+  // Where the hull is too narrow down there, it stands on something higher: as low as it goes.
+  for (; floorMm + sizeMm[2] <= maxMm[2] + 1e-6; floorMm += 2) {
+    const height = { fromMm: floorMm, toMm: floorMm + sizeMm[2] };
+    const rooms = inHull
+      ? roomsInHulls(aircraft, { lengthMm: sizeMm[0], widthMm: sizeMm[1], waterlineMm: height, within })
+      : [within];
+    if (rooms.length > 0) {
+      return rooms.map(({ stationMm: x, buttlineMm: y }, k) =>
+        named({ minMm: [x.fromMm, y.fromMm, height.fromMm], maxMm: [x.toMm, y.toMm, height.toMm] }, k),
+      );
+    }
+  }
+  return [];
+}
+
+const roughlyAround = (middleMm: number, low: number, high: number) =>
+  middleMm > low - 50 && middleMm < high + 50;
+
+/** Along and across at its own height, inside the hulls that hold it. */
+function regionsInHull(aircraft: Aircraft, item: Item, { minMm, maxMm, sizeMm }: PartBox): NamedRegion[] {
+  return hullsAround(aircraft, itemSolid(item)).flatMap((hull) =>
+    hullRooms(hull, {
+      lengthMm: sizeMm[0],
+      widthMm: sizeMm[1],
+      waterlineMm: { fromMm: minMm[2], toMm: maxMm[2] },
+      within: {
+        stationMm: hullStations(hull),
+        buttlineMm: { fromMm: Number.NEGATIVE_INFINITY, toMm: Number.POSITIVE_INFINITY },
+      },
+    }).map(({ stationMm: x, buttlineMm: y }, k) => ({
+      id: k === 0 ? 'rail' : `rail ${k + 1}`,
+      name: 'its rail',
+      region: { minMm: [x.fromMm, y.fromMm, minMm[2]] as const, maxMm: [x.toMm, y.toMm, maxMm[2]] as const },
+    })),
+  );
+}
+
+/** A wing is felt along so many mm at a time, and no farther than this either way. */
+const FELT_MM = 4;
+const FARTHEST_MM = 400;
+
+/** Along x at its own height and buttline, as far as it stays inside a wing: in its own place there at least. */
+function railInWing(aircraft: Aircraft, item: Item, { minMm, maxMm }: PartBox): NamedRegion[] {
+  const [x, y, z] = item.positionMm;
+  const shape = itemShape(item);
+  const fitsAt = (by: number) => {
+    const solid = solidOf({ shape, pose: { ...poseOf(item), positionMm: [x + by, y, z] } });
+    const place = placeFit(aircraft.structure, solid);
+    return place !== null && place.where !== 'outside' && place.outMm === 0;
+  };
+  if (!fitsAt(0)) return [];
+  const reach = (way: 1 | -1) => {
+    let by = 0;
+    while (by < FARTHEST_MM && fitsAt(way * (by + FELT_MM))) by += FELT_MM;
+    return by;
+  };
+  const [ahead, behind] = [reach(-1), reach(1)];
+  if (ahead + behind === 0) return [];
+  const region = {
+    minMm: [minMm[0] - ahead, minMm[1], minMm[2]] as const,
+    maxMm: [maxMm[0] + behind, maxMm[1], maxMm[2]] as const,
+  };
+  return [{ id: 'rail', name: 'its rail', region }];
+}
+
+function railBetween(
+  { positionMm }: Item,
+  { fromMm, toMm }: { readonly fromMm: number; readonly toMm: number },
+  { minMm, maxMm }: PartBox,
+): NamedRegion {
+  const at = positionMm[0];
+  return {
     id: 'rail',
     name: 'its rail',
     region: {
-      minMm: [fromMm, box.minMm[1], box.minMm[2]],
-      maxMm: [toMm, box.maxMm[1], box.maxMm[2]],
+      minMm: [minMm[0] + fromMm - at, minMm[1], minMm[2]],
+      maxMm: [maxMm[0] + toMm - at, maxMm[1], maxMm[2]],
     },
-  });
-  if (rule.stations === 'hull') {
-    const rail = hullRail(aircraft, box);
-    return rail ? [along(rail.frontMm, rail.rearMm)] : [];
-  }
-  const at = part.positionMm[0];
-  const { fromMm, toMm } = rule.stations;
-  return [along(box.minMm[0] + fromMm - at, box.maxMm[0] + toMm - at)];
+  };
 }
 
 /** The largest box square to the aircraft's axes, in the bay's own proportions along them, that lies inside the bay. */

@@ -1,89 +1,121 @@
-import type { Vec3 } from '../../engine/geometry/types';
 import { centreRange } from '../../engine/place/regions';
-import type {
-  KeepApart,
-  Lead,
-  MovablePart,
-  Obstacle,
-  PlaceBox,
-  PlaceOption,
-  PlaceProblem,
-} from '../../engine/place/types';
-import { extentOf, itemExtent, orientedBox } from '../airframe/extent';
-import { pieces } from '../airframe/pieces';
+import type { MovablePart, PlaceOption, PlaceProblem } from '../../engine/place/types';
+import { itemExtent } from '../airframe/extent';
 import { balanceAt } from '../balance/balance';
-import type { Aircraft, Part } from '../document/types';
-import { clashesOf } from '../fit/clash';
-import { keepApartRules } from '../fit/keepApart';
+import type { Item } from '../document/edit';
+import { itemById } from '../document/edit';
+import type { Aircraft } from '../document/types';
+import { ballastRules, emptiedSpots, hotZones, sizedSpots, usualSpots } from './ballastPlaces';
+import { bayExcessWords } from './bayFloor';
 import { type AircraftCase, aircraftCases } from './loadCases';
-import { partBox, placeOptions } from './placeOptions';
-import { defaultRule, type PlaceSettings, usualSpots } from './placeSettings';
+import { apartRules, asCloseAsNow, obstaclesOf } from './obstacles';
+import { leadPull, movingLeads } from './placeLeads';
+import { bayBox, itsPlace, partBox, placeOptions } from './placeOptions';
+import { defaultRule, type PlaceSettings } from './placeSettings';
 
 /** The search's question for an aircraft, or why there is none, in a sentence. */
-export type PlaceQuestion = { readonly problem: PlaceProblem } | { readonly fault: string };
+export type PlaceQuestion =
+  | {
+      readonly problem: PlaceProblem;
+      /** What is not as it was asked, in sentences: parts without room to move, bays larger than the hull. */
+      readonly notes: readonly string[];
+    }
+  | { readonly fault: string };
+
+const CLEARANCE_MM = 1;
 
 /**
- * Reads a placement problem off the document: what may move and where, what is in the way, every load state and fuel state,
- * the band and the lateral tolerance. Everything is seen as a box square to the axes. What is closer than that allows now
- * without being a clash, such as a pack beside a round tank, may stay so close.
+ * Reads a placement problem off the document: what may move and where, what is in the way, every load state that flies at
+ * every fuel state, the band and the lateral tolerance, leads that hang on what moves. Everything is seen as a box square to
+ * the axes. What is closer than that allows now without being a clash may stay so close.
  */
 export function placeProblem(aircraft: Aircraft, settings: PlaceSettings): PlaceQuestion {
-  const { band } = balanceAt(aircraft, { fuelFraction: 1, down: settings.down });
+  const { down, alsoDown = [], clearanceMm = CLEARANCE_MM } = settings;
+  const { band } = balanceAt(aircraft, { fuelFraction: 1, down });
   const limits = settings.band ?? band;
   if (!limits) return { fault: 'State a target band first: there is nothing to aim at.' };
-  const cases = aircraftCases(aircraft, settings.down);
+  const cases = aircraftCases(aircraft, [down, ...alsoDown]);
   if (cases.length === 0) return { fault: 'The aircraft weighs nothing.' };
-  const moving = aircraft.parts.flatMap((part) => movable(aircraft, part, cases, settings));
+  const moving = [...aircraft.parts, ...aircraft.tanks].flatMap((item) =>
+    movable(aircraft, item, cases, settings),
+  );
   const moves = (id: string) => moving.some((part) => part.id === id);
-  const obstacles = obstaclesOf(aircraft, moves);
+  const emptied = settings.emptied ?? [];
+  // The room of ballast that is emptied is kept for what goes back.
+  const obstacles = [
+    ...obstaclesOf(aircraft, moves),
+    ...emptied.map((part) => ({ id: part.id, name: part.name, ...itemExtent(part) })),
+  ];
+  const leads = movingLeads(aircraft, moves, cases, settings.leads !== false);
+  const spots = settings.spots ?? [
+    ...emptiedSpots(emptied),
+    ...sizedSpots(aircraft, aircraft.ballastSpots ?? usualSpots(aircraft, emptied)),
+  ];
   return {
     problem: {
-      cases: cases.map((one) => without(one, moving, aircraft)),
+      cases: cases.map((one) =>
+        without(
+          aircraft,
+          one,
+          moving,
+          leads.map(({ id }) => id),
+        ),
+      ),
       band: limits,
       lateralMm: aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null,
       parts: moving,
       obstacles,
-      spots: settings.spots ?? aircraft.ballastSpots ?? usualSpots(aircraft),
-      clearanceMm: settings.clearanceMm ?? 1,
+      spots,
+      clearanceMm,
       apart: [
-        ...(settings.keepApart === false ? [] : apartRules(aircraft, moves, settings.clearanceMm ?? 1)),
-        ...asCloseAsNow(aircraft, moving, obstacles, settings.clearanceMm ?? 1),
+        ...(settings.keepApart === false ? [] : apartRules(aircraft, moves)),
+        ...asCloseAsNow(aircraft, moving, obstacles, clearanceMm),
+        ...ballastRules(aircraft, spots),
       ],
-      leads: settings.leads === false ? [] : leadsOf(aircraft, moves),
+      leads,
+      noBallast: hotZones(aircraft),
+      wantedMarginMm: settings.wantedMarginMm ?? 0,
     },
+    notes: notesFor(aircraft, settings, moves),
   };
 }
 
+/** An item that may move, with where it may go; its place now is always among that. Nothing where it has no other. */
 function movable(
   aircraft: Aircraft,
-  part: Part,
+  item: Item,
   cases: readonly AircraftCase[],
   { rules = {}, mayTurn = [] }: PlaceSettings,
 ): MovablePart[] {
-  const mayBeTurned = mayTurn.includes(part.id);
-  const { centreMm } = partBox(part);
-  const asked = rules[part.id];
-  let options = placeOptions(aircraft, part, asked ?? defaultRule(aircraft, part), mayBeTurned);
-  let now = optionAt(options, centreMm);
-  if (!asked && !part.bayId && !part.locked && options.length > 0 && !now) {
-    // Nobody asked for it to go into a bay, and it is in none: it keeps to where it is.
-    options = placeOptions(aircraft, part, { by: 'rail', stations: 'hull' }, mayBeTurned);
-    now = optionAt(options, centreMm);
+  const mayBeTurned = mayTurn.includes(item.id);
+  const { centreMm } = partBox(item);
+  const asked = rules[item.id];
+  let options = placeOptions(aircraft, item, asked ?? defaultRule(aircraft, item), mayBeTurned);
+  const isFree =
+    !asked && (aircraft.bays ?? []).length > 0 && !('bayId' in item && item.bayId) && !item.locked;
+  if (isFree && options.length > 0 && !optionAt(options, centreMm)) {
+    // Nobody asked for it to go into a bay, and it is in none: it may also slide from where it is.
+    options = [...options, ...placeOptions(aircraft, item, { by: 'rail', stations: 'hull' }, mayBeTurned)];
   }
   if (options.length === 0) return [];
+  const now = optionAt(options, centreMm);
+  const all = now ? options : [itsPlace(aircraft, item), ...options];
   return [
     {
-      id: part.id,
-      name: part.name,
-      massesG: cases.map((one) => one.massOf(part.id)),
-      options,
-      present: { centreMm, optionId: now?.id ?? null },
+      id: item.id,
+      name: item.name,
+      massesG: cases.map((one) => one.massOf(item.id)),
+      options: all,
+      present: { centreMm, optionId: (now ?? all[0]!).id },
     },
   ];
 }
 
 /** The option that a part stands in as it is, if any. */
-const optionAt = (options: readonly PlaceOption[], centreMm: Vec3): PlaceOption | undefined =>
+const optionAt = (
+  options: readonly PlaceOption[],
+  centreMm: PlaceOption['sizeMm'],
+): PlaceOption | undefined =>
   options.find(
     (option) =>
       option.turnDeg === 0 &&
@@ -93,107 +125,46 @@ const optionAt = (options: readonly PlaceOption[], centreMm: Vec3): PlaceOption 
       }),
   );
 
-/** A load case less the parts that are to be placed. */
-function without(one: AircraftCase, moving: readonly MovablePart[], aircraft: Aircraft) {
+/** A load case less what is to be placed and the leads that hang on it. */
+function without(
+  aircraft: Aircraft,
+  one: AircraftCase,
+  moving: readonly MovablePart[],
+  leadIds: readonly string[],
+) {
   let { massG } = one;
   const momentGmm: [number, number, number] = [...one.momentGmm];
   for (const { id } of moving) {
-    const own = one.massOf(id);
-    const { centreMm, cgFromCentreMm } = partBox(aircraft.parts.find((part) => part.id === id)!);
-    massG -= own;
-    for (const axis of [0, 1, 2] as const) momentGmm[axis] -= own * (centreMm[axis] + cgFromCentreMm[axis]);
+    const itemG = one.massOf(id);
+    const { centreMm, cgFromCentreMm } = partBox(itemById(aircraft, id)!);
+    massG -= itemG;
+    for (const axis of [0, 1, 2] as const) momentGmm[axis] -= itemG * (centreMm[axis] + cgFromCentreMm[axis]);
+  }
+  for (const id of leadIds) {
+    if (one.massOf(id) === 0) continue;
+    const pull = leadPull(aircraft, id);
+    massG -= pull.massG;
+    for (const axis of [0, 1, 2] as const) momentGmm[axis] -= pull.momentGmm[axis];
   }
   return { id: one.id, name: one.name, massG: Math.max(0, massG), momentGmm };
 }
 
-/** Parts and tanks that stay, and blocks of the structure: formers, mounts. Hulls and wings are round what is inside. */
-function obstaclesOf(aircraft: Aircraft, moves: (id: string) => boolean): Obstacle[] {
-  const items = [...aircraft.parts.filter(({ id }) => !moves(id)), ...aircraft.tanks];
-  const blocks = pieces(aircraft).filter(({ kind }) => kind === 'block');
-  return [
-    ...items.map((item) => ({ id: item.id, name: item.name, ...itemExtent(item) })),
-    ...blocks.map(({ id, sourceId, pose, shape, mirrored }) => {
-      const { minMm, maxMm } = extentOf(orientedBox({ ...pose, shape }));
-      const box: PlaceBox = mirrored
-        ? { minMm: [minMm[0], -maxMm[1], minMm[2]], maxMm: [maxMm[0], -minMm[1], maxMm[2]] }
-        : { minMm, maxMm };
-      return {
-        id: `structure ${id}`,
-        name: aircraft.structure.find((one) => one.id === sourceId)?.name ?? id,
-        ...box,
-      };
-    }),
-  ];
-}
-
-/**
- * Leave for pairs to be as close as they are: two parts down to touching, a part and a thing that stays even so far that
- * their boxes overlap, as long as they themselves do not clash.
- */
-function asCloseAsNow(
+function notesFor(
   aircraft: Aircraft,
-  moving: readonly MovablePart[],
-  obstacles: readonly Obstacle[],
-  gapMm: number,
-): KeepApart[] {
-  const boxes = moving.map(({ id }) => ({ id, ...partBox(aircraft.parts.find((part) => part.id === id)!) }));
-  return boxes.flatMap((own, i) => {
-    const others = [...boxes.slice(0, i), ...obstacles]
-      .map((other) => ({ id: other.id, nowMm: distanceMm(own, other), touching: 'sizeMm' in other }))
-      .filter(({ nowMm }) => nowMm < gapMm);
-    if (others.length === 0) return [];
-    const clashing = new Set(clashesOf(aircraft, own.id).map(({ otherId }) => otherId));
-    return others
-      .filter(({ id }) => !clashing.has(id.replace(/^structure /, '')))
-      .map(({ id, nowMm, touching }) => ({
-        id: `as close as ${own.id} and ${id}`,
-        a: own.id,
-        b: id,
-        gapMm: touching ? Math.max(0, nowMm) : nowMm,
-      }));
-  });
-}
-
-/** How far two boxes are apart along the axis where they are farthest apart, mm; negative where they overlap. */
-const distanceMm = (a: PlaceBox, b: PlaceBox): number =>
-  Math.max(
-    ...([0, 1, 2] as const).map((axis) =>
-      Math.max(a.minMm[axis] - b.maxMm[axis], b.minMm[axis] - a.maxMm[axis]),
-    ),
+  { rules = {} }: PlaceSettings,
+  moves: (id: string) => boolean,
+): string[] {
+  const items: readonly Item[] = [...aircraft.parts, ...aircraft.tanks];
+  const stuck = items.filter(
+    (item) => (rules[item.id] ?? defaultRule(aircraft, item)).by !== 'stay' && !moves(item.id),
   );
-
-/** The document's rules between roles or items, spelled out for pairs of which one at least may move. */
-function apartRules(aircraft: Aircraft, moves: (id: string) => boolean, clearanceMm: number): KeepApart[] {
-  const items = [...aircraft.parts, ...aircraft.tanks];
-  const meant = (word: string) =>
-    items.some(({ id }) => id === word)
-      ? items.filter(({ id }) => id === word)
-      : items.filter((item) => 'role' in item && item.role === word);
-  return keepApartRules(aircraft).flatMap(({ between, and, atLeastMm }, index) =>
-    meant(between).flatMap((a) =>
-      meant(and).flatMap((b) =>
-        a.id !== b.id && (moves(a.id) || moves(b.id))
-          ? [{ id: `rule ${index}`, a: a.id, b: b.id, gapMm: Math.max(atLeastMm, clearanceMm) }]
-          : [],
-      ),
-    ),
-  );
-}
-
-/** Leads with a stated length, measured along the axes; one that reaches now by a shorter way is not called too short. */
-function leadsOf(aircraft: Aircraft, moves: (id: string) => boolean): Lead[] {
-  const items = [...aircraft.parts, ...aircraft.tanks];
-  return (aircraft.leads ?? []).flatMap(({ id, name, from, to, lengthMm, waypointsMm }) => {
-    const [a, b] = [from, to].map((end) => items.find((item) => item.id === end));
-    if (!a || !b || lengthMm === undefined || waypointsMm.length > 0 || !(moves(from) || moves(to)))
-      return [];
-    const middle = (item: typeof a) => {
-      const { minMm, maxMm } = itemExtent(item);
-      return [0, 1, 2].map((axis) => (minMm[axis]! + maxMm[axis]!) / 2);
-    };
-    const [p, q] = [middle(a), middle(b)];
-    const nowMm = p.reduce((sum, mm, axis) => sum + Math.abs(mm - q[axis]!), 0);
-    const straightMm = Math.hypot(...p.map((mm, axis) => mm - q[axis]!));
-    return [{ id, name, from, to, lengthMm: straightMm <= lengthMm ? Math.max(lengthMm, nowMm) : lengthMm }];
-  });
+  const names = stuck.map(({ name }) => name);
+  const excess = (aircraft.bays ?? []).flatMap((bay) => bayExcessWords(aircraft, bay, bayBox(bay)) ?? []);
+  if (names.length === 0) return excess;
+  const list = names.length > 1 ? `${names.slice(0, -1).join(', ')} and ${names.at(-1)}` : names[0];
+  const stays = names.length > 1 ? 'stay where they are' : 'stays where it is';
+  return [
+    `${list} ${stays}: no room in a hull is known around ${names.length > 1 ? 'them' : 'it'}.`,
+    ...excess,
+  ];
 }

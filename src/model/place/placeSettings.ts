@@ -1,14 +1,16 @@
+import type { Band } from '../../engine/balance/band';
 import type { Vec3 } from '../../engine/geometry/types';
 import type { BallastSpot } from '../../engine/place/types';
-import { pieces } from '../airframe/pieces';
-import type { Aircraft, BallastSpotItem, Part } from '../document/types';
+import type { Item } from '../document/edit';
+import type { Aircraft, AircraftKind, Part } from '../document/types';
 import { wingPlanform } from '../stability/band';
+import { aircraftCases } from './loadCases';
 
 /** Where a part may be put. */
 export type PlaceRule =
   /** Anywhere in the bays named, as it is turned or otherwise. */
   | { readonly by: 'bays'; readonly bayIds: readonly string[] }
-  /** Along x at its own height and buttline: between two stations of its origin, or as far as the hull lets it. */
+  /** At its own height: along x between two stations of its origin, or along and across as far as the hull lets it. */
   | { readonly by: 'rail'; readonly stations: { readonly fromMm: number; readonly toMm: number } | 'hull' }
   /** Not at all. */
   | { readonly by: 'stay' };
@@ -16,7 +18,9 @@ export type PlaceRule =
 /** What is asked for. */
 export interface PlaceSettings {
   readonly down: Vec3;
-  /** How each part may be placed, by its id; `defaultRule` for one that is not named. */
+  /** Other attitudes that the limits must be kept in as well, each as its apparent down. */
+  readonly alsoDown?: readonly Vec3[];
+  /** How each part or tank may be placed, by its id; `defaultRule` for one that is not named. */
   readonly rules?: Readonly<Record<string, PlaceRule>>;
   /** Parts that may also be turned by a right angle, or end for end. */
   readonly mayTurn?: readonly string[];
@@ -28,6 +32,10 @@ export interface PlaceSettings {
   readonly keepApart?: boolean;
   readonly leads?: boolean;
   /** The static margin's own limits or stated ones: the band that counts, where the aircraft states none. */
+  /** Ballast that has been taken out first: its places count as spots. */
+  readonly emptied?: readonly Part[];
+  /** How far inside the limits everything should be, mm; nothing is asked when left out. */
+  readonly wantedMarginMm?: number;
   readonly band?: { readonly forwardMm: number; readonly aftMm: number } | null;
 }
 
@@ -35,41 +43,32 @@ export interface PlaceSettings {
 const MOVABLE = new Set<Part['role']>(['energy', 'payload', 'radio', 'ballast', 'other']);
 
 /** A locked part stays; one bound to a bay stays in it; others may go to any bay, or slide along the hull. */
-export function defaultRule({ bays = [] }: Aircraft, part: Part): PlaceRule {
-  if (part.locked || !MOVABLE.has(part.role)) return { by: 'stay' };
+export function defaultRule({ bays = [] }: Aircraft, part: Item): PlaceRule {
+  if (part.locked || !('role' in part) || !MOVABLE.has(part.role)) return { by: 'stay' };
   if (part.bayId && bays.some(({ id }) => id === part.bayId)) return { by: 'bays', bayIds: [part.bayId] };
   return bays.length > 0
     ? { by: 'bays', bayIds: bays.map(({ id }) => id) }
     : { by: 'rail', stations: 'hull' };
 }
 
-/** Ballast goes this far inside the ends of the hull and of the wing, mm. */
-const INSIDE_END_MM = 30;
-const USUAL = { stepG: 1, mostG: 500 } as const;
+/**
+ * The margin that somebody would fly, mm: this share of the MAC inside either limit, or of the band where no MAC is known,
+ * and never more than half of what the CG's travel leaves of the band on either side. Common practice, no source; a glider
+ * is flown nearer to its limits.
+ */
+const SHARE_OF_MAC: Readonly<Record<AircraftKind, number>> = {
+  petrol: 0.01,
+  turbine: 0.01,
+  electric: 0.01,
+  glider: 0.005,
+};
+const MOST_OF_PLAY = 0.5;
 
-/** Where ballast is usually put: both ends of the hull, and both tips where the lateral balance may need it. */
-export function usualSpots(aircraft: Aircraft): BallastSpotItem[] {
-  const spots: BallastSpotItem[] = [];
-  const hull = pieces(aircraft).find(({ shape }) => shape.kind === 'loft');
-  if (hull?.shape.kind === 'loft') {
-    const { sections } = hull.shape;
-    const end = (stationMm: number): Vec3 => {
-      const near = sections.reduce((a, b) =>
-        Math.abs(b.xMm - stationMm) < Math.abs(a.xMm - stationMm) ? b : a,
-      );
-      const [x, y, z] = hull.pose.positionMm;
-      return [x + stationMm, y + near.centreYMm, z + near.centreZMm];
-    };
-    const [noseMm, tailMm] = [sections[0]?.xMm ?? 0, sections.at(-1)?.xMm ?? 0];
-    spots.push({ id: 'nose', name: 'Nose', positionMm: end(noseMm + INSIDE_END_MM), ...USUAL });
-    spots.push({ id: 'tail', name: 'Tail', positionMm: end(tailMm - INSIDE_END_MM), ...USUAL });
-  }
-  const wing = wingPlanform(aircraft);
-  if (wing) {
-    const x = wing.lemacMm + wing.macMm / 4;
-    const y = wing.spanMm / 2 - INSIDE_END_MM;
-    spots.push({ id: 'left-tip', name: 'Left tip', positionMm: [x, -y, wing.macWaterlineMm], ...USUAL });
-    spots.push({ id: 'right-tip', name: 'Right tip', positionMm: [x, y, wing.macWaterlineMm], ...USUAL });
-  }
-  return spots;
+export function usualMarginMm(aircraft: Aircraft, band: Band, down: Vec3): number {
+  const widthMm = band.aftMm - band.forwardMm;
+  const macMm = wingPlanform(aircraft)?.macMm ?? widthMm * 10;
+  const stations = aircraftCases(aircraft, down).map(({ massG, momentGmm }) => momentGmm[0] / massG);
+  const travelMm = stations.length > 0 ? Math.max(...stations) - Math.min(...stations) : 0;
+  const asked = Math.min(SHARE_OF_MAC[aircraft.kind] * macMm, (MOST_OF_PLAY * (widthMm - travelMm)) / 2);
+  return Math.max(0, Math.floor(asked * 10) / 10);
 }

@@ -1,12 +1,20 @@
-import type { RobustAnswer } from '../../engine/place/robust';
-import type { ArrangeAnswer } from '../../engine/place/searchState';
 import type { TradeOffPoint } from '../../engine/place/tradeOff';
 import type { PlaceProblem } from '../../engine/place/types';
 import type { Lift, WhyNot } from '../../engine/place/whyNot';
+import type { Aircraft } from '../document/types';
+import type { PlaceSettings } from './placeSettings';
+import type { PlaceFound, PlaceOutcome, PlaceRequest } from './searchPlaces';
+
+/** What an aircraft is offered as other choices: what was found for it and what it was found in. */
+export interface ChoicesAsk {
+  readonly aircraft: Aircraft;
+  readonly settings: PlaceSettings;
+  readonly problem: PlaceProblem;
+}
 
 /** What may be asked of the search for places. */
 export type PlaceTask =
-  | { readonly task: 'arrange'; readonly problem: PlaceProblem; readonly timeMs: number }
+  | { readonly task: 'search'; readonly request: PlaceRequest; readonly timeMs: number }
   | {
       readonly task: 'why not';
       readonly problem: PlaceProblem;
@@ -15,29 +23,21 @@ export type PlaceTask =
     }
   | {
       readonly task: 'ballast for margin';
-      readonly problem: PlaceProblem;
+      readonly ask: ChoicesAsk;
       readonly points: number;
       readonly timeMs: number;
     }
-  | { readonly task: 'ballast for moves'; readonly problem: PlaceProblem; readonly timeMs: number }
-  | {
-      readonly task: 'surely';
-      readonly problem: PlaceProblem;
-      readonly sigmaMm: number;
-      readonly probability: number;
-      readonly timeMs: number;
-    };
+  | { readonly task: 'ballast for moves'; readonly ask: ChoicesAsk; readonly timeMs: number };
 
 /** The answer to each task. */
 export interface PlaceAnswers {
-  readonly arrange: ArrangeAnswer;
+  readonly search: PlaceOutcome;
   readonly 'why not': WhyNot;
   readonly 'ballast for margin': readonly TradeOffPoint[];
   readonly 'ballast for moves': readonly TradeOffPoint[];
-  readonly surely: RobustAnswer;
 }
 
-export type PlaceProgress = ArrangeAnswer | TradeOffPoint;
+export type PlaceProgress = PlaceFound | TradeOffPoint;
 
 /** A task under way. */
 export interface PlaceRun<T extends PlaceTask['task']> {

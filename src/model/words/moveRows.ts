@@ -1,47 +1,58 @@
 import type { Arrangement, PlaceProblem } from '../../engine/place/types';
+import type { Item } from '../document/edit';
 import type { Aircraft, Part } from '../document/types';
+import { inFittingOrder, moveReason } from '../place/moveReasons';
 
 /** One thing that an arrangement does. Stations and buttlines are those of the part's origin, mm. */
 export interface MoveRow {
   readonly id: string;
   readonly name: string;
-  readonly role: Part['role'];
+  /** Null for a tank. */
+  readonly role: Part['role'] | null;
   readonly massG: number;
   /** Null for what is put in. */
-  readonly from: Part | null;
+  readonly from: Item | null;
   /** Null for what comes out. */
-  readonly to: Part | null;
+  readonly to: Item | null;
   /** Where that is in words: a bay, its rail; empty for ballast. */
   readonly place: string;
+  /** Why, in a few words: to make room for another, to bring weight forward. */
+  readonly why: string;
 }
 
-/** What is different between an aircraft and the same as arranged: what moved, what came in, what went out. */
+/** What is different between an aircraft and the same as arranged, in the order in which it is done. */
 export function moveRows(
   before: Aircraft,
   after: Aircraft,
   problem: PlaceProblem,
   { placed }: Arrangement,
 ): MoveRow[] {
-  const found = (list: readonly Part[], id: string) => list.find((part) => part.id === id) ?? null;
+  const itemsOf = ({ parts, tanks }: Aircraft): readonly Item[] => [...parts, ...tanks];
+  const found = (list: readonly Item[], id: string) => list.find((item) => item.id === id) ?? null;
+  const [old, now] = [itemsOf(before), itemsOf(after)];
   const placeOf = (id: string) => {
     const optionId = placed.find((one) => one.id === id)?.optionId;
     const option = problem.parts.find((one) => one.id === id)?.options.find((one) => one.id === optionId);
     return option?.name ?? '';
   };
-  const row = (part: Part, from: Part | null, to: Part | null): MoveRow => ({
-    id: part.id,
-    name: part.name,
-    role: part.role,
-    massG: part.massG,
-    from,
-    to,
-    place: placeOf(part.id),
-  });
-  return [
-    ...after.parts.flatMap((to) => {
-      const from = found(before.parts, to.id);
-      return from === to ? [] : [row(to, from, to)];
+  const moves = [
+    ...now.flatMap((to) => {
+      const from = found(old, to.id);
+      return from === to ? [] : [{ id: to.id, from, to }];
     }),
-    ...before.parts.flatMap((from) => (found(after.parts, from.id) ? [] : [row(from, from, null)])),
+    ...old.flatMap((from) => (found(now, from.id) ? [] : [{ id: from.id, from, to: null }])),
   ];
+  return inFittingOrder(before, moves).map(({ id, from, to }): MoveRow => {
+    const item = (to ?? from)!;
+    return {
+      id,
+      name: item.name,
+      role: 'role' in item ? item.role : null,
+      massG: 'massG' in item ? item.massG : item.emptyMassG,
+      from,
+      to,
+      place: placeOf(id),
+      why: moveReason({ id, from, to }, moves),
+    };
+  });
 }

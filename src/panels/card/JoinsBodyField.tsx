@@ -27,16 +27,19 @@ export function JoinsBodyField({ id, lens }: { readonly id: string; readonly len
   });
   if (!apart || carry === undefined) return null;
   return (
-    <Choice
-      label="Joins the body"
-      step={`Change whether ${lens.name} joins the body`}
-      options={[
-        { value: '', label: `By its place: ${proposed(carry)}` },
-        { value: 'yes', label: 'Yes, lift carries through' },
-        { value: 'no', label: 'No, there is a gap' },
-      ]}
-      read={(aircraft) => lens.read(aircraft)?.joinsBody ?? ''}
-      write={(aircraft, to) => lens.change(aircraft, { joinsBody: answerOf(to) })}
-    />
+    <>
+      <Choice
+        label="Joins the body"
+        step={`Change whether ${lens.name} joins the body`}
+        options={[
+          { value: '', label: 'By its place' },
+          { value: 'yes', label: 'Yes' },
+          { value: 'no', label: 'No, a gap' },
+        ]}
+        read={(aircraft) => lens.read(aircraft)?.joinsBody ?? ''}
+        write={(aircraft, to) => lens.change(aircraft, { joinsBody: answerOf(to) })}
+      />
+      <p className="hint">By its place: {proposed(carry)}.</p>
+    </>
   );
 }

@@ -1,11 +1,14 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { removeItem } from '../../model/document/edit';
-import type { Aircraft } from '../../model/document/types';
-import { defaultRule } from '../../model/place/placeSettings';
+import type { Aircraft, Part } from '../../model/document/types';
+import { ATTITUDES, downOf } from '../../model/loads/attitude';
+import { defaultRule, usualMarginMm } from '../../model/place/placeSettings';
+import { variantsOf } from '../../model/place/variants';
 import { ballastG } from '../../model/words/verdict';
-import { useBench, useCommitted } from '../../store/react';
+import { useBalance, useBench, useCommitted } from '../../store/react';
 import { useReadings } from '../readings';
 import { MayMove } from './MayMove';
+import { OwnMeasure } from './OwnMeasure';
 import { Progress } from './Progress';
 import { Result } from './Result';
 import { Spots } from './Spots';
@@ -19,39 +22,60 @@ const certainties = [
   { value: '0.99', label: 'Be 99 % sure' },
 ] as const;
 
-const withoutBallast = (aircraft: Aircraft): Aircraft =>
-  aircraft.parts
-    .filter(({ role, locked }) => role === 'ballast' && locked !== true)
-    .reduce((one, { id }) => removeItem(one, id), aircraft);
+const looseBallast = ({ parts }: Aircraft): Part[] =>
+  parts.filter(({ role, locked }) => role === 'ballast' && locked !== true);
+
+/** The attitudes that a flight passes through, beside the one on the bench. */
+const ALSO_DOWN = ATTITUDES.map(downOf);
 
 /** Choose what may move, press one button, read one sentence. */
 export function ArrangeTab() {
   const bench = useBench();
   const say = useReadings();
   const aircraft = useCommitted((committed) => committed);
-  const [wishes, setWishes] = useState<Wishes>({ rules: {}, mayTurn: [] });
+  const band = useBalance((balance) => balance.band);
+  const [wishes, setWishes] = useState<Wishes>({ rules: {}, mayTurn: [], instead: {} });
   const [certainty, setCertainty] = useState('');
   const [takeOut, setTakeOut] = useState(true);
-  const { search, run, cancel, clear } = useSearch();
+  const [everyAttitude, setEveryAttitude] = useState(false);
+  const usualMm = useMemo(
+    () => (band ? usualMarginMm(aircraft, band, bench.view.getState().down) : 0),
+    [aircraft, band, bench],
+  );
+  const [askedMm, setAskedMm] = useState<number | null>(null);
+  const [fault, setFault] = useState<string | null>(null);
+  const wantedMm = askedMm ?? usualMm;
+  const { search, stale, run, cancel, clear } = useSearch();
   const start = (rules = wishes.rules) => {
     const { committed } = bench.document.api.getState();
+    const { down } = bench.view.getState();
+    const emptied = takeOut ? looseBallast(committed) : [];
+    const empty = emptied.reduce((one, { id }) => removeItem(one, id), committed);
+    const variants = variantsOf(empty, wishes.instead);
+    setFault('fault' in variants ? variants.fault : null);
+    if ('fault' in variants) return;
     void run({
-      start: takeOut ? withoutBallast(committed) : committed,
+      variants,
       settings: {
-        down: bench.view.getState().down,
+        down,
         rules,
         mayTurn: wishes.mayTurn,
         band: bench.balance.get().band,
+        emptied,
+        wantedMarginMm: wantedMm,
+        ...(everyAttitude ? { alsoDown: ALSO_DOWN } : {}),
       },
       probability: certainty === '' ? null : Number(certainty),
     });
   };
-  if (search.phase === 'running') return <Progress search={search} onCancel={cancel} />;
+  if (search.phase === 'running') return <Progress search={search} stale={stale} onCancel={cancel} />;
   if (search.phase === 'done') {
     return (
       <Result
         search={search}
+        stale={stale}
         onPutAway={clear}
+        onAgain={() => start()}
         onRelaxed={(partIds) => {
           const rules = Object.fromEntries(
             Object.entries(wishes.rules).filter(([id]) => !partIds.includes(id)),
@@ -62,19 +86,20 @@ export function ArrangeTab() {
       />
     );
   }
-  const moving = aircraft.parts.filter(
-    (part) => (wishes.rules[part.id] ?? defaultRule(aircraft, part)).by !== 'stay',
+  const moving = [...aircraft.parts, ...aircraft.tanks].filter(
+    (item) => (wishes.rules[item.id] ?? defaultRule(aircraft, item)).by !== 'stay',
   );
   const aboardG = ballastG(aircraft);
+  const sentence = fault ?? (search.phase === 'failed' ? search.sentence : null);
   return (
     <>
       <p>
-        Finds the places that need the least ballast, in every load state and over the whole burn, and proves
-        it.
+        Finds the places that keep the margin and need the least ballast, in every load state that flies and
+        over the whole burn, and proves it.
       </p>
-      {search.phase === 'failed' && (
+      {sentence && (
         <p className="arrange-fault" role="alert">
-          {search.sentence}
+          {sentence}
         </p>
       )}
       <div className="arrange-buttons">
@@ -92,10 +117,28 @@ export function ArrangeTab() {
         <summary>Where ballast may go</summary>
         <Spots />
       </details>
+      {band && (
+        <OwnMeasure
+          label="Margin inside the limits"
+          quantity="length"
+          value={wantedMm}
+          onChange={(mm) => setAskedMm(Math.max(0, mm))}
+        />
+      )}
       {aboardG > 0 && (
         <label className="tick">
           <input type="checkbox" checked={takeOut} onChange={(event) => setTakeOut(event.target.checked)} />
           Take out the {say.mass(aboardG)} of ballast aboard first
+        </label>
+      )}
+      {aircraft.tanks.length > 0 && (
+        <label className="tick">
+          <input
+            type="checkbox"
+            checked={everyAttitude}
+            onChange={(event) => setEveryAttitude(event.target.checked)}
+          />
+          In every attitude of a flight
         </label>
       )}
       <label className="arrange-choice">

@@ -2,8 +2,9 @@ import { useMemo, useState } from 'react';
 import type { Vec3 } from '../../engine/geometry/types';
 import { massRange, spotEffects } from '../../engine/place/massRange';
 import { shownText } from '../../model/document/names';
+import { usualSpots } from '../../model/place/ballastPlaces';
 import { aircraftCases } from '../../model/place/loadCases';
-import { type PlaceRule, usualSpots } from '../../model/place/placeSettings';
+import type { PlaceRule } from '../../model/place/placeSettings';
 import { type UsefulMass, usefulMass } from '../../model/place/usefulMass';
 import { useBalance, useBench, useCommitted, useVerdict } from '../../store/react';
 import { type Readings, useReadings } from '../readings';
@@ -23,7 +24,7 @@ export function BallastTab() {
   const aircraft = useCommitted((committed) => committed);
   const balance = useBalance((now) => now);
   const [massG, setMassG] = useState(FIRST_G);
-  const { search, run, cancel, clear } = useSearch();
+  const { search, stale, run, cancel, clear } = useSearch();
   const { down } = bench.view.getState();
   const cases = useMemo(() => aircraftCases(aircraft, down), [aircraft, down]);
   const useful = useMemo(() => {
@@ -44,8 +45,12 @@ export function BallastTab() {
   };
   const start = () =>
     void run({
-      start: aircraft,
-      settings: { down, band, rules: Object.fromEntries(aircraft.parts.map(({ id }) => [id, STAY])) },
+      variants: [{ name: '', aircraft }],
+      settings: {
+        down,
+        band,
+        rules: Object.fromEntries([...aircraft.parts, ...aircraft.tanks].map(({ id }) => [id, STAY])),
+      },
       probability: null,
     });
   return (
@@ -57,8 +62,10 @@ export function BallastTab() {
       </section>
       <section>
         <h3>The least ballast, nothing moved</h3>
-        {search.phase === 'running' && <Progress search={search} onCancel={cancel} />}
-        {search.phase === 'done' && <Result search={search} onPutAway={clear} onRelaxed={start} />}
+        {search.phase === 'running' && <Progress search={search} stale={stale} onCancel={cancel} />}
+        {search.phase === 'done' && (
+          <Result search={search} stale={stale} onPutAway={clear} onAgain={start} onRelaxed={start} />
+        )}
         {search.phase === 'failed' && (
           <p className="arrange-fault" role="alert">
             {search.sentence}

@@ -1,33 +1,35 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { TradeOffPoint } from '../../engine/place/tradeOff';
 import type { Arrangement } from '../../engine/place/types';
 import { recheckArrangement } from '../../model/place/applyArrangement';
+import type { ChoicesAsk } from '../../model/place/tasks';
 import { useBench } from '../../store/react';
 import { useReadings } from '../readings';
 import { Curve } from './Curve';
-import type { Asked } from './useSearch';
 
 /** Points of the curve of margins, and how long each curve may take, ms. */
-const POINTS = 7;
-const CURVE_MS = 15_000;
+const POINTS = 11;
+const CURVE_MS = 20_000;
 
 interface ChoicesProps {
-  readonly asked: Asked;
+  readonly ask: ChoicesAsk;
   readonly pointed: Arrangement | null;
   readonly onPoint: (arrangement: Arrangement | null) => void;
 }
 
 /** Ballast against margin, and against the number of moves: each point is an arrangement to look at and to accept. */
-export function Choices({ asked, pointed, onPoint }: ChoicesProps) {
+export function Choices({ ask, pointed, onPoint }: ChoicesProps) {
   const bench = useBench();
   const say = useReadings();
   const [forMargin, setForMargin] = useState<readonly TradeOffPoint[]>([]);
   const [forMoves, setForMoves] = useState<readonly TradeOffPoint[]>([]);
   const [busy, setBusy] = useState(true);
+  // The question is the one that it was opened with.
+  const asking = useRef(ask);
   useEffect(() => {
     const solve = bench.place.solver();
     if (!solve) return;
-    const { problem } = asked;
+    const given = asking.current;
     let live = true;
     let cancel = () => {};
     const collect = (into: typeof setForMargin) => (progress: object) => {
@@ -35,13 +37,13 @@ export function Choices({ asked, pointed, onPoint }: ChoicesProps) {
     };
     const search = async () => {
       const margins = solve(
-        { task: 'ballast for margin', problem, points: POINTS, timeMs: CURVE_MS },
+        { task: 'ballast for margin', ask: given, points: POINTS, timeMs: CURVE_MS },
         collect(setForMargin),
       );
       cancel = margins.cancel;
       await margins.answer;
       if (!live) return;
-      const moves = solve({ task: 'ballast for moves', problem, timeMs: CURVE_MS }, collect(setForMoves));
+      const moves = solve({ task: 'ballast for moves', ask: given, timeMs: CURVE_MS }, collect(setForMoves));
       cancel = moves.cancel;
       await moves.answer;
     };
@@ -52,10 +54,13 @@ export function Choices({ asked, pointed, onPoint }: ChoicesProps) {
       live = false;
       cancel();
     };
-  }, [asked, bench]);
+  }, [bench]);
   const accept = (arrangement: Arrangement) => {
-    const { start, problem, settings } = asked;
-    const { aircraft, faults } = recheckArrangement(start, problem, arrangement, settings.down);
+    const { aircraft: start, problem, settings } = ask;
+    const { down, alsoDown = [], emptied = [] } = settings;
+    const { aircraft, faults } = recheckArrangement(start, problem, arrangement, [down, ...alsoDown], {
+      emptied,
+    });
     if (faults.length === 0) bench.document.commit('Arrange', aircraft);
     else bench.notice.tell({ about: 'edit', tone: 'bad', text: `Arrange: ${faults.join(' ')}` });
   };

@@ -1,7 +1,9 @@
-import type { Aircraft, Part } from '../../model/document/types';
+import type { Item } from '../../model/document/edit';
+import type { Aircraft } from '../../model/document/types';
 import { defaultRule, type PlaceRule } from '../../model/place/placeSettings';
 import { useCommitted } from '../../store/react';
 import { RoleMark } from '../icons';
+import { Instead } from './Instead';
 import type { Wishes } from './wishes';
 
 interface MayMoveProps {
@@ -9,67 +11,71 @@ interface MayMoveProps {
   readonly onChange: (wishes: Wishes) => void;
 }
 
-/** Each part with what it may do: stay, slide along the hull, or go to a bay. */
+/** Each part and tank with what it may do: stay, slide in the hull, or go to a bay; what moves by itself first. */
 export function MayMove({ wishes, onChange }: MayMoveProps) {
   const aircraft = useCommitted((committed) => committed);
-  const byMovable = [...aircraft.parts].sort(
-    (a, b) => Number(stays(aircraft, a)) - Number(stays(aircraft, b)),
-  );
+  const items: readonly Item[] = [...aircraft.parts, ...aircraft.tanks];
+  const byMovable = [...items].sort((a, b) => Number(stays(aircraft, a)) - Number(stays(aircraft, b)));
   return (
     <ul className="may-move">
-      {byMovable.map((part) => {
-        const rule = wishes.rules[part.id] ?? defaultRule(aircraft, part);
-        const turns = wishes.mayTurn.includes(part.id);
-        return (
-          <li key={part.id}>
-            <label>
-              <RoleMark of={part.role} />
-              <span className="may-move-name">{part.name}</span>
-              <select
-                value={ruleKey(rule)}
-                onChange={({ target }) =>
-                  onChange({
-                    ...wishes,
-                    rules: { ...wishes.rules, [part.id]: ruleOf(aircraft, target.value) },
-                  })
-                }
-              >
-                <option value="stay">stays</option>
-                <option value="rail">slides along</option>
-                {(aircraft.bays ?? []).length > 1 && <option value="bays">any bay</option>}
-                {aircraft.bays?.map(({ id, name }) => (
-                  <option key={id} value={`bay ${id}`}>
-                    {name}
-                  </option>
-                ))}
-              </select>
-            </label>
-            {rule.by !== 'stay' && (
-              <label className="may-turn">
-                <input
-                  type="checkbox"
-                  checked={turns}
-                  aria-label={`${part.name} may be turned`}
-                  onChange={() =>
-                    onChange({
-                      ...wishes,
-                      mayTurn: turns
-                        ? wishes.mayTurn.filter((id) => id !== part.id)
-                        : [...wishes.mayTurn, part.id],
-                    })
-                  }
-                />
-                turns
-              </label>
-            )}
-          </li>
-        );
-      })}
+      {byMovable.map((item) => (
+        <MayMoveRow key={item.id} aircraft={aircraft} item={item} wishes={wishes} onChange={onChange} />
+      ))}
     </ul>
   );
 }
 
-const stays = (aircraft: Aircraft, part: Part) => defaultRule(aircraft, part).by === 'stay';
+interface RowProps extends MayMoveProps {
+  readonly aircraft: Aircraft;
+  readonly item: Item;
+}
+
+function MayMoveRow({ aircraft, item, wishes, onChange }: RowProps) {
+  const rule = wishes.rules[item.id] ?? defaultRule(aircraft, item);
+  const turns = wishes.mayTurn.includes(item.id);
+  const toggleTurn = () =>
+    onChange({
+      ...wishes,
+      mayTurn: turns ? wishes.mayTurn.filter((id) => id !== item.id) : [...wishes.mayTurn, item.id],
+    });
+  return (
+    <li>
+      <label>
+        <RoleMark of={'role' in item ? item.role : 'fuel'} />
+        <span className="may-move-name">{item.name}</span>
+        <select
+          value={ruleKey(rule)}
+          onChange={({ target }) =>
+            onChange({ ...wishes, rules: { ...wishes.rules, [item.id]: ruleOf(aircraft, target.value) } })
+          }
+        >
+          <option value="stay">stays</option>
+          <option value="rail">slides in the hull</option>
+          {(aircraft.bays ?? []).length > 1 && <option value="bays">any bay</option>}
+          {aircraft.bays?.map(({ id, name }) => (
+            <option key={id} value={`bay ${id}`}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      {rule.by !== 'stay' && 'role' in item && (
+        <label className="may-turn">
+          <input
+            type="checkbox"
+            checked={turns}
+            aria-label={`${item.name} may be turned`}
+            onChange={toggleTurn}
+          />
+          turns
+        </label>
+      )}
+      {'role' in item && <Instead part={item} wishes={wishes} onChange={onChange} />}
+    </li>
+  );
+}
+
+const stays = (aircraft: Aircraft, item: Item) => defaultRule(aircraft, item).by === 'stay';
 
 function ruleKey(rule: PlaceRule): string {
   if (rule.by !== 'bays') return rule.by;

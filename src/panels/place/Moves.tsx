@@ -1,32 +1,58 @@
+import './result.css';
+import { useState } from 'react';
 import type { MoveRow } from '../../model/words/moveRows';
 import { RoleMark } from '../icons';
 import { type Readings, useReadings } from '../readings';
 
-/** What is to be done, one line for each thing. */
-export function Moves({ rows }: { readonly rows: readonly MoveRow[] }) {
+interface MovesProps {
+  readonly rows: readonly MoveRow[];
+  /** So many of them are shown on the stage; all when left out. */
+  readonly shown?: number | null;
+  /** Each with a box to tick when it is done. */
+  readonly ticks?: boolean;
+}
+
+/** What is to be done, one line for each thing, in the order in which it is done. */
+export function Moves({ rows, shown = null, ticks = false }: MovesProps) {
   const say = useReadings();
+  const [done, setDone] = useState<readonly string[]>([]);
+  const toggle = (id: string) =>
+    setDone((ids) => (ids.includes(id) ? ids.filter((one) => one !== id) : [...ids, id]));
   return (
-    <ul className="moves">
-      {rows.map((row) => (
-        <li key={row.id}>
-          <RoleMark of={row.role} />
+    <ol className="moves">
+      {rows.map((row, i) => (
+        <li key={row.id} data-shown={shown === null || i < shown} data-done={done.includes(row.id)}>
+          {ticks ? (
+            <input
+              type="checkbox"
+              aria-label={`${row.name} is done`}
+              checked={done.includes(row.id)}
+              onChange={() => toggle(row.id)}
+            />
+          ) : (
+            <RoleMark of={row.role ?? 'fuel'} />
+          )}
           <span>
-            <strong>{row.name}</strong> {wayWords(row, say)}
+            <strong>{row.name}</strong> {wayWords(row, say)} <span className="why">{whyWords(row)}</span>
           </span>
         </li>
       ))}
-    </ul>
+    </ol>
   );
 }
 
 /** Less than this is the same place, mm. */
 const SAME_MM = 0.5;
 
+const whyWords = ({ why, from, to }: MoveRow): string =>
+  from && to ? `${why.charAt(0).toUpperCase()}${why.slice(1)}.` : '';
+
 function wayWords({ from, to, massG, place }: MoveRow, say: Readings): string {
   if (!to) return `comes out, ${say.mass(massG)} less.`;
   const at = say.station(to.positionMm[0]);
   if (!from) return `${say.mass(massG)} comes in at station ${at}.`;
   const words = [
+    ...massWords(from, to, say),
     ...(Math.abs(to.positionMm[0] - from.positionMm[0]) < SAME_MM
       ? []
       : [`from ${say.station(from.positionMm[0])} to ${at}`]),
@@ -36,6 +62,18 @@ function wayWords({ from, to, massG, place }: MoveRow, say: Readings): string {
   ];
   if (words.length === 0) return 'by less than half a millimetre.';
   return `${words.join(', ')}${place && place !== 'its rail' ? `: ${place}` : ''}.`;
+}
+
+/** Less than this is the same mass, g. */
+const SAME_G = 0.05;
+
+function massWords(
+  from: NonNullable<MoveRow['from']>,
+  to: NonNullable<MoveRow['to']>,
+  say: Readings,
+): string[] {
+  if (!('massG' in from) || !('massG' in to) || Math.abs(from.massG - to.massG) < SAME_G) return [];
+  return [`${say.mass(from.massG)} becomes ${say.mass(to.massG)}`];
 }
 
 function across(from: number, to: number, less: string, more: string, say: Readings): string[] {

@@ -6,6 +6,8 @@ import type { Search } from './useSearch';
 
 interface ProgressProps {
   readonly search: Extract<Search, { phase: 'running' }>;
+  /** The aircraft is no longer what is searched. */
+  readonly stale: boolean;
   readonly onCancel: () => void;
 }
 
@@ -13,21 +15,28 @@ interface ProgressProps {
 const TICK_MS = 200;
 
 /** A search under way: the time it has taken, the best so far and what is proved already. */
-export function Progress({ search, onCancel }: ProgressProps) {
+export function Progress({ search, stale, onCancel }: ProgressProps) {
   const say = useReadings();
-  const { sinceMs, answer, asked } = search;
+  const { sinceMs, found, asked } = search;
   const [nowMs, setNowMs] = useState(sinceMs);
   useEffect(() => {
     const timer = setInterval(() => setNowMs(performance.now()), TICK_MS);
     return () => clearInterval(timer);
   }, []);
-  const outcome = useOutcome(asked, answer?.best ?? null);
+  const answer = found?.answer ?? null;
+  const outcome = useOutcome(asked, found, answer?.best ?? null);
   const seconds = (Math.max(0, nowMs - sinceMs) / 1000).toFixed(1);
   return (
     <div className="progress">
       <p className="arrange-sentence" role="status">
         Looking for the least ballast…
       </p>
+      <div className="arrange-buttons held">
+        <button type="button" className="button" onClick={onCancel}>
+          Cancel
+        </button>
+      </div>
+      {stale && <p className="hint">It goes on with the aircraft as it was when it was started.</p>}
       <dl className="arrange-figures">
         <dt>Time</dt>
         <dd className="figure">{seconds} s</dd>
@@ -39,11 +48,6 @@ export function Progress({ search, onCancel }: ProgressProps) {
         <dd className="figure">{answer?.gapG == null ? '–' : say.mass(answer.gapG)}</dd>
       </dl>
       {outcome && <Moves rows={outcome.rows} />}
-      <div className="arrange-buttons">
-        <button type="button" className="button" onClick={onCancel}>
-          Cancel
-        </button>
-      </div>
     </div>
   );
 }

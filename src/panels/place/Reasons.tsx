@@ -21,7 +21,15 @@ export function Reasons({ asked, answer, reasons, onRelaxed }: ReasonsProps) {
   if (!reasons)
     return answer?.boundG === Number.POSITIVE_INFINITY ? <p role="status">Finding out why…</p> : null;
   if (reasons.possible) return null;
-  if (reasons.reasons.length === 0) return <p>Letting go of any three things does not help either.</p>;
+  if (reasons.reasons.length === 0) {
+    return (
+      <p>
+        {reasons.proved
+          ? 'Letting go of any three things does not help either.'
+          : 'The time was too short to find what must give way.'}
+      </p>
+    );
+  }
   const relax = ({ lifts, breachMm }: Reason) => {
     const next = relaxed(asked.committed, { lifts, breachMm });
     bench.document.commit('Let go of what stands in the way', next);

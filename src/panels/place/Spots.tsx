@@ -1,6 +1,6 @@
 import { freeId } from '../../model/document/ids';
 import type { Aircraft, BallastSpotItem } from '../../model/document/types';
-import { usualSpots } from '../../model/place/placeSettings';
+import { usualSpots } from '../../model/place/ballastPlaces';
 import { RowsTable } from '../fields/RowsTable';
 import { useReadings } from '../readings';
 

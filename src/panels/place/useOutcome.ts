@@ -3,9 +3,10 @@ import type { Arrangement } from '../../engine/place/types';
 import { balanceAt } from '../../model/balance/balance';
 import type { Aircraft } from '../../model/document/types';
 import { recheckArrangement } from '../../model/place/applyArrangement';
+import type { PlaceFound } from '../../model/place/searchPlaces';
 import { type MoveRow, moveRows } from '../../model/words/moveRows';
 import { useBench } from '../../store/react';
-import type { Asked } from './useSearch';
+import { type Asked, startOf } from './useSearch';
 
 /** An arrangement put on the aircraft and worked out again. */
 export interface Outcome {
@@ -16,26 +17,37 @@ export interface Outcome {
   readonly faults: readonly string[];
 }
 
-/** Checks an arrangement and shows it as a ghost on the stage and the beam for as long as it is looked at. */
-export function useOutcome(asked: Asked, arrangement: Arrangement | null): Outcome | null {
+/**
+ * Checks an arrangement and shows it as a ghost on the stage and the beam for as long as it is looked at: all of it, or
+ * only so many of its moves.
+ */
+export function useOutcome(
+  asked: Asked,
+  found: PlaceFound | null,
+  arrangement: Arrangement | null,
+  shown: number | null = null,
+): Outcome | null {
   const bench = useBench();
   const outcome = useMemo((): Outcome | null => {
-    if (!arrangement) return null;
-    const { start, problem, settings, committed } = asked;
+    if (!arrangement || !found) return null;
+    const { down, alsoDown = [], emptied = [] } = asked.request.settings;
+    const { problem } = found;
     const {
       aircraft: after,
       marginMm,
       faults,
-    } = recheckArrangement(start, problem, arrangement, settings.down);
-    return { after, marginMm, faults, rows: moveRows(committed, after, problem, arrangement) };
-  }, [asked, arrangement]);
+    } = recheckArrangement(startOf(asked, found), problem, arrangement, [down, ...alsoDown], { emptied });
+    return { after, marginMm, faults, rows: moveRows(asked.committed, after, problem, arrangement) };
+  }, [asked, found, arrangement]);
   useEffect(() => {
     if (!outcome) return;
     const { fuelFraction, down, positions } = bench.view.getState();
     const { cgMm } = balanceAt(outcome.after, { fuelFraction, down, positions });
-    const parts = outcome.rows.flatMap(({ to }) => to ?? []);
-    bench.place.api.setState({ ghost: parts.length > 0 ? { parts, cgMm } : null });
+    const items = outcome.rows.slice(0, shown ?? outcome.rows.length).flatMap(({ to }) => to ?? []);
+    const parts = items.flatMap((item) => ('role' in item ? [item] : []));
+    const isWhole = shown === null || shown === outcome.rows.length;
+    bench.place.api.setState({ ghost: parts.length > 0 ? { parts, cgMm: isWhole ? cgMm : null } : null });
     return () => bench.place.api.setState({ ghost: null });
-  }, [bench, outcome]);
+  }, [bench, outcome, shown]);
   return outcome;
 }

@@ -1,38 +1,18 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { type RobustAnswer, shrunkBand } from '../../engine/place/robust';
-import type { ArrangeAnswer } from '../../engine/place/searchState';
-import type { PlaceProblem } from '../../engine/place/types';
 import type { WhyNot } from '../../engine/place/whyNot';
 import type { Aircraft } from '../../model/document/types';
-import { recheckArrangement } from '../../model/place/applyArrangement';
-import { largestSigmaMm } from '../../model/place/cgSigma';
-import { correctedProblem } from '../../model/place/correctedProblem';
 import { placeLifts } from '../../model/place/placeLifts';
-import { placeProblem } from '../../model/place/placeProblem';
-import type { PlaceSettings } from '../../model/place/placeSettings';
-import { useBench, useCommitted } from '../../store/react';
+import type { PlaceFound, PlaceRequest } from '../../model/place/searchPlaces';
+import { useBench, useCommitted, useView } from '../../store/react';
 
-/** How long a search may take, and the search for reasons after it, ms. */
-const SEARCH_MS = 20_000;
+/** How long a search may take as a whole, and the search for reasons after it, ms. */
+const SEARCH_MS = 40_000;
 const REASONS_MS = 15_000;
 
-/** Leads move with their ends: where the margin does not come out as thought to within this, it is searched again, mm. */
-const SAME_MM = 0.02;
-const MOST_ROUNDS = 4;
-/** Taken off the band for each search after the first, so that what the leads still do finds room, mm. */
-const EASE_MM = 0.03;
-
-const eased = (problem: PlaceProblem, round: number): PlaceProblem => ({
-  ...problem,
-  band: shrunkBand(problem.band, round * EASE_MM) ?? problem.band,
-});
-
-/** What is searched: the aircraft as it is seen, and as the search starts from it. */
+/** What is searched: the aircraft as it is seen, and what is asked of it. */
 export interface Asked {
   readonly committed: Aircraft;
-  readonly start: Aircraft;
-  readonly settings: PlaceSettings;
-  readonly problem: PlaceProblem;
+  readonly request: PlaceRequest;
 }
 
 export type Search =
@@ -42,128 +22,93 @@ export type Search =
       readonly phase: 'running';
       readonly asked: Asked;
       readonly sinceMs: number;
-      readonly answer: ArrangeAnswer | null;
+      readonly found: PlaceFound | null;
     }
   | {
       readonly phase: 'done';
       readonly asked: Asked;
-      readonly answer: ArrangeAnswer | null;
-      /** What certainty costs, where it was asked for. */
-      readonly price: RobustAnswer | null;
+      /** The best that can be built; null where a search was cancelled before there was any. */
+      readonly found: PlaceFound | null;
       /** Null while it is not known, or not asked. */
       readonly reasons: WhyNot | null;
       readonly cancelled: boolean;
     };
 
-export interface Request {
-  readonly start: Aircraft;
-  readonly settings: PlaceSettings;
-  /** Null to take the figures at their word. */
-  readonly probability: number | null;
-}
+/** The aircraft that a variant of a request starts from. */
+export const startOf = ({ request }: Asked, { variant }: PlaceFound): Aircraft =>
+  request.variants[variant]!.aircraft;
 
-/** One search at a time, with its progress; given up when the aircraft becomes another. */
+/** One search at a time, with its progress. `stale` once the aircraft or its attitude is not what was searched. */
 export function useSearch() {
-  const { place, document } = useBench();
+  const { place, document, view } = useBench();
   const committed = useCommitted((aircraft) => aircraft);
+  const down = useView((now) => now.down);
   const [search, setSearch] = useState<Search>({ phase: 'idle' });
   const stop = useRef<() => void>(() => {});
-  /** The aircraft that the last search was for. */
-  const searched = useRef<Aircraft | null>(null);
-
-  const clear = useCallback(() => {
+  const halt = useCallback(() => {
     stop.current();
     stop.current = () => {};
-    setSearch({ phase: 'idle' });
   }, []);
-  useEffect(() => () => stop.current(), []);
-  useEffect(() => {
-    if (committed !== searched.current) clear();
-  }, [committed, clear]);
+  useEffect(() => halt, [halt]);
+
+  const clear = useCallback(() => {
+    halt();
+    setSearch({ phase: 'idle' });
+  }, [halt]);
 
   const run = useCallback(
-    async ({ start, settings, probability }: Request) => {
-      stop.current();
+    async (request: PlaceRequest) => {
+      halt();
       const solve = place.solver();
       if (!solve) return setSearch({ phase: 'failed', sentence: 'The search is still being loaded.' });
-      const question = placeProblem(start, settings);
-      if ('fault' in question) return setSearch({ phase: 'failed', sentence: question.fault });
-      const { problem } = question;
-      const { committed: now } = document.api.getState();
-      searched.current = now;
-      let asked: Asked = { committed: now, start, settings, problem };
-      const task = { problem, timeMs: SEARCH_MS };
-      let answer: ArrangeAnswer | null = null;
+      const asked: Asked = { committed: document.api.getState().committed, request };
       let live = true;
-      const done = (
-        rest: Partial<Pick<Extract<Search, { phase: 'done' }>, 'price' | 'reasons' | 'cancelled'>>,
-      ) =>
-        live &&
-        setSearch({ phase: 'done', asked, answer, price: null, reasons: null, cancelled: false, ...rest });
+      const set = (next: Search) => live && setSearch(next);
       const end = (cancel: () => void) => {
         stop.current = () => {
           live = false;
           cancel();
         };
       };
-      setSearch({ phase: 'running', asked, sinceMs: performance.now(), answer });
+      const sinceMs = performance.now();
+      set({ phase: 'running', asked, sinceMs, found: null });
       try {
-        let price: RobustAnswer | null = null;
-        if (probability === null) {
-          for (let round = 0; round < MOST_ROUNDS; round++) {
-            const searching = solve(
-              { task: 'arrange', ...task, problem: eased(asked.problem, round) },
-              (progress) => {
-                if (!live || !('sentence' in progress)) return;
-                answer = progress;
-                setSearch((seen) => (seen.phase === 'running' ? { ...seen, asked, answer } : seen));
-              },
-            );
-            end(searching.cancel);
-            const found = await searching.answer;
-            if (!found) return done({ cancelled: true });
-            answer = found;
-            if (!found.best) break;
-            const real = recheckArrangement(start, asked.problem, found.best, settings.down);
-            const asThought = round > 0 || Math.abs(real.marginMm - found.best.marginMm) < SAME_MM;
-            if (asThought && real.faults.length === 0) break;
-            asked = { ...asked, problem: correctedProblem(start, asked.problem, found.best, settings.down) };
-          }
-        } else {
-          const sigmaMm = largestSigmaMm(start, settings.down);
-          const searching = solve({ task: 'surely', ...task, sigmaMm, probability });
-          end(searching.cancel);
-          price = await searching.answer;
-          if (!price) return done({ cancelled: true });
-          answer = price.sure;
-        }
-        done({ price });
-        if (answer?.best || probability !== null) return;
-        const why = placeLifts(start, settings);
+        const searching = solve({ task: 'search', request, timeMs: SEARCH_MS }, (progress) => {
+          if ('answer' in progress) set({ phase: 'running', asked, sinceMs, found: progress });
+        });
+        end(searching.cancel);
+        const found = await searching.answer;
+        if (!found) return;
+        if ('fault' in found) return set({ phase: 'failed', sentence: found.fault });
+        const done = { phase: 'done', asked, found, cancelled: false } as const;
+        set({ ...done, reasons: null });
+        const none = !found.answer.best && found.answer.boundG === Number.POSITIVE_INFINITY;
+        if (!none || request.probability !== null) return;
+        const why = placeLifts(startOf(asked, found), request.settings);
         if ('fault' in why) return;
-        const { lifts } = why;
-        const asking = solve({ task: 'why not', problem: why.problem, lifts, timeMs: REASONS_MS });
+        const { problem, lifts } = why;
+        const asking = solve({ task: 'why not', problem, lifts, timeMs: REASONS_MS });
         end(asking.cancel);
         const reasons = await asking.answer;
-        if (reasons) done({ price, reasons });
+        if (reasons) set({ ...done, reasons });
       } catch (error) {
-        if (live)
-          setSearch({ phase: 'failed', sentence: error instanceof Error ? error.message : String(error) });
+        set({ phase: 'failed', sentence: error instanceof Error ? error.message : String(error) });
       }
     },
-    [place, document],
+    [halt, place, document],
   );
 
   /** Ends the search and keeps the best so far. */
   const cancel = useCallback(() => {
-    stop.current();
-    stop.current = () => {};
+    halt();
     setSearch((now) =>
-      now.phase === 'running'
-        ? { phase: 'done', asked: now.asked, answer: now.answer, price: null, reasons: null, cancelled: true }
-        : now,
+      now.phase === 'running' ? { ...now, phase: 'done', reasons: null, cancelled: true } : now,
     );
-  }, []);
+  }, [halt]);
 
-  return { search, run, cancel, clear };
+  const asked = 'asked' in search ? search.asked : null;
+  const stale =
+    asked !== null &&
+    (asked.committed !== committed || asked.request.settings.down !== (down ?? view.getState().down));
+  return { search, stale, run, cancel, clear };
 }

@@ -192,6 +192,6 @@ function Wing({ say }: { readonly say: Readings }) {
 }
 
 const MAC_OPTIONS: readonly { readonly value: MacMode; readonly label: string }[] = [
-  { value: 'gross', label: 'the wing through the body' },
-  { value: 'exposed', label: 'the surface as drawn' },
+  { value: 'gross', label: 'Gross wing' },
+  { value: 'exposed', label: 'Wing as drawn' },
 ];

@@ -11,6 +11,8 @@ export interface BenchOptions {
   readonly touch?: boolean;
   /** As in browsers without file handles: files come by an input and go by a download. */
   readonly plainFiles?: boolean;
+  /** False for a browser without WebGL: drawing in software takes both cores, and not every test looks at the stage. */
+  readonly graphics?: boolean;
   /** What follows the address, such as '?demo=whimbrel'. */
   readonly path?: string;
   /** Complaints that the fault under test brings with it; all others fail the test. */
@@ -68,6 +70,7 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
     touch = false,
     plainFiles = false,
     path = '',
+    graphics = true,
     expects,
     prepare,
     beside,
@@ -85,6 +88,8 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
       hasTouch: touch,
       acceptDownloads: true,
     }));
+  // A context beside another has it already, and adding it asks every page there, a dead one too.
+  if (!graphics && !beside) await context.addInitScript(withoutGraphics);
   await prepare?.(context);
   const page = await context.newPage();
   if (plainFiles) {
@@ -119,6 +124,13 @@ export function expectClean(bench: Bench): void {
 /** Whether an address is on the bench's origin, over http or as a web socket. */
 function isOwn(url: string, benchUrl: string): boolean {
   return new URL(url).host === new URL(benchUrl).host;
+}
+
+function withoutGraphics(): void {
+  const real = HTMLCanvasElement.prototype.getContext as (...given: unknown[]) => unknown;
+  HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, ...given: unknown[]) {
+    return given[0] === '2d' ? real.apply(this, given) : null;
+  } as typeof HTMLCanvasElement.prototype.getContext;
 }
 
 interface Recorded {

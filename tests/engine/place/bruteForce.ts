@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../../src/engine/geometry/types';
-import type { PlaceProblem } from '../../../src/engine/place/types';
+import type { Lead, PlaceOption, PlaceProblem } from '../../../src/engine/place/types';
 
 /** Brute force that shares nothing with the engine but the problem's data. */
 export interface Brute {
@@ -27,11 +27,32 @@ const gramsOf = ({ spots }: PlaceProblem) =>
 
 const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
 
+/** What a lead weighs and where its CG is: thin and even along its way. */
+function leadBody({ mass, waypointsMm = [] }: Lead, from: Vec3, to: Vec3) {
+  const points = [from, ...waypointsMm, to];
+  const runs = points.slice(1).map((b, i) => {
+    const a = points[i]!;
+    return {
+      long: Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]),
+      x: (a[0] + b[0]) / 2,
+      y: (a[1] + b[1]) / 2,
+    };
+  });
+  const long = sum(runs.map((run) => run.long));
+  const massG = mass ? mass.massG + mass.gPerMm * long : 0;
+  const at = (key: 'x' | 'y') =>
+    long > 0
+      ? sum(runs.map((run) => run[key] * run.long)) / long
+      : sum(runs.map((run) => run[key])) / runs.length;
+  return { long, massG, x: at('x'), y: at('y') };
+}
+
 /** Least margin over the cases, or −∞ when a lateral limit is broken. */
 function marginOf(
   problem: PlaceProblem,
   cgs: readonly (readonly [number, number])[],
   grams: readonly number[],
+  ends: readonly (readonly [Vec3, Vec3])[] = [],
 ): number {
   let least = Number.POSITIVE_INFINITY;
   problem.cases.forEach((state, s) => {
@@ -42,6 +63,13 @@ function marginOf(
       m += massesG[s]!;
       x += massesG[s]! * cgs[i]![0];
       y += massesG[s]! * cgs[i]![1];
+    });
+    problem.leads.forEach((lead, l) => {
+      if (!lead.mass?.aboard[s]) return;
+      const body = leadBody(lead, ...ends[l]!);
+      m += body.massG;
+      x += body.massG * body.x;
+      y += body.massG * body.y;
     });
     problem.spots.forEach(({ positionMm }, k) => {
       m += grams[k]!;
@@ -61,13 +89,9 @@ export function bruteOfPoints(problem: PlaceProblem): Brute | null {
   const allGrams = gramsOf(problem);
   for (const choice of product(problem.parts.map(({ options }) => options.length))) {
     const chosen = choice.map((k, i) => problem.parts[i]!.options[k]!);
-    if (
-      !fits(
-        problem,
-        chosen.map(({ region }) => region),
-      )
-    )
-      continue;
+    const ends = endsOf(problem, chosen);
+    const boxes = chosen.map(({ region }) => region);
+    if (!fits(problem, boxes, ends)) continue;
     const cgs = chosen.map(
       ({ region, cgFromCentreMm: off }) =>
         [
@@ -79,7 +103,8 @@ export function bruteOfPoints(problem: PlaceProblem): Brute | null {
     for (const grams of allGrams) {
       const ballastG = sum(grams);
       if (best && ballastG > best.ballastG) break;
-      const marginMm = marginOf(problem, cgs, grams);
+      if (!hasRoom(problem, boxes, grams)) continue;
+      const marginMm = marginOf(problem, cgs, grams, ends);
       if (marginMm < -1e-9) continue;
       const better =
         !best ||
@@ -92,35 +117,82 @@ export function bruteOfPoints(problem: PlaceProblem): Brute | null {
   return best;
 }
 
-function fits(problem: PlaceProblem, boxes: readonly { minMm: Vec3; maxMm: Vec3 }[]): boolean {
+type Box = { readonly minMm: Vec3; readonly maxMm: Vec3 };
+
+/** Where each lead's ends are with every part in its one place. */
+function endsOf(problem: PlaceProblem, chosen: readonly PlaceOption[]): (readonly [Vec3, Vec3])[] {
+  const point = (lead: Lead, end: string | Vec3): Vec3 => {
+    if (typeof end !== 'string') return end;
+    const i = problem.parts.findIndex(({ id }) => id === end);
+    const { minMm, maxMm } = i < 0 ? problem.obstacles.find(({ id }) => id === end)! : chosen[i]!.region;
+    const off = chosen[i]?.leadEndsMm?.[lead.id] ?? [0, 0, 0];
+    return [0, 1, 2].map((k) => (minMm[k]! + maxMm[k]!) / 2 + off[k]!) as unknown as Vec3;
+  };
+  return problem.leads.map((lead) => [point(lead, lead.from), point(lead, lead.to)]);
+}
+
+const axisGap = (a: Box, b: Box, k: number) => Math.max(a.minMm[k]! - b.maxMm[k]!, b.minMm[k]! - a.maxMm[k]!);
+
+function keep(problem: PlaceProblem, idA: string, a: Box, idB: string, b: Box): boolean {
+  const rules = problem.apart.filter(
+    (one) => (one.a === idA && one.b === idB) || (one.a === idB && one.b === idA),
+  );
+  const widestAxis = Math.max(...[0, 1, 2].map((k) => axisGap(a, b, k)));
+  const straight = Math.hypot(...[0, 1, 2].map((k) => Math.max(0, axisGap(a, b, k))));
+  return (
+    widestAxis >= problem.clearanceMm - 1e-9 &&
+    rules.every(({ gapMm, by }) => (by === 'straight' ? straight : widestAxis) >= gapMm - 1e-9)
+  );
+}
+
+function fits(
+  problem: PlaceProblem,
+  boxes: readonly Box[],
+  ends: readonly (readonly [Vec3, Vec3])[],
+): boolean {
   const things = [
     ...boxes.map((box, i) => ({ id: problem.parts[i]!.id, box, fixed: false })),
     ...problem.obstacles.map((box) => ({ id: box.id, box, fixed: true })),
   ];
-  const centre = (id: string): Vec3 => {
-    const { minMm, maxMm } = things.find((thing) => thing.id === id)!.box;
-    return [(minMm[0] + maxMm[0]) / 2, (minMm[1] + maxMm[1]) / 2, (minMm[2] + maxMm[2]) / 2];
-  };
   for (let i = 0; i < things.length; i++) {
     for (let j = 0; j < i; j++) {
       const [a, b] = [things[i]!, things[j]!];
       if (a.fixed && b.fixed) continue;
-      const rule = problem.apart.find(
-        (one) => (one.a === a.id && one.b === b.id) || (one.a === b.id && one.b === a.id),
-      );
-      const gap = Math.max(rule?.gapMm ?? 0, problem.clearanceMm);
-      const apart = [0, 1, 2].some(
-        (k) =>
-          a.box.minMm[k]! - b.box.maxMm[k]! >= gap - 1e-9 || b.box.minMm[k]! - a.box.maxMm[k]! >= gap - 1e-9,
-      );
-      if (!apart) return false;
+      if (!keep(problem, a.id, a.box, b.id, b.box)) return false;
     }
   }
-  return problem.leads.every(({ from, to, lengthMm }) => {
-    const a = centre(from);
-    const b = typeof to === 'string' ? centre(to) : to;
-    return Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]) + Math.abs(a[2] - b[2]) <= lengthMm + 1e-9;
+  return problem.leads.every((lead, l) => {
+    const [a, b] = ends[l]!;
+    const needed =
+      lead.by === 'straight'
+        ? leadBody(lead, a, b).long
+        : Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]) + Math.abs(a[2] - b[2]);
+    return needed <= lead.lengthMm + 1e-9;
   });
+}
+
+/** Whether the ballast, as stacks of lead, has room: in its spot, among the parts and walls, and beside the other stacks. */
+function hasRoom(problem: PlaceProblem, boxes: readonly Box[], grams: readonly number[]): boolean {
+  const stacks = problem.spots.flatMap(({ id, body, positionMm: [x, y, z] }, k) => {
+    if (!body || grams[k] === 0) return [];
+    const { widthMm, heightMm, lengthMm, densityGPerMm3 } = body;
+    const long = grams[k]! / (densityGPerMm3 * widthMm * heightMm);
+    const box: Box = {
+      minMm: [x - long / 2, y - widthMm / 2, z - heightMm / 2],
+      maxMm: [x + long / 2, y + widthMm / 2, z + heightMm / 2],
+    };
+    return [{ id, box, tooLong: long > lengthMm + 1e-9 }];
+  });
+  return stacks.every(
+    ({ id, box, tooLong }, k) =>
+      !tooLong &&
+      boxes.every((other, i) => keep(problem, id, box, problem.parts[i]!.id, other)) &&
+      problem.obstacles.every((other) => keep(problem, id, box, other.id, other)) &&
+      (problem.noBallast ?? []).every((zone) =>
+        [0, 1, 2].some((axis) => axisGap(box, zone, axis) >= -1e-9),
+      ) &&
+      stacks.slice(0, k).every((other) => keep(problem, id, box, other.id, other.box)),
+  );
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../../src/engine/geometry/types';
-import type { MovablePart, PlaceOption, PlaceProblem } from '../../../src/engine/place/types';
+import type { Lead, MovablePart, PlaceOption, PlaceProblem } from '../../../src/engine/place/types';
 
 /** Random numbers in 0…1 from a seed (mulberry32). */
 export function seeded(seed: number): () => number {
@@ -192,5 +192,52 @@ export function pointCase(seed: number): PlaceProblem {
     apart: random() < 0.4 ? [{ id: 'rule', a: 'p0', b: 'p1', gapMm: 25 }] : [],
     leads:
       random() < 0.4 ? [{ id: 'lead', name: 'lead', from: 'p0', to: 'p1', lengthMm: whole(6, 12) * 20 }] : [],
+  };
+}
+
+/**
+ * The same with what an aircraft really has: leads that weigh and bend by waypoints, that must reach in a straight line and
+ * leave a turned part elsewhere, rules in a straight line, and stacks of ballast with a size, kept out of a zone.
+ */
+export function wiredCase(seed: number): PlaceProblem {
+  const drawn = pointCase(seed);
+  const random = seeded(seed * 104_729 + 3);
+  const whole = (low: number, high: number) => Math.floor(low + (high - low + 1) * random());
+  const aboard = drawn.cases.map((_, s) => s === 0 || random() < 0.7);
+  const bent = random() < 0.6;
+  const lead = (id: string, from: string, to: string | Vec3): Lead => {
+    const toMeasure = random() < 0.3;
+    return {
+      id,
+      name: id,
+      from,
+      to,
+      by: 'straight',
+      lengthMm: toMeasure ? Number.POSITIVE_INFINITY : whole(8, 18) * 20,
+      waypointsMm: bent ? [[whole(0, 10) * 20, whole(-2, 2) * 20, 30]] : [],
+      mass: { massG: toMeasure ? 0 : whole(4, 40), gPerMm: toMeasure ? 0.02 + 0.08 * random() : 0, aboard },
+    };
+  };
+  const parts = drawn.parts.map((part) => ({
+    ...part,
+    options: part.options.map((option, k) =>
+      k % 2 === 0 ? option : { ...option, leadEndsMm: { loom: [whole(-15, 15), whole(-8, 8), 0] as Vec3 } },
+    ),
+  }));
+  const [nose, tip] = drawn.spots;
+  const stack = { lengthMm: whole(20, 60), widthMm: 20, heightMm: 20, densityGPerMm3: 0.0113 };
+  return {
+    ...drawn,
+    parts,
+    clearanceMm: random() < 0.5 ? 2 : 0,
+    leads: [lead('loom', 'p0', 'p1'), lead('pump', parts.at(-1)!.id, [200, 30, 10])].slice(0, whole(1, 2)),
+    apart:
+      random() < 0.5 ? [{ id: 'rule', a: 'p0', b: 'p1', gapMm: whole(15, 60), by: 'straight' }] : drawn.apart,
+    spots: [
+      { ...nose!, positionMm: [whole(-1, 4) * 20, whole(-1, 1) * 30, 10], body: stack },
+      random() < 0.5 ? { ...tip!, body: { ...stack, lengthMm: 80 } } : tip!,
+    ],
+    noBallast:
+      random() < 0.4 ? [{ id: 'hot', name: 'hot pipe', minMm: [30, -60, 0], maxMm: [60, 60, 60] }] : [],
   };
 }

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { allowedZone, type ZoneInput, zoneMargin } from '../../../src/engine/place/allowedZone';
 import { fuelRange } from '../../../src/engine/place/fuelRange';
 import { massRange, spotEffects } from '../../../src/engine/place/massRange';
-import { shrunkBand, sigmasFor } from '../../../src/engine/place/robust';
+import { sigmasFor } from '../../../src/engine/place/robust';
+import { shrunkBand } from '../../../src/engine/place/shrunkBand';
 import type { LoadCase } from '../../../src/engine/place/types';
 
 const one = (massG: number, stationMm: number, buttlineMm = 0, id = 'only'): LoadCase => ({

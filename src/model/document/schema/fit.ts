@@ -10,6 +10,7 @@ import {
   list,
   loadFactor,
   massG,
+  placeMm,
   pointMm,
   record,
   sizeMm,
@@ -28,6 +29,10 @@ export const bay = record(
     yawDeg: angleDeg,
     pitchDeg: angleDeg,
     rollDeg: angleDeg,
+    standsOnMm: about(
+      v.optional(placeMm),
+      'the waterline of the floor, shelf or strap face that parts in it stand on; a board in its lower half, or its lowest side, when left out',
+    ),
   },
   'a room where parts may be mounted',
 );

@@ -1,10 +1,12 @@
 import * as v from 'valibot';
-import { about, id, label, massG, pointMm, record } from './fields';
+import { about, choice, id, label, massG, pointMm, record, sizeMm } from './fields';
 
 /** What a letter scale tells apart: less is no piece of ballast. */
 const leastStepG = 0.01;
 
 const stepG = v.pipe(massG, v.minValue(leastStepG, `Expected more than 0 g, ${leastStepG} g at least`));
+
+export const ballastMetals = ['lead', 'brass', 'steel'] as const;
 
 /** A place that takes ballast, in steps. */
 export const ballastSpot = record(
@@ -14,6 +16,13 @@ export const ballastSpot = record(
     positionMm: pointMm,
     stepG: about(stepG, 'what one piece of ballast weighs, g'),
     mostG: about(massG, 'all that goes in there, g'),
+    metal: about(v.optional(choice(ballastMetals)), 'what the ballast is made of; lead when left out'),
+    lengthMm: about(
+      v.optional(sizeMm),
+      'the room at the spot, fore and aft; what the hull leaves when left out',
+    ),
+    widthMm: about(v.optional(sizeMm), 'athwart, mm'),
+    heightMm: about(v.optional(sizeMm), 'up and down, mm'),
   },
   'a place that takes ballast',
 );

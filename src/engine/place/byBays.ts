@@ -1,0 +1,66 @@
+import type { Goal } from './goal';
+import type { Milp, MilpAnswer } from './milp';
+import { patternProgram } from './patternProgram';
+import type { Patterns } from './patterns';
+import type { Choice } from './rooms';
+import { gapFor, type Search, settleChoices } from './search';
+
+/** What looking bay by bay came to. */
+export interface ByBays {
+  /** Nothing is less than this, in what the goal counts. */
+  readonly bound: number;
+  /** The last program, to ask again for a second opinion. */
+  readonly program: Milp | null;
+  /** Every choice of bays was ruled out or settled. */
+  readonly exhausted: boolean;
+}
+
+interface Budget {
+  readonly patterns: Patterns;
+  readonly untilMs: number;
+  /** No better than this can be: known from elsewhere. */
+  readonly knownBound: number;
+  isEnough(): boolean;
+  onBound(bound: number): void;
+}
+
+/**
+ * Chooses a set of parts for every bay, settles it, forbids that choice and chooses again, until no choice is left that
+ * could be better. What the program says of the choices left, and what settling said of those forbidden, is a bound on
+ * everything (logic-based Benders decomposition: J. N. Hooker, G. Ottosson, Mathematical Programming 96, 2003).
+ */
+export function byBays(search: Search, goal: Goal, budget: Budget): ByBays {
+  const { problem, rows, solve, stepG, mostMoves, order, shouldStop } = search;
+  const forbidden: Choice[][] = [];
+  /** What was settled is no less than this. */
+  let settledBound = Number.POSITIVE_INFINITY;
+  let bound = Number.NEGATIVE_INFINITY;
+  let program: Milp | null = null;
+  const over = () => shouldStop() || order.now() > budget.untilMs;
+  const raise = (to: number) => {
+    bound = Math.max(bound, Math.min(to, settledBound));
+    budget.onBound(bound);
+  };
+  while (!over() && !budget.isEnough()) {
+    const made = patternProgram(problem, goal, rows, budget.patterns, { forbidden, mostMoves });
+    program = made.program;
+    const found: MilpAnswer = solve(program, {
+      timeMs: Math.max(1, budget.untilMs - order.now()),
+      gap: gapFor(goal, stepG),
+      enough: budget.knownBound + (goal.seek === 'most margin' ? gapFor(goal, stepG) : 1e-6),
+      shouldStop,
+    });
+    if (found.status === 'infeasible') {
+      raise(Number.POSITIVE_INFINITY);
+      return { bound, program, exhausted: true };
+    }
+    raise(found.bound);
+    if (!found.values) break;
+    const choices = made.choicesIn(found.values);
+    const settled = settleChoices(search, choices, goal, budget.isEnough);
+    if (!settled) break;
+    settledBound = Math.min(settledBound, settled.answer.bound);
+    forbidden.push(choices);
+  }
+  return { bound, program, exhausted: false };
+}

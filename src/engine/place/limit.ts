@@ -1,0 +1,2 @@
+/** What a balance row guards. */
+export type Limit = 'forward' | 'aft' | 'left' | 'right';

@@ -1,0 +1,68 @@
+import { type ArrangeOrder, arrange } from './arrange';
+import { arrangeSentence } from './arrangeSentence';
+import { type ArrangeAnswer, SAME_MARGIN_MM } from './searchState';
+import type { PlaceProblem } from './types';
+
+/** The best of several answers, and which it was; its proofs hold over all of them. */
+export interface OneOfSeveral {
+  readonly index: number;
+  readonly answer: ArrangeAnswer;
+}
+
+/**
+ * Chooses among problems of which one is to be solved: this pack or that, two small or one large. Every one is searched
+ * with its share of the time; the one with the wanted margin, then the least ballast, then the largest margin, then the
+ * fewest moves is taken, and is proved where no other could be better.
+ */
+export function arrangeOneOf(problems: readonly PlaceProblem[], order: ArrangeOrder): OneOfSeveral {
+  const endMs = order.now() + order.timeMs;
+  return bestOfSeveral(
+    problems.map((problem, i) =>
+      arrange(problem, { ...order, timeMs: Math.max(1, (endMs - order.now()) / (problems.length - i)) }),
+    ),
+  );
+}
+
+/** The same for answers that are there already. Expects one at least. */
+export function bestOfSeveral(answers: readonly ArrangeAnswer[]): OneOfSeveral {
+  let index = 0;
+  answers.forEach((one, i) => {
+    if (isBetter(one, answers[index]!)) index = i;
+  });
+  const chosen = answers[index]!;
+  const { best } = chosen;
+  const rivals = answers.filter((_, i) => i !== index);
+  // Answers that keep the margin wanted stand before those for which there is none that does.
+  const equals = rivals.filter(({ keptMarginMm }) => keptMarginMm >= chosen.keptMarginMm);
+  const boundG = Math.min(chosen.boundG, ...equals.map((one) => one.boundG));
+  const proved = best
+    ? best.ballastG <= boundG + 1e-6
+    : answers.every(({ boundG: g }) => g === Number.POSITIVE_INFINITY);
+  const tied = equals.filter((one) => best !== null && one.boundG <= best.ballastG + 1e-6);
+  const marginMm = best?.marginMm ?? 0;
+  const isWider = (one: ArrangeAnswer) =>
+    one.marginBoundMm === null || one.marginBoundMm > marginMm + SAME_MARGIN_MM;
+  const marginBoundMm =
+    chosen.marginBoundMm === null
+      ? null
+      : Math.max(chosen.marginBoundMm, ...tied.map((one) => one.marginBoundMm ?? Number.POSITIVE_INFINITY));
+  const told = {
+    best,
+    boundG,
+    gapG: best && Math.max(0, best.ballastG - boundG),
+    proved,
+    marginBoundMm,
+    marginProved: chosen.marginProved && !tied.some(isWider),
+    movesProved: chosen.movesProved && tied.every((one) => one.movesProved),
+    keptMarginMm: chosen.keptMarginMm,
+  };
+  return { index, answer: { ...told, sentence: arrangeSentence(told) } };
+}
+
+function isBetter(a: ArrangeAnswer, b: ArrangeAnswer): boolean {
+  if (!a.best || !b.best) return a.best !== null && b.best === null;
+  if (a.keptMarginMm !== b.keptMarginMm) return a.keptMarginMm > b.keptMarginMm;
+  if (Math.abs(a.best.ballastG - b.best.ballastG) > 1e-6) return a.best.ballastG < b.best.ballastG;
+  if (Math.abs(a.best.marginMm - b.best.marginMm) > SAME_MARGIN_MM) return a.best.marginMm > b.best.marginMm;
+  return a.best.moves < b.best.moves;
+}

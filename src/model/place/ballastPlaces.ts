@@ -1,0 +1,173 @@
+import type { Vec3 } from '../../engine/geometry/types';
+import type { BallastBody, BallastSpot, KeepApart, Obstacle } from '../../engine/place/types';
+import { partBody } from '../airframe/bodies';
+import { itemExtent } from '../airframe/extent';
+import { hulls, type NamedHull } from '../airframe/solids';
+import type { Aircraft, BallastSpotItem, Part } from '../document/types';
+import { wingPlanform } from '../stability/band';
+import { acrossAt, hullStations } from './hullRoom';
+
+/** g/mm³; handbook values, from memory. */
+export const METAL_G_PER_MM3 = { lead: 0.01134, brass: 0.0085, steel: 0.00785 } as const;
+
+/** Ballast goes this far inside the ends of the hull and of the wing, mm, and a little further where it has no room there. */
+const INSIDE_END_MM = 30;
+const FURTHER_MM = [0, 10, 20, 30, 45, 60, 80, 100] as const;
+const USUAL = { stepG: 1, mostG: 500 } as const;
+/** The largest stack that is looked for, mm, and the strip that goes into a wing tip. */
+const LONGEST_MM = 60;
+const WIDEST_MM = 40;
+const NARROWEST_MM = 8;
+const STRIP = { lengthMm: 60, widthMm: 20, heightMm: 6 } as const;
+/** Parts and ballast are kept this far from packs, and ballast from what gets hot, mm; common practice, no source. */
+const FROM_PACKS_MM = 3;
+const FROM_HEAT_MM = 15;
+
+/** Where ballast is usually put: both ends of the hull, and both tips where the lateral balance may need it. */
+export function usualSpots(aircraft: Aircraft, emptied: readonly Part[] = []): BallastSpotItem[] {
+  const spots: BallastSpotItem[] = [];
+  const [hull] = hulls(aircraft);
+  if (hull) {
+    const { fromMm, toMm } = hullStations(hull);
+    spots.push({ id: 'nose', name: 'Nose', ...endOf(hull, fromMm + INSIDE_END_MM, 1, emptied), ...USUAL });
+    spots.push({ id: 'tail', name: 'Tail', ...endOf(hull, toMm - INSIDE_END_MM, -1, emptied), ...USUAL });
+  }
+  const wing = wingPlanform(aircraft);
+  if (wing) {
+    const x = wing.lemacMm + wing.macMm / 4;
+    const y = wing.spanMm / 2 - INSIDE_END_MM;
+    spots.push({
+      id: 'left-tip',
+      name: 'Left tip',
+      positionMm: [x, -y, wing.macWaterlineMm],
+      ...USUAL,
+      ...STRIP,
+    });
+    spots.push({
+      id: 'right-tip',
+      name: 'Right tip',
+      positionMm: [x, y, wing.macWaterlineMm],
+      ...USUAL,
+      ...STRIP,
+    });
+  }
+  return spots;
+}
+
+/** A spot near an end of a hull, as near as it has room for some ballast. */
+function endOf(
+  hull: NamedHull,
+  stationMm: number,
+  inward: 1 | -1,
+  emptied: readonly Part[],
+): { readonly positionMm: Vec3 } {
+  const isTaken = (place: Vec3, { lengthMm }: Room) =>
+    emptied.map(itemExtent).some(({ minMm, maxMm }) => {
+      const half = lengthMm / 2;
+      return place[0] - half < maxMm[0] + 1 && place[0] + half > minMm[0] - 1;
+    });
+  const at = (x: number): Vec3 => {
+    const near = hull.shape.sections.reduce((a, b) =>
+      Math.abs(b.xMm + hull.pose.positionMm[0] - x) < Math.abs(a.xMm + hull.pose.positionMm[0] - x) ? b : a,
+    );
+    return [x, hull.pose.positionMm[1] + near.centreYMm, hull.pose.positionMm[2] + near.centreZMm];
+  };
+  const places = FURTHER_MM.map((further) => at(stationMm + inward * further));
+  const free = places.find((place) => {
+    const room = stackIn(hull, place);
+    return room !== null && !isTaken(place, room);
+  });
+  return { positionMm: free ?? places[0]! };
+}
+
+/** Spots as the search takes them: with the size of their room, and no more in them than that holds. */
+export function sizedSpots(aircraft: Aircraft, spots: readonly BallastSpotItem[]): BallastSpot[] {
+  return spots.map((spot) => {
+    const { id, name, positionMm, stepG, mostG, metal = 'lead', lengthMm, widthMm, heightMm } = spot;
+    const found = roomAt(aircraft, positionMm) ?? cubeOf(mostG / METAL_G_PER_MM3[metal]);
+    const body: BallastBody = {
+      lengthMm: lengthMm ?? found.lengthMm,
+      widthMm: widthMm ?? found.widthMm,
+      heightMm: heightMm ?? found.heightMm,
+      densityGPerMm3: METAL_G_PER_MM3[metal],
+    };
+    return { id, name, positionMm, stepG, mostG, body };
+  });
+}
+
+type Room = Pick<BallastBody, 'lengthMm' | 'widthMm' | 'heightMm'>;
+
+/** What a hull leaves round a point; null in the open, where it is taken that there is room for what is allowed. */
+function roomAt(aircraft: Aircraft, positionMm: Vec3): Room | null {
+  const rooms = hulls(aircraft).flatMap((hull) => stackIn(hull, positionMm) ?? []);
+  return rooms.reduce<Room | null>(
+    (best, room) => (!best || volume(room) > volume(best) ? room : best),
+    null,
+  );
+}
+
+function cubeOf(volumeMm3: number): Room {
+  const edgeMm = Math.cbrt(Math.max(volumeMm3, 1));
+  return { lengthMm: edgeMm, widthMm: edgeMm, heightMm: edgeMm };
+}
+
+const volume = ({ lengthMm, widthMm, heightMm }: Room) => lengthMm * widthMm * heightMm;
+
+/** The largest square stack round a point that lies in a hull; null where none does. */
+function stackIn(hull: NamedHull, [x, y, z]: Vec3): Room | null {
+  let best: Room | null = null;
+  for (let wide = WIDEST_MM; wide >= NARROWEST_MM; wide -= 2) {
+    let half = -1;
+    for (let out = 0; out <= LONGEST_MM / 2; out += 2) {
+      const inside = [x - out, x + out].every((stationMm) => {
+        const across = acrossAt(hull, stationMm, { fromMm: z - wide / 2, toMm: z + wide / 2 });
+        return across !== null && across.fromMm <= y - wide / 2 && across.toMm >= y + wide / 2;
+      });
+      if (!inside) break;
+      half = out;
+    }
+    const room = { lengthMm: 2 * half, widthMm: wide, heightMm: wide };
+    if (half > 0 && (!best || volume(room) > volume(best))) best = room;
+  }
+  return best;
+}
+
+/** Marks the place of ballast that has been taken out. */
+const EMPTIED = 'was ';
+
+/** The places of ballast that is taken out first: what is needed of it stays there, in the room that it had. */
+export const emptiedSpots = (emptied: readonly Part[]): BallastSpot[] =>
+  emptied.flatMap((part): BallastSpot[] => {
+    const cgMm = partBody(part).mass.cgMm;
+    if (!cgMm || part.massG < 1) return [];
+    const { id, name, massG } = part;
+    return [{ id: `${EMPTIED}${id}`, name, positionMm: cgMm, stepG: 1, mostG: Math.floor(massG) }];
+  });
+
+/** The id of the ballast that stood at a spot; null for a spot that is not such a place. */
+export const emptiedId = (spotId: string): string | null =>
+  spotId.startsWith(EMPTIED) ? spotId.slice(EMPTIED.length) : null;
+
+/** Ballast is kept off packs, wherever they go. */
+export const ballastRules = (aircraft: Aircraft, spots: readonly BallastSpot[]): KeepApart[] =>
+  spots.flatMap(({ id }) =>
+    aircraft.parts
+      .filter(({ role }) => role === 'energy')
+      .map((pack) => ({ id: 'ballast off packs', a: id, b: pack.id, gapMm: FROM_PACKS_MM })),
+  );
+
+/** Round everything of an engine that burns something: it gets hot, and lead creeps. */
+export function hotZones(aircraft: Aircraft): Obstacle[] {
+  if (aircraft.kind !== 'petrol' && aircraft.kind !== 'turbine') return [];
+  return aircraft.parts
+    .filter(({ role, locked }) => role === 'powerplant' && locked)
+    .map((part) => {
+      const { minMm, maxMm } = itemExtent(part);
+      return {
+        id: `heat of ${part.id}`,
+        name: `the heat of ${part.name}`,
+        minMm: [minMm[0] - FROM_HEAT_MM, minMm[1] - FROM_HEAT_MM, minMm[2] - FROM_HEAT_MM],
+        maxMm: [maxMm[0] + FROM_HEAT_MM, maxMm[1] + FROM_HEAT_MM, maxMm[2] + FROM_HEAT_MM],
+      };
+    });
+}
