@@ -1,3 +1,4 @@
+import type { Band } from '../../engine/balance/band';
 import type { Vec3 } from '../../engine/geometry/types';
 import {
   type AllowedZone,
@@ -28,22 +29,39 @@ export interface ItemZone extends AllowedZone {
   marginAt(stationMm: number, buttlineMm: number): ZoneMargin;
 }
 
-let kept: { aircraft: Aircraft; itemId: string; down: Vec3; zone: ItemZone | null } | null = null;
+interface Kept {
+  readonly aircraft: Aircraft;
+  readonly itemId: string;
+  readonly down: Vec3;
+  readonly band: Band | null;
+  readonly zone: ItemZone | null;
+}
+
+let kept: Kept | null = null;
+
+const sameBand = (a: Band | null, b: Band | null) =>
+  a === b || (a !== null && b !== null && a.forwardMm === b.forwardMm && a.aftMm === b.aftMm);
 
 /**
  * The exact zone over every load state and the whole burn, everything else where it is. Null without a band or a mass. It
- * takes the liquid to move with a tank as it stands. The very same answer again for the same aircraft.
+ * takes the liquid to move with a tank as it stands. The very same answer again for the same aircraft. The band, mm, is
+ * the stated one unless another is given, such as an estimated one.
  */
-export function itemZone(aircraft: Aircraft, itemId: string, down: Vec3): ItemZone | null {
-  if (kept?.aircraft !== aircraft || kept.itemId !== itemId || kept.down !== down) {
-    kept = { aircraft, itemId, down, zone: zoneOf(aircraft, itemId, down) };
+export function itemZone(
+  aircraft: Aircraft,
+  itemId: string,
+  down: Vec3,
+  band: Band | null = balanceAt(aircraft, { fuelFraction: 1, down }).band,
+): ItemZone | null {
+  const same = kept?.aircraft === aircraft && kept.itemId === itemId && kept.down === down;
+  if (!kept || !same || !sameBand(kept.band, band)) {
+    kept = { aircraft, itemId, down, band, zone: zoneOf(aircraft, itemId, down, band) };
   }
   return kept.zone;
 }
 
-function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3): ItemZone | null {
+function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3, band: Band | null): ItemZone | null {
   const item = itemById(aircraft, itemId);
-  const { band } = balanceAt(aircraft, { fuelFraction: 1, down });
   if (!item || !band) return null;
   const [x, y] = item.positionMm;
   // The item is taken out as if all of it stood at its origin: what it adds elsewhere moves along with it, and so does the
