@@ -53,7 +53,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     drag,
     reshape: createReshape(document),
     fit,
-    place: createPlaceStore(document, viewStore, drag),
+    place: createPlaceStore(document, viewStore, drag, balance),
     notice: createNoticeStore(),
   };
 }

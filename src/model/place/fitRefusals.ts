@@ -1,4 +1,4 @@
-import { perAircraft } from '../airframe/perAircraft';
+import { perObjects } from '../../engine/memory/memory';
 import { hullsAround, itemSolid } from '../airframe/solids';
 import { type Item, itemById } from '../document/edit';
 import type { Aircraft } from '../document/types';
@@ -101,4 +101,4 @@ const wayInFirst = (aircraft: Aircraft, item: Item) =>
   });
 
 /** The way in of one item, searched once for an aircraft. */
-const wayIn = perAircraft((aircraft, itemId) => entryThroughAny(aircraft, itemId));
+const wayIn = perObjects((aircraft: Aircraft, itemId: string) => entryThroughAny(aircraft, itemId));

@@ -15,7 +15,7 @@ import { PlusMinusFields } from './PlusMinusFields';
 import { Room } from './Room';
 import { ShapeFields } from './ShapeFields';
 import { SwitchTick } from './SwitchTick';
-import { momentSummary, sizeSummary } from './summaries';
+import { fitSummary, momentSummary, roomSummary, sizeSummary } from './summaries';
 import { Working } from './Working';
 
 /** The figures of a tank and of what is in it. */
@@ -97,8 +97,10 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
         <p className="hint">Among tanks that feed the same place the lower rank empties first.</p>
         <PlaceFields name={name} read={read} write={(aircraft, place) => change(place)(aircraft)} />
       </section>
-      <Room id={id} />
-      <Fold id="fit" title="Fit" openAtFirst>
+      <Fold id="room" title="Where may it sit?" summary={roomSummary(id, say)} openAtFirst>
+        <Room id={id} />
+      </Fold>
+      <Fold id="fit" title="Fit" summary={fitSummary(id)} openAtFirst>
         <FitPlace id={id} />
       </Fold>
       <Fold id="working" title="Working" summary={momentSummary(id, say)}>
