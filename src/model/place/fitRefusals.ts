@@ -1,4 +1,4 @@
-import { perAircraft } from '../airframe/perAircraft';
+import { perObjects } from '../../engine/memory/memory';
 import { hullsAround, itemSolid } from '../airframe/solids';
 import { type Item, itemById } from '../document/edit';
 import type { Aircraft } from '../document/types';
@@ -95,4 +95,4 @@ function isStillClear(after: Aircraft, item: Item, was: Extract<Entry, { found: 
 }
 
 /** The way in of one item, searched once for an aircraft. */
-const wayIn = perAircraft((aircraft, itemId) => entryThroughAny(aircraft, itemId));
+const wayIn = perObjects(entryThroughAny);
