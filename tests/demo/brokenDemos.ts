@@ -36,7 +36,7 @@ const powered: readonly Broken[] = [
     headline: /^In the band, but the right wing is heavy$/,
     cause: /^The CG is 1\.\d mm to the right/,
     fix: /^Move “Camera” \d+ mm left$/,
-    facts: { fit: /^everything fits/, worst: /video sender off/, travel: /to and fro/ },
+    facts: { fit: /^all fits/, worst: /video sender off/, travel: /to and fro/ },
   },
   {
     demo: 'sandmartin',

@@ -1,3 +1,4 @@
+import type { Band } from '../../engine/balance/band';
 import type { Vec3 } from '../../engine/geometry/types';
 import { lastOnly } from '../../engine/memory/memory';
 import {
@@ -31,13 +32,25 @@ export interface ItemZone extends AllowedZone {
 
 /**
  * The exact zone over every load state and the whole burn, everything else where it is. Null without a band or a mass. It
- * takes the liquid to move with a tank as it stands. The very same answer again for the same aircraft.
+ * takes the liquid to move with a tank as it stands. The very same answer again for the same aircraft. The band, mm, is
+ * the stated one unless another is given, such as an estimated one.
  */
-export const itemZone = lastOnly(zoneOf);
+export function itemZone(
+  aircraft: Aircraft,
+  itemId: string,
+  down: Vec3,
+  band: Band | null = balanceAt(aircraft, { fuelFraction: 1, down }).band,
+): ItemZone | null {
+  return lastZone(aircraft, itemId, down, band?.forwardMm ?? null, band?.aftMm ?? null);
+}
 
-function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3): ItemZone | null {
+const lastZone = lastOnly(
+  (aircraft: Aircraft, itemId: string, down: Vec3, forwardMm: number | null, aftMm: number | null) =>
+    zoneOf(aircraft, itemId, down, forwardMm === null || aftMm === null ? null : { forwardMm, aftMm }),
+);
+
+function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3, band: Band | null): ItemZone | null {
   const item = itemById(aircraft, itemId);
-  const { band } = balanceAt(aircraft, { fuelFraction: 1, down });
   if (!item || !band) return null;
   const [x, y] = item.positionMm;
   // The item is taken out as if all of it stood at its origin: what it adds elsewhere moves along with it, and so does the

@@ -23,6 +23,7 @@ import {
   fuelSummary,
   inertiaSummary,
   neutralPointSummary,
+  roomsSummary,
   sureSummary,
 } from './summaries';
 
@@ -65,9 +66,9 @@ export function AircraftCard() {
   return (
     <div className="card">
       <header>
-        <h2>The aircraft</h2>
+        <h2>Aircraft</h2>
       </header>
-      <Fold id="band" title="Where must the CG be?" summary={bandSummary(say)} openAtFirst>
+      <Fold id="band" title="CG limits" summary={bandSummary(say)}>
         <BandPlace />
         <Measure
           label="Lateral, up to"
@@ -94,15 +95,15 @@ export function AircraftCard() {
       <Fold id="fuel" title="Fuel" summary={fuelSummary(units)}>
         <FuelFields />
       </Fold>
-      <Fold id="rooms" title="Room, openings, leads">
+      <Fold id="rooms" title="Bays, hatches, leads" summary={roomsSummary}>
         <RoomsPlace />
       </Fold>
-      <Fold id="inertia" title="Inertia, kg·m²" summary={inertiaSummary}>
+      <Fold id="inertia" title="Inertia" summary={inertiaSummary}>
         <Inertia />
       </Fold>
       <Fold
         id="identity"
-        title="The aircraft itself"
+        title="Identity"
         summary={() => kinds.find(({ value }) => value === kind)?.label ?? ''}
       >
         <TextEntry
@@ -156,7 +157,7 @@ export function AircraftCard() {
           })}
         />
       </Fold>
-      <Fold id="notes" title="Notes" summary={() => notes}>
+      <Fold id="notes" title="Notes" summary={() => (notes ? 'written' : 'none')}>
         <TextEntry
           long
           label="Notes"

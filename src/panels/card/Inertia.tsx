@@ -6,6 +6,7 @@ import { type Balance, balanceAt } from '../../model/balance/balance';
 import { formatAngle, formatInertia, formatNumber } from '../../model/units';
 import type { Bench } from '../../store/bench';
 import { useBench, useView } from '../../store/react';
+import { toggleLayer } from '../../store/viewStore';
 import { Live } from '../Live';
 import { type Readings, useReadings } from '../readings';
 
@@ -68,7 +69,7 @@ const boxWords = (say: Readings) => (bench: Bench) => {
 export function Inertia() {
   const bench = useBench();
   const say = useReadings();
-  const boxShown = useView((view) => view.boxShown);
+  const boxShown = useView((view) => view.layers.inertia);
   return (
     <section className="inertia">
       <h3>Inertia about the CG</h3>
@@ -119,11 +120,7 @@ export function Inertia() {
         <Live read={({ balance }) => inertiaForPeople(balance.get())?.warning ?? ''} />
       </p>
       <label className="tick">
-        <input
-          type="checkbox"
-          checked={boxShown}
-          onChange={(event) => bench.view.setState({ boxShown: event.target.checked })}
-        />
+        <input type="checkbox" checked={boxShown} onChange={() => toggleLayer(bench.view, 'inertia')} />
         Show the equal box on the stage
       </label>
       <p className="hint">

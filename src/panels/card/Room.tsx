@@ -4,6 +4,7 @@ import { aircraftExtent } from '../../model/airframe/extent';
 import { itemById, placeItem } from '../../model/document/edit';
 import type { ItemZone } from '../../model/place/itemZone';
 import { bestFreeStation, buttlineWords, freeAboard, stationWords } from '../../model/words/zoneWords';
+import type { Bench } from '../../store/bench';
 import { useBench, useCommitted, useFit } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
 import { useBenchValue } from '../Live';
@@ -42,6 +43,44 @@ function stretchShown(whole: Stretch, axis: ItemZone['station'] | null, hereMm: 
   return { fromMm: inside(low - sideMm), toMm: inside(high + sideMm) };
 }
 
+/** Said where the band is not simply the stated one. */
+function HeldAgainst() {
+  const estimated = useBenchValue(({ balance }) => balance.get().bandFrom === 'estimate');
+  const wanted = useBenchValue(({ balance }) => balance.get().estimatedBand !== null);
+  if (estimated) return <p className="hint">Held against the estimated band: start at its forward end.</p>;
+  return wanted ? <p className="hint">Held against the limits and the margin wanted, an estimate.</p> : null;
+}
+
+/** Why it cannot be said where an item may sit. */
+function NoRoom({ id }: { readonly id: string }) {
+  const bench = useBench();
+  const words = useBenchValue((live) => noRoomWords(live, id));
+  const unstated = useBenchValue(({ balance }) => balance.get().band === null);
+  const openLimits = () =>
+    bench.view.setState(({ folds }) => ({ selectedId: null, folds: { ...folds, band: true } }));
+  return (
+    <>
+      <p className="hint">{words}</p>
+      {unstated && (
+        <button type="button" className="button" onClick={openLimits}>
+          State the CG limits
+        </button>
+      )}
+    </>
+  );
+}
+
+function noRoomWords({ balance, document }: Bench, id: string): string {
+  const { band, massG } = balance.get();
+  if (!band)
+    return 'No CG limits are stated and no margin is wanted, so there is nothing to hold it against.';
+  if (!(massG > 0)) return 'Nothing aboard has a mass yet.';
+  const item = itemById(document.current(), id);
+  const itemG = item && ('massG' in item ? item.massG : item.emptyMassG);
+  if (itemG === 0) return 'It weighs nothing: wherever it sits, the balance is the same.';
+  return 'Being worked out…';
+}
+
 /** Where an item may sit so that every load state stays in the band, with the margin at each place, and the best. */
 export function Room({ id }: { readonly id: string }) {
   const bench = useBench();
@@ -63,7 +102,7 @@ export function Room({ id }: { readonly id: string }) {
     if (!judged || !zone || wanted === null) return null;
     return bench.fit.judge()?.nearestRoom(aircraft, id, freeAboard(zone, ends), wanted) ?? null;
   }, [aircraft, bench, id, judged, maxMm, minMm, zone]);
-  if (!zone || bandMm === null || zone.station.bestMm === null) return null;
+  if (!zone || bandMm === null || zone.station.bestMm === null) return <NoRoom id={id} />;
   const aboard = { noseMm: minMm[0], tailMm: maxMm[0] };
   const item = itemById(aircraft, id);
   const goMm = roomyStation;
@@ -78,7 +117,6 @@ export function Room({ id }: { readonly id: string }) {
     (lateralMarginMm < 0 || Math.abs(itemY) > CENTRED_MM);
   return (
     <section className="room">
-      <h3>Where may it sit?</h3>
       <RoomStrip
         {...stretchShown(along, zone.station, itemX)}
         allowed={zone.station.allowed}
@@ -89,6 +127,7 @@ export function Room({ id }: { readonly id: string }) {
         bestMm={zone.station.bestMm}
       />
       <p>{stationWords(zone, aboard, say)}</p>
+      <HeldAgainst />
       <p className="hint">
         {marginMm >= 0
           ? `Here the least margin is ${say.lengthFine(marginMm)}.`
