@@ -4,6 +4,7 @@ import { addScaled, cross, dot, mirrorY, sub } from '../engine/geometry/vec3';
 import type { Shape } from '../engine/mass/shapes';
 import { tessellate } from '../engine/mass/tessellate';
 import type { Mesh } from '../engine/mass/types';
+import { perObject } from '../engine/memory/memory';
 import { orientedBox } from '../model/airframe/extent';
 import type { Piece } from '../model/airframe/pieces';
 import { poseOf } from '../model/airframe/poses';
@@ -13,15 +14,7 @@ import type { Ray } from './dragPlane';
 /** Facets to a full circle: a pointer needs no more. */
 const SEGMENTS = 20;
 
-const meshes = new WeakMap<Shape, Mesh>();
-
-function meshOf(shape: Shape): Mesh {
-  const kept = meshes.get(shape);
-  if (kept) return kept;
-  const mesh = tessellate(shape, { segments: SEGMENTS });
-  meshes.set(shape, mesh);
-  return mesh;
-}
+const meshOf = perObject((shape: Shape): Mesh => tessellate(shape, { segments: SEGMENTS }));
 
 interface Turned {
   readonly shape: Shape;
@@ -32,28 +25,17 @@ interface Turned {
   readonly flipped: boolean;
 }
 
-const turnedBodies = new WeakMap<object, Turned>();
-
-function turnedItem(item: Item): Turned {
-  const kept = turnedBodies.get(item);
-  if (kept) return kept;
+const turnedItem = perObject((item: Item): Turned => {
   const pose = poseOf(item);
   const flipped = 'mirrored' in item && item.mirrored === true;
-  const made = { shape: item.shape, pose, rotation: poseRotation(pose), box: orientedBox(item), flipped };
-  turnedBodies.set(item, made);
-  return made;
-}
+  return { shape: item.shape, pose, rotation: poseRotation(pose), box: orientedBox(item), flipped };
+});
 
 /** A piece as posed; that it may be mirrored as a whole is the ray's affair. */
-function turnedPiece(piece: Piece): Turned {
-  const kept = turnedBodies.get(piece);
-  if (kept) return kept;
-  const { shape, pose } = piece;
+const turnedPiece = perObject(({ shape, pose }: Piece): Turned => {
   const box = orientedBox({ ...pose, shape });
-  const made = { shape, pose, rotation: poseRotation(pose), box, flipped: false };
-  turnedBodies.set(piece, made);
-  return made;
-}
+  return { shape, pose, rotation: poseRotation(pose), box, flipped: false };
+});
 
 /** Whether a ray passes through the box around an item. */
 function meetsBox({ originMm, direction }: Ray, { box }: Turned): boolean {

@@ -7,6 +7,7 @@ export const memoryHome = 'src/engine/memory/memory.ts';
 export const lastingVariables: Readonly<Record<string, string>> = {
   'src/engine/fit/simplex.ts': 'room for sums in the innermost loop of the fit',
   'src/scene/materials/palette.ts': 'colours of the page, read again when the theme changes',
+  'src/scene/marks/wordWidth.ts': 'a canvas to measure words with',
   'src/store/piece.ts': 'the one question on its way to the net',
   'src/workers/place.worker.ts': 'the solver, which is loaded once',
 };

@@ -1,4 +1,5 @@
 import { BufferAttribute, BufferGeometry, Quaternion, Vector3 } from 'three';
+import { perObject } from '../../engine/memory/memory';
 import type { Piece } from '../../model/airframe/pieces';
 import { writePoseTurn } from '../frame/frame';
 import { shapeGeometry, shapeLinePairs } from '../materials/shapeGeometry';
@@ -10,12 +11,8 @@ interface Baked {
   readonly lines: Float32Array;
 }
 
-const baked = new WeakMap<Piece, Baked>();
-
 /** Worked out once for each piece: reshaping one bakes one anew. */
-export function bakedPiece(piece: Piece): Baked {
-  const kept = baked.get(piece);
-  if (kept) return kept;
+export const bakedPiece = perObject((piece: Piece): Baked => {
   const geometry = shapeGeometry(piece.shape, 64);
   const made = {
     positions: posed(piece, geometry.getAttribute('position').array as Float32Array, true),
@@ -23,9 +20,8 @@ export function bakedPiece(piece: Piece): Baked {
     lines: posed(piece, shapeLinePairs(piece.shape), true),
   };
   if (piece.mirrored) for (const figures of [made.positions, made.normals]) turnRound(figures);
-  baked.set(piece, made);
   return made;
-}
+});
 
 /** Turned, moved if asked, and reflected for the left-hand one of a pair. */
 function posed({ pose, mirrored }: Piece, own: Float32Array, moved: boolean): Float32Array {

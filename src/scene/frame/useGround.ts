@@ -1,9 +1,10 @@
+import { useMemo } from 'react';
 import type { Vec3 } from '../../engine/geometry/types';
 import { perObject } from '../../engine/memory/memory';
 import { aircraftExtent, type Extent, itemExtent, pieceExtent } from '../../model/airframe/extent';
 import { pieces } from '../../model/airframe/pieces';
 import type { Aircraft } from '../../model/document/types';
-import { useCommitted } from '../../store/react';
+import { useCommitted, useSteadyList } from '../../store/react';
 
 /** The box around everything aboard, worked out once for each aircraft. */
 export const extentOnce = perObject(aircraftExtent);
@@ -27,10 +28,11 @@ export const useGroundMm = (): number => useCommitted((aircraft) => extentOnce(a
 
 /** The box around the aircraft as committed; renders anew only when one of its six figures changes. */
 export function useExtent(): Extent {
-  const key = useCommitted((aircraft) => {
-    const { minMm, maxMm } = extentOnce(aircraft);
-    return [...minMm, ...maxMm].join(' ');
-  });
-  const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = key.split(' ').map(Number);
-  return { minMm: [a, b, c] satisfies Vec3, maxMm: [d, e, f] satisfies Vec3 };
+  const [minMm, maxMm] = useCommitted(
+    useSteadyList((aircraft: Aircraft) => {
+      const extent = extentOnce(aircraft);
+      return [extent.minMm, extent.maxMm];
+    }),
+  );
+  return useMemo(() => ({ minMm: minMm!, maxMm: maxMm! }), [minMm, maxMm]);
 }

@@ -1,8 +1,9 @@
 import { useLayoutEffect, useMemo, useRef } from 'react';
 import type { Group } from 'three';
+import type { Balance } from '../../model/balance/balance';
 import type { Item } from '../../model/document/edit';
 import { createPiece } from '../../store/piece';
-import { useBalance, useBench, useLive, useView } from '../../store/react';
+import { useBalance, useBench, useLive, useSteadyList, useView } from '../../store/react';
 import { writePoseTurn } from '../frame/frame';
 import { useScenePiece } from '../frame/useScenePiece';
 import { usePalette } from '../materials/palette';
@@ -36,7 +37,7 @@ export function Carried() {
   const factsOf = useMemo(createPartFacts, []);
   const hidden = useView(({ hiddenIds }) => hiddenIds);
   const facts = useBalance(({ loaded }) => factsOf(loaded, hidden));
-  const tankIds = useBalance(({ loaded }) => loaded.tanks.map(({ id }) => id).join(' '));
+  const tankIds = useBalance(useSteadyList(({ loaded }: Balance) => loaded.tanks.map(({ id }) => id)));
   const material = useDisposed(createPartMaterial, []);
   const batch = useDisposed(
     () => createPartBatch(facts, palette, book, material),
@@ -85,8 +86,7 @@ export function Carried() {
     <>
       <primitive object={batch.group} dispose={null} />
       {tankIds
-        .split(' ')
-        .filter((id) => id !== '' && !hidden.includes(id))
+        .filter((id) => !hidden.includes(id))
         .map((id) => (
           <group key={id} ref={keep(id)}>
             <TankVessel id={id} />

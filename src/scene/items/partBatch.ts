@@ -1,6 +1,7 @@
 import { BufferAttribute, BufferGeometry, Color, DynamicDrawUsage, Group, Mesh } from 'three';
 import { poseRotation, turn } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
+import { perObjects } from '../../engine/memory/memory';
 import type { Part } from '../../model/document/types';
 import { createCrispLines, sendLines } from '../materials/crispLines';
 import type { Palette } from '../materials/palette';
@@ -45,18 +46,18 @@ interface Sketch {
 }
 
 /** Drawn once for each shape and role, whoever has them. */
-const sketches = new WeakMap<PartFacts['shape'], Map<string, Sketch>>();
+const sketchOf = (facts: PartFacts, book: LookBook): Sketch =>
+  sketchIn(facts.shape, book !== null, facts.role, facts.pitchDeg, facts.aircraft)(facts, book);
 
-function sketchOf(facts: PartFacts, book: LookBook): Sketch {
-  const key = `${book !== null} ${facts.role} ${facts.pitchDeg} ${facts.aircraft}`;
-  const ofShape = sketches.get(facts.shape) ?? new Map<string, Sketch>();
-  sketches.set(facts.shape, ofShape);
-  const kept = ofShape.get(key);
-  if (kept) return kept;
-  const made = draw(facts, book);
-  ofShape.set(key, made);
-  return made;
-}
+const sketchIn = perObjects(
+  (..._: [PartFacts['shape'], boolean, PartFacts['role'], PartFacts['pitchDeg'], PartFacts['aircraft']]) => {
+    let sketch: Sketch | null = null;
+    return (facts: PartFacts, book: LookBook): Sketch => {
+      sketch ??= draw(facts, book);
+      return sketch;
+    };
+  },
+);
 
 function draw(facts: PartFacts, book: LookBook): Sketch {
   const drawing = book?.lookOf(facts) ?? null;

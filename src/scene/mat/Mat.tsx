@@ -1,12 +1,21 @@
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { type Color, type Group, PlaneGeometry, Quaternion } from 'three';
 import { pieces } from '../../model/airframe/pieces';
+import type { Aircraft } from '../../model/document/types';
 import type { Bench } from '../../store/bench';
-import { useAircraft, useAxis, useBench, useCommitted, useLive, useView } from '../../store/react';
-import { silhouetteShadow } from '../airframe/silhouetteShadow';
+import {
+  useAircraft,
+  useAxis,
+  useBench,
+  useCommitted,
+  useLive,
+  useSteadyList,
+  useView,
+} from '../../store/react';
+import { type Rect, silhouetteShadow } from '../airframe/silhouetteShadow';
 import { drawingPlane } from '../frame/drawingPlane';
 import { useIsTilted, useTilt } from '../frame/tilt';
-import { useExtent } from '../frame/useGround';
+import { extentOnce, useExtent } from '../frame/useGround';
 import { usePalette } from '../materials/palette';
 import { useDisposed } from '../materials/useDisposed';
 import { graduation, type RuleRun } from './graduation';
@@ -30,11 +39,7 @@ export function Mat() {
   // The shadow follows once a reshaped piece is let go: it is too slow to paint with every move.
   const structure = useCommitted(pieces);
   const zeroMm = useZero(view === 'front');
-  const rectKey = matRect(extent).join(' ');
-  const rect = useMemo(
-    () => rectKey.split(' ').map(Number) as unknown as ReturnType<typeof matRect>,
-    [rectKey],
-  );
+  const rect = useCommitted(useSteadyList((aircraft: Aircraft) => matRect(extentOnce(aircraft)))) as Rect;
   const shadow = useDisposed(() => silhouetteShadow(structure, rect), [structure, rect]);
   const material = useDisposed(() => createMatMaterial(shadow), [shadow]);
   const plane = useMemo(() => drawingPlane(view, extent.minMm[2]), [view, extent.minMm[2]]);

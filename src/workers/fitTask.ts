@@ -2,6 +2,7 @@ import type { Aircraft } from '../model/document/types';
 import type { Entry } from '../model/fit/entryThroughAny';
 import type { FittingOrder } from '../model/fit/fittingOrder';
 
+/** What the worker for fitting is asked. */
 export type FitTask =
   | { readonly task: 'entry'; readonly aircraft: Aircraft; readonly itemId: string }
   | { readonly task: 'order'; readonly aircraft: Aircraft };
@@ -12,13 +13,4 @@ export interface FitAnswers {
   readonly order: FittingOrder;
 }
 
-/** To the worker. */
-export interface FitAsk {
-  readonly id: number;
-  readonly task: FitTask;
-}
-
-/** From the worker, one for each ask, with its id. */
-export type FitReply =
-  | { readonly id: number; readonly ok: true; readonly answer: FitAnswers[FitTask['task']] }
-  | { readonly id: number; readonly ok: false; readonly sentence: string };
+export type FitAnswer = FitAnswers[FitTask['task']];
