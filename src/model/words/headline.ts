@@ -131,8 +131,11 @@ function outside(
 
 /** A whole per cent that rounding errors brought just under it is still that per cent. */
 const ROUNDING = 1e-9;
-/** A margin is never said to be more than it is. */
-export const marginFigure = (pct: number): string => `${formatNumber(Math.floor(pct + ROUNDING), 0)} % MAC`;
+/** A margin is never said to be more than it is, nor its ± less: "9 % MAC", "9 ± 6 % MAC". */
+export function marginFigure(pct: number, plusMinusPct = 0): string {
+  const plusMinus = plusMinusPct > ROUNDING ? ` ± ${Math.ceil(plusMinusPct - ROUNDING)}` : '';
+  return `${formatNumber(Math.floor(pct + ROUNDING), 0)}${plusMinus} % MAC`;
+}
 
 function marginHead(
   judgement: Judgement,
