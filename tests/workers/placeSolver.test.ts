@@ -5,7 +5,7 @@ import type { PlaceTask } from '../../src/model/place/tasks';
 import type { PlaceAsk, PlaceReply } from '../../src/workers/placeMessages';
 import { type PlacePort, placeSolver } from '../../src/workers/placeSolver';
 import { runPlaceTask } from '../../src/workers/placeTask';
-import { solve } from '../engine/place/solver';
+import { now, solve } from '../engine/place/solver';
 import { redshank } from '../model/place/bench';
 
 /** A worker in the same thread, that answers when told to. */
@@ -26,12 +26,7 @@ function port(): PlacePort & { asked: PlaceAsk[]; ended: boolean; answer(): void
       const { id, task } = made.asked.at(-1)!;
       const post = (reply: PlaceReply) =>
         made.onmessage?.({ data: structuredClone(reply) } as MessageEvent<PlaceReply>);
-      const answer = runPlaceTask(
-        task,
-        solve,
-        () => performance.now(),
-        (progress) => post({ id, kind: 'progress', progress }),
-      );
+      const answer = runPlaceTask(task, solve, now, (progress) => post({ id, kind: 'progress', progress }));
       post({ id, kind: 'answer', answer });
     },
   };
@@ -56,7 +51,7 @@ test('an answer from the worker is the model’s, with progress on the way, and 
     const run = ask(task, (progress) => seen.push(progress));
     ports[0]!.answer();
     const answer = await run.answer;
-    const here = searchPlaces(request, { solve, now: () => performance.now(), timeMs: 20_000 });
+    const here = searchPlaces(request, { solve, now, timeMs: 20_000 });
     if (!answer || !('answer' in answer) || !('answer' in here)) throw new Error('Expected what was found.');
     expect(answer.answer.boundG).toBe(here.answer.boundG);
     expect(answer.answer.best?.ballastG).toBe(here.answer.best?.ballastG);
