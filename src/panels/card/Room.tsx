@@ -3,7 +3,13 @@ import { useCallback, useMemo, useSyncExternalStore } from 'react';
 import { aircraftExtent } from '../../model/airframe/extent';
 import { itemById, placeItem } from '../../model/document/edit';
 import type { ItemZone } from '../../model/place/itemZone';
-import { bestFreeStation, buttlineWords, freeAboard, stationWords } from '../../model/words/zoneWords';
+import {
+  bestFreeStation,
+  buttlineWords,
+  freeAboard,
+  standWords,
+  stationWords,
+} from '../../model/words/zoneWords';
 import type { Bench } from '../../store/bench';
 import { useBench, useCommitted, useFit } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
@@ -107,6 +113,7 @@ export function Room({ id }: { readonly id: string }) {
   const item = itemById(aircraft, id);
   const goMm = roomyStation;
   const { marginMm, lateralMarginMm } = zone.marginAt(stationMm, buttlineMm);
+  const onStand = standWords(zone, [stationMm, buttlineMm], say);
   // Where it stood when it was picked up, so that the drawing keeps still under a drag.
   const [itemX, itemY] = item?.positionMm ?? [0, 0];
   const along = { fromMm: aboard.noseMm, toMm: aboard.tailMm };
@@ -133,6 +140,7 @@ export function Room({ id }: { readonly id: string }) {
           ? `Here the least margin is ${say.lengthFine(marginMm)}.`
           : `Here the worst load state is ${say.lengthFine(-marginMm)} outside, ${zone.marginAt(stationMm, buttlineMm).case.name}.`}
       </p>
+      {onStand && <p className="hint">{onStand}</p>}
       {judged && goMm === null && zone.station.allowed && (
         <p className="hint">
           At its height and buttline no place was found there where it fits in every load state.
