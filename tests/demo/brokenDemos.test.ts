@@ -29,7 +29,14 @@ beforeAll(() => {
 });
 
 /** Every planted fault leaves the wings alone, so the estimate is that of the demo as it comes. */
-function answerTo({ demo: name, plant }: Broken) {
+const answers = new Map<Broken, ReturnType<typeof workedOut>>();
+function answerTo(row: Broken) {
+  const answer = answers.get(row) ?? workedOut(row);
+  answers.set(row, answer);
+  return answer;
+}
+
+function workedOut({ demo: name, plant }: Broken) {
   const aircraft = plant(demo(name));
   const estimate = estimates.get(name)!;
   const advice = advise(aircraft, { down: LEVEL, estimate }, say);

@@ -1,5 +1,6 @@
 import type { Band } from '../../engine/balance/band';
 import type { Vec3 } from '../../engine/geometry/types';
+import { lastOnly } from '../../engine/memory/memory';
 import {
   type AllowedZone,
   allowedZone,
@@ -29,19 +30,6 @@ export interface ItemZone extends AllowedZone {
   marginAt(stationMm: number, buttlineMm: number): ZoneMargin;
 }
 
-interface Kept {
-  readonly aircraft: Aircraft;
-  readonly itemId: string;
-  readonly down: Vec3;
-  readonly band: Band | null;
-  readonly zone: ItemZone | null;
-}
-
-let kept: Kept | null = null;
-
-const sameBand = (a: Band | null, b: Band | null) =>
-  a === b || (a !== null && b !== null && a.forwardMm === b.forwardMm && a.aftMm === b.aftMm);
-
 /**
  * The exact zone over every load state and the whole burn, everything else where it is. Null without a band or a mass. It
  * takes the liquid to move with a tank as it stands. The very same answer again for the same aircraft. The band, mm, is
@@ -53,12 +41,13 @@ export function itemZone(
   down: Vec3,
   band: Band | null = balanceAt(aircraft, { fuelFraction: 1, down }).band,
 ): ItemZone | null {
-  const same = kept?.aircraft === aircraft && kept.itemId === itemId && kept.down === down;
-  if (!kept || !same || !sameBand(kept.band, band)) {
-    kept = { aircraft, itemId, down, band, zone: zoneOf(aircraft, itemId, down, band) };
-  }
-  return kept.zone;
+  return lastZone(aircraft, itemId, down, band?.forwardMm ?? null, band?.aftMm ?? null);
 }
+
+const lastZone = lastOnly(
+  (aircraft: Aircraft, itemId: string, down: Vec3, forwardMm: number | null, aftMm: number | null) =>
+    zoneOf(aircraft, itemId, down, forwardMm === null || aftMm === null ? null : { forwardMm, aftMm }),
+);
 
 function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3, band: Band | null): ItemZone | null {
   const item = itemById(aircraft, itemId);

@@ -2,7 +2,7 @@ import { shapeVolumeMl } from '../../model/airframe/tanks';
 import { updateTank } from '../../model/document/edit';
 import type { Aircraft, TankItem } from '../../model/document/types';
 import { formatVolume } from '../../model/units';
-import { useCommitted, useView } from '../../store/react';
+import { useCommitted, useSteadyList, useView } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { FitPlace } from '../fit/FitPlace';
@@ -28,19 +28,12 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
     const tank = read(aircraft);
     return tank ? shapeVolumeMl(tank.shape) : 0;
   });
-  const others = useCommitted((aircraft) =>
-    aircraft.tanks
-      .filter((tank) => tank.id !== id)
-      .map((tank) => `${tank.id}\t${tank.name}`)
-      .join('\n'),
+  const others = useCommitted(
+    useSteadyList(({ tanks }: Aircraft) =>
+      tanks.filter((tank) => tank.id !== id).map((tank) => ({ value: tank.id, label: tank.name })),
+    ),
   );
-  const feeds = [
-    { value: 'outlet', label: 'Outlet: engine or dump valve' },
-    ...others.split('\n').flatMap((line) => {
-      const [value, label] = line.split('\t');
-      return value && label ? [{ value, label }] : [];
-    }),
-  ];
+  const feeds = [{ value: 'outlet', label: 'Outlet: engine or dump valve' }, ...others];
   return (
     <>
       <section>

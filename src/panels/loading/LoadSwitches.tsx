@@ -1,8 +1,9 @@
 import './loading.css';
 import { useState } from 'react';
 import { positionOf, switchesOf } from '../../model/airframe/loadSwitches';
+import type { Aircraft } from '../../model/document/types';
 import { feedFindings } from '../../model/loads/feedFindings';
-import { useBench, useCommitted, useView } from '../../store/react';
+import { useCommitted, useSteadyList, useView } from '../../store/react';
 import { SwitchSet } from './SwitchSet';
 
 /** More than so many would cover the stage. */
@@ -13,17 +14,13 @@ const MOST_IN_A_ROW = 2;
  * a narrow stage, behind one button that says how they stand.
  */
 export function LoadSwitches() {
-  const bench = useBench();
-  const key = useCommitted((aircraft) => JSON.stringify(switchesOf(aircraft)));
+  const switches = useCommitted(useSteadyList(switchesOf));
   const positions = useView((view) => view.positions);
   const [open, setOpen] = useState(false);
-  const findings = useCommitted((aircraft) =>
-    feedFindings(aircraft)
-      .map(({ sentence }) => sentence)
-      .join('\n'),
+  const findings = useCommitted(
+    useSteadyList((aircraft: Aircraft) => feedFindings(aircraft).map(({ sentence }) => sentence)),
   );
-  if (key === '[]') return null;
-  const switches = switchesOf(bench.document.api.getState().committed);
+  if (switches.length === 0) return null;
   const standing = switches.map((one) => `${one.name} ${positionOf(one, positions).name}`).join(', ');
   return (
     <div
@@ -43,9 +40,9 @@ export function LoadSwitches() {
         <span className="unseen">: {standing}</span>
       </button>
       <SwitchSet switches={switches} />
-      {findings !== '' && (
+      {findings.length > 0 && (
         <p className="feed-findings" role="status">
-          {findings}
+          {findings.join('\n')}
         </p>
       )}
     </div>

@@ -28,6 +28,21 @@ const sections: readonly { readonly group: Group; readonly title: string }[] = [
 const without = (groups: ReadonlySet<Group>, group: Group): ReadonlySet<Group> =>
   groups.has(group) ? new Set([...groups].filter((one) => one !== group)) : groups;
 
+/**
+ * Brings a row and its actions into the list's own window. Only the list scrolls: were the page to follow, the stage
+ * would slide away under the hand that has just taken hold of the thing.
+ */
+function showInList(line: Element): void {
+  const list = line.closest('.manifest-scroll');
+  if (!list) return;
+  const last = line.nextElementSibling ?? line;
+  const seen = list.getBoundingClientRect();
+  const below = last.getBoundingClientRect().bottom - seen.bottom;
+  if (below > 0) list.scrollTop += below;
+  const above = seen.top - line.getBoundingClientRect().top;
+  if (above > 0) list.scrollTop -= above;
+}
+
 /** All that is aboard, as a table. */
 export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
   const bench = useBench();
@@ -56,8 +71,7 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
   useEffect(() => {
     if (selectedId === null) return;
     const line = table.current?.querySelector(`[data-item="${CSS.escape(selectedId)}"]`);
-    line?.nextElementSibling?.scrollIntoView({ block: 'nearest' });
-    line?.scrollIntoView({ block: 'nearest' });
+    if (line) showInList(line);
   }, [selectedId]);
   const toggle = (group: Group) =>
     setFolded((before) => {

@@ -70,7 +70,11 @@ describe('the best arrangement is the one that trying everything finds', () => {
         const brute = bruteOfPoints(problem);
         return brute ? [{ ...brute, index }] : [];
       });
-      const { index, answer } = arrangeOneOf(problems, { solve, now: () => performance.now(), timeMs: 90_000 });
+      const { index, answer } = arrangeOneOf(problems, {
+        solve,
+        now: () => performance.now(),
+        timeMs: 90_000,
+      });
       expect(answer.best?.ballastG ?? null, `several ${seed}`).toBe(
         brutes.length > 0 ? Math.min(...brutes.map(({ ballastG }) => ballastG)) : null,
       );
@@ -84,7 +88,10 @@ describe('the best arrangement is the one that trying everything finds', () => {
       const [first] = problems;
       const wantedMarginMm = 3;
       const { forwardMm, aftMm } = first!.band;
-      const within = { ...first!, band: { forwardMm: forwardMm + wantedMarginMm, aftMm: aftMm - wantedMarginMm } };
+      const within = {
+        ...first!,
+        band: { forwardMm: forwardMm + wantedMarginMm, aftMm: aftMm - wantedMarginMm },
+      };
       const wanted = bruteOfPoints(within) ?? bruteOfPoints(first!);
       const kept = arranged({ ...first!, wantedMarginMm }, 120_000);
       expect(kept.best?.ballastG ?? null, `wanted ${seed}`).toBe(wanted?.ballastG ?? null);
