@@ -62,7 +62,7 @@ test('tail-heavy says first of all not to fly, and why', () => {
   expect(said(banded(at(552), 500, 540))).toMatchObject({
     tone: 'danger',
     headline: 'Do not fly: tail-heavy by 12 mm',
-    cause: 'The CG is at 552.0 mm; the aft limit is 540.0 mm.',
+    cause: 'CG at 552.0 mm, aft limit 540.0 mm.',
   });
 });
 
@@ -138,7 +138,7 @@ test('sideways: which wing, and by how much', () => {
   expect(said(banded(at(520, -3), 500, 540))).toMatchObject({
     tone: 'caution',
     headline: 'In the band, but the left wing is heavy',
-    cause: 'The CG is 3.0 mm to the left; at most 2.0 mm is wanted.',
+    cause: 'CG 3.0 mm to the left; at most 2.0 mm is wanted.',
     facts: { sideways: '3.0 mm left; at most 2.0 mm; caution' },
   });
 });
