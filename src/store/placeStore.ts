@@ -1,8 +1,8 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Band } from '../engine/balance/band';
 import type { Vec3 } from '../engine/geometry/types';
-import type { Balance } from '../model/balance/balance';
 import type { Aircraft, Part } from '../model/document/types';
+import { bandToKeep } from '../model/judgement/bandToKeep';
 import type { ItemZone } from '../model/place/itemZone';
 import type { PlaceSolver } from '../model/place/tasks';
 import type { BalanceStore } from './balanceStore';
@@ -45,15 +45,6 @@ export interface PlaceStore {
   start(parts: PlaceParts): void;
 }
 
-/** The stations that keep both the band and, where a margin is wanted beside it, that margin. */
-function bandToKeep({ band, estimatedBand }: Balance): Band | null {
-  if (!band || !estimatedBand) return band;
-  return {
-    forwardMm: Math.max(band.forwardMm, estimatedBand.forwardMm),
-    aftMm: Math.min(band.aftMm, estimatedBand.aftMm),
-  };
-}
-
 export function createPlaceStore(
   document: DocumentStore,
   view: ViewStore,
@@ -73,7 +64,9 @@ export function createPlaceStore(
     zone: (itemId) => {
       const inHand = drag.api.getState().itemId === itemId;
       const aircraft = inHand ? document.api.getState().committed : document.current();
-      return given?.itemZone(aircraft, itemId, view.getState().down, bandToKeep(balance.get())) ?? null;
+      return (
+        given?.itemZone(aircraft, itemId, view.getState().down, bandToKeep(aircraft, balance.get())) ?? null
+      );
     },
     solver: () => given?.solve ?? null,
     start: (parts) => {

@@ -2,14 +2,10 @@ import './room.css';
 import { useCallback, useMemo, useSyncExternalStore } from 'react';
 import { aircraftExtent } from '../../model/airframe/extent';
 import { itemById, placeItem } from '../../model/document/edit';
+import { bandToKeep, type KeptFor } from '../../model/judgement/bandToKeep';
 import type { ItemZone } from '../../model/place/itemZone';
-import {
-  bestFreeStation,
-  buttlineWords,
-  freeAboard,
-  standWords,
-  stationWords,
-} from '../../model/words/zoneWords';
+import { aboardOf, freeAboard, offeredStation } from '../../model/place/offeredStation';
+import { buttlineWords, standWords, stationWords } from '../../model/words/zoneWords';
 import type { Bench } from '../../store/bench';
 import { useBench, useCommitted, useFit } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
@@ -50,11 +46,19 @@ function stretchShown(whole: Stretch, axis: ItemZone['station'] | null, hereMm: 
 }
 
 /** Said where the band is not simply the stated one. */
+const HELD_WORDS: Readonly<Record<KeptFor, string>> = {
+  limits: '',
+  estimate: 'Held against the estimated band: start at its forward end.',
+  'margin wanted': 'Held against the limits and the margin wanted, an estimate.',
+  'usual margin': 'Held against the limits and the least margin that is usual, an estimate.',
+};
+
 function HeldAgainst() {
-  const estimated = useBenchValue(({ balance }) => balance.get().bandFrom === 'estimate');
-  const wanted = useBenchValue(({ balance }) => balance.get().estimatedBand !== null);
-  if (estimated) return <p className="hint">Held against the estimated band: start at its forward end.</p>;
-  return wanted ? <p className="hint">Held against the limits and the margin wanted, an estimate.</p> : null;
+  const words = useBenchValue(({ document, balance }) => {
+    const kept = bandToKeep(document.current(), balance.get());
+    return kept ? HELD_WORDS[kept.keptFor] : '';
+  });
+  return words ? <p className="hint">{words}</p> : null;
 }
 
 /** Why it cannot be said where an item may sit. */
@@ -103,13 +107,11 @@ export function Room({ id }: { readonly id: string }) {
   });
   const judged = useFit((fit) => fit.judged);
   const roomyStation = useMemo(() => {
-    const ends = { noseMm: minMm[0], tailMm: maxMm[0] };
-    const wanted = zone && bestFreeStation(zone, ends);
-    if (!judged || !zone || wanted === null) return null;
-    return bench.fit.judge()?.nearestRoom(aircraft, id, freeAboard(zone, ends), wanted) ?? null;
-  }, [aircraft, bench, id, judged, maxMm, minMm, zone]);
+    const judge = judged && zone ? bench.fit.judge() : null;
+    return judge && zone && offeredStation(aircraft, id, zone, judge.nearestRoom);
+  }, [aircraft, bench, id, judged, zone]);
   if (!zone || bandMm === null || zone.station.bestMm === null) return <NoRoom id={id} />;
-  const aboard = { noseMm: minMm[0], tailMm: maxMm[0] };
+  const aboard = aboardOf(aircraft);
   const item = itemById(aircraft, id);
   const goMm = roomyStation;
   const { marginMm, lateralMarginMm } = zone.marginAt(stationMm, buttlineMm);

@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
 import { updatePart } from '../../../src/model/document/edit';
 import { itemZone } from '../../../src/model/place/itemZone';
+import { bestFreeStation, freeAboard } from '../../../src/model/place/offeredStation';
 import { relaxed } from '../../../src/model/place/relaxed';
-import { bestFreeStation, freeAboard, standWords, stationWords } from '../../../src/model/words/zoneWords';
+import { standWords, stationWords } from '../../../src/model/words/zoneWords';
 import { redshank } from './bench';
 
 const aboard = { noseMm: 0, tailMm: 1500 };
