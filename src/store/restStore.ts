@@ -39,6 +39,8 @@ export interface RestStore {
   startCertainty(certaintyOf: CertaintyOf): void;
   /** Searches the load states again after a search that failed or ran out of time. */
   retrySearch(): void;
+  /** Waits no longer for a rest: for a bench that is done with, which its timer would keep alive. */
+  stop(): void;
 }
 
 /** How long nothing must change before it counts as rest, ms. */
@@ -129,7 +131,7 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
     );
   };
 
-  balance.subscribe(drop);
+  const unsubscribe = balance.subscribe(drop);
   wait();
   return {
     api,
@@ -149,6 +151,10 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
       known.envelope = null;
       api.setState({ loadSearch: searchState() });
       wait();
+    },
+    stop: () => {
+      unsubscribe();
+      clearTimeout(timer);
     },
   };
 }

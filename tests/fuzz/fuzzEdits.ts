@@ -49,6 +49,8 @@ export function fuzzEdits(firstSeed: number, count: number, onEdit?: (done: numb
       onEdit?.(done + 1);
     }
     const detail = undoneFault(bench, start);
+    // Its timer would keep it until this run, which never pauses, is over; and they would all go off then.
+    bench.rest.stop();
     if (detail) findings.push({ seed, what: 'undo', detail });
   }
   return { findings, taken, refused, slowestS };

@@ -22,7 +22,8 @@ test('every doubt says what it is, which way it moves the point, how much, and w
   for (const doubt of all) {
     const words = doubtWords(doubt, length);
     expect(words).toMatch(/forward|aft|[Ee]ither way|one way/);
-    expect(words).toContain(`± ${length(doubt.sigmaMm)}, ${doubt.basis}.`);
+    // 95 % of the cases: two standard deviations, as every other ± that is shown (GUM, k = 2).
+    expect(words).toContain(`± ${length(2 * doubt.sigmaMm)}, ${doubt.basis}.`);
     if (doubt.moves === 'forward') expect(words).toContain('forward');
   }
 });

@@ -6,7 +6,7 @@ import type { Ask, Port, Reply } from '../../src/workers/envelope';
 import { type PlaceAnswer, placeSolver } from '../../src/workers/placeSolver';
 import { runPlaceTask } from '../../src/workers/placeTask';
 import { workerClient } from '../../src/workers/workerClient';
-import { solve } from '../engine/place/solver';
+import { now, solve } from '../engine/place/solver';
 import { redshank } from '../model/place/bench';
 
 type PlacePort = Port<PlaceTask, PlaceAnswer, PlaceProgress>;
@@ -33,12 +33,7 @@ function port(): PlacePort & { asked: Ask<PlaceTask>[]; ended: boolean; answer()
       const { id, task } = made.asked.at(-1)!;
       const post = (reply: PlaceReply) =>
         made.onmessage?.({ data: structuredClone(reply) } as MessageEvent<PlaceReply>);
-      const answer = runPlaceTask(
-        task,
-        solve,
-        () => performance.now(),
-        (progress) => post({ id, kind: 'progress', progress }),
-      );
+      const answer = runPlaceTask(task, solve, now, (progress) => post({ id, kind: 'progress', progress }));
       post({ id, kind: 'answer', answer });
     },
   };
@@ -63,7 +58,7 @@ test('an answer from the worker is the model’s, with progress on the way, and 
     const run = ask(task, (progress) => seen.push(progress));
     ports[0]!.answer();
     const answer = await run.answer;
-    const here = searchPlaces(request, { solve, now: () => performance.now(), timeMs: 20_000 });
+    const here = searchPlaces(request, { solve, now, timeMs: 20_000 });
     if (!answer || !('answer' in answer) || !('answer' in here)) throw new Error('Expected what was found.');
     expect(answer.answer.boundG).toBe(here.answer.boundG);
     expect(answer.answer.best?.ballastG).toBe(here.answer.best?.ballastG);

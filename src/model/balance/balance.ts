@@ -1,11 +1,4 @@
-import {
-  allowedStations,
-  type Band,
-  type BandFit,
-  bandFit,
-  bestStation,
-  type Movable,
-} from '../../engine/balance/band';
+import { type Band, type BandFit, bandFit, type Movable } from '../../engine/balance/band';
 import { type TravelPoint, travelExtremes } from '../../engine/balance/travel';
 import type { Vec3 } from '../../engine/geometry/types';
 import type { LiquidState } from '../../engine/liquid/types';
@@ -135,20 +128,6 @@ function staticMargin(
     leastPct: marginAt(estimate, aftmost.cgMm[0]),
     atFuelFraction: aftmost.fuelFraction,
   };
-}
-
-/** Where an item may stand so that every fuel state stays in the band, and where the least margin is greatest. */
-export interface Room {
-  readonly allowed: { readonly fromMm: number; readonly toMm: number } | null;
-  readonly bestMm: number;
-}
-
-/** The room along the station axis for a part or a tank with what is in it; null without a band or a mass. */
-export function roomFor(aircraft: Aircraft, balance: Balance, itemId: string): Room | null {
-  const movable = movableAs(aircraft, balance, itemId);
-  if (!balance.band || !movable) return null;
-  const bestMm = bestStation(balance.travel, movable, balance.band);
-  return bestMm === null ? null : { allowed: allowedStations(balance.travel, movable, balance.band), bestMm };
 }
 
 /** What each thing in the file weighs, liquid apart, g; added up once for a list of bodies. */

@@ -1,5 +1,6 @@
 import { holdsInFlight } from '../airframe/aboard';
 import type { Balance } from '../balance/balance';
+import { LINE_95 } from '../balance/certainty';
 import type { Aircraft } from '../document/types';
 import type { LoadExtreme } from '../loads/loadStates';
 import { bandFindings, fitFindings, lateralFindings, marginFindings } from './findings';
@@ -135,6 +136,7 @@ function marginJudgement(
     wanted,
     neutralPointMm: estimate.neutralPointMm,
     macMm: estimate.macMm,
+    plusMinusPct: (100 * LINE_95 * estimate.neutralPointSigmaMm) / estimate.macMm,
   };
 }
 

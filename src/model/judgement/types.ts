@@ -94,6 +94,8 @@ export type MarginJudgement =
       readonly wanted: boolean;
       readonly neutralPointMm: number;
       readonly macMm: number;
+      /** 95 % of where the neutral point may be, % MAC: the margin may be so much less, or more. */
+      readonly plusMinusPct: number;
     };
 
 /** One thing that is wrong, doubtful or not known. */

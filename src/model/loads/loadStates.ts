@@ -17,7 +17,6 @@ import type { Aircraft } from '../document/types';
 import { burnOf } from './burn';
 
 export type { LoadEnvelope, LoadExtreme, LoadState } from '../../engine/balance/loadStates';
-export { changesTanks } from '../airframe/loadGroups';
 
 /** How closely the extremes are certified, mm: a tenth of what the verdict shows. */
 const TOLERANCE_MM = 0.1;

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { lastPerObject } from '../../engine/memory/memory';
+import { perObjects } from '../../engine/memory/memory';
 import { ballastBox } from '../../engine/place/ballastRoom';
 import { FORGIVEN_MM } from '../../engine/place/check';
 import { sizeOf } from '../../engine/place/regions';
@@ -90,8 +90,9 @@ export interface RecheckOptions {
 }
 
 /** The aircraft with its ballast still in; the same one again. */
-const withParts = lastPerObject((aircraft: Aircraft, emptied: readonly Part[]) =>
-  emptied.length === 0 ? aircraft : { ...aircraft, parts: [...aircraft.parts, ...emptied] },
+const withParts = perObjects(
+  (aircraft: Aircraft, emptied: readonly Part[]): Aircraft =>
+    emptied.length === 0 ? aircraft : { ...aircraft, parts: [...aircraft.parts, ...emptied] },
 );
 
 /**

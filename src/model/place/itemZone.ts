@@ -15,7 +15,7 @@ import { type Item, itemById, placeItem } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import { clashesOf } from '../fit/clash';
 import { hullRail } from './hullRail';
-import { aircraftCases } from './loadCases';
+import { type AircraftCase, aircraftCases, standCases } from './loadCases';
 import { obstaclesOf } from './obstacles';
 import { bayBox } from './placeOptions';
 
@@ -28,6 +28,11 @@ export interface ItemZone extends AllowedZone {
   readonly freeStations: readonly { readonly fromMm: number; readonly toMm: number }[];
   /** The margins with its origin at a station and a buttline. */
   marginAt(stationMm: number, buttlineMm: number): ZoneMargin;
+  /**
+   * The least margin of what is only ever so on the balancing stand, such as a canopy off. It holds nothing up. Null without
+   * such a state.
+   */
+  standAt(stationMm: number, buttlineMm: number): ZoneMargin | null;
 }
 
 /**
@@ -55,28 +60,32 @@ function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3, band: Band | nul
   const [x, y] = item.positionMm;
   // The item is taken out as if all of it stood at its origin: what it adds elsewhere moves along with it, and so does the
   // share of its leads that hangs on it.
-  const cases = aircraftCases(aircraft, down);
   const hanging = leadSharesG(aircraft, item);
-  const massesG = cases.map((one) =>
-    hanging.reduce((sum, { id, shareG }) => (one.massOf(id) > 0 ? sum + shareG : sum), one.massOf(itemId)),
-  );
-  const input: ZoneInput = {
-    cases: cases.map(({ id, name, massG, momentGmm }, s) => ({
-      id,
-      name,
-      massG: massG - massesG[s]!,
-      momentGmm: [momentGmm[0] - massesG[s]! * x, momentGmm[1] - massesG[s]! * y, momentGmm[2]],
-    })),
-    massesG,
-    band,
-    lateralMm: aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null,
+  const inputFor = (cases: readonly AircraftCase[]): ZoneInput => {
+    const massesG = cases.map((one) =>
+      hanging.reduce((sum, { id, shareG }) => (one.massOf(id) > 0 ? sum + shareG : sum), one.massOf(itemId)),
+    );
+    return {
+      cases: cases.map(({ id, name, massG, momentGmm }, s) => ({
+        id,
+        name,
+        massG: massG - massesG[s]!,
+        momentGmm: [momentGmm[0] - massesG[s]! * x, momentGmm[1] - massesG[s]! * y, momentGmm[2]],
+      })),
+      massesG,
+      band,
+      lateralMm: aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null,
+    };
   };
+  const input = inputFor(aircraftCases(aircraft, down));
+  const stand = inputFor(standCases(aircraft, down));
   const zone = allowedZone(input);
   if (!zone) return null;
   return {
     ...zone,
     freeStations: zone.station.allowed ? freeWithin(aircraft, item, zone.station.allowed) : [],
     marginAt: (stationMm, buttlineMm) => zoneMargin(input, stationMm, buttlineMm)!,
+    standAt: (stationMm, buttlineMm) => zoneMargin(stand, stationMm, buttlineMm),
   };
 }
 

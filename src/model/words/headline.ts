@@ -65,7 +65,7 @@ function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say:
       const side = finding.offsetMm > 0 ? 'right' : 'left';
       return {
         headline: `${stands(judgement)}the ${side} wing is heavy`,
-        cause: `The CG is ${lengthUp(Math.abs(finding.offsetMm), say)} to the ${side}${when(finding.at)}; at most ${say.length(finding.limitMm)} is wanted.`,
+        cause: `CG ${lengthUp(Math.abs(finding.offsetMm), say)} to the ${side}${when(finding.at)}; at most ${say.length(finding.limitMm)} is wanted.`,
       };
     }
     case 'fit': {
@@ -124,15 +124,18 @@ function outside(
     return { headline, cause };
   }
   const limit = band
-    ? `the ${tail ? 'aft' : 'forward'} limit is ${fineStation(tail ? band.aftMm : band.forwardMm, say)}`
+    ? `${tail ? 'aft' : 'forward'} limit ${fineStation(tail ? band.aftMm : band.forwardMm, say)}`
     : '';
-  return { headline, cause: `The CG is at ${fineStation(at.cgMm[0], say)}; ${limit}.` };
+  return { headline, cause: `CG at ${fineStation(at.cgMm[0], say)}, ${limit}.` };
 }
 
 /** A whole per cent that rounding errors brought just under it is still that per cent. */
 const ROUNDING = 1e-9;
-/** A margin is never said to be more than it is. */
-export const marginFigure = (pct: number): string => `${formatNumber(Math.floor(pct + ROUNDING), 0)} % MAC`;
+/** A margin is never said to be more than it is, nor its ± less: "9 % MAC", "9 ± 6 % MAC". */
+export function marginFigure(pct: number, plusMinusPct = 0): string {
+  const plusMinus = plusMinusPct > ROUNDING ? ` ± ${Math.ceil(plusMinusPct - ROUNDING)}` : '';
+  return `${formatNumber(Math.floor(pct + ROUNDING), 0)}${plusMinus} % MAC`;
+}
 
 function marginHead(
   judgement: Judgement,

@@ -1,4 +1,5 @@
 import type { Doubt, DoubtCause } from '../../engine/wing/neutralPointDoubt';
+import { LINE_95 } from '../balance/certainty';
 import type { GeometryNote } from '../stability/geometryNotes';
 
 /** What each cause is, and which way it moves the neutral point; forward is the way that takes margin away. */
@@ -18,9 +19,9 @@ const CAUSES: Readonly<Record<DoubtCause, string>> = {
   lowReynolds: 'Low Reynolds numbers: bubbles and early stalls at model speeds, left out. Either way.',
 };
 
-/** One share of the ±, in words, with its size and where that is from. */
+/** One share of the ±, 95 % like every ± of the screen, in words, with its size and where that is from. */
 export function doubtWords({ cause, sigmaMm, basis }: Doubt, length: (mm: number) => string): string {
-  return `${CAUSES[cause]} ± ${length(sigmaMm)}, ${basis}.`;
+  return `${CAUSES[cause]} ± ${length(LINE_95 * sigmaMm)}, ${basis}.`;
 }
 
 /** How a piece of geometry was taken, in words. */

@@ -1,4 +1,5 @@
 import type { Aircraft } from '../document/types';
+import { TINY_MARGIN_PCT } from '../judgement/limits';
 import type { CgPoint, Judgement, Severity } from '../judgement/types';
 import { sureWords } from './certaintyWords';
 import { fitCount } from './fitSummary';
@@ -144,13 +145,25 @@ function marginFact(judgement: Judgement): Fact {
   const fact = { key: 'margin', label: 'Margin, estimated' } as const;
   if (margin.status === 'unknown') return { ...fact, value: 'not known', note: margin.why, tone: 'unknown' };
   const { least, leastWantedPct, wanted } = margin;
+  const tone = toneOfKinds(judgement, ...MARGIN_KINDS);
+  const doubtful = tone === 'good' ? doubtfulMargin(margin) : '';
+  const wish = `at least ${leastWantedPct} % is ${wanted ? 'wanted' : 'usual for this kind'}`;
   return {
     ...fact,
-    value: marginFigure(least.marginPct),
-    note: `at least ${leastWantedPct} % is ${wanted ? 'wanted' : 'usual for this kind'}`,
-    tone: toneOfKinds(judgement, ...MARGIN_KINDS),
+    value: marginFigure(least.marginPct, margin.plusMinusPct),
+    note: doubtful ? `${doubtful}; ${wish}` : wish,
+    tone: doubtful ? 'caution' : tone,
   };
 }
+
+/** That a margin may be hardly any where the neutral point lies as far forward as its ± allows; else empty. */
+function doubtfulMargin({ least, plusMinusPct }: EstimatedMargin): string {
+  const leastPct = least.marginPct - plusMinusPct;
+  if (leastPct >= TINY_MARGIN_PCT) return '';
+  return leastPct < 0 ? 'may be behind the neutral point' : `may be as little as ${marginFigure(leastPct)}`;
+}
+
+type EstimatedMargin = Extract<Judgement['margin'], { status: 'estimated' }>;
 
 function sidewaysFact(judgement: Judgement, say: Say): Fact {
   const { mostLateral, lateralLimitMm } = judgement;

@@ -31,6 +31,18 @@ export function buttlineWords({ buttline, blame }: ItemZone, say: Say): string {
   return `Sideways from ${side(allowed.fromMm, say)} to ${side(allowed.toMm, say)}.`;
 }
 
+/** What is outside only on the balancing stand, with the item at a place: information, as it does not fly so. Else empty. */
+export function standWords(
+  zone: ItemZone,
+  [stationMm, buttlineMm]: readonly [number, number],
+  say: Say,
+): string {
+  const worst = zone.standAt(stationMm, buttlineMm);
+  if (!worst || worst.marginMm >= -LEAST_MM) return '';
+  const limit = worst.limit === 'aft' ? 'behind the aft limit' : 'ahead of the forward limit';
+  return `On the stand, ${worst.case.name}, the CG is ${say.length(-worst.marginMm)} ${limit}. It does not fly so.`;
+}
+
 /** "Nowhere: fails by 4 mm. Full tanks with the undercarriage up are to blame." */
 function nowhereWords(bestMarginMm: number, blame: ItemZone['blame'], say: Say): string {
   const names = [...new Set(blame.map(({ name }) => name.replace(/^with /, '')))];

@@ -60,7 +60,6 @@ export function AircraftCard() {
   const units = useView((view) => view.units);
   const kind = useCommitted((aircraft) => aircraft.kind);
   const points = useCommitted((aircraft) => aircraft.referencePoints.length);
-  const notes = useCommitted((aircraft) => aircraft.notes ?? '');
   const [asking, setAsking] = useState(false);
   const burns = useCommitted((aircraft) => aircraft.fuel?.use === 'burn');
   return (
@@ -89,13 +88,13 @@ export function AircraftCard() {
       <Fold id="neutralPoint" title="Neutral point" summary={neutralPointSummary(say)}>
         <EstimatePlace />
       </Fold>
-      <Fold id="airframe" title="Bare airframe" summary={airframeSummary(say)}>
+      <Fold id="airframe" title="Airframe" summary={airframeSummary(say)}>
         <BareAirframeFields />
       </Fold>
       <Fold id="fuel" title="Fuel" summary={fuelSummary(units)}>
         <FuelFields />
       </Fold>
-      <Fold id="rooms" title="Bays, hatches, leads" summary={roomsSummary}>
+      <Fold id="rooms" title="Rooms" summary={roomsSummary}>
         <RoomsPlace />
       </Fold>
       <Fold id="inertia" title="Inertia" summary={inertiaSummary}>
@@ -132,8 +131,15 @@ export function AircraftCard() {
           read={(aircraft) => aircraft.gridMm}
           write={(aircraft, gridMm) => ({ ...aircraft, gridMm })}
         />
+        <TextEntry
+          long
+          label="Notes"
+          step="Change the notes"
+          read={(aircraft) => aircraft.notes}
+          write={(aircraft, notes) => ({ ...aircraft, notes })}
+        />
       </Fold>
-      <Fold id="points" title="Reference points" summary={() => String(points)}>
+      <Fold id="points" title="Points" summary={() => String(points)}>
         <RowsTable<PointRow>
           title="Reference points, from the datum"
           one="point"
@@ -155,15 +161,6 @@ export function AircraftCard() {
             buttlineMm: 0,
             waterlineMm: 0,
           })}
-        />
-      </Fold>
-      <Fold id="notes" title="Notes" summary={() => (notes ? 'written' : 'none')}>
-        <TextEntry
-          long
-          label="Notes"
-          step="Change the notes"
-          read={(aircraft) => aircraft.notes}
-          write={(aircraft, notes) => ({ ...aircraft, notes })}
         />
       </Fold>
     </div>

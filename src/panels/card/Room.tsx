@@ -5,7 +5,7 @@ import { itemById, placeItem } from '../../model/document/edit';
 import { bandToKeep, type KeptFor } from '../../model/judgement/bandToKeep';
 import type { ItemZone } from '../../model/place/itemZone';
 import { aboardOf, freeAboard, offeredStation } from '../../model/place/offeredStation';
-import { buttlineWords, stationWords } from '../../model/words/zoneWords';
+import { buttlineWords, standWords, stationWords } from '../../model/words/zoneWords';
 import type { Bench } from '../../store/bench';
 import { useBench, useCommitted, useFit } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
@@ -115,6 +115,7 @@ export function Room({ id }: { readonly id: string }) {
   const item = itemById(aircraft, id);
   const goMm = roomyStation;
   const { marginMm, lateralMarginMm } = zone.marginAt(stationMm, buttlineMm);
+  const onStand = standWords(zone, [stationMm, buttlineMm], say);
   // Where it stood when it was picked up, so that the drawing keeps still under a drag.
   const [itemX, itemY] = item?.positionMm ?? [0, 0];
   const along = { fromMm: aboard.noseMm, toMm: aboard.tailMm };
@@ -141,6 +142,7 @@ export function Room({ id }: { readonly id: string }) {
           ? `Here the least margin is ${say.lengthFine(marginMm)}.`
           : `Here the worst load state is ${say.lengthFine(-marginMm)} outside, ${zone.marginAt(stationMm, buttlineMm).case.name}.`}
       </p>
+      {onStand && <p className="hint">{onStand}</p>}
       {judged && goMm === null && zone.station.allowed && (
         <p className="hint">
           At its height and buttline no place was found there where it fits in every load state.

@@ -1,5 +1,6 @@
 import './stability.css';
 import { pctMacToStation } from '../../engine/wing/planform';
+import { LINE_95 } from '../../model/balance/certainty';
 import { type MacMode, macMode, wingPlanform } from '../../model/stability/band';
 import { withMacMode } from '../../model/stability/macMode';
 import {
@@ -11,6 +12,7 @@ import {
 import { formatArea, formatNumber } from '../../model/units';
 import { marginWords } from '../../model/words/marginWords';
 import { doubtWords, noteWords } from '../../model/words/neutralPointWords';
+import { lengthUp } from '../../model/words/say';
 import { useAircraft, useBalance, useStability } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Icon } from '../icons';
@@ -39,7 +41,8 @@ export default function EstimateFigures() {
       {estimate && (
         <dl className="figures derived">
           <Figure name="Estimated neutral point" strong>
-            {say.stationFine(estimate.neutralPointMm)} ± {say.length(estimate.neutralPointSigmaMm)}
+            {say.stationFine(estimate.neutralPointMm)} ±{' '}
+            {lengthUp(LINE_95 * estimate.neutralPointSigmaMm, say)}
             <span>{ofMac(estimate.pctMac)}</span>
           </Figure>
           <Margins />

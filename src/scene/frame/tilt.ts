@@ -1,6 +1,6 @@
 import { createContext, useContext, useEffect, useMemo, useState } from 'react';
 import { Matrix4, Quaternion } from 'three';
-import { poseRotation, turn, turnBack } from '../../engine/geometry/rotation';
+import { poseRotation, turn } from '../../engine/geometry/rotation';
 import type { Mat3, Vec3 } from '../../engine/geometry/types';
 import { add, sub } from '../../engine/geometry/vec3';
 import { isLevel } from '../../model/loads/attitude';
@@ -51,10 +51,6 @@ export function tiltOf(bench: Bench, pitchDeg: number, rollDeg: number): TiltSta
     level: pitchDeg === 0 && rollDeg === 0,
   };
 }
-
-/** Up in the aircraft's frame when it is held so. */
-export const upWhen = (pitchDeg: number, rollDeg: number): Vec3 =>
-  turnBack(worldTurn(pitchDeg, rollDeg), [0, 0, 1]);
 
 /** Holds how the world stands, and tells those who draw by it. */
 export interface TiltStore {

@@ -86,7 +86,12 @@ export async function seenTexts(page: Page): Promise<SeenText[]> {
 export async function overlappingTexts(page: Page): Promise<string[]> {
   await page.evaluate(install);
   return page.evaluate(() => {
+    // What lets presses through is to be found as well.
+    const style = document.head.appendChild(document.createElement('style'));
+    style.textContent = '* { pointer-events: auto !important; }';
     const texts = (window as unknown as Installed).seenTexts();
+    /** The stage keeps its own labels apart. */
+    const onStage = (element: Element) => element.closest('[data-testid=stage]') !== null;
     /** Letters reach less high and low than their line, and a pixel is forgiven. */
     const slackPx = 3;
     const isOpaque = (element: Element) => {
@@ -107,6 +112,7 @@ export async function overlappingTexts(page: Page): Promise<string[]> {
       for (const b of texts.slice(i + 1)) {
         if (a.element === b.element || a.element.contains(b.element) || b.element.contains(a.element))
           continue;
+        if (onStage(a.element) && onStage(b.element)) continue;
         const width = Math.min(a.right, b.right) - Math.max(a.left, b.left);
         const height = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
         if (width <= slackPx || height <= slackPx) continue;
@@ -114,6 +120,7 @@ export async function overlappingTexts(page: Page): Promise<string[]> {
         if (!hidesOther(x, y, a.element, b.element))
           lines.push(`"${a.text}" (${a.where}) and "${b.text}" (${b.where})`);
       }
+    style.remove();
     return lines;
   });
 }

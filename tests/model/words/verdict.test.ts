@@ -62,7 +62,7 @@ test('tail-heavy says first of all not to fly, and why', () => {
   expect(said(banded(at(552), 500, 540))).toMatchObject({
     tone: 'danger',
     headline: 'Do not fly: tail-heavy by 12 mm',
-    cause: 'The CG is at 552.0 mm; the aft limit is 540.0 mm.',
+    cause: 'CG at 552.0 mm, aft limit 540.0 mm.',
   });
 });
 
@@ -123,6 +123,19 @@ describe('the estimated margin: MAC 200 mm, so 2 mm is 1 %', () => {
     expect(tone).toBe('good');
   });
 
+  test.each([
+    // 9.95 % less two standard deviations: of 6.1 mm 6.1 %, of 8.5 mm 8.5 %, of 12 mm 12 %.
+    [6.1, /^9 ± 7 % MAC; at least 8 % is usual for this kind; good$/],
+    [8.5, /^9 ± 9 % MAC; may be as little as 1 % MAC; at least 8 % .*; caution$/],
+    [12, /^9 ± 12 % MAC; may be behind the neutral point; at least 8 % .*; caution$/],
+  ])(
+    'with its ±, a standard deviation of %d mm, and its tone by the safe side',
+    (neutralPointSigmaMm, margin) => {
+      const estimate = { ...estimateAt(549.9), neutralPointSigmaMm };
+      expect(said(banded(at(530), 520, 540), { estimate }).facts.margin).toMatch(margin);
+    },
+  );
+
   test('behind the neutral point: do not fly, in the band or not', () => {
     const { tone, headline } = said(banded(at(530), 520, 560), { estimate: estimateAt(520) });
     expect([tone, headline]).toEqual(['danger', 'Do not fly: CG 10 mm behind the estimated neutral point']);
@@ -169,7 +182,7 @@ test('sideways: which wing, and by how much', () => {
   expect(said(banded(at(520, -3), 500, 540))).toMatchObject({
     tone: 'caution',
     headline: 'In the band, but the left wing is heavy',
-    cause: 'The CG is 3.0 mm to the left; at most 2.0 mm is wanted.',
+    cause: 'CG 3.0 mm to the left; at most 2.0 mm is wanted.',
     facts: { sideways: '3.0 mm left; at most 2.0 mm; caution' },
   });
 });

@@ -1,4 +1,4 @@
-import type { Lattice } from './lattice';
+import type { Lattice } from '../../../src/engine/wing/lattice';
 
 /** One strip's trace in the Trefftz plane: strength Γ/V and the ends of the trace, mm. */
 interface Trace {

@@ -1,7 +1,7 @@
 import { positionOf, switchesOf, UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
 import { shownText } from '../document/names';
 import type { Aircraft } from '../document/types';
-import type { LoadState } from '../loads/loadStates';
+import type { LoadState } from './loadStates';
 
 /** A load state in words: "with the undercarriage up, camera off and 8 % fuel". */
 export function loadStateName(aircraft: Aircraft, state: LoadState): string {
