@@ -10,7 +10,12 @@ type Stretch = { readonly fromMm: number; readonly toMm: number };
 /** A zone that is allowed here, and has room there. */
 const zone = (allowed: Stretch, free: readonly Stretch[] = [allowed]): ItemZone => ({
   ...({} as ItemZone),
-  station: { allowed, bestMm: (allowed.fromMm + allowed.toMm) / 2, bestMarginMm: 5 },
+  station: {
+    ...({} as ItemZone['station']),
+    allowed,
+    bestMm: (allowed.fromMm + allowed.toMm) / 2,
+    bestMarginMm: 5,
+  },
   freeStations: free,
   blame: [],
 });
