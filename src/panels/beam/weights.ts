@@ -19,7 +19,7 @@ const kept = [new WeakMap<Balance, readonly Weight[]>(), new WeakMap<Balance, re
 
 /**
  * Everything aboard, lumped by item along the station axis (0), or by item and side along the buttline
- * axis (1). A tank weighs what it and its liquid weigh now. What has no mass is left out.
+ * axis (1). A tank weighs what it and its liquid weigh now. What has no mass, or no finite one, is left out.
  */
 export function weightsAlong(balance: Balance, axis: 0 | 1): readonly Weight[] {
   const known = kept[axis].get(balance);
@@ -45,15 +45,17 @@ function lumped(balance: Balance, axis: 0 | 1): Weight[] {
     lump.massG += mass.massG;
     lump.momentGmm += mass.massG * mass.cgMm[axis];
   }
-  return [...lumps].map(([key, { body, massG, momentGmm }]) => ({
-    key,
-    sourceId: body.sourceId,
-    name: body.name,
-    group: body.group,
-    role: body.role,
-    massG,
-    atMm: momentGmm / massG,
-  }));
+  return [...lumps]
+    .map(([key, { body, massG, momentGmm }]) => ({
+      key,
+      sourceId: body.sourceId,
+      name: body.name,
+      group: body.group,
+      role: body.role,
+      massG,
+      atMm: momentGmm / massG,
+    }))
+    .filter(({ massG, atMm }) => Number.isFinite(massG) && Number.isFinite(atMm));
 }
 
 /** What the drawing needs to know of one weight to stack it. */
