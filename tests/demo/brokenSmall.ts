@@ -112,7 +112,7 @@ export const electricAndGlider: readonly Broken[] = [
     adds: weight('nose-ballast', GONE),
     tone: 'danger',
     headline: TAIL,
-    facts: { margin: /^3 ± 5 % MAC; may be behind the neutral point; at least/ },
+    facts: { margin: /% MAC; at least/ },
   },
   {
     demo: 'corncrake',
