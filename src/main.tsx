@@ -67,9 +67,10 @@ const bench = createBench(
   readPreferences(pageStorage),
 );
 bench.view.subscribe((now, before) => {
-  if (now.units !== before.units || now.theme !== before.theme) {
-    writePreferences(pageStorage, { units: now.units, theme: now.theme });
-  }
+  const { units, theme, layers, tilts } = now;
+  const same =
+    units === before.units && theme === before.theme && layers === before.layers && tilts === before.tilts;
+  if (!same) writePreferences(pageStorage, { units, theme, layers, tilts });
 });
 const files = createFileMenu(bench, pickers, demos);
 tellFaults(bench, files);

@@ -1,52 +1,42 @@
+import type { Advice } from './model/advice/advise';
+import type { LoadEnvelope } from './model/loads/loadStates';
+import type { StabilityAnswer } from './model/stability/stability';
 import type { Bench } from './store/bench';
 import { createPiece, type Piece } from './store/piece';
-import { adviceSolver } from './workers/adviceSolver';
+import type { AdviceTask } from './workers/adviceTask';
 import { fitSearcher } from './workers/fitSearcher';
-import { loadSolver } from './workers/loadSolver';
-import { stabilitySolver } from './workers/stabilitySolver';
-import { watched } from './workers/watched';
+import type { FitAnswer, FitTask } from './workers/fitTask';
+import type { LoadTask } from './workers/loadTask';
+import type { StabilityTask } from './workers/stabilityTask';
+import { workerClient } from './workers/workerClient';
 
-/** How long each worker may be silent, s: several times what it takes for the largest aircraft. */
-const STABILITY_S = 30;
-const LOADS_S = 30;
-const FIT_S = 180;
-const ADVICE_S = 60;
+/** Each worker may be silent for several times what it takes for the largest aircraft. */
+const askStability = workerClient<StabilityTask, StabilityAnswer>(
+  () => new Worker(new URL('./workers/stability.worker.ts', import.meta.url), { type: 'module' }),
+  { search: 'The estimate of the neutral point', purpose: 'the neutral point', silentS: 30 },
+);
+const askLoads = workerClient<LoadTask, LoadEnvelope | null>(
+  () => new Worker(new URL('./workers/load.worker.ts', import.meta.url), { type: 'module' }),
+  { search: 'The search through the load states', purpose: 'the load states', silentS: 30 },
+);
+const askAdvice = workerClient<AdviceTask, Advice>(
+  () => new Worker(new URL('./workers/advice.worker.ts', import.meta.url), { type: 'module' }),
+  { search: 'The search for a remedy', purpose: 'remedies', silentS: 60 },
+);
+const askFit = workerClient<FitTask, FitAnswer>(
+  () => new Worker(new URL('./workers/fit.worker.ts', import.meta.url), { type: 'module' }),
+  { search: 'The search for a way in', purpose: 'fitting', silentS: 180 },
+);
 
-/** Gives the bench the workers that do what is too slow for a drag frame. */
+/** Gives the bench the workers that do what is too slow for a drag frame. Each is opened when it is first asked. */
 export function startSolvers(bench: Bench): void {
-  const solveStability = stabilitySolver(
-    watched(
-      () => new Worker(new URL('./workers/stability.worker.ts', import.meta.url), { type: 'module' }),
-      STABILITY_S,
-    ),
-  );
-  const solveLoads = loadSolver(
-    watched(
-      () => new Worker(new URL('./workers/load.worker.ts', import.meta.url), { type: 'module' }),
-      LOADS_S,
-    ),
-  );
-  const seekAdvice = adviceSolver(
-    watched(
-      () => new Worker(new URL('./workers/advice.worker.ts', import.meta.url), { type: 'module' }),
-      ADVICE_S,
-    ),
-  );
-  // Opened when the first way in is asked for.
-  bench.fit.start(
-    fitSearcher(
-      watched(
-        () => new Worker(new URL('./workers/fit.worker.ts', import.meta.url), { type: 'module' }),
-        FIT_S,
-      ),
-    ),
-  );
+  bench.fit.start(fitSearcher(askFit));
   // After the first paint: the bench shows before the worker is even fetched.
   requestAnimationFrame(() =>
     setTimeout(() => {
-      bench.stability.start(solveStability);
-      bench.rest.start(solveLoads);
-      bench.verdict.start(seekAdvice);
+      bench.stability.start((input, detail) => askStability({ input, detail }));
+      bench.rest.start((aircraft, down, signal) => askLoads({ aircraft, down }, { signal }));
+      bench.verdict.start((aircraft, given, spoken) => askAdvice({ aircraft, given, spoken }));
       startLater(bench);
     }),
   );

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../engine/geometry/types';
 import type { Aircraft } from '../model/document/types';
 import { type LoadEnvelope, type LoadState, loadEnvelopeOf } from '../model/loads/loadStates';
-import { loadStateName } from '../model/words/loadWords';
+import { loadStateName } from '../model/loads/stateName';
 
 /** The load states at the ends of the range, each with its name in words. */
 export interface LoadReport {

@@ -6,7 +6,9 @@ import { inProject } from './paths.mjs';
 // npm changes to the project's folder first; going back makes relative paths mean what the caller means.
 const [, script = '', name = '', ...args] = process.argv;
 if (!/^[a-z]+$/i.test(name) || !existsSync(inProject(`src/commands/${name}.ts`))) {
-  console.error(`There is no command "${name}". Use npm run balance, bench, fuzz or schema.`);
+  console.error(
+    `There is no command "${name}". Use npm run balance, bench, demos, fuzz, licences, schema or screens.`,
+  );
   process.exit(2);
 }
 ensureInstalled();

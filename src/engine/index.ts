@@ -75,7 +75,13 @@ export { tessellate } from './mass/tessellate';
 export type { MassProperties, Mesh, SurfaceProperties, Tensor, VolumeProperties } from './mass/types';
 export { solidMass, solidOfMass, volumeProperties } from './mass/volumeProperties';
 // Where things should sit: the least ballast with its proof, its choices, why not, zones; the solver is handed in
-export { type AllowedZone, allowedZone, type ZoneInput, type ZoneMargin, zoneMargin } from './place/allowedZone';
+export {
+  type AllowedZone,
+  allowedZone,
+  type ZoneInput,
+  type ZoneMargin,
+  zoneMargin,
+} from './place/allowedZone';
 export { type ArrangeOrder, arrange } from './place/arrange';
 export { ballastBox, mostSteps } from './place/ballastRoom';
 export { type Checked, checkPlaced } from './place/check';

@@ -7,7 +7,7 @@ import type { TextStorage } from './storage';
 
 /** How long nothing must change before the work is kept, and how long it may wait while it keeps changing, ms. */
 const REST_MS = 300;
-const CEILING_MS = 700;
+const CEILING_MS = 600;
 
 export interface Keeping {
   /** Keeps what is not kept yet, now. */
@@ -32,12 +32,15 @@ export function createKeeping(
   let anothersCopy = false;
   let resting: ReturnType<typeof setTimeout> | undefined;
   let ceiling: ReturnType<typeof setTimeout> | undefined;
+  /** When the oldest change that is not kept came, ms of the clock. */
+  let waitingSinceMs: number | null = null;
 
   const unkept = () => api.getState().committed !== kept;
   const flush = () => {
     clearTimeout(resting);
     clearTimeout(ceiling);
     ceiling = undefined;
+    waitingSinceMs = null;
     if (!active || !unkept()) return;
     const { committed } = api.getState();
     if (anothersCopy && !putAnothersAside()) return;
@@ -61,6 +64,9 @@ export function createKeeping(
 
   api.subscribe((now, before) => {
     if (now.committed === before.committed) return;
+    waitingSinceMs ??= Date.now();
+    // A page that is busy calls its timers late; an edit is then the moment to keep the ones before it.
+    if (Date.now() - waitingSinceMs >= CEILING_MS) return flush();
     clearTimeout(resting);
     resting = setTimeout(flush, REST_MS);
     ceiling ??= setTimeout(flush, CEILING_MS);

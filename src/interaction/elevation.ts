@@ -15,9 +15,9 @@ interface Span {
 export const acrossAxis = (view: Elevation): 0 | 1 => (view === 'front' ? 1 : 0);
 export const uprightAxis = (view: Elevation): 1 | 2 => (view === 'top' ? 1 : 2);
 
-/** Room above and below the aircraft, px: for the view's buttons and the rule's figures. */
-const ABOVE_PX = 64;
-const BELOW_PX = 56;
+/** Room above and below the aircraft, px: for the view's buttons, and for the rule's figures over the stage's bar. */
+const abovePx = (heightPx: number) => Math.min(64, heightPx * 0.16);
+const belowPx = (heightPx: number) => Math.min(104, heightPx * 0.34);
 
 const spanOf = (extent: Extent, view: Elevation): Span => ({
   across: [extent.minMm[acrossAxis(view)], extent.maxMm[acrossAxis(view)]],
@@ -30,33 +30,49 @@ function noFiner(axis: Axis, widthPx: number, mmPerPx: number): Axis {
   return factor > 1 ? zoomAxis(axis, factor, widthPx / 2) : axis;
 }
 
+/** The target band is never drawn narrower in top elevation, px, as long as the length still fits. */
+const LEAST_BAND_PX = 6;
+
+/** mm up the picture for a pixel of an elevation. */
+export const uprightMmPerPx = (axes: AxisState, view: Elevation): number =>
+  Math.abs(axisOf(axes, view).mmPerPx) * (view === 'top' ? axes.spanStretch : 1);
+
 /**
  * The axes that show all of an aircraft in a view, the same scale across as up. The free view has the
- * beam's axis only: stations fitted to the width.
+ * beam's axis only: stations fitted to the width. A wing so wide that the band would shrink to a hairline in top
+ * elevation gets a scale of its own, no other than it takes.
  */
 export function fitElevation(
   extent: Extent,
   view: View,
   { widthPx, heightPx }: Pick<AxisState, 'widthPx' | 'heightPx'>,
+  bandMm: number | null = null,
 ): Omit<AxisState, 'widthPx' | 'heightPx'> {
   const marginPx = Math.min(56, Math.max(20, widthPx * 0.05));
-  const tall = Math.max(heightPx - ABOVE_PX - BELOW_PX, 1);
+  const [above, below] = [abovePx(heightPx), belowPx(heightPx)];
+  const tall = Math.max(heightPx - above - below, 1);
   const fit = (elevation: Elevation, bounded: boolean): Axis => {
     const { across, upright } = spanOf(extent, elevation);
     const range = { lowMm: across[0], highMm: across[1] };
     const axis = fitAxis(range, widthPx, marginPx, elevation === 'front' ? -1 : 1);
     return bounded ? noFiner(axis, widthPx, (upright[1] - upright[0]) / tall) : axis;
   };
-  const station = fit(view === 'top' ? 'top' : 'side', view === 'side' || view === 'top');
+  const plain = fit(view === 'top' ? 'top' : 'side', view === 'side' || view === 'top');
+  const closest = fit('top', false);
+  const wanted = bandMm === null ? plain.mmPerPx : Math.max(closest.mmPerPx, bandMm / LEAST_BAND_PX);
+  const station = view === 'top' && wanted < plain.mmPerPx ? noFiner(closest, widthPx, wanted) : plain;
+  const spanStretch = plain.mmPerPx / station.mmPerPx;
   const lateral = fit('front', view === 'front');
   const middle = (elevation: Elevation, axis: Axis) => {
     const [low, high] = spanOf(extent, elevation).upright;
-    return (low + high) / 2 + ((ABOVE_PX - BELOW_PX) / 2) * Math.abs(axis.mmPerPx);
+    const scale = Math.abs(axis.mmPerPx) * (elevation === 'top' ? spanStretch : 1);
+    return (low + high) / 2 + ((above - below) / 2) * scale;
   };
   return {
     station,
     lateral,
     middleMm: { side: middle('side', station), top: middle('top', station), front: middle('front', lateral) },
+    spanStretch,
   };
 }
 
@@ -84,7 +100,7 @@ export function zoomElevation(
   const scale = Math.abs(axis.mmPerPx);
   const by = Math.min(COARSEST, Math.max(FINEST, scale * factor)) / scale;
   const abovePx = axes.heightPx / 2 - yPx;
-  const middleMm = axes.middleMm[view] + abovePx * scale * (1 - by);
+  const middleMm = axes.middleMm[view] + abovePx * uprightMmPerPx(axes, view) * (1 - by);
   return withAxis(axes, view, zoomAxis(axis, by, xPx), middleMm);
 }
 
@@ -95,6 +111,6 @@ export function panElevation(
   [rightPx, downPx]: readonly [number, number],
 ): Partial<AxisState> {
   const axis = axisOf(axes, view);
-  const middleMm = axes.middleMm[view] + downPx * Math.abs(axis.mmPerPx);
+  const middleMm = axes.middleMm[view] + downPx * uprightMmPerPx(axes, view);
   return withAxis(axes, view, panAxis(axis, rightPx), middleMm);
 }

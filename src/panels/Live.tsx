@@ -1,9 +1,13 @@
 import { useCallback, useSyncExternalStore } from 'react';
 import type { Bench } from '../store/bench';
-import { useBench } from '../store/react';
+import { useBench, useSteadyList } from '../store/react';
 
 /** A word or figure worked out from the bench, redrawn only when it reads differently. */
 export function useBenchValue<T extends string | number | boolean | null>(select: (bench: Bench) => T): T {
+  return useWorkedOut(select);
+}
+
+function useWorkedOut<T>(select: (bench: Bench) => T): T {
   const bench = useBench();
   const subscribe = useCallback(
     (listener: () => void) => {
@@ -17,6 +21,11 @@ export function useBenchValue<T extends string | number | boolean | null>(select
     [bench],
   );
   return useSyncExternalStore(subscribe, () => select(bench));
+}
+
+/** The same of a list, whose entries are words, figures or plain records of them. */
+export function useBenchList<T>(select: (bench: Bench) => readonly T[]): readonly T[] {
+  return useWorkedOut(useSteadyList(select));
 }
 
 export function Live({ read }: { readonly read: (bench: Bench) => string }) {

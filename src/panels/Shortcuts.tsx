@@ -19,6 +19,11 @@ const shortcuts: readonly {
   { keys: ['PgUp', 'PgDn'], does: 'Raise or lower it', where: 'Stage, beam' },
   { keys: ['[', ']'], does: 'Select the next thing forward or aft', where: 'Stage, beam' },
   { keys: ['Esc'], does: 'Put back what is being dragged, or select nothing', where: 'Stage, beam' },
+  { keys: ['W', 'A', 'S', 'D'], does: 'Turn the free view; shift an elevation', where: 'Stage' },
+  { keys: ['+', '−'], does: 'Nearer, farther', where: 'Stage' },
+  { keys: ['F'], does: 'All of the aircraft', where: 'Stage' },
+  { keys: ['Home'], does: 'The view as it began', where: 'Stage' },
+  { keys: ['C', 'X', 'E', 'Q'], does: 'Cut, x-ray, lift out, quiet', where: 'Stage' },
   { keys: ['Alt'], does: 'While dragging: go free of the grid', where: 'Stage, beam' },
   { keys: ['↑', '↓'], does: 'Select the line above or below', where: 'Manifest' },
   { keys: ['L'], does: 'Lock or unlock', where: 'Manifest' },
@@ -29,7 +34,7 @@ const shortcuts: readonly {
   { keys: ['↑', '↓'], does: 'More or less fuel, by 1 %', where: 'CG travel' },
 ];
 
-const places = ['Anywhere', 'Stage, beam', 'Manifest', 'CG travel'];
+const places = ['Anywhere', 'Stage', 'Stage, beam', 'Manifest', 'CG travel'];
 
 /** Every key that does something. */
 export function Shortcuts({ onClose }: { readonly onClose: () => void }) {

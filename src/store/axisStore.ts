@@ -49,6 +49,8 @@ export interface AxisState {
   /** Buttlines, the right wing to the left: front elevation seen from ahead, and the see-saw below it. */
   readonly lateral: Axis;
   readonly middleMm: { readonly side: number; readonly top: number; readonly front: number };
+  /** In top elevation a pixel up is so many times as long as one across: the span of a wide wing has its own scale. */
+  readonly spanStretch: number;
 }
 
 export type AxisStore = StoreApi<AxisState>;
@@ -60,5 +62,6 @@ export function createAxisStore(): AxisStore {
     station: { atLeftMm: 0, mmPerPx: 1 },
     lateral: { atLeftMm: 0, mmPerPx: -1 },
     middleMm: { side: 0, top: 0, front: 0 },
+    spanStretch: 1,
   }));
 }

@@ -3,6 +3,7 @@ import { type AxisStore, createAxisStore } from './axisStore';
 import { type BalanceStore, createBalanceStore } from './balanceStore';
 import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
+import { createEye, type Eye } from './eye';
 import { createFitStore, type FitStore } from './fitStore';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
 import { createPlaceStore, type PlaceStore } from './placeStore';
@@ -21,6 +22,7 @@ export interface Bench {
   readonly rest: RestStore;
   readonly verdict: VerdictStore;
   readonly axis: AxisStore;
+  readonly eye: Eye;
   readonly drag: Drag;
   readonly reshape: Reshape;
   readonly fit: FitStore;
@@ -47,10 +49,11 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     rest,
     verdict: createVerdictStore({ document, view: viewStore, balance, rest, fit }),
     axis: createAxisStore(),
+    eye: createEye(),
     drag,
     reshape: createReshape(document),
     fit,
-    place: createPlaceStore(document, viewStore, drag),
+    place: createPlaceStore(document, viewStore, drag, balance),
     notice: createNoticeStore(),
   };
 }

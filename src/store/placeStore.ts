@@ -1,8 +1,11 @@
 import type { StoreApi } from 'zustand/vanilla';
+import type { Band } from '../engine/balance/band';
 import type { Vec3 } from '../engine/geometry/types';
 import type { Aircraft, Part } from '../model/document/types';
+import { bandToKeep } from '../model/judgement/bandToKeep';
 import type { ItemZone } from '../model/place/itemZone';
 import type { PlaceSolver } from '../model/place/tasks';
+import type { BalanceStore } from './balanceStore';
 import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
 import type { Drag } from './drag';
@@ -24,7 +27,7 @@ export interface PlaceState {
 
 /** What comes after the first paint: the zone of an item, and the search in its worker. */
 export interface PlaceParts {
-  itemZone(aircraft: Aircraft, itemId: string, down: Vec3): ItemZone | null;
+  itemZone(aircraft: Aircraft, itemId: string, down: Vec3, band: Band | null): ItemZone | null;
   readonly solve: PlaceSolver;
 }
 
@@ -42,7 +45,12 @@ export interface PlaceStore {
   start(parts: PlaceParts): void;
 }
 
-export function createPlaceStore(document: DocumentStore, view: ViewStore, drag: Drag): PlaceStore {
+export function createPlaceStore(
+  document: DocumentStore,
+  view: ViewStore,
+  drag: Drag,
+  balance: BalanceStore,
+): PlaceStore {
   const api = createCalmStore<PlaceState>(() => ({ open: false, ghost: null }));
   let given: PlaceParts | null = null;
   // A ghost belongs to the aircraft that it was made for.
@@ -56,7 +64,9 @@ export function createPlaceStore(document: DocumentStore, view: ViewStore, drag:
     zone: (itemId) => {
       const inHand = drag.api.getState().itemId === itemId;
       const aircraft = inHand ? document.api.getState().committed : document.current();
-      return given?.itemZone(aircraft, itemId, view.getState().down) ?? null;
+      return (
+        given?.itemZone(aircraft, itemId, view.getState().down, bandToKeep(aircraft, balance.get())) ?? null
+      );
     },
     solver: () => given?.solve ?? null,
     start: (parts) => {

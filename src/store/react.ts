@@ -7,6 +7,7 @@ import {
   useState,
   useSyncExternalStore,
 } from 'react';
+import { shallow } from 'zustand/vanilla/shallow';
 import type { Balance } from '../model/balance/balance';
 import type { Aircraft } from '../model/document/types';
 import type { AxisState } from './axisStore';
@@ -18,6 +19,21 @@ import type { RestState } from './restStore';
 import type { StabilityState } from './stabilityStore';
 import type { VerdictState } from './verdictStore';
 import type { ViewState } from './viewStore';
+
+/**
+ * A selector whose list is the very same one while its entries are alike: the same things, or plain records that hold the
+ * same. For the hooks below, which draw anew whenever what they select is another thing.
+ */
+export function useSteadyList<S, T>(select: (from: S) => readonly T[]): (from: S) => readonly T[] {
+  const last = useRef<readonly T[]>([]);
+  return (from) => {
+    const list = select(from);
+    const alike =
+      list.length === last.current.length && list.every((entry, i) => shallow(entry, last.current[i]));
+    if (!alike) last.current = list;
+    return last.current;
+  };
+}
 
 /** The one place where the stores meet React. */
 export const BenchContext = createContext<Bench | null>(null);

@@ -1,4 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
+import { notesOn } from '../engine/memory/memory';
 import {
   type StabilityAnswer,
   type StabilityDetail,
@@ -48,7 +49,7 @@ const stateOf = (answer: StabilityAnswer, fresh: boolean): StabilityState =>
 /** Must be made before anything else listens to the document, so that nobody sees a stale figure as fresh. */
 export function createStabilityStore(document: DocumentStore): StabilityStore {
   const api = createCalmStore<StabilityState>(() => NOTHING);
-  const fineAnswers = new WeakMap<StabilityInput, StabilityAnswer>();
+  const fineAnswers = notesOn<StabilityInput, StabilityAnswer>();
   let solve: StabilitySolve | null = null;
   let solving = false;
   /** How many aircraft have been put on the bench: an answer for an earlier one is of no use. */

@@ -9,6 +9,35 @@ import { createCalmStore } from './calmStore';
 export type View = 'free' | 'side' | 'top' | 'front';
 export type Theme = 'system' | 'light' | 'dark';
 
+/** What the stage says beside the aircraft itself; each has one switch, and is remembered. */
+export const LAYERS = ['cg', 'stability', 'fit', 'leads', 'rooms', 'inertia'] as const;
+export type Layer = (typeof LAYERS)[number];
+export type Layers = Readonly<Record<Layer, boolean>>;
+
+/** Off until asked for, but for the answer itself. */
+export const FIRST_LAYERS: Layers = {
+  cg: true,
+  stability: false,
+  fit: false,
+  leads: false,
+  rooms: false,
+  inertia: false,
+};
+
+/** Ways of looking into the aircraft. */
+export interface Looking {
+  /** The left half is taken off at the plane of symmetry. */
+  readonly cut: boolean;
+  /** The skin is hardly there. */
+  readonly xray: boolean;
+  /** Things are drawn apart, for looking only: nothing moves. */
+  readonly exploded: boolean;
+  /** Only the aircraft, the disc and the band. */
+  readonly quiet: boolean;
+}
+
+export const FIRST_LOOKING: Looking = { cut: false, xray: false, exploded: false, quiet: false };
+
 /** What is being looked at and how; none of it is the aircraft's. */
 export interface ViewState {
   readonly view: View;
@@ -25,8 +54,10 @@ export interface ViewState {
   readonly attitude: BenchAttitude;
   /** Apparent down in the aircraft's frame. */
   readonly down: Vec3;
-  /** The uniform box with the same inertia is drawn on the stage. */
-  readonly boxShown: boolean;
+  readonly layers: Layers;
+  readonly looking: Looking;
+  /** What is seen to tilt in a climb: the aircraft over its mat, or the world under the aircraft. */
+  readonly tilts: 'aircraft' | 'world';
   readonly units: UnitSystem;
   /** The reference point that readings are shown from; null is the datum. */
   readonly measureFromId: string | null;
@@ -50,7 +81,9 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     positions: AT_START,
     attitude: LEVEL_ATTITUDE,
     down: LEVEL,
-    boxShown: false,
+    layers: FIRST_LAYERS,
+    looking: FIRST_LOOKING,
+    tilts: 'aircraft',
     units: 'metric',
     measureFromId: null,
     theme: 'system',
@@ -92,3 +125,17 @@ export function setAttitude(view: ViewStore, change: Partial<BenchAttitude>): vo
 export function setSwitch(view: ViewStore, switchId: string, positionId: string): void {
   view.setState(({ positions }) => ({ positions: { ...positions, [switchId]: positionId } }));
 }
+
+/** Shows or leaves out a layer of the stage. */
+export function toggleLayer(view: ViewStore, layer: Layer): void {
+  view.setState(({ layers }) => ({ layers: { ...layers, [layer]: !layers[layer] } }));
+}
+
+/** Looks into the aircraft another way, or as before. */
+export function toggleLooking(view: ViewStore, way: keyof Looking): void {
+  view.setState(({ looking }) => ({ looking: { ...looking, [way]: !looking[way] } }));
+}
+
+/** Whether a layer is drawn: quiet leaves only the CG. */
+export const layerShown = ({ layers, looking }: ViewState, layer: Layer): boolean =>
+  layers[layer] && (layer === 'cg' || !looking.quiet);

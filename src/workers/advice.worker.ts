@@ -1,18 +1,9 @@
 import { advise } from '../model/advice/advise';
 import type { Aircraft } from '../model/document/types';
-import type { AdviceAsk, AdviceReply } from './adviceMessages';
-import { sharedWith } from './sharedWith';
+import type { AdviceTask } from './adviceTask';
+import { answerAsks } from './answerAsks';
+import { sharingWithLast } from './sharedWith';
 
-let last: Aircraft | null = null;
+const shared = sharingWithLast<Aircraft>();
 
-addEventListener('message', ({ data: { id, aircraft, given, spoken } }: MessageEvent<AdviceAsk>) => {
-  const answer = (): AdviceReply => {
-    try {
-      last = sharedWith(last, aircraft);
-      return { id, ok: true, advice: advise(last, given, spoken) };
-    } catch (error) {
-      return { id, ok: false, sentence: error instanceof Error ? error.message : String(error) };
-    }
-  };
-  postMessage(answer());
-});
+answerAsks(({ aircraft, given, spoken }: AdviceTask) => advise(shared(aircraft), given, spoken));

@@ -1,17 +1,9 @@
 import { entryThroughAny } from '../model/fit/entryThroughAny';
 import { fittingOrder } from '../model/fit/fittingOrder';
-import type { FitAsk, FitReply, FitTask } from './fitMessages';
+import { answerAsks } from './answerAsks';
+import type { FitAnswer, FitTask } from './fitTask';
 
-addEventListener('message', ({ data: { id, task } }: MessageEvent<FitAsk>) => {
-  postMessage(reply(id, task));
-});
-
-function reply(id: number, task: FitTask): FitReply {
-  try {
-    const answer =
-      task.task === 'entry' ? entryThroughAny(task.aircraft, task.itemId) : fittingOrder(task.aircraft);
-    return { id, ok: true, answer };
-  } catch (error) {
-    return { id, ok: false, sentence: error instanceof Error ? error.message : String(error) };
-  }
-}
+answerAsks(
+  (task: FitTask): FitAnswer =>
+    task.task === 'entry' ? entryThroughAny(task.aircraft, task.itemId) : fittingOrder(task.aircraft),
+);

@@ -1,15 +1,8 @@
 import type { Aircraft } from '../model/document/types';
 import type { Entry } from '../model/fit/entryThroughAny';
 import type { FittingOrder } from '../model/fit/fittingOrder';
-import type { FitAnswers, FitAsk, FitReply, FitTask } from './fitMessages';
-
-/** The part of a Worker that is needed. */
-export interface FitPort {
-  postMessage(ask: FitAsk): void;
-  terminate(): void;
-  onmessage: ((event: MessageEvent<FitReply>) => void) | null;
-  onerror: ((event: ErrorEvent) => void) | null;
-}
+import type { FitAnswer, FitAnswers, FitTask } from './fitTask';
+import { type AskWorker, orNull } from './workerClient';
 
 export interface FitSearcher {
   entry(aircraft: Aircraft, itemId: string): Promise<Entry | null>;
@@ -17,49 +10,15 @@ export interface FitSearcher {
   stop(): void;
 }
 
-interface Run {
-  readonly port: FitPort;
-  readonly giveUp: () => void;
-}
-
-/**
- * Runs one search at a time in a worker. A busy worker hears nothing, so another search or `stop` ends it, and what
- * was asked of it gives null. A worker that has answered is kept. Whatever goes wrong rejects with a sentence.
- */
-export function fitSearcher(open: () => FitPort): FitSearcher {
-  let idle: FitPort | null = null;
-  let run: Run | null = null;
-  let lastId = 0;
-
-  const stop = () => {
-    run?.port.terminate();
-    run?.giveUp();
-    run = null;
+/** Runs one search at a time: another one, or `stop`, calls it off, and then it gives null. */
+export function fitSearcher(askWorker: AskWorker<FitTask, FitAnswer>): FitSearcher {
+  let running: AbortController | null = null;
+  const stop = () => running?.abort();
+  const ask = <T extends FitTask>(task: T): Promise<FitAnswers[T['task']] | null> => {
+    stop();
+    running = new AbortController();
+    return orNull(askWorker(task, { signal: running.signal }) as Promise<FitAnswers[T['task']]>);
   };
-
-  const ask = <T extends FitTask>(task: T) =>
-    new Promise<FitAnswers[T['task']] | null>((resolve, reject) => {
-      stop();
-      const port = idle ?? open();
-      idle = null;
-      lastId += 1;
-      const id = lastId;
-      run = { port, giveUp: () => resolve(null) };
-      port.onmessage = ({ data }) => {
-        if (data.id !== id || run?.port !== port) return;
-        run = null;
-        idle = port;
-        if (data.ok) resolve(data.answer as FitAnswers[T['task']]);
-        else reject(new Error(`The search for a way in failed: ${data.sentence}`));
-      };
-      port.onerror = ({ message }) => {
-        if (run?.port === port) run = null;
-        port.terminate();
-        reject(new Error(`The worker for fitting stopped${message ? `: ${message}` : '.'}`));
-      };
-      port.postMessage({ id, task });
-    });
-
   return {
     entry: (aircraft, itemId) => ask({ task: 'entry', aircraft, itemId }),
     order: (aircraft) => ask({ task: 'order', aircraft }),

@@ -1,14 +1,27 @@
 import type { Highs, Model } from 'highs';
 import type { Milp, MilpAnswer, SolveMilp } from '../engine/place/milp';
 
-/** HiGHS as the engine's solver: J. A. J. Hall and others, compiled to WebAssembly. One thread, no clock but its own. */
-export function highsMilp(highs: Highs): SolveMilp {
+/** Bounds the solver by its work in place of its clock: then the same question has the same answer on any machine. */
+export interface WorkBound {
+  /** Nodes of its tree that stand for a millisecond of the time it is given. */
+  readonly nodesPerMs: number;
+  /** Told of each program solved. */
+  readonly onSolved: (iterations: number) => void;
+}
+
+/**
+ * HiGHS as the engine's solver: J. A. J. Hall and others, compiled to WebAssembly. One thread, no clock but its own, and
+ * not even that where its work is bounded.
+ */
+export function highsMilp(highs: Highs, byWork?: WorkBound): SolveMilp {
   const { modelStatus, callbackType } = highs.constants;
   return (program, { timeMs, gap, enough, shouldStop, plainly }): MilpAnswer =>
     highs.withModel(modelData(highs, program), (model: Model): MilpAnswer => {
       model.options.set({
         output_flag: false,
-        time_limit: Math.max(0.01, timeMs / 1000),
+        ...(byWork
+          ? { mip_max_nodes: Math.max(1, Math.ceil(timeMs * byWork.nodesPerMs)) }
+          : { time_limit: Math.max(0.01, timeMs / 1000) }),
         mip_rel_gap: 0,
         mip_abs_gap: gap ?? 1e-6,
         mip_feasibility_tolerance: 1e-7,
@@ -25,6 +38,7 @@ export function highsMilp(highs: Highs): SolveMilp {
           if (shouldStop?.()) event.interrupt();
         },
       });
+      byWork?.onSolved(Math.max(0, model.info.get('simplex_iteration_count') as number));
       const status = model.getModelStatus();
       const hasIntegers = program.integer.some(Boolean);
       if (status === modelStatus.optimal) {

@@ -1,13 +1,5 @@
 import { loadEnvelopeOf } from '../model/loads/loadStates';
-import type { LoadAsk, LoadReply } from './loadMessages';
+import { answerAsks } from './answerAsks';
+import type { LoadTask } from './loadTask';
 
-addEventListener('message', ({ data: { id, aircraft, down } }: MessageEvent<LoadAsk>) => {
-  const answer = (): LoadReply => {
-    try {
-      return { id, ok: true, envelope: loadEnvelopeOf(aircraft, down) };
-    } catch (error) {
-      return { id, ok: false, sentence: error instanceof Error ? error.message : String(error) };
-    }
-  };
-  postMessage(answer());
-});
+answerAsks(({ aircraft, down }: LoadTask) => loadEnvelopeOf(aircraft, down));

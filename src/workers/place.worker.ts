@@ -1,5 +1,6 @@
 import type { SolveMilp } from '../engine/place/milp';
-import type { PlaceAsk, PlaceReply } from './placeMessages';
+import type { PlaceProgress, PlaceTask } from '../model/place/tasks';
+import { answerAsks } from './answerAsks';
 import { runPlaceTask } from './placeTask';
 
 let solver: Promise<SolveMilp> | null = null;
@@ -19,20 +20,11 @@ const notFetched = (error: unknown) =>
     `the solver, three megabytes that come when they are first needed, could not be fetched. The server has stopped or is out of reach: try again when it runs. (${error instanceof Error ? error.message.split('\n')[0] : String(error)})`,
   );
 
-addEventListener('message', async ({ data: { id, task } }: MessageEvent<PlaceAsk>) => {
-  const post = (reply: PlaceReply) => postMessage(reply);
-  try {
-    solver ??= loadSolver().catch((error: unknown) => {
-      // Asked again, it is fetched again.
-      solver = null;
-      throw notFetched(error);
-    });
-    const now = () => performance.now();
-    const answer = runPlaceTask(task, await solver, now, (progress) =>
-      post({ id, kind: 'progress', progress }),
-    );
-    post({ id, kind: 'answer', answer });
-  } catch (error) {
-    post({ id, kind: 'failed', sentence: error instanceof Error ? error.message : String(error) });
-  }
+answerAsks(async (task: PlaceTask, onProgress: (progress: PlaceProgress) => void) => {
+  solver ??= loadSolver().catch((error: unknown) => {
+    // Asked again, it is fetched again.
+    solver = null;
+    throw notFetched(error);
+  });
+  return runPlaceTask(task, await solver, () => performance.now(), onProgress);
 });

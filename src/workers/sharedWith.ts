@@ -19,6 +19,15 @@ export function sharedWith<T>(before: unknown, after: T): T {
   return same ? (before as T) : after;
 }
 
+/** Each in a row of such copies, sharing with the one before it. */
+export function sharingWithLast<T>(): (after: T) => T {
+  let last: T | null = null;
+  return (after) => {
+    last = sharedWith(last, after);
+    return last;
+  };
+}
+
 /** Things in a list are the same ones by their ids, wherever they stand in it. */
 const oldById = (list: readonly unknown[]): ReadonlyMap<unknown, unknown> =>
   new Map(list.flatMap((one) => (idOf(one) === undefined ? [] : [[idOf(one), one] as const])));

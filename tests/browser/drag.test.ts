@@ -94,7 +94,7 @@ describe('dragging a pack', () => {
     const before = await look(page);
     const from = await middleOf(page, `[data-testid=beam] [data-item="${PACK}"] .weight-shape`);
     await drag(page, from, { x: from.x + 200, y: from.y }, { cancel: true });
-    expect(await look(page)).toMatchObject({ cgMm: before.cgMm, steps: 0, previewing: false });
+    expect(await look(page)).toMatchObject({ cgMm: before.cgMm, steps: before.steps, previewing: false });
   });
 
   test.each([
@@ -107,7 +107,11 @@ describe('dragging a pack', () => {
       await showView(page, view);
       const start = await placeOf(page, PACK);
       const before = await look(page);
-      const mmPerPx = await page.evaluate(() => window.counterpoise.axis.getState().station.mmPerPx);
+      // From above the span may be drawn at a scale of its own.
+      const [mmPerPx, uprightMmPerPx] = await page.evaluate((shown) => {
+        const { station, spanStretch } = window.counterpoise.axis.getState();
+        return [station.mmPerPx, station.mmPerPx * (shown === 'Top' ? spanStretch : 1)] as const;
+      }, view);
       const from = await onPage(page, start);
       await page.keyboard.down('Alt');
       await drag(page, from, { x: from.x + dx, y: from.y + dy });
@@ -115,11 +119,13 @@ describe('dragging a pack', () => {
       const end = await placeOf(page, PACK);
       // A pixel is a pixel: the part has moved as far as the pointer, to the tenth of a millimetre kept.
       expect(Math.abs(end[across] - start[across] - dx * mmPerPx)).toBeLessThanOrEqual(1.1 * mmPerPx);
-      expect(Math.abs(end[upright] - start[upright] + dy * mmPerPx)).toBeLessThanOrEqual(1.1 * mmPerPx);
+      expect(Math.abs(end[upright] - start[upright] + dy * uprightMmPerPx)).toBeLessThanOrEqual(
+        1.1 * uprightMmPerPx,
+      );
       const after = await look(page);
       const shift = expectedShift(await massOf(PACK), end[0] - start[0], before.massG);
       expect(after.cgMm[0] - before.cgMm[0]).toBeCloseTo(shift, 6);
-      expect(after.steps).toBe(1);
+      expect(after.steps).toBe(before.steps + 1);
     },
   );
 
@@ -127,10 +133,11 @@ describe('dragging a pack', () => {
     const { page } = bench;
     await showView(page, 'Side');
     const start = await placeOf(page, PACK);
+    const { steps } = await look(page);
     const from = await onPage(page, start);
     await drag(page, from, { x: from.x + 90, y: from.y + 10 }, { cancel: true });
     expect(await placeOf(page, PACK)).toEqual(start);
-    expect((await look(page)).steps).toBe(0);
+    expect((await look(page)).steps).toBe(steps);
 
     await showView(page, 'Free');
     const stage = await page.locator('[data-testid=stage] canvas').boundingBox();
@@ -140,7 +147,7 @@ describe('dragging a pack', () => {
     await drag(page, corner, { x: corner.x + 100, y: corner.y + 30 });
     await page.waitForTimeout(300);
     expect(Buffer.compare(await pixels(), picture)).not.toBe(0);
-    expect((await look(page)).steps).toBe(0);
+    expect((await look(page)).steps).toBe(steps);
   });
 
   test('arrow keys nudge by 1 mm, with Shift by 10 mm, each one step', async () => {
@@ -164,8 +171,9 @@ test('a locked part does not move', async () => {
   );
   expect(locked).not.toBeNull();
   const start = await placeOf(page, locked as string);
+  const { steps } = await look(page);
   const from = await middleOf(page, `[data-testid=beam] [data-item="${locked}"] .weight-shape`);
   await drag(page, from, { x: from.x - 80, y: from.y });
   expect(await placeOf(page, locked as string)).toEqual(start);
-  expect((await look(page)).steps).toBe(0);
+  expect((await look(page)).steps).toBe(steps);
 });

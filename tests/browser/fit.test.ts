@@ -100,7 +100,7 @@ describe('a pack dragged into its neighbour', () => {
       const depth = sharedMm(during, PACK, 'receiver');
       expect(depth).toBeGreaterThan(5);
       expect(await words()).toContain(`Runs into Receiver, ${depth.toFixed(1)}\u202fmm deep.`);
-      expect(await page.getByTestId('stage-fit').textContent()).toContain('into Receiver');
+      expect(await page.getByTestId('stage-words').textContent()).toContain('into Receiver');
     });
     const clashing = await placeOf(page, PACK);
     const { steps } = await look(page);

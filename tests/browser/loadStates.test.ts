@@ -2,16 +2,14 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { downFromAttitude } from '../../src/engine/liquid/attitude';
 import { balanceAt } from '../../src/model/balance/balance';
 import type { Aircraft } from '../../src/model/document/types';
-import { axe, type Bench, expectClean, look, openBench, settled, showView } from './harness';
+import { axe, type Bench, expectClean, look, openBench, openFold, settled, showView } from './harness';
 
 /** One page for the whole file: the tests follow each other as a person would go on. */
 let bench: Bench;
 /** What stands on the bench, to be worked out again without the page. */
 let aircraft: Aircraft;
-const cgShown = async () => {
-  const text = await bench.page.getByRole('button', { name: /working of CG now/ }).textContent();
-  return figureIn(text ?? '');
-};
+/** The station under the disc on the travel, which is that of now. */
+const cgShown = async () => figureIn((await bench.page.locator('.travel-label').textContent()) ?? '');
 /** The first figure in a text as it stands on the screen: thin spaces within, a true minus before. */
 const figureIn = (text: string) =>
   Number(
@@ -64,22 +62,22 @@ test('a switch takes its part off: mass and CG by the lever rule', async () => {
   const { page } = bench;
   const before = await look(page);
   const switches = page.getByTestId('switches');
-  await switches.getByRole('button', { name: 'off' }).click();
+  await switches.getByRole('button', { name: 'off', exact: true }).click();
   const after = await look(page);
   const sender = aircraft.parts.find(({ id }) => id === 'video-sender')!;
   expect(after.massG).toBeCloseTo(before.massG - sender.massG, 6);
   const lever = (before.massG * before.cgMm[0] - sender.massG * sender.positionMm[0]) / after.massG;
   expect(after.cgMm[0]).toBeCloseTo(lever, 6);
-  await switches.getByRole('button', { name: 'on' }).click();
+  await switches.getByRole('button', { name: 'on', exact: true }).click();
   await expect
     .poll(() => page.getByTestId('verdict').textContent(), { timeout: 10_000 })
-    .toContain('with the video sender off');
+    .toContain('video sender off');
 });
 
 test('the sum on the screen adds up to the CG on the screen', async () => {
   const { page } = bench;
   const shown = await cgShown();
-  await page.getByRole('button', { name: /working of CG now/ }).click();
+  await page.locator('[data-fact=cg-full] button').click();
   const sum = page.getByTestId('sum');
   await sum.waitFor();
   const lines = await sum
@@ -102,6 +100,7 @@ test('the sum on the screen adds up to the CG on the screen', async () => {
 });
 
 test('how sure it is stands on the card in words', async () => {
+  await openFold(bench.page, 'How sure');
   const words = () => bench.page.getByTestId('how-sure').textContent();
   await expect.poll(words).toMatch(/CG ± \d+\.\d.mm \(95 %\)/);
   expect(await words()).toMatch(/\d+ % sure that the whole burn is in the band\..*would help most\./s);

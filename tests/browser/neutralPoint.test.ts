@@ -1,14 +1,27 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { tipChords } from '../../src/interaction/wingTip';
 import type { Aircraft } from '../../src/model/document/types';
-import { axe, type Bench, drag, expectClean, onPage, openBench, settled, showView } from './harness';
+import {
+  axe,
+  type Bench,
+  drag,
+  expectClean,
+  onPage,
+  openBench,
+  openFold,
+  settled,
+  showView,
+} from './harness';
 
 // One page for all, put back to the same aircraft before each test: opening it is most of the time.
 let bench: Bench;
 let demo: Aircraft;
 beforeAll(async () => {
   bench = await openBench({ width: 1100, height: 760 });
-  await bench.page.waitForSelector('[data-testid=stage] canvas');
+  await bench.page.waitForSelector('[data-testid=stage-words]');
+  await bench.page.evaluate(() =>
+    window.counterpoise.view.setState(({ layers }) => ({ layers: { ...layers, stability: true } })),
+  );
   demo = await bench.page.evaluate(() => window.counterpoise.document.current());
 });
 beforeEach(async () => {
@@ -16,6 +29,9 @@ beforeEach(async () => {
     window.counterpoise.document.replace(aircraft);
     window.counterpoise.view.setState({ view: 'free', selectedId: null, fuelFraction: 1 });
   }, demo);
+  await openFold(bench.page, 'Neutral point');
+  await openFold(bench.page, 'CG limits');
+  await bench.page.getByTestId('estimate').waitFor();
   await fresh();
 });
 afterEach(() => expectClean(bench));

@@ -1,5 +1,5 @@
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
-import { type Bench, expectClean, openBench } from './harness';
+import { type Bench, expectClean, openBench, openFold } from './harness';
 
 let bench: Bench;
 beforeAll(async () => {
@@ -21,6 +21,7 @@ test('a reference point that the band is stated from stays, and the table says w
     const targetBand = { by: 'station', forwardMm: 0, aftMm: 1e4, statedFrom: first.id } as const;
     document.commit('State a band', { ...document.current(), targetBand });
   });
+  await openFold(page, 'Points');
   const before = await points();
   await card().getByRole('button', { name: 'Remove point 1', exact: true }).last().click();
   await expect
@@ -31,6 +32,7 @@ test('a reference point that the band is stated from stays, and the table says w
 
 test('a flow point too many is refused in words', async () => {
   const { page } = bench;
+  await openFold(page, 'Fuel');
   await card().getByText('Temperature, ±, and flow in between').click();
   const table = card().locator('.rows-table', { hasText: 'Flow between idle and full' });
   for (let at = 0; at < 9 && (await table.getByRole('alert').count()) === 0; at += 1) {

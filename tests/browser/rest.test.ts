@@ -99,3 +99,44 @@ test('a drag is drawn frame by frame and builds no geometry', async () => {
   expect(after.geometries).toBe(before.geometries);
   expect(after.frames).toBeGreaterThan(before.frames + 5);
 });
+
+test('200 drags leave graphics memory level, and parts are drawn in as many calls however many they are', async () => {
+  const { page } = bench;
+  const drags = (times: number) =>
+    page.evaluate(async (count) => {
+      const { drag, document } = window.counterpoise;
+      const frame = () => new Promise((done) => requestAnimationFrame(done));
+      for (let i = 0; i < count; i++) {
+        const pack = document.current().parts.find(({ id }) => id === 'flight-pack');
+        if (!pack) throw new Error('expected the flight pack');
+        const [x, y, z] = pack.positionMm;
+        drag.pickUp('flight-pack');
+        drag.moveTo([x + 1 + (i % 5), y, z]);
+        await frame();
+        drag.setDown();
+        document.undo();
+      }
+      await frame();
+    }, times);
+  const calls = () => page.evaluate(() => window.document.querySelector('canvas')?.drawn?.render.calls ?? 0);
+  await drags(3);
+  await settled(page);
+  const [before, few] = [await drawn(), await calls()];
+  await drags(200);
+  await settled(page);
+  const after = await drawn();
+  expect(after.geometries).toBe(before.geometries);
+  expect(after.textures).toBe(before.textures);
+
+  await page.evaluate(() => {
+    const { document } = window.counterpoise;
+    const now = document.current();
+    const [part] = now.parts;
+    if (!part) throw new Error('expected a part');
+    const more = Array.from({ length: 120 }, (_, i) => ({ ...part, id: `more-${i}` }));
+    document.commit('Add', { ...now, parts: [...now.parts, ...more] });
+  });
+  await settled(page);
+  expect(await calls()).toBe(few);
+  await page.evaluate(() => window.counterpoise.document.undo());
+}, 300_000);

@@ -34,9 +34,9 @@ const powered: readonly Broken[] = [
     plant: (aircraft) => aircraft,
     tone: 'caution',
     headline: /^In the band, but the right wing is heavy$/,
-    cause: /^The CG is 1\.\d mm to the right/,
+    cause: /^CG 1\.\d mm to the right/,
     fix: /^Move “Camera” \d+ mm left$/,
-    facts: { fit: /^everything fits/, worst: /video sender off/, travel: /to and fro/ },
+    facts: { fit: /^all fits/, worst: /video sender off/, travel: /to and fro/ },
   },
   {
     demo: 'sandmartin',
@@ -63,7 +63,7 @@ const powered: readonly Broken[] = [
     adds: moment(['flight-pack'], 150),
     tone: 'danger',
     headline: TAIL,
-    cause: /the aft limit is 772\.0 mm\.$/,
+    cause: /aft limit 772\.0 mm\.$/,
     fix: /^Move /,
   },
   {
@@ -210,7 +210,7 @@ const powered: readonly Broken[] = [
     plant: (aircraft) => aircraft,
     tone: 'caution',
     headline: /^Nose-heavy by 2\.\d mm, tanks full, wheels down$/,
-    cause: /the forward limit is 1100\.0 mm/,
+    cause: /forward limit 1100\.0 mm/,
     fix: /^(Move|Add)/,
   },
   {

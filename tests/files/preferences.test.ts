@@ -5,8 +5,14 @@ import { mapStorage } from './mapStorage';
 test('choices come back', () => {
   const storage = mapStorage();
   expect(readPreferences(storage)).toEqual(defaultPreferences);
-  expect(writePreferences(storage, { units: 'inch-ounce', theme: 'dark' })).toBe(true);
-  expect(readPreferences(storage)).toEqual({ units: 'inch-ounce', theme: 'dark' });
+  const chosen = {
+    units: 'inch-ounce',
+    theme: 'dark',
+    layers: { cg: false, stability: true, fit: false, leads: true, rooms: false, inertia: true },
+    tilts: 'world',
+  } as const;
+  expect(writePreferences(storage, chosen)).toBe(true);
+  expect(readPreferences(storage)).toEqual(chosen);
 });
 
 test.each(['', '{', 'null', '3', '{"units": "furlong", "theme": 7}'])('%j reads as the defaults', (text) => {

@@ -7,6 +7,7 @@ import {
   fitElevation,
   panElevation,
   uprightAxis,
+  uprightMmPerPx,
   zoomElevation,
 } from '../../src/interaction/elevation';
 import type { Extent } from '../../src/interaction/snap';
@@ -68,5 +69,40 @@ describe.each(views)('the %s elevation', (view) => {
         expect(py1 - at[1]).toBeCloseTo(-17, 6);
       }),
     );
+  });
+});
+
+describe('a wing that is wide for the window, from above', () => {
+  // 4 m of span on 1.5 m of length, with a band of 20 mm.
+  const glider: Extent = { minMm: [0, -2000, -50], maxMm: [1500, 2000, 200] };
+  const fitted = (bandMm: number | null): AxisState => ({
+    ...size,
+    ...fitElevation(glider, 'top', size, bandMm),
+  });
+
+  test('keeps the band at least 6 px wide, and all of the span in the picture', () => {
+    const axes = fitted(20);
+    expect(20 / axes.station.mmPerPx).toBeGreaterThanOrEqual(6 - 1e-9);
+    const mmUp = uprightMmPerPx(axes, 'top');
+    expect(axes.spanStretch).toBeCloseTo(mmUp / axes.station.mmPerPx, 12);
+    for (const y of [-2000, 2000]) {
+      const px = size.heightPx / 2 - (y - axes.middleMm.top) / mmUp;
+      expect(px).toBeGreaterThan(0);
+      expect(px).toBeLessThan(size.heightPx);
+    }
+    for (const x of [0, 1500]) {
+      expect(axisToPx(axes.station, x)).toBeGreaterThan(0);
+      expect(axisToPx(axes.station, x)).toBeLessThan(size.widthPx);
+    }
+  });
+
+  test('is drawn true where there is no band, or the band is wide enough', () => {
+    expect(fitted(null).spanStretch).toBe(1);
+    expect(fitted(200).spanStretch).toBe(1);
+  });
+
+  test('is never drawn closer than its length allows', () => {
+    const axes = fitted(0.1);
+    expect(axisToPx(axes.station, 1500) - axisToPx(axes.station, 0)).toBeLessThan(size.widthPx);
   });
 });

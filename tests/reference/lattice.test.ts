@@ -111,9 +111,7 @@ describe('what the bench shows, carried on to the limit of two lattices', () => 
       expect(stationMm / 200 - centre).toBeLessThan(0.0005);
       expect(stationMm / 200 - centre).toBeGreaterThan(-0.0015);
       // while it is dragged: the mark must not jump by more than 1 % of the MAC at the end of a drag
-      expect(Math.abs(shown(rectangular(aspectRatio), 'coarse').stationMm / 200 - centre)).toBeLessThan(
-        0.01,
-      );
+      expect(Math.abs(shown(rectangular(aspectRatio), 'coarse').stationMm / 200 - centre)).toBeLessThan(0.01);
     },
   );
 

@@ -1,68 +1,53 @@
 import { expect, test } from 'vitest';
-import type { FitAsk, FitReply } from '../../src/workers/fitMessages';
-import { type FitPort, fitSearcher } from '../../src/workers/fitSearcher';
+import { fitSearcher } from '../../src/workers/fitSearcher';
+import type { FitAnswer, FitTask } from '../../src/workers/fitTask';
+import { workerClient } from '../../src/workers/workerClient';
 import { aircraftOf } from '../model/aircraft';
+import { handPorts } from './handPorts';
 
 const aircraft = aircraftOf([]);
 const answer = { order: [], before: [], stuck: [] };
 
-/** Workers driven by hand. */
-function handPorts() {
-  const ports: (FitPort & { asks: FitAsk[]; ended: boolean })[] = [];
-  const searcher = fitSearcher(() => {
-    const port = {
-      asks: [] as FitAsk[],
-      ended: false,
-      postMessage: (ask: FitAsk) => port.asks.push(ask),
-      terminate: () => {
-        port.ended = true;
-      },
-      onmessage: null,
-      onerror: null,
-    };
-    ports.push(port);
-    return port;
-  });
-  const reply = (at: number, data: FitReply) => ports[at]?.onmessage?.({ data } as MessageEvent<FitReply>);
-  return { ports, searcher, reply };
+function bench() {
+  const { ports, open } = handPorts<FitTask, FitAnswer>();
+  const settings = { search: 'The search for a way in', purpose: 'fitting', silentS: 60 };
+  return { ports, searcher: fitSearcher(workerClient(open, settings)) };
 }
 
 test('a worker that has answered is asked again', async () => {
-  const { ports, searcher, reply } = handPorts();
-  expect(ports).toHaveLength(0);
+  const { ports, searcher } = bench();
   const first = searcher.order(aircraft);
-  reply(0, { id: ports[0]?.asks[0]?.id ?? -1, ok: true, answer });
+  ports[0]!.answer(answer);
   expect(await first).toEqual(answer);
-  searcher.entry(aircraft, 'pack');
+  const second = searcher.entry(aircraft, 'pack');
   expect(ports).toHaveLength(1);
-  expect(ports[0]?.asks[1]?.task).toMatchObject({ task: 'entry', itemId: 'pack' });
+  expect(ports[0]!.asks[1]?.task).toMatchObject({ task: 'entry', itemId: 'pack' });
+  searcher.stop();
+  expect(await second).toBeNull();
 });
 
 test('another search ends the one that runs, which then gives null', async () => {
-  const { ports, searcher, reply } = handPorts();
+  const { ports, searcher } = bench();
   const first = searcher.entry(aircraft, 'pack');
   const second = searcher.order(aircraft);
   expect(ports.map(({ ended }) => ended)).toEqual([true, false]);
   expect(await first).toBeNull();
-  reply(1, { id: ports[1]?.asks[0]?.id ?? -1, ok: true, answer });
+  ports[1]!.answer(answer);
   expect(await second).toEqual(answer);
 });
 
 test('to stop gives null; to stop again does nothing', async () => {
-  const { ports, searcher } = handPorts();
+  const { ports, searcher } = bench();
   const search = searcher.order(aircraft);
   searcher.stop();
   searcher.stop();
   expect(await search).toBeNull();
-  expect(ports[0]?.ended).toBe(true);
+  expect(ports[0]!.ended).toBe(true);
 });
 
 test('what goes wrong in the worker rejects with a sentence', async () => {
-  const { ports, searcher, reply } = handPorts();
+  const { ports, searcher } = bench();
   const failing = searcher.order(aircraft);
-  reply(0, { id: ports[0]?.asks[0]?.id ?? -1, ok: false, sentence: 'no hull.' });
+  ports[0]!.fail('no hull.');
   await expect(failing).rejects.toThrow('The search for a way in failed: no hull.');
-  const stopping = searcher.order(aircraft);
-  ports[0]?.onerror?.({ message: 'out of memory' } as ErrorEvent);
-  await expect(stopping).rejects.toThrow('The worker for fitting stopped: out of memory');
 });

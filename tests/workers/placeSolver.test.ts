@@ -1,21 +1,28 @@
 import { expect, test } from 'vitest';
 import { LEVEL } from '../../src/model/balance/balance';
 import { searchPlaces } from '../../src/model/place/searchPlaces';
-import type { PlaceTask } from '../../src/model/place/tasks';
-import type { PlaceAsk, PlaceReply } from '../../src/workers/placeMessages';
-import { type PlacePort, placeSolver } from '../../src/workers/placeSolver';
+import type { PlaceProgress, PlaceTask } from '../../src/model/place/tasks';
+import type { Ask, Port, Reply } from '../../src/workers/envelope';
+import { type PlaceAnswer, placeSolver } from '../../src/workers/placeSolver';
 import { runPlaceTask } from '../../src/workers/placeTask';
-import { solve } from '../engine/place/solver';
+import { workerClient } from '../../src/workers/workerClient';
+import { now, solve } from '../engine/place/solver';
 import { redshank } from '../model/place/bench';
 
+type PlacePort = Port<PlaceTask, PlaceAnswer, PlaceProgress>;
+type PlaceReply = Reply<PlaceAnswer, PlaceProgress>;
+
+const solverIn = (open: () => PlacePort) =>
+  placeSolver(workerClient(open, { search: 'The search for a place', purpose: 'placing', silentS: 600 }));
+
 /** A worker in the same thread, that answers when told to. */
-function port(): PlacePort & { asked: PlaceAsk[]; ended: boolean; answer(): void } {
+function port(): PlacePort & { asked: Ask<PlaceTask>[]; ended: boolean; answer(): void } {
   const made = {
-    asked: [] as PlaceAsk[],
+    asked: [] as Ask<PlaceTask>[],
     ended: false,
     onmessage: null as PlacePort['onmessage'],
     onerror: null as PlacePort['onerror'],
-    postMessage: (ask: PlaceAsk) => {
+    postMessage: (ask: Ask<PlaceTask>) => {
       // What crosses to a worker is copied, so it must be plain data.
       made.asked.push(structuredClone(ask));
     },
@@ -26,12 +33,7 @@ function port(): PlacePort & { asked: PlaceAsk[]; ended: boolean; answer(): void
       const { id, task } = made.asked.at(-1)!;
       const post = (reply: PlaceReply) =>
         made.onmessage?.({ data: structuredClone(reply) } as MessageEvent<PlaceReply>);
-      const answer = runPlaceTask(
-        task,
-        solve,
-        () => performance.now(),
-        (progress) => post({ id, kind: 'progress', progress }),
-      );
+      const answer = runPlaceTask(task, solve, now, (progress) => post({ id, kind: 'progress', progress }));
       post({ id, kind: 'answer', answer });
     },
   };
@@ -47,7 +49,7 @@ const task: PlaceTask = { task: 'search', request, timeMs: 20_000 };
 
 test('an answer from the worker is the model’s, with progress on the way, and the worker is kept', async () => {
   const ports: ReturnType<typeof port>[] = [];
-  const ask = placeSolver(() => {
+  const ask = solverIn(() => {
     ports.push(port());
     return ports.at(-1)!;
   });
@@ -56,7 +58,7 @@ test('an answer from the worker is the model’s, with progress on the way, and 
     const run = ask(task, (progress) => seen.push(progress));
     ports[0]!.answer();
     const answer = await run.answer;
-    const here = searchPlaces(request, { solve, now: () => performance.now(), timeMs: 20_000 });
+    const here = searchPlaces(request, { solve, now, timeMs: 20_000 });
     if (!answer || !('answer' in answer) || !('answer' in here)) throw new Error('Expected what was found.');
     expect(answer.answer.boundG).toBe(here.answer.boundG);
     expect(answer.answer.best?.ballastG).toBe(here.answer.best?.ballastG);
@@ -67,7 +69,7 @@ test('an answer from the worker is the model’s, with progress on the way, and 
 
 test('cancelling ends the worker and answers nothing', async () => {
   const only = port();
-  const run = placeSolver(() => only)(task);
+  const run = solverIn(() => only)(task);
   run.cancel();
   expect(await run.answer).toBeNull();
   expect(only.ended).toBe(true);
@@ -75,7 +77,7 @@ test('cancelling ends the worker and answers nothing', async () => {
 
 test('what goes wrong in the worker is said', async () => {
   const only = port();
-  const run = placeSolver(() => only)(task);
+  const run = solverIn(() => only)(task);
   only.onmessage?.({
     data: { id: only.asked[0]!.id, kind: 'failed', sentence: 'No memory.' },
   } as MessageEvent<PlaceReply>);

@@ -4,7 +4,7 @@ import { farthestOf, stateOf } from './loadSearch';
 import type { Bounds, LoadBurn, LoadEnvelope, LoadState, SearchLimits } from './loadTypes';
 import { type LiquidMoment, momentOf } from './travel';
 
-export type { LoadPosition, LoadSwitch } from './bestLoad';
+export type { LoadSwitch } from './bestLoad';
 export type { Bounds, LoadBurn, LoadEnvelope, LoadExtreme, LoadState } from './loadTypes';
 
 /** What a search may cost unless it is told otherwise. */

@@ -1,3 +1,4 @@
+import { lastPerObject } from '../memory/memory';
 import { tankTop } from './burnBound';
 import type { Bounds } from './loadTypes';
 import type { LiquidMoment, MassMoment } from './travel';
@@ -10,8 +11,6 @@ interface Held {
   readonly totalG: Float64Array;
   readonly totalGmm: Float64Array;
 }
-
-const known = new WeakMap<readonly LiquidMoment[], Held>();
 
 /**
  * How far beyond the sampled ends of a travel, fore or aft, the CG can at most get between each two neighbouring moments,
@@ -64,9 +63,7 @@ function raise(
   }
 }
 
-function heldOf(moments: readonly LiquidMoment[], tanks: number): Held {
-  const before = known.get(moments);
-  if (before) return before;
+const heldOf = lastPerObject((moments: readonly LiquidMoment[], tanks: number): Held => {
   const held: Held = {
     massG: new Float64Array(moments.length * tanks),
     momentGmm: new Float64Array(moments.length * tanks),
@@ -79,6 +76,5 @@ function heldOf(moments: readonly LiquidMoment[], tanks: number): Held {
       held.momentGmm[k * tanks + t] = tank.momentGmm[0];
     });
   });
-  known.set(moments, held);
   return held;
-}
+});

@@ -2,9 +2,9 @@ import { type Corner, counterclockwise, polygonArea, turnOf } from '../geometry/
 import { triangulate } from '../geometry/triangulate';
 import type { Vec3 } from '../geometry/types';
 import { cross, dot, length, lerp, sub } from '../geometry/vec3';
-import { perShape } from '../mass/perShape';
 import type { LoftSection, LoftShape, MeshShape, PrismShape, Shape, TubeShape } from '../mass/shapes';
 import { sectionBetween } from '../mass/solids/loft';
+import { perObject } from '../memory/memory';
 import type { ConvexPiece } from './convex';
 
 /**
@@ -12,7 +12,7 @@ import type { ConvexPiece } from './convex';
  * outside; a loft whose roundness changes, within 0.01 mm up to the size of a model; a mesh that is neither convex nor seen whole from
  * the middle of its corners, taken as its hull. Throws for a panel, which fit does not deal with.
  */
-export const convexPieces: (shape: Shape) => readonly ConvexPiece[] = perShape((shape) => {
+export const convexPieces: (shape: Shape) => readonly ConvexPiece[] = perObject((shape: Shape) => {
   switch (shape.kind) {
     case 'box':
       return [between(shape.lengthMm, [shape.widthMm, shape.heightMm], [shape.widthMm, shape.heightMm], 0)];

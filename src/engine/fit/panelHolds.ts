@@ -1,8 +1,8 @@
 import { poseRotation } from '../geometry/rotation';
 import type { Mat3, Pose, Vec3 } from '../geometry/types';
-import { perShape } from '../mass/perShape';
 import type { PanelShape } from '../mass/shapes';
 import { panelSectionAt, panelSections } from '../mass/solids/panel';
+import { perObject } from '../memory/memory';
 
 /** A panel of a flying surface where it stands; mirrored in the plane of symmetry after it is posed. */
 export interface PosedPanel {
@@ -11,14 +11,13 @@ export interface PosedPanel {
   readonly mirrored: boolean;
 }
 
-const sections = perShape((shape) => panelSections(shape as PanelShape));
+const sections = perObject(panelSections);
 
 /** Stretches of a panel that does not run straight, each taken as the hull of its two ends. */
 const warpedStretches = 4;
 
 /** A panel's corners as convex stretches along the span, in its own frame, mm. A warped one comes out a hair too thick. */
-export const panelStretches = perShape((shape): readonly (readonly Vec3[])[] => {
-  const panel = shape as PanelShape;
+export const panelStretches = perObject((panel: PanelShape): readonly (readonly Vec3[])[] => {
   const { root, tip } = sections(panel);
   const flat = panel.rootThickness === panel.tipThickness && panel.rootTwistDeg === panel.tipTwistDeg;
   const cuts = flat ? 1 : warpedStretches;
@@ -28,21 +27,12 @@ export const panelStretches = perShape((shape): readonly (readonly Vec3[])[] => 
 });
 
 /** Root and tip corners as x, z, x, z, ... */
-const outlines = perShape((shape) => {
+const outlines = perObject((shape: PanelShape) => {
   const { root, tip } = sections(shape);
   return { root: Float64Array.from(root.flat()), tip: Float64Array.from(tip.flat()) };
 });
 
-const rotations = new WeakMap<PosedPanel, Mat3>();
-
-function rotationOf(panel: PosedPanel): Mat3 {
-  let rotation = rotations.get(panel);
-  if (!rotation) {
-    rotation = poseRotation(panel.pose);
-    rotations.set(panel, rotation);
-  }
-  return rotation;
-}
+const rotationOf = perObject((panel: PosedPanel): Mat3 => poseRotation(panel.pose));
 
 /** A point as the panel's own frame sees it, mm. */
 export function pointFromPanel(panel: PosedPanel, pointMm: Vec3): Vec3 {
@@ -94,7 +84,7 @@ function outOfSection(shape: PanelShape, at: number, x: number, z: number): numb
 const everyStrip = 4;
 
 /** Ways square to a panel's skin at its root, in its own frame: enough to find what of a round thing pokes through it. */
-export const panelNormals = perShape((shape): readonly Vec3[] => {
+export const panelNormals = perObject((shape: PanelShape): readonly Vec3[] => {
   const { root } = sections(shape);
   return root
     .map(([ax, az], i): Vec3 => {

@@ -5,9 +5,10 @@ import type { Vec3 } from '../geometry/types';
 import { dot } from '../geometry/vec3';
 import { massAdd, massPlace, massRemove, noMass } from '../mass/massProperties';
 import { meshProperties } from '../mass/mesh';
-import { perShape } from '../mass/perShape';
+import type { Shape } from '../mass/shapes';
 import { tessellate } from '../mass/tessellate';
 import type { MassProperties } from '../mass/types';
+import { perObject } from '../memory/memory';
 import { convexOfPoints } from './convex';
 import {
   clipped,
@@ -46,9 +47,9 @@ export interface Pocket {
   readonly wallLeftMm: number | null;
 }
 
-const parts = perShape(polyhedraOf);
-const clippers = perShape((shape) => parts(shape).map(planesOf));
-const skin = perShape((shape) => {
+const parts = perObject(polyhedraOf);
+const clippers = perObject((shape: Shape) => parts(shape).map(planesOf));
+const skin = perObject((shape: Shape) => {
   const { verticesMm, triangles } = tessellate(shape, { segments: 96 });
   return triangles.map((triangle) => triangle.map((i) => verticesMm[i]!));
 });

@@ -47,7 +47,14 @@ export function polyhedraOf(shape: Shape): Polyhedron[] {
       });
     case 'mesh':
       return meshPolyhedra(shape);
-    default:
+    case 'box':
+    case 'taperedBox':
+    case 'cylinder':
+    case 'frustum':
+    case 'sphere':
+    case 'ellipsoid':
+    case 'capsule':
+    case 'panel':
       return [ofMesh(tessellate(shape, { segments }))];
   }
 }

@@ -1,8 +1,6 @@
 import { cosDeg, sinDeg } from './angle';
 import type { Mat3, Pose, Vec3 } from './types';
 
-export const noTurn: Mat3 = [1, 0, 0, 0, 1, 0, 0, 0, 1];
-
 /** A body whose own frame is the aircraft's. */
 export const poseAtDatum: Pose = { positionMm: [0, 0, 0], yawDeg: 0, pitchDeg: 0, rollDeg: 0 };
 

@@ -2,8 +2,6 @@ import type { Vec3 } from './types';
 
 /** Small vector algebra. Points in mm; every function returns a new vector. */
 
-export const origin: Vec3 = [0, 0, 0];
-
 export const add = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 
 export const sub = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];

@@ -5,6 +5,7 @@ import { massMirror, massTurn } from '../mass/massProperties';
 import type { Shape } from '../mass/shapes';
 import { tensorScale, zeroTensor } from '../mass/tensor';
 import type { MassProperties } from '../mass/types';
+import { perObject } from '../memory/memory';
 import { liquidInShape, unitDown } from './liquidInShape';
 import type { LiquidState, Tank } from './types';
 import { vesselOf } from './vesselOf';
@@ -59,16 +60,12 @@ interface Memory {
 
 /** Enough for eight tanks that share one shape, at 64 fuel states, and some to spare. */
 const REMEMBERED_PER_SHAPE = 640;
-const memories = new WeakMap<Shape, Memory>();
+const memoryOf = perObject((_: Shape): Memory => ({ entries: [], next: 0, lastHit: -1 }));
 
 function settledLiquid(tank: Tank, volumeMl: number, down: Vec3): Settled {
   const { yawDeg, pitchDeg, rollDeg } = tank.pose;
   const key = [volumeMl, down[0], down[1], down[2], yawDeg, pitchDeg, rollDeg, tank.mirrored ? 1 : 0];
-  let memory = memories.get(tank.shape);
-  if (!memory) {
-    memory = { entries: [], next: 0, lastHit: -1 };
-    memories.set(tank.shape, memory);
-  }
+  const memory = memoryOf(tank.shape);
   const { entries } = memory;
   // Fuel states are asked for in the same order again and again, so the likely one is after the last.
   for (let step = 1; step <= entries.length; step++) {

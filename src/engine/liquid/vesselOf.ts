@@ -1,8 +1,8 @@
 import type { Vec3 } from '../geometry/types';
-import { perShape } from '../mass/perShape';
-import type { LoftSection, Shape } from '../mass/shapes';
+import type { LoftSection, PanelShape, Shape, TubeShape } from '../mass/shapes';
 import { tessellate } from '../mass/tessellate';
 import { volumeProperties } from '../mass/volumeProperties';
+import { perObject } from '../memory/memory';
 import { ellipsoidVessel } from './ellipsoidVessel';
 import { polyhedronVessel } from './polyhedronVessel';
 import { ballPiece, loftPiece, type StackPiece } from './stackPieces';
@@ -11,15 +11,23 @@ import type { TiltedVessel, Vessel } from './vessel';
 
 /** What keeps a shape from being the inside of a tank, as a sentence; null when nothing does. */
 export function tankShapeFault(shape: Shape): string | null {
-  if (shape.kind !== 'tube' && shape.kind !== 'panel') return null;
-  return `A ${shape.kind} cannot be a tank: describe the inside of the tank as a box, cylinder, loft or another closed shape.`;
+  return holdsLiquid(shape) ? null : faultOf(shape);
 }
+
+type TankShape = Exclude<Shape, TubeShape | PanelShape>;
+
+const holdsLiquid = (shape: Shape): shape is TankShape => shape.kind !== 'tube' && shape.kind !== 'panel';
+
+const faultOf = (shape: Shape) =>
+  `A ${shape.kind} cannot be a tank: describe the inside of the tank as a box, cylinder, loft or another closed shape.`;
 
 /**
  * The inside of a tank of this shape, in the shape's own frame; made once for each shape object.
  * Throws when the shape cannot hold liquid.
  */
-export const vesselOf: (shape: Shape) => Vessel = perShape((shape) => withLastTilt(makeVessel(shape)));
+export const vesselOf: (shape: Shape) => Vessel = perObject((shape: Shape) =>
+  withLastTilt(makeVessel(shape)),
+);
 
 /** Keeps the last attitude, for a tank's fuel states are mostly asked for at one. */
 function withLastTilt(vessel: Vessel): Vessel {
@@ -36,8 +44,7 @@ function withLastTilt(vessel: Vessel): Vessel {
 }
 
 function makeVessel(shape: Shape): Vessel {
-  const fault = tankShapeFault(shape);
-  if (fault) throw new Error(fault);
+  if (!holdsLiquid(shape)) throw new Error(faultOf(shape));
   const full = volumeProperties(shape);
   switch (shape.kind) {
     case 'sphere': {
@@ -54,7 +61,11 @@ function makeVessel(shape: Shape): Vessel {
       return stackVessel(capsulePieces(shape.lengthMm, shape.diameterMm), full);
     case 'loft':
       return stackVessel(loftPieces(shape.sections), full);
-    default:
+    case 'box':
+    case 'taperedBox':
+    case 'prism':
+    case 'mesh':
+      // Flat faces, so that the facets are the shape itself. A round shape needs a vessel of its own.
       return polyhedronVessel(tessellate(shape), full);
   }
 }

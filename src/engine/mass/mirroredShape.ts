@@ -23,7 +23,14 @@ export function mirroredShape(shape: Shape): Shape {
       };
     case 'panel':
       throw new Error('A panel has no mirror image of its own kind: its span runs to the right.');
-    default:
+    case 'box':
+    case 'taperedBox':
+    case 'cylinder':
+    case 'tube':
+    case 'frustum':
+    case 'sphere':
+    case 'ellipsoid':
+    case 'capsule':
       return shape;
   }
 }

@@ -1,13 +1,13 @@
 import { polygonArea, polygonCrossesItself } from '../geometry/polygon';
+import { perObject } from '../memory/memory';
 import { meshFault } from './meshFault';
-import { perShape } from './perShape';
 import type { LoftSection, LoftShape, PanelShape, PrismShape, Shape } from './shapes';
 import { loftVolume } from './solids/loft';
 
 type Sizes = Readonly<Record<string, number>>;
 
 /** What makes a shape no solid, as a sentence for the person who typed it; null when it is one. */
-export const shapeFault: (shape: Shape) => string | null = perShape(findFault);
+export const shapeFault: (shape: Shape) => string | null = perObject(findFault);
 
 function findFault(shape: Shape): string | null {
   switch (shape.kind) {

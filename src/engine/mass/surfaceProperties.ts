@@ -1,6 +1,6 @@
+import { perObject } from '../memory/memory';
 import { noMass } from './massProperties';
 import { meshSurface } from './mesh';
-import { perShape } from './perShape';
 import type { Shape } from './shapes';
 import { capsuleSurface } from './solids/capsule';
 import { cylinderSurface } from './solids/cylinder';
@@ -21,7 +21,7 @@ import type { MassProperties, SurfaceProperties } from './types';
  * Flat-faced shapes and bodies of revolution are exact; lofts, panels and ellipsoids are by
  * quadrature to about 1e-11 of the area.
  */
-export const surfaceProperties: (shape: Shape) => SurfaceProperties = perShape((shape) => {
+export const surfaceProperties: (shape: Shape) => SurfaceProperties = perObject((shape: Shape) => {
   switch (shape.kind) {
     case 'box':
     case 'taperedBox':

@@ -1,6 +1,6 @@
+import { perObject } from '../memory/memory';
 import { noMass } from './massProperties';
 import { meshProperties } from './mesh';
-import { perShape } from './perShape';
 import type { Shape } from './shapes';
 import { boxVolume } from './solids/box';
 import { capsuleVolume } from './solids/capsule';
@@ -20,7 +20,7 @@ import type { MassProperties, VolumeProperties } from './types';
  * Volume, centroid and inertia of a solid of unit density in the shape's own frame. Exact.
  * A shape of no volume has no centroid; ask `shapeFault` first about sizes nobody has checked.
  */
-export const volumeProperties: (shape: Shape) => VolumeProperties = perShape((shape) => {
+export const volumeProperties: (shape: Shape) => VolumeProperties = perObject((shape: Shape) => {
   switch (shape.kind) {
     case 'box':
       return boxVolume(shape);

@@ -40,8 +40,9 @@ export function leastBreach(
   let best = measured(problem, limits, first.arrangement);
   if (limits.length === 0) return { ...best, proved: true };
   let [low, proved] = [0, true];
-  while (best.breachMm - low > CLOSE_MM) {
-    const midMm = (low + best.breachMm) / 2;
+  // Mostly ballast is not in it, and the first is the least already: so it is asked just below that first.
+  let midMm = Math.max(0, best.breachMm - CLOSE_MM);
+  for (; best.breachMm - low > CLOSE_MM * 1.01; midMm = (low + best.breachMm) / 2) {
     const eased = letOut(problem, limits, midMm);
     const tried = settlePlaces(settling(eased), { seek: 'least breach', limits: [] }, { timeMs: timeMs / 4 });
     if (tried.arrangement) {

@@ -33,21 +33,3 @@ export function panelEdges(surface: LiftingSurface): PanelEdges[] {
     return edges;
   });
 }
-
-/**
- * Unit normal of a panel's surface at a span fraction, aircraft frame: chord direction, turned nose up by
- * incidence and local twist about the surface's own y axis, crossed with the span direction.
- */
-export function panelNormal(
-  surface: LiftingSurface,
-  { panel, slopeRad }: PanelEdges,
-  spanFraction: number,
-): Vec3 {
-  const twistDeg = panel.rootTwistDeg + (panel.tipTwistDeg - panel.rootTwistDeg) * spanFraction;
-  const noseUp = (surface.incidenceDeg + twistDeg) * DEG;
-  const x = Math.sin(noseUp) * Math.cos(panel.dihedralDeg * DEG);
-  const y = -Math.cos(noseUp) * Math.sin(slopeRad);
-  const z = Math.cos(noseUp) * Math.cos(slopeRad);
-  const length = Math.hypot(x, y, z);
-  return [x / length, y / length, z / length];
-}

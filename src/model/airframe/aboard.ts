@@ -1,3 +1,4 @@
+import { perObject } from '../../engine/memory/memory';
 import type { Aircraft, SwitchItem } from '../document/types';
 import {
   type AircraftSwitch,
@@ -82,19 +83,12 @@ export function eitherStates(a: InStates, b: InStates, aircraft: Aircraft): InSt
 }
 
 const NONE: readonly SwitchItem[] = [];
-const bySwitches = new WeakMap<readonly SwitchItem[], ReadonlyMap<string, InStates>>();
 
 /** The load states in which a part, a tank or a piece of structure is aboard, by its id in the file. */
-export function aboardIn({ switches = NONE }: Aircraft, id: string): InStates {
-  let all = bySwitches.get(switches);
-  if (!all) {
-    all = absences(switches);
-    bySwitches.set(switches, all);
-  }
-  return all.get(id) ?? ALWAYS;
-}
+export const aboardIn = ({ switches = NONE }: Aircraft, id: string): InStates =>
+  absences(switches).get(id) ?? ALWAYS;
 
-function absences(switches: readonly SwitchItem[]): ReadonlyMap<string, InStates> {
+const absences = perObject((switches: readonly SwitchItem[]): ReadonlyMap<string, InStates> => {
   const named = new Set(
     switches.flatMap(({ positions }) => positions.flatMap(({ without = [] }) => without)),
   );
@@ -107,7 +101,7 @@ function absences(switches: readonly SwitchItem[]): ReadonlyMap<string, InStates
       return [{ switchId: item.id, switchName: item.name, positions }];
     });
   return new Map([...named].map((id) => [id, of(id)]));
-}
+});
 
 /** The load states with the legs up, or down, of an aircraft with a leg that retracts. */
 export function legsIn(aircraft: Aircraft, up: boolean): InStates {

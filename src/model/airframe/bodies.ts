@@ -9,6 +9,7 @@ import {
 import { shellMass, shellOfMass, surfaceProperties } from '../../engine/mass/surfaceProperties';
 import type { MassProperties } from '../../engine/mass/types';
 import { solidMass, solidOfMass, volumeProperties } from '../../engine/mass/volumeProperties';
+import { lastPerObject, perObject, perObjects } from '../../engine/memory/memory';
 import { type Item, itemById } from '../document/edit';
 import type {
   Aircraft,
@@ -48,27 +49,6 @@ export interface Body {
   readonly mass: MassProperties;
 }
 
-const byElement = new WeakMap<StructurePiece, readonly Body[]>();
-const byPart = new WeakMap<Part, Body>();
-const byTank = new WeakMap<TankItem, Body>();
-const byLead = new WeakMap<
-  Lead,
-  {
-    readonly ends: readonly (Item | undefined)[];
-    /** That it runs along, or null. */
-    readonly wall: Aircraft['structure'] | null;
-    readonly body: Body | null;
-  }
->();
-/** By the whole body that was cut. */
-const cutBodies = new WeakMap<Body, { readonly cuts: readonly CutOut[]; readonly body: Body }>();
-const byStructure = new WeakMap<Aircraft['structure'], readonly Body[]>();
-const weighedByStructure = new WeakMap<
-  Aircraft['structure'],
-  WeakMap<BareAirframe, WeighedAirframe | null>
->();
-const massByStructure = new WeakMap<Aircraft['structure'], MassProperties>();
-
 /**
  * Everything aboard that has a mass, liquid apart: the structure (or the bare airframe as weighed, where
  * the file says so), the empty tanks, the parts. What did not change in the document comes back as the
@@ -89,20 +69,21 @@ function withCutOuts(structure: readonly Body[], aircraft: Aircraft): readonly B
   const cuts = cutOuts(aircraft);
   if (cuts.length === 0) return structure;
   return structure.map((body) => {
-    const own = cuts.filter(({ pieceId }) => pieceId === body.id);
-    if (own.length === 0) return body;
-    const known = cutBodies.get(body);
-    if (known && known.cuts.length === own.length && known.cuts.every((cut, i) => sameCut(cut, own[i]!)))
-      return known.body;
-    const left = own.reduce(
+    const inBody = cuts.filter(({ pieceId }) => pieceId === body.id);
+    return inBody.length === 0 ? body : cutBody(body, ...inBody);
+  });
+}
+
+const cutBody = lastPerObject(
+  (body: Body, ...cuts: readonly CutOut[]): Body => {
+    const left = cuts.reduce(
       (rest, { massRemoved }) => (massRemoved.massG < rest.massG ? massRemove(rest, massRemoved) : noMass),
       body.mass,
     );
-    const cut = { ...body, mass: left };
-    cutBodies.set(body, { cuts: own, body: cut });
-    return cut;
-  });
-}
+    return { ...body, mass: left };
+  },
+  (before, now) => before.length === now.length && before.every((cut, i) => sameCut(cut, now[i]!)),
+);
 
 /** The bodies of one element, less what is cut out of it; the same ones while nothing of that changes. */
 export const cutElementBodies = (aircraft: Aircraft, element: StructurePiece): readonly Body[] =>
@@ -115,37 +96,47 @@ const sameCut = (a: CutOut, b: CutOut): boolean =>
 
 /** A lead as thin rods along its way; null when an end is not aboard. The same body while its ends and its wall stand still. */
 export function leadBody(aircraft: Aircraft, lead: Lead): Body | null {
-  const ends = [itemById(aircraft, lead.from), itemById(aircraft, lead.to)];
-  const known = byLead.get(lead);
-  const wall = lead.route === 'wall' ? aircraft.structure : null;
-  if (known && known.ends[0] === ends[0] && known.ends[1] === ends[1] && known.wall === wall)
-    return known.body;
-  const state = leadState(aircraft, lead);
-  const { id, name } = lead;
-  const body: Body | null = state && {
-    id,
-    sourceId: id,
-    name,
-    group: 'lead',
-    role: 'other',
-    side: 'centre',
-    mass: leadMass(state),
-  };
-  byLead.set(lead, { ends, wall, body });
-  return body;
+  const [from, to] = [itemById(aircraft, lead.from), itemById(aircraft, lead.to)];
+  return runningLead(lead, { aircraft, from, to, wall: lead.route === 'wall' ? aircraft.structure : null });
 }
+
+interface LeadSetting {
+  readonly aircraft: Aircraft;
+  readonly from: Item | undefined;
+  readonly to: Item | undefined;
+  /** That it runs along, or null. */
+  readonly wall: Aircraft['structure'] | null;
+}
+
+const runningLead = lastPerObject(
+  (lead: Lead, { aircraft }: LeadSetting): Body | null => {
+    const state = leadState(aircraft, lead);
+    const { id, name } = lead;
+    return (
+      state && {
+        id,
+        sourceId: id,
+        name,
+        group: 'lead',
+        role: 'other',
+        side: 'centre',
+        mass: leadMass(state),
+      }
+    );
+  },
+  ([before], [now]) => before.from === now.from && before.to === now.to && before.wall === now.wall,
+);
 
 /** The structure as the shapes give it, whatever the scales say. */
-export function structureBodies(structure: Aircraft['structure']): readonly Body[] {
-  return remember(byStructure, structure, () => structure.flatMap(elementBodies));
-}
+export const structureBodies = perObject((structure: Aircraft['structure']): readonly Body[] =>
+  structure.flatMap((element) => elementBodies(element)),
+);
 
 /** The sum of the shapes: the airframe as the dimensions give it. */
-export function structureMass(structure: Aircraft['structure']): MassProperties {
-  return remember(massByStructure, structure, () =>
+export const structureMass = perObject(
+  (structure: Aircraft['structure']): MassProperties =>
     massSum(structureBodies(structure).map(({ mass }) => mass)),
-  );
-}
+);
 
 /** By how much the bare airframe as weighed differs from the sum of the shapes; null when it was not weighed. */
 export function bareAirframeDifference({ structure, bareAirframe }: Aircraft): AirframeDifference | null {
@@ -153,20 +144,18 @@ export function bareAirframeDifference({ structure, bareAirframe }: Aircraft): A
 }
 
 /** The bodies of one structure element, one for each of its pieces. */
-export function elementBodies(element: StructurePiece): readonly Body[] {
-  return remember(byElement, element, () => {
-    const masses = elementMasses(element, elementPieces(element));
-    return elementPieces(element).map((piece, index) => ({
-      id: piece.id,
-      sourceId: element.id,
-      name: element.name,
-      group: 'structure',
-      role: element.kind === 'leg' ? 'undercarriage' : 'airframe',
-      side: piece.side,
-      mass: posed(masses[index] ?? noMass, piece),
-    }));
-  });
-}
+export const elementBodies = perObject((element: StructurePiece): readonly Body[] => {
+  const masses = elementMasses(element, elementPieces(element));
+  return elementPieces(element).map((piece, index) => ({
+    id: piece.id,
+    sourceId: element.id,
+    name: element.name,
+    group: 'structure',
+    role: element.kind === 'leg' ? 'undercarriage' : 'airframe',
+    side: piece.side,
+    mass: posed(masses[index] ?? noMass, piece),
+  }));
+});
 
 /** A part's mass in its own frame: a uniform solid of its shape, with the inertia that was typed in, if any. */
 function ownMass({ shape, massG, inertiaGmm2 }: Part): MassProperties {
@@ -175,8 +164,8 @@ function ownMass({ shape, massG, inertiaGmm2 }: Part): MassProperties {
 }
 
 /** A part with its mass where it stands. */
-export function partBody(part: Part): Body {
-  return remember(byPart, part, () => ({
+export const partBody = perObject(
+  (part: Part): Body => ({
     id: part.id,
     sourceId: part.id,
     name: part.name,
@@ -184,24 +173,22 @@ export function partBody(part: Part): Body {
     role: part.role,
     side: 'centre',
     mass: massPlace(ownMass(part), poseOf(part)),
-  }));
-}
+  }),
+);
 
 /** An empty tank: its mass is a thin shell around the inside. */
-export function tankBody(tank: TankItem): Body {
-  return remember(byTank, tank, () => {
-    const shell = shellOfMass(tank.shape, tank.emptyMassG);
-    return {
-      id: tank.id,
-      sourceId: tank.id,
-      name: tank.name,
-      group: 'tank',
-      role: 'fuel',
-      side: 'centre',
-      mass: massPlace(tank.mirrored ? massMirror(shell) : shell, poseOf(tank)),
-    };
-  });
-}
+export const tankBody = perObject((tank: TankItem): Body => {
+  const shell = shellOfMass(tank.shape, tank.emptyMassG);
+  return {
+    id: tank.id,
+    sourceId: tank.id,
+    name: tank.name,
+    group: 'tank',
+    role: 'fuel',
+    side: 'centre',
+    mass: massPlace(tank.mirrored ? massMirror(shell) : shell, poseOf(tank)),
+  };
+});
 
 function airframeBodies({ structure }: Aircraft, asWeighed: Aircraft): readonly Body[] {
   const weighed = weighedAirframe(asWeighed);
@@ -233,10 +220,11 @@ export interface WeighedAirframe {
 }
 
 /** Null when the airframe was not weighed, or is only compared. The same object again while nothing changed. */
-export function weighedAirframe({ structure, bareAirframe }: Aircraft): WeighedAirframe | null {
-  if (!bareAirframe) return null;
-  const byScales = remember(weighedByStructure, structure, () => new WeakMap());
-  return remember(byScales, bareAirframe, () => {
+export const weighedAirframe = ({ structure, bareAirframe }: Aircraft): WeighedAirframe | null =>
+  bareAirframe ? weighedAs(structure, bareAirframe) : null;
+
+const weighedAs = perObjects(
+  (structure: Aircraft['structure'], bareAirframe: BareAirframe): WeighedAirframe | null => {
     const correction = airframeCorrection(structure, structureMass(structure), bareAirframe);
     if (!correction) return null;
     const body: Body = {
@@ -249,8 +237,8 @@ export function weighedAirframe({ structure, bareAirframe }: Aircraft): WeighedA
       mass: correction.mass,
     };
     return { by: correction.by, body };
-  });
-}
+  },
+);
 
 /** Mass properties of each piece in its own frame, before it is posed and mirrored. */
 function elementMasses(element: StructurePiece, pieces: readonly Piece[]): readonly MassProperties[] {
@@ -286,12 +274,4 @@ function shareOf(piece: Piece, side: readonly Piece[], spread: 'solid' | 'skin')
 function posed(mass: MassProperties, piece: Piece): MassProperties {
   const placed = massPlace(mass, piece.pose);
   return piece.mirrored ? massMirror(placed) : placed;
-}
-
-function remember<K extends object, V>(memory: WeakMap<K, V>, key: K, make: () => V): V {
-  const known = memory.get(key);
-  if (known !== undefined) return known;
-  const made = make();
-  memory.set(key, made);
-  return made;
 }

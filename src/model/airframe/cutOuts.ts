@@ -3,6 +3,7 @@ import { boxGap, type Solid, solidOf } from '../../engine/fit/solid';
 import { massScale } from '../../engine/mass/massProperties';
 import type { MassProperties } from '../../engine/mass/types';
 import { volumeProperties } from '../../engine/mass/volumeProperties';
+import { perObject, perObjects } from '../../engine/memory/memory';
 import type { Item } from '../document/edit';
 import type { Aircraft, Block } from '../document/types';
 import { elementPieces, type Piece } from './pieces';
@@ -24,9 +25,6 @@ export interface CutOut extends Pocket {
   readonly minimumWallMm: number;
   readonly wallTooThin: boolean;
 }
-
-const pockets = new WeakMap<Piece, WeakMap<Item, Pocket | null>>();
-const pieceSolids = new WeakMap<Piece, Solid>();
 
 /**
  * Every cut-out that the parts and tanks as they stand need in the cuttable blocks. Where two parts that
@@ -65,28 +63,14 @@ function cutOut(block: Block, piece: Piece, item: Item, pocket: Pocket, gPerMm3:
 }
 
 function pocketOf(piece: Piece, item: Item): Pocket | null {
-  if (boxGap(solidOfPiece(piece), itemSolid(item)) > 0) return null;
-  let own = pockets.get(piece);
-  if (!own) {
-    own = new WeakMap();
-    pockets.set(piece, own);
-  }
-  let pocket = own.get(item);
-  if (pocket === undefined) {
-    pocket = pocketIn(posedPiece(piece), { shape: itemShape(item), pose: poseOf(item) });
-    own.set(item, pocket);
-  }
-  return pocket;
+  return boxGap(solidOfPiece(piece), itemSolid(item)) > 0 ? null : pocketFor(piece, item);
 }
 
-function solidOfPiece(piece: Piece): Solid {
-  let solid = pieceSolids.get(piece);
-  if (!solid) {
-    solid = solidOf(posedPiece(piece));
-    pieceSolids.set(piece, solid);
-  }
-  return solid;
-}
+const pocketFor = perObjects((piece: Piece, item: Item): Pocket | null =>
+  pocketIn(posedPiece(piece), { shape: itemShape(item), pose: poseOf(item) }),
+);
+
+const solidOfPiece = perObject((piece: Piece): Solid => solidOf(posedPiece(piece)));
 
 /** A block's density, g/mm³; a skin has nothing inside to cut out. */
 function density({ mass }: Block, { shape, side }: Piece): number {

@@ -3,6 +3,7 @@ import { poseRotation } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { shapeBounds } from '../../engine/mass/shapeBounds';
 import type { Shape } from '../../engine/mass/shapes';
+import { perObject } from '../../engine/memory/memory';
 import type { Item } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import { type Piece, pieces } from './pieces';
@@ -54,40 +55,19 @@ export function extentOf({ centreMm: c, rotation: r, halfMm: h }: OrientedBox): 
   };
 }
 
-const ofItem = new WeakMap<Item, Extent>();
-const ofPiece = new WeakMap<Piece, Extent>();
-const ofAirframe = new WeakMap<readonly Piece[], Extent | null>();
-
 /** The extent of a part or tank where it stands; worked out once for each item as it is. */
-export function itemExtent(item: Item): Extent {
-  let extent = ofItem.get(item);
-  if (!extent) {
-    extent = extentOf(orientedBox(item));
-    ofItem.set(item, extent);
-  }
-  return extent;
-}
+export const itemExtent = perObject((item: Item): Extent => extentOf(orientedBox(item)));
 
 /** The extent of a solid of the airframe where it stands; worked out once for each. */
-export function pieceExtent(piece: Piece): Extent {
-  let extent = ofPiece.get(piece);
-  if (!extent) {
-    const posed = extentOf(orientedBox({ ...piece.pose, shape: piece.shape }));
-    extent = piece.mirrored ? mirrored(posed) : posed;
-    ofPiece.set(piece, extent);
-  }
-  return extent;
-}
+export const pieceExtent = perObject((piece: Piece): Extent => {
+  const posed = extentOf(orientedBox({ ...piece.pose, shape: piece.shape }));
+  return piece.mirrored ? mirrored(posed) : posed;
+});
 
 /** The extent of the airframe alone; null without one. Kept for as long as the pieces stay the same. */
-function airframeExtent(all: readonly Piece[]): Extent | null {
-  let extent = ofAirframe.get(all);
-  if (extent === undefined) {
-    extent = all.length > 0 ? all.map(pieceExtent).reduce(union) : null;
-    ofAirframe.set(all, extent);
-  }
-  return extent;
-}
+const airframeExtent = perObject((all: readonly Piece[]): Extent | null =>
+  all.length > 0 ? all.map(pieceExtent).reduce(union) : null,
+);
 
 const mirrored = ({ minMm, maxMm }: Extent): Extent => ({
   minMm: [minMm[0], -maxMm[1], minMm[2]],

@@ -1,3 +1,4 @@
+import { perObject, perObjects, sameList } from '../../engine/memory/memory';
 import { UNDERCARRIAGE_ID } from '../document/ids';
 import type { Aircraft, StructurePiece, SwitchItem } from '../document/types';
 import { raisedLeg } from './retract';
@@ -53,16 +54,14 @@ const fromFile = ({ id, name, positions }: SwitchItem): AircraftSwitch => ({
   })),
 });
 
-const switchesByFile = new WeakMap<readonly SwitchItem[], readonly AircraftSwitch[]>();
+const fromFiles = perObject((switches: readonly SwitchItem[]): readonly AircraftSwitch[] =>
+  switches.map(fromFile),
+);
 
 /** Every switch of the aircraft: the undercarriage if a leg retracts, then the file's in its order. */
 export function switchesOf({ structure, switches = NONE }: Aircraft): readonly AircraftSwitch[] {
-  let own = switchesByFile.get(switches);
-  if (!own) {
-    own = switches.map(fromFile);
-    switchesByFile.set(switches, own);
-  }
-  return structure.some(retracts) ? [undercarriage, ...own] : own;
+  const inFile = fromFiles(switches);
+  return structure.some(retracts) ? [undercarriage, ...inFile] : inFile;
 }
 
 /** The same with only the positions that fly; a switch that is left with one still holds it in that one. */
@@ -96,28 +95,47 @@ export const changesNothing = ({ without, empty, legsUp }: SwitchPosition): bool
 export function inLoadState(aircraft: Aircraft, chosen: Positions): Aircraft {
   const at = switchesOf(aircraft).map((one) => positionOf(one, chosen));
   if (at.every(changesNothing)) return aircraft;
-  const without = new Set(at.flatMap((position) => position.without));
-  const empty = new Set(at.flatMap((position) => position.empty));
+  const without = [...new Set(at.flatMap((position) => position.without))].join(' ');
+  const empty = [...new Set(at.flatMap((position) => position.empty))].join(' ');
   const legsUp = at.some((position) => position.legsUp);
-  const key = [...without, '|', ...empty, '|', legsUp].join(' ');
   const { structure, tanks, parts } = aircraft;
-  const aboard = ({ id }: { readonly id: string }) => !without.has(id);
   return {
     ...aircraft,
-    structure: remembered(structures, structure, key, () =>
-      structure
-        .filter(aboard)
-        .map((element) => (legsUp && element.kind === 'leg' ? raisedLeg(element) : element)),
-    ),
-    tanks: remembered(tankLists, tanks, key, () =>
-      tanks.filter(aboard).map((tank) => {
-        const own = empty.has(tank.id) ? { ...tank, startMl: 0 } : tank;
-        return without.has(own.feeds) ? { ...own, feeds: nextAboard(tanks, own.feeds, without) } : own;
-      }),
-    ),
-    parts: remembered(partLists, parts, key, () => parts.filter(aboard)),
+    structure: structureIn(structure, without, legsUp),
+    tanks: tanksIn(tanks, without, empty),
+    parts: partsIn(parts, without),
   };
 }
+
+/** Ids have no spaces in them, so a list of them is known again by the words that it makes. */
+const idsIn = (words: string): ReadonlySet<string> => new Set(words.split(' '));
+
+const structureIn = perObjects((structure: Aircraft['structure'], without: string, legsUp: boolean) => {
+  const gone = idsIn(without);
+  const left = structure
+    .filter(({ id }) => !gone.has(id))
+    .map((element) => (legsUp && element.kind === 'leg' ? raisedLeg(element) : element));
+  return sameList(left, structure) ? structure : left;
+});
+
+const tanksIn = perObjects((tanks: Aircraft['tanks'], without: string, empty: string) => {
+  const [gone, emptied] = [idsIn(without), idsIn(empty)];
+  const left = tanks
+    .filter(({ id }) => !gone.has(id))
+    .map((tank) => {
+      const started = emptied.has(tank.id) ? { ...tank, startMl: 0 } : tank;
+      return gone.has(started.feeds)
+        ? { ...started, feeds: nextAboard(tanks, started.feeds, gone) }
+        : started;
+    });
+  return sameList(left, tanks) ? tanks : left;
+});
+
+const partsIn = perObjects((parts: Aircraft['parts'], without: string) => {
+  const gone = idsIn(without);
+  const left = parts.filter(({ id }) => !gone.has(id));
+  return sameList(left, parts) ? parts : left;
+});
 
 /** Where liquid goes that a missing tank would have taken: along the feed to the first that is aboard, or the outlet. */
 function nextAboard(tanks: Aircraft['tanks'], missing: string, without: ReadonlySet<string>): string {
@@ -126,26 +144,4 @@ function nextAboard(tanks: Aircraft['tanks'], missing: string, without: Readonly
     id = tanks.find((tank) => tank.id === id)?.feeds ?? 'outlet';
   }
   return without.has(id) ? 'outlet' : id;
-}
-
-const structures = new WeakMap<Aircraft['structure'], Map<string, Aircraft['structure']>>();
-const tankLists = new WeakMap<Aircraft['tanks'], Map<string, Aircraft['tanks']>>();
-const partLists = new WeakMap<Aircraft['parts'], Map<string, Aircraft['parts']>>();
-
-/** The list as it is in one load state, made once; the very list when it comes out with the same items. */
-function remembered<T>(
-  memory: WeakMap<readonly T[], Map<string, readonly T[]>>,
-  list: readonly T[],
-  key: string,
-  make: () => readonly T[],
-): readonly T[] {
-  const states = memory.get(list) ?? new Map<string, readonly T[]>();
-  memory.set(list, states);
-  let state = states.get(key);
-  if (!state) {
-    const made = make();
-    state = made.length === list.length && made.every((item, i) => item === list[i]) ? list : made;
-    states.set(key, state);
-  }
-  return state;
 }

@@ -1,5 +1,6 @@
 import type { Pose } from '../../engine/geometry/types';
 import type { Shape } from '../../engine/mass/shapes';
+import { perObject } from '../../engine/memory/memory';
 import type { Aircraft, Boom, Fuselage, Leg, StructurePiece, Surface } from '../document/types';
 import { poseBetween, poseOf, surfacePose } from './poses';
 
@@ -33,30 +34,19 @@ interface Member {
   readonly pose: Pose;
 }
 
-const byElement = new WeakMap<StructurePiece, readonly Piece[]>();
-const byStructure = new WeakMap<Aircraft['structure'], readonly Piece[]>();
-
 /** Every solid of the airframe. An element that did not change gives the very same objects again. */
-export function pieces(aircraft: Aircraft): readonly Piece[] {
-  let all = byStructure.get(aircraft.structure);
-  if (!all) {
-    all = aircraft.structure.flatMap(elementPieces);
-    byStructure.set(aircraft.structure, all);
-  }
-  return all;
-}
+export const pieces = (aircraft: Aircraft): readonly Piece[] => structurePieces(aircraft.structure);
+
+const structurePieces = perObject((structure: Aircraft['structure']): readonly Piece[] =>
+  structure.flatMap((element) => elementPieces(element)),
+);
 
 /** The solids of one structure element: of a pair the right-hand ones first, then the left-hand ones. */
-export function elementPieces(element: StructurePiece): readonly Piece[] {
-  let own = byElement.get(element);
-  if (!own) {
-    const members = membersOf(element);
-    const sides: readonly Side[] = element.sides === 'both' ? ['right', 'left'] : ['centre'];
-    own = sides.flatMap((side) => members.map((member) => piece(element.id, member, side)));
-    byElement.set(element, own);
-  }
-  return own;
-}
+export const elementPieces = perObject((element: StructurePiece): readonly Piece[] => {
+  const members = membersOf(element);
+  const sides: readonly Side[] = element.sides === 'both' ? ['right', 'left'] : ['centre'];
+  return sides.flatMap((side) => members.map((member) => piece(element.id, member, side)));
+});
 
 function piece(sourceId: string, member: Member, side: Side): Piece {
   const { kind, suffix, shape, pose } = member;

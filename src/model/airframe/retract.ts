@@ -1,29 +1,23 @@
 import { cosDeg, sinDeg } from '../../engine/geometry/angle';
 import type { Vec3 } from '../../engine/geometry/types';
 import { add, cross, dot, normalise, scale, sub } from '../../engine/geometry/vec3';
+import { perObject } from '../../engine/memory/memory';
 import type { Leg } from '../document/types';
-
-const raised = new WeakMap<Leg, Leg>();
 
 /**
  * The leg as it lies when it is up: axle and spindle turned about the hinge line through its top. A leg that
  * does not retract comes back as it is, and an unchanged one as the very same object.
  */
-export function raisedLeg(leg: Leg): Leg {
+export const raisedLeg = perObject((leg: Leg): Leg => {
   const axis = leg.retract && normalise(leg.retract.axis);
   if (!leg.retract || !axis) return leg;
-  let up = raised.get(leg);
-  if (!up) {
-    const { angleDeg } = leg.retract;
-    up = {
-      ...leg,
-      axleMm: add(leg.topMm, turnAbout(axis, angleDeg, sub(leg.axleMm, leg.topMm))),
-      spindle: turnAbout(axis, angleDeg, leg.spindle ?? [0, 1, 0]),
-    };
-    raised.set(leg, up);
-  }
-  return up;
-}
+  const { angleDeg } = leg.retract;
+  return {
+    ...leg,
+    axleMm: add(leg.topMm, turnAbout(axis, angleDeg, sub(leg.axleMm, leg.topMm))),
+    spindle: turnAbout(axis, angleDeg, leg.spindle ?? [0, 1, 0]),
+  };
+});
 
 /** A vector turned about a unit axis, right-handed: Rodrigues, v cos θ + (k × v) sin θ + k (k·v)(1 − cos θ). */
 function turnAbout(axis: Vec3, angleDeg: number, v: Vec3): Vec3 {

@@ -4,6 +4,7 @@ import { mirrorPose } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { mirroredShape } from '../../engine/mass/mirroredShape';
 import type { LoftShape } from '../../engine/mass/shapes';
+import { perObject } from '../../engine/memory/memory';
 import type { Item } from '../document/edit';
 import type { Aircraft, Fuselage, StructurePiece } from '../document/types';
 import { elementPieces, type Piece } from './pieces';
@@ -26,20 +27,10 @@ export interface NamedHull extends Hull {
   readonly name: string;
 }
 
-const byItem = new WeakMap<Item, Solid>();
-const byElement = new WeakMap<StructurePiece, readonly Standing[]>();
-const byAircraft = new WeakMap<Aircraft, readonly Standing[]>();
-const hullsByElement = new WeakMap<Fuselage, readonly NamedHull[]>();
-
 /** A part or tank where it stands; the same object again while it does not change. */
-export function itemSolid(item: Item): Solid {
-  let solid = byItem.get(item);
-  if (!solid) {
-    solid = solidOf({ shape: itemShape(item), pose: poseOf(item) });
-    byItem.set(item, solid);
-  }
-  return solid;
-}
+export const itemSolid = perObject(
+  (item: Item): Solid => solidOf({ shape: itemShape(item), pose: poseOf(item) }),
+);
 
 /** An item's shape in the frame that its pose is for. */
 export const itemShape = (item: Item): Item['shape'] =>
@@ -50,14 +41,10 @@ export const posedPiece = ({ shape, pose, mirrored }: Piece): PosedShape =>
   mirrored ? { shape: mirroredShape(shape), pose: mirrorPose(pose) } : { shape, pose };
 
 /** Everything that can be run into but hulls: parts, tanks and structure. */
-export function standing(aircraft: Aircraft): readonly Standing[] {
-  let all = byAircraft.get(aircraft);
-  if (!all) {
-    all = [...standingItems(aircraft), ...standingStructure(aircraft)];
-    byAircraft.set(aircraft, all);
-  }
-  return all;
-}
+export const standing = perObject((aircraft: Aircraft): readonly Standing[] => [
+  ...standingItems(aircraft),
+  ...standingStructure(aircraft),
+]);
 
 /** All parts and tanks. */
 export const standingItems = ({ parts, tanks }: Aircraft): Standing[] => [
@@ -74,17 +61,13 @@ const standingItem = (what: 'part' | 'tank', item: Item): Standing => {
  * The structure that things run into: blocks, booms, struts and wheels. A tube is open to its bore; a block
  * whose mass is a skin is a shell and not counted, nor is a cuttable one, nor are hulls and flying surfaces.
  */
-export const standingStructure = ({ structure }: Aircraft): Standing[] => structure.flatMap(standingOf);
+export const standingStructure = ({ structure }: Aircraft): Standing[] =>
+  structure.flatMap((element) => standingOf(element));
 
 /** The same of one piece of structure. */
-export function standingOf(element: StructurePiece): readonly Standing[] {
-  let own = byElement.get(element);
-  if (!own) {
-    own = isObstacle(element) ? elementPieces(element).map((piece) => standingPiece(element, piece)) : [];
-    byElement.set(element, own);
-  }
-  return own;
-}
+export const standingOf = perObject((element: StructurePiece): readonly Standing[] =>
+  isObstacle(element) ? elementPieces(element).map((piece) => standingPiece(element, piece)) : [],
+);
 
 function isObstacle(element: StructurePiece): boolean {
   if (element.kind !== 'block') return element.kind === 'boom' || element.kind === 'leg';
@@ -98,34 +81,25 @@ function standingPiece({ id: sourceId, name, kind }: StructurePiece, piece: Piec
   return { what: 'structure', id: piece.id, sourceId, name, solid };
 }
 
-const hullsByStructure = new WeakMap<Aircraft['structure'], readonly NamedHull[]>();
-
 /** Every hull of the aircraft, pods and nacelles among them; the same list while the structure does not change. */
-export function hulls({ structure }: Pick<Aircraft, 'structure'>): readonly NamedHull[] {
-  let all = hullsByStructure.get(structure);
-  if (!all) {
-    all = structure.flatMap((element) => (element.kind === 'fuselage' ? fuselageHulls(element) : []));
-    hullsByStructure.set(structure, all);
-  }
-  return all;
-}
+export const hulls = ({ structure }: Pick<Aircraft, 'structure'>): readonly NamedHull[] =>
+  structureHulls(structure);
 
-function fuselageHulls(element: Fuselage): readonly NamedHull[] {
-  let own = hullsByElement.get(element);
-  if (!own) {
-    const open = {
-      front: element.open === 'front' || element.open === 'both',
-      rear: element.open === 'rear' || element.open === 'both',
-    };
-    own = elementPieces(element).map((piece) => {
-      const { shape, pose } = posedPiece(piece) as { shape: LoftShape; pose: PosedShape['pose'] };
-      const hull = hullOf({ shape, pose, skinMm: element.skinMm, open });
-      return { ...hull, id: piece.id, name: element.name };
-    });
-    hullsByElement.set(element, own);
-  }
-  return own;
-}
+const structureHulls = perObject((structure: Aircraft['structure']): readonly NamedHull[] =>
+  structure.flatMap((element) => (element.kind === 'fuselage' ? fuselageHulls(element) : [])),
+);
+
+const fuselageHulls = perObject((element: Fuselage): readonly NamedHull[] => {
+  const open = {
+    front: element.open === 'front' || element.open === 'both',
+    rear: element.open === 'rear' || element.open === 'both',
+  };
+  return elementPieces(element).map((piece) => {
+    const { shape, pose } = posedPiece(piece) as { shape: LoftShape; pose: PosedShape['pose'] };
+    const hull = hullOf({ shape, pose, skinMm: element.skinMm, open });
+    return { ...hull, id: piece.id, name: element.name };
+  });
+});
 
 /** The middle of the box around a solid, mm. */
 export const middleOf = ({ minMm, maxMm }: Solid): Vec3 => [

@@ -4,6 +4,7 @@ import { type Solid, solidOfConvexes } from '../../engine/fit/solid';
 import { pointToAircraft } from '../../engine/geometry/rotation';
 import { mirrorY } from '../../engine/geometry/vec3';
 import type { PanelShape } from '../../engine/mass/shapes';
+import { perObject } from '../../engine/memory/memory';
 import type { Aircraft, Surface } from '../document/types';
 import { elementPieces, type Piece } from './pieces';
 
@@ -21,41 +22,31 @@ export interface SurfaceSolid {
   readonly openToHull: boolean;
 }
 
-const bySurface = new WeakMap<Surface, readonly SurfaceSolid[]>();
-const byStructure = new WeakMap<Aircraft['structure'], readonly SurfaceSolid[]>();
-
 /** Every flying surface, each side for itself; the same list while the structure does not change. */
-export function surfaceSolids({ structure }: Pick<Aircraft, 'structure'>): readonly SurfaceSolid[] {
-  let all = byStructure.get(structure);
-  if (!all) {
-    all = structure.flatMap((element) => (element.kind === 'surface' ? sidesOf(element) : []));
-    byStructure.set(structure, all);
-  }
-  return all;
-}
+export const surfaceSolids = ({ structure }: Pick<Aircraft, 'structure'>): readonly SurfaceSolid[] =>
+  structureSurfaces(structure);
 
-function sidesOf(surface: Surface): readonly SurfaceSolid[] {
-  let sides = bySurface.get(surface);
-  if (!sides) {
-    const all = elementPieces(surface);
-    sides = [...new Set(all.map(({ side }) => side))].map((side): SurfaceSolid => {
-      const pieces = all.filter((piece) => piece.side === side);
-      const panelBoxes = pieces.map((piece) => solidOfConvexes(panelConvexes(piece)));
-      const { id: sourceId, name, openToHull = false } = surface;
-      return {
-        id: side === 'centre' ? sourceId : `${sourceId}.${side}`,
-        sourceId,
-        name,
-        panels: pieces.map(posedPanel),
-        panelBoxes,
-        solid: solidOfConvexes(panelBoxes.flatMap(({ convexes }) => convexes)),
-        openToHull,
-      };
-    });
-    bySurface.set(surface, sides);
-  }
-  return sides;
-}
+const structureSurfaces = perObject((structure: Aircraft['structure']): readonly SurfaceSolid[] =>
+  structure.flatMap((element) => (element.kind === 'surface' ? sidesOf(element) : [])),
+);
+
+const sidesOf = perObject((surface: Surface): readonly SurfaceSolid[] => {
+  const all = elementPieces(surface);
+  return [...new Set(all.map(({ side }) => side))].map((side) => {
+    const pieces = all.filter((piece) => piece.side === side);
+    const panelBoxes = pieces.map((piece) => solidOfConvexes(panelConvexes(piece)));
+    const { id: sourceId, name, openToHull = false } = surface;
+    return {
+      id: side === 'centre' ? sourceId : `${sourceId}.${side}`,
+      sourceId,
+      name,
+      panels: pieces.map(posedPanel),
+      panelBoxes,
+      solid: solidOfConvexes(panelBoxes.flatMap(({ convexes }) => convexes)),
+      openToHull,
+    };
+  });
+});
 
 const posedPanel = ({ shape, pose, mirrored }: Piece): PosedPanel => ({
   shape: shape as PanelShape,
@@ -64,7 +55,7 @@ const posedPanel = ({ shape, pose, mirrored }: Piece): PosedPanel => ({
 });
 
 const panelConvexes = ({ shape, pose, mirrored }: Piece) =>
-  panelStretches(shape).map((points) =>
+  panelStretches(shape as PanelShape).map((points) =>
     convexOfPoints(
       points.map((point) => {
         const placed = pointToAircraft(pose, point);

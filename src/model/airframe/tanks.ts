@@ -2,24 +2,21 @@ import { densityAtTemperature } from '../../engine/liquid/fuelDensity';
 import type { Tank } from '../../engine/liquid/types';
 import type { Shape } from '../../engine/mass/shapes';
 import { volumeProperties } from '../../engine/mass/volumeProperties';
+import { lastPerObject } from '../../engine/memory/memory';
 import type { Aircraft, Fuel, TankItem } from '../document/types';
 import { poseOf } from './poses';
-
-const byItem = new WeakMap<TankItem, { readonly fuel: Fuel | null; readonly tank: Tank }>();
 
 /**
  * The tanks as the liquid engine takes them; an unchanged tank gives the same object again.
  * `mirrored` mirrors the tank's shape in its own frame (y → −y), before it is posed.
  */
-export function engineTanks({ tanks, fuel }: Aircraft): readonly Tank[] {
+export function engineTanks({ tanks, fuel }: Pick<Aircraft, 'tanks' | 'fuel'>): readonly Tank[] {
   return tanks.map((item) => engineTank(item, fuel));
 }
 
 /** One tank as the liquid engine takes it; without a fuel its contents weigh nothing. */
-export function engineTank(item: TankItem, fuel: Fuel | null): Tank {
-  const known = byItem.get(item);
-  if (known?.fuel === fuel) return known.tank;
-  const tank: Tank = {
+export const engineTank = lastPerObject(
+  (item: TankItem, fuel: Fuel | null): Tank => ({
     id: item.id,
     name: item.name,
     shape: item.shape,
@@ -31,10 +28,8 @@ export function engineTank(item: TankItem, fuel: Fuel | null): Tank {
     feeds: item.feeds,
     rank: item.rank,
     share: fuel?.share ?? 'volume',
-  };
-  byItem.set(item, { fuel, tank });
-  return tank;
-}
+  }),
+);
 
 /**
  * Density of the fuel in the tanks, g/ml: as weighed, or of kerosene with a temperature worked out from the

@@ -1,16 +1,10 @@
-import {
-  allowedStations,
-  type Band,
-  type BandFit,
-  bandFit,
-  bestStation,
-  type Movable,
-} from '../../engine/balance/band';
+import { type Band, type BandFit, bandFit, type Movable } from '../../engine/balance/band';
 import { type TravelPoint, travelExtremes } from '../../engine/balance/travel';
 import type { Vec3 } from '../../engine/geometry/types';
 import type { LiquidState } from '../../engine/liquid/types';
 import { massSum } from '../../engine/mass/massProperties';
 import type { MassProperties } from '../../engine/mass/types';
+import { perObject } from '../../engine/memory/memory';
 import { staticMarginPct } from '../../engine/wing/margin';
 import { type Body, bodies } from '../airframe/bodies';
 import { AT_START, inLoadState, type Positions } from '../airframe/loadSwitches';
@@ -136,33 +130,12 @@ function staticMargin(
   };
 }
 
-/** Where an item may stand so that every fuel state stays in the band, and where the least margin is greatest. */
-export interface Room {
-  readonly allowed: { readonly fromMm: number; readonly toMm: number } | null;
-  readonly bestMm: number;
-}
-
-/** The room along the station axis for a part or a tank with what is in it; null without a band or a mass. */
-export function roomFor(aircraft: Aircraft, balance: Balance, itemId: string): Room | null {
-  const movable = movableAs(aircraft, balance, itemId);
-  if (!balance.band || !movable) return null;
-  const bestMm = bestStation(balance.travel, movable, balance.band);
-  return bestMm === null ? null : { allowed: allowedStations(balance.travel, movable, balance.band), bestMm };
-}
-
-const massesByBodies = new WeakMap<readonly Body[], ReadonlyMap<string, number>>();
-
 /** What each thing in the file weighs, liquid apart, g; added up once for a list of bodies. */
-function massesOf(list: readonly Body[]): ReadonlyMap<string, number> {
-  let masses = massesByBodies.get(list);
-  if (!masses) {
-    const sums = new Map<string, number>();
-    for (const { sourceId, mass } of list) sums.set(sourceId, (sums.get(sourceId) ?? 0) + mass.massG);
-    massesByBodies.set(list, sums);
-    masses = sums;
-  }
-  return masses;
-}
+const massesOf = perObject((list: readonly Body[]): ReadonlyMap<string, number> => {
+  const sums = new Map<string, number>();
+  for (const { sourceId, mass } of list) sums.set(sourceId, (sums.get(sourceId) ?? 0) + mass.massG);
+  return sums;
+});
 
 /** A part, or a tank with its liquid, as something that may be moved along the travel; undefined for anything else. */
 export function movableAs(aircraft: Aircraft, balance: Balance, itemId: string): Movable | undefined {

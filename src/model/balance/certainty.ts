@@ -9,6 +9,7 @@ import { COVERAGE_FACTOR, propagate, standardUncertainty } from '../../engine/ba
 import type { Vec3 } from '../../engine/geometry/types';
 import { massSum } from '../../engine/mass/massProperties';
 import type { Tensor } from '../../engine/mass/types';
+import { lastOnly } from '../../engine/memory/memory';
 import { fuelDensity } from '../airframe/tanks';
 import type { Aircraft } from '../document/types';
 import type { Balance } from './balance';
@@ -27,19 +28,12 @@ export interface CgError {
   readonly massSigmaG: number;
 }
 
-let keptError: { aircraft: Aircraft; balance: Balance; error: CgError | null } | null = null;
-
 /**
  * The error of the CG at the loading shown: everything aboard as measured, each tank with what is in it where the
  * tank is, and the density of the fuel. Null without a CG. Quick enough for every frame of a drag; the same answer
  * again for the same balance.
  */
-export function cgErrorOf(aircraft: Aircraft, balance: Balance): CgError | null {
-  if (keptError?.aircraft !== aircraft || keptError.balance !== balance) {
-    keptError = { aircraft, balance, error: cgError(aircraft, balance) };
-  }
-  return keptError.error;
-}
+export const cgErrorOf = lastOnly(cgError);
 
 function cgError(aircraft: Aircraft, { bodies, liquids, cgMm, massG, loaded }: Balance): CgError | null {
   const things = measuredThings(aircraft, bodies);
@@ -94,7 +88,6 @@ export interface Certainty {
   readonly ranking: readonly Improvement[];
 }
 
-let kept: { aircraft: Aircraft; balance: Balance; bandSigmaMm: number; answer: Certainty } | null = null;
 /** So many improvements are named. */
 const MOST_NAMED = 5;
 
@@ -104,16 +97,13 @@ const MOST_NAMED = 5;
  * @param bandSigmaMm the standard uncertainty of where both limits are, as with a band that hangs on an estimated neutral
  * point; that of the estimate when left out, 0 for stated limits
  */
-export function certaintyOf(
+export const certaintyOf = (
   aircraft: Aircraft,
   balance: Balance,
   bandSigmaMm = bandSigmaOf(balance),
-): Certainty {
-  if (kept?.aircraft !== aircraft || kept.balance !== balance || kept.bandSigmaMm !== bandSigmaMm) {
-    kept = { aircraft, balance, bandSigmaMm, answer: certainty(aircraft, balance, bandSigmaMm) };
-  }
-  return kept.answer;
-}
+): Certainty => lastCertainty(aircraft, balance, bandSigmaMm);
+
+const lastCertainty = lastOnly(certainty);
 
 function certainty(aircraft: Aircraft, balance: Balance, bandSigmaMm: number): Certainty {
   const { travel, band } = balance;

@@ -3,6 +3,7 @@ import { cgTravel, momentOf, type TravelPoint } from '../../engine/balance/trave
 import { hiddenBetweenMoments } from '../../engine/balance/travelGaps';
 import type { Vec3 } from '../../engine/geometry/types';
 import type { MassProperties } from '../../engine/mass/types';
+import { perObject } from '../../engine/memory/memory';
 import { itemExtent } from '../airframe/extent';
 import type { Aircraft, TankItem } from '../document/types';
 import { keepTable, type LiquidTable, liquidTableOf, MOST_FUEL_STATES, withStates } from './liquidTable';
@@ -53,15 +54,8 @@ function doubtful({ moments }: LiquidTable, hidden: readonly number[]): number[]
     .map(({ from, to }) => (from + to) / 2);
 }
 
-const boxes = new WeakMap<TankItem, Bounds>();
-
 /** A tank's box in the aircraft's frame; the same one again while the tank does not change. */
-export function boundsOf(tank: TankItem): Bounds {
-  let box = boxes.get(tank);
-  if (!box) {
-    const { minMm, maxMm } = itemExtent(tank);
-    box = { min: minMm, max: maxMm };
-    boxes.set(tank, box);
-  }
-  return box;
-}
+export const boundsOf = perObject((tank: TankItem): Bounds => {
+  const { minMm, maxMm } = itemExtent(tank);
+  return { min: minMm, max: maxMm };
+});

@@ -4,6 +4,7 @@ import { feedBreaks } from '../../engine/liquid/feedBreaks';
 import { liquidState } from '../../engine/liquid/liquidState';
 import { type Plumbing, plumbing, tankVolumesAfter } from '../../engine/liquid/plumbing';
 import type { LiquidState } from '../../engine/liquid/types';
+import { lastOnly, notesOn } from '../../engine/memory/memory';
 import { engineTanks } from '../airframe/tanks';
 import type { Aircraft } from '../document/types';
 
@@ -65,7 +66,7 @@ export const plumbingOf = (aircraft: Aircraft): Plumbing | null => feedOf(aircra
 /** Why nothing can be drawn from the tanks, a sentence each; empty when it can, or when there is nothing to draw. */
 export const feedFaultsOf = (aircraft: Aircraft): readonly string[] => feedOf(aircraft).feedFaults;
 
-function feedOf(aircraft: Aircraft): Pick<LiquidTable, 'plumbing' | 'feedFaults'> {
+function feedOf(aircraft: Pick<Aircraft, 'tanks' | 'fuel'>): Pick<LiquidTable, 'plumbing' | 'feedFaults'> {
   const tanks = engineTanks(aircraft);
   if (tanks.length === 0) return { plumbing: null, feedFaults: [] };
   const plumbed = plumbing(tanks);
@@ -75,7 +76,7 @@ function feedOf(aircraft: Aircraft): Pick<LiquidTable, 'plumbing' | 'feedFaults'
   return { plumbing: { tanks, outlet: [], usableMl: 0 }, feedFaults: plumbed.faults };
 }
 
-function liquidTable(aircraft: Aircraft, down: Vec3): LiquidTable {
+function liquidTable(aircraft: Pick<Aircraft, 'tanks' | 'fuel'>, down: Vec3): LiquidTable {
   const feed = feedOf(aircraft);
   const plumbed = feed.plumbing;
   if (!plumbed) return { ...DRY, ...feed, down };
@@ -112,18 +113,28 @@ export function withStates(table: LiquidTable, fractions: readonly number[]): Li
 
 const stateKey = (fuelFraction: number) => Math.round(fuelFraction / SAME_STATE);
 
-/** The last table, kept because a part being dragged leaves the tanks as they are. */
-let kept: { tanks: Aircraft['tanks']; fuel: Aircraft['fuel']; down: Vec3; table: LiquidTable } | null = null;
+/** The last table, for a part being dragged leaves the tanks as they are; it may have grown since. */
+const lastTable = lastOnly((tanks: Aircraft['tanks'], fuel: Aircraft['fuel'], down: Vec3) => {
+  const first = liquidTable({ tanks, fuel }, down);
+  return notedIn({ table: first });
+});
+
+/** What a table that is kept is kept in. */
+const keptIn = notesOn<LiquidTable, { table: LiquidTable }>();
+
+function notedIn(holder: { table: LiquidTable }) {
+  keptIn.set(holder.table, holder);
+  return holder;
+}
 
 /** The table of an aircraft; the very same one while tanks, fuel and attitude stay what they were. */
-export function liquidTableOf(aircraft: Aircraft, down: Vec3): LiquidTable {
-  const { tanks, fuel } = aircraft;
-  if (kept && kept.tanks === tanks && kept.fuel === fuel && kept.down === down) return kept.table;
-  kept = { tanks, fuel, down, table: liquidTable(aircraft, down) };
-  return kept.table;
-}
+export const liquidTableOf = ({ tanks, fuel }: Pick<Aircraft, 'tanks' | 'fuel'>, down: Vec3): LiquidTable =>
+  lastTable(tanks, fuel, down).table;
 
 /** Keeps a table that has been given more states in place of the one that it was made from. */
 export function keepTable(before: LiquidTable, grown: LiquidTable): void {
-  if (kept?.table === before) kept = { ...kept, table: grown };
+  const holder = keptIn.get(before);
+  if (holder?.table !== before) return;
+  holder.table = grown;
+  notedIn(holder);
 }

@@ -1,5 +1,6 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { perAircraft } from '../airframe/perAircraft';
+import { perObjects } from '../../engine/memory/memory';
+import type { Aircraft } from '../document/types';
 import { clashesIn, clearances } from './clearances';
 
 /** Two things in one place: which other, and the shortest way clear of it. */
@@ -12,7 +13,7 @@ export interface Clash {
 }
 
 /** What one part or tank runs into among parts, tanks and structure, deepest first. Hulls are not counted. */
-export const clashesOf = perAircraft((aircraft, itemId): readonly Clash[] =>
+export const clashesOf = perObjects((aircraft: Aircraft, itemId: string): readonly Clash[] =>
   clashesIn(clearances(aircraft, itemId)).flatMap(({ id, name, distanceMm, clearByMm }) =>
     clearByMm ? [{ otherId: id, otherName: name, clearByMm, depthMm: -distanceMm }] : [],
   ),

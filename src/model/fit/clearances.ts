@@ -1,7 +1,7 @@
 import { boxGap, type Solid } from '../../engine/fit/solid';
 import type { Vec3 } from '../../engine/geometry/types';
 import { add } from '../../engine/geometry/vec3';
-import { perAircraft } from '../airframe/perAircraft';
+import { perObjects } from '../../engine/memory/memory';
 import { hullsAround, itemSolid, type Standing, standing } from '../airframe/solids';
 import { itemById } from '../document/edit';
 import type { Aircraft } from '../document/types';
@@ -33,7 +33,7 @@ const nearestMost = 16;
  * Every pair is worked out once for as long as both stand where they are, and the list is the same one for the
  * same aircraft. Empty for an unknown id.
  */
-export const clearances = perAircraft((aircraft, itemId): readonly Clearance[] => {
+export const clearances = perObjects((aircraft: Aircraft, itemId: string): readonly Clearance[] => {
   const item = itemById(aircraft, itemId);
   if (!item) return [];
   const found = nearest(itemSolid(item), standing(aircraft));

@@ -236,10 +236,3 @@ export function longestStepMm(item: Item, poses: readonly Pose[]): number {
   const reachMm = furthestMm(itemSolid(item), item.positionMm);
   return Math.max(0, ...poses.slice(1).map((pose, i) => poseTravelMm(poses[i]!, pose, reachMm)));
 }
-
-/** The hatch nearest an item's middle; null when there is none. */
-export function nearestHatch({ hatches = [] }: Aircraft, item: Item): Hatch | null {
-  const middle = middleOf(itemSolid(item));
-  const far = (hatch: Hatch) => length(sub(hatch.centreMm, middle));
-  return hatches.reduce<Hatch | null>((near, one) => (!near || far(one) < far(near) ? one : near), null);
-}

@@ -1,4 +1,5 @@
 import type { Solid } from '../../engine/fit/solid';
+import { lastPerObject, perObject } from '../../engine/memory/memory';
 import { aboardIn, bothStates, type InStates, legsIn } from '../airframe/aboard';
 import { raisedLeg } from '../airframe/retract';
 import { itemSolid, standingOf } from '../airframe/solids';
@@ -17,10 +18,6 @@ export interface FitThing extends FitParty {
   readonly legsUp: boolean | null;
 }
 
-const byItem = new WeakMap<Item, FitThing>();
-const byElement = new WeakMap<StructurePiece, readonly FitThing[]>();
-const byStructure = new WeakMap<Aircraft['structure'], readonly FitThing[]>();
-
 /** Parts, tanks and the structure that can be run into, legs both down and up. Unchanged things are the same objects. */
 export const fitThings = ({ parts, tanks, structure }: Aircraft): FitThing[] => [
   ...parts.map((part) => itemThing('part', part)),
@@ -28,37 +25,23 @@ export const fitThings = ({ parts, tanks, structure }: Aircraft): FitThing[] => 
   ...structureThings(structure),
 ];
 
-export function itemThing(what: 'part' | 'tank', item: Item): FitThing {
-  let thing = byItem.get(item);
-  if (!thing) {
-    const { id, name } = item;
-    const still = { leg: null, isWheel: false, legsUp: null };
-    thing = { id, name, what, pieceId: id, solid: itemSolid(item), item, ...still };
-    byItem.set(item, thing);
-  }
-  return thing;
-}
+export const itemThing = (what: 'part' | 'tank', item: Item): FitThing => thingOf(item, what);
 
-function structureThings(structure: Aircraft['structure']): readonly FitThing[] {
-  let all = byStructure.get(structure);
-  if (!all) {
-    all = structure.flatMap(elementThings);
-    byStructure.set(structure, all);
-  }
-  return all;
-}
+const thingOf = lastPerObject((item: Item, what: 'part' | 'tank'): FitThing => {
+  const { id, name } = item;
+  const still = { leg: null, isWheel: false, legsUp: null };
+  return { id, name, what, pieceId: id, solid: itemSolid(item), item, ...still };
+});
 
-function elementThings(element: StructurePiece): readonly FitThing[] {
-  let all = byElement.get(element);
-  if (!all) {
-    all =
-      element.kind === 'leg' && element.retract
-        ? [...piecesOf(element, false), ...piecesOf(raisedLeg(element), true)]
-        : piecesOf(element, null);
-    byElement.set(element, all);
-  }
-  return all;
-}
+const elementThings = perObject((element: StructurePiece): readonly FitThing[] =>
+  element.kind === 'leg' && element.retract
+    ? [...piecesOf(element, false), ...piecesOf(raisedLeg(element), true)]
+    : piecesOf(element, null),
+);
+
+const structureThings = perObject((structure: Aircraft['structure']): readonly FitThing[] =>
+  structure.flatMap(elementThings),
+);
 
 const piecesOf = (element: StructurePiece, legsUp: boolean | null): FitThing[] =>
   standingOf(element).map(({ id, sourceId, name, solid }) => ({

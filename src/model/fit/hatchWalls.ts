@@ -4,6 +4,7 @@ import type { Triangle } from '../../engine/fit/triangleTree';
 import type { Vec3 } from '../../engine/geometry/types';
 import { add, addScaled, cross, dot, normalise, scale, sub } from '../../engine/geometry/vec3';
 import type { LoftShape } from '../../engine/mass/shapes';
+import { perObject } from '../../engine/memory/memory';
 import { hulls, type NamedHull } from '../airframe/solids';
 import type { Aircraft, Hatch } from '../document/types';
 
@@ -58,28 +59,21 @@ export function wallsWithout(
   });
 }
 
-const inner = new WeakMap<NamedHull, readonly Triangle[]>();
-
 /** The hull's inner face: every section smaller by the skin all round, the ends set in. */
-function innerFacets(hull: NamedHull): readonly Triangle[] {
-  let facets = inner.get(hull);
-  if (!facets) {
-    const skin = Math.max(0, hull.skinMm - leewayMm);
-    const last = hull.shape.sections.length - 1;
-    const shape: LoftShape = {
-      ...hull.shape,
-      sections: hull.shape.sections.map((section, i) => ({
-        ...section,
-        xMm: section.xMm + (i === 0 ? skin : i === last ? -skin : 0),
-        widthMm: Math.max(0, section.widthMm - 2 * skin),
-        heightMm: Math.max(0, section.heightMm - 2 * skin),
-      })),
-    };
-    facets = hullOf({ ...hull, shape }).facets;
-    inner.set(hull, facets);
-  }
-  return facets;
-}
+const innerFacets = perObject((hull: NamedHull): readonly Triangle[] => {
+  const skin = Math.max(0, hull.skinMm - leewayMm);
+  const last = hull.shape.sections.length - 1;
+  const shape: LoftShape = {
+    ...hull.shape,
+    sections: hull.shape.sections.map((section, i) => ({
+      ...section,
+      xMm: section.xMm + (i === 0 ? skin : i === last ? -skin : 0),
+      widthMm: Math.max(0, section.widthMm - 2 * skin),
+      heightMm: Math.max(0, section.heightMm - 2 * skin),
+    })),
+  };
+  return hullOf({ ...hull, shape }).facets;
+});
 
 /** The planes of the opening's four sides, outward. */
 function sidePlanes(hatch: Hatch): Plane[] {

@@ -1,7 +1,7 @@
 import { shapeDistance } from '../../engine/fit/shapeDistance';
 import { boxGap } from '../../engine/fit/solid';
 import type { Vec3 } from '../../engine/geometry/types';
-import { perAircraft } from '../airframe/perAircraft';
+import { perObjects } from '../../engine/memory/memory';
 import { itemSolid } from '../airframe/solids';
 import { type Item, itemById } from '../document/edit';
 import { shownText } from '../document/names';
@@ -69,7 +69,7 @@ function faultOf(rule: KeepApartRule, a: Item, b: Item): KeepApartFault | null {
 }
 
 /** What of one item's places breaks a rule, the worst first: only its own pairs, so quick enough for a drag. */
-export const keepApartFaultsOf = perAircraft((aircraft, itemId): readonly NearFault[] => {
+export const keepApartFaultsOf = perObjects((aircraft: Aircraft, itemId: string): readonly NearFault[] => {
   const item = itemById(aircraft, itemId);
   if (!item) return [];
   return keepOutZones(aircraft, itemId)

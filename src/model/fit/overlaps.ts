@@ -1,10 +1,10 @@
-import { type Hull, hullClearance } from '../../engine/fit/hull';
+import { hullClearance } from '../../engine/fit/hull';
 import { furthestPoints, pointSolid } from '../../engine/fit/outline';
 import { type ShapeDistance, shapeDistance, shapeOverlap, touchMm } from '../../engine/fit/shapeDistance';
 import { boxGap, type Solid } from '../../engine/fit/solid';
 import type { Vec3 } from '../../engine/geometry/types';
 import { scale } from '../../engine/geometry/vec3';
-import { perEitherPair, perPair } from './perPair';
+import { perEitherPair, perObjects } from '../../engine/memory/memory';
 
 /** How one solid overlaps another. */
 export interface Overlap {
@@ -15,7 +15,7 @@ export interface Overlap {
   readonly within: boolean;
 }
 
-const overlapOf = perEitherPair<Overlap | null>(
+const overlapOf = perEitherPair<Solid, Overlap | null>(
   (a, b) => {
     const found = shapeOverlap(a, b);
     return found && { ...found, within: holds(a, b) || holds(b, a) };
@@ -28,13 +28,16 @@ export const solidOverlap = (a: Solid, b: Solid): Overlap | null =>
   boxGap(a, b) > 0 ? null : overlapOf(a, b);
 
 /** The distance of two solids and its ends, worked out once for each pair. */
-export const solidDistance = perEitherPair<ShapeDistance>(shapeDistance, ({ distanceMm, pointsMm }) => ({
-  distanceMm,
-  pointsMm: [pointsMm[1], pointsMm[0]],
-}));
+export const solidDistance = perEitherPair<Solid, ShapeDistance>(
+  shapeDistance,
+  ({ distanceMm, pointsMm }) => ({
+    distanceMm,
+    pointsMm: [pointsMm[1], pointsMm[0]],
+  }),
+);
 
 /** A solid's distance to the inner face of a hull, worked out once for both. */
-export const hullDistance = perPair<Hull, ReturnType<typeof hullClearance>>(hullClearance);
+export const hullDistance = perObjects(hullClearance);
 
 /** Whether one solid lies whole within another, by its furthest points. */
 const holds = (outer: Solid, inner: Solid): boolean =>

@@ -4,6 +4,7 @@ import { outOfPanel } from '../../engine/fit/panelHolds';
 import { shapeDistance, shapesClash, touchMm } from '../../engine/fit/shapeDistance';
 import { boxGap, type Solid, solidOf } from '../../engine/fit/solid';
 import type { Vec3 } from '../../engine/geometry/types';
+import { lastPerObject, perObject } from '../../engine/memory/memory';
 import { hulls, middleOf, type NamedHull } from '../airframe/solids';
 import { type SurfaceSolid, surfaceSolids } from '../airframe/surfaceSolids';
 import type { Aircraft } from '../document/types';
@@ -21,18 +22,11 @@ export interface PlaceFit {
 }
 
 type Structure = Aircraft['structure'];
-const memory = new WeakMap<Solid, { readonly structure: Structure; readonly fit: PlaceFit | null }>();
 
 /** Where a solid stands, against hulls and flying surfaces; null on an aircraft that has neither. */
-export function placeFit(structure: Structure, solid: Solid): PlaceFit | null {
-  const before = memory.get(solid);
-  if (before?.structure === structure) return before.fit;
-  const fit = workedOut(structure, solid);
-  memory.set(solid, { structure, fit });
-  return fit;
-}
+export const placeFit = (structure: Structure, solid: Solid): PlaceFit | null => placeOf(solid, structure);
 
-function workedOut(structure: Structure, solid: Solid): PlaceFit | null {
+const placeOf = lastPerObject((solid: Solid, structure: Structure): PlaceFit | null => {
   const [allHulls, surfaces] = [hulls({ structure }), surfaceSolids({ structure })];
   if (allHulls.length + surfaces.length === 0) return null;
   const middle = middleOf(solid);
@@ -47,19 +41,10 @@ function workedOut(structure: Structure, solid: Solid): PlaceFit | null {
   const struck = surfaces.find((one) => shapesClash(solid, one.solid));
   if (struck) return inSurface(solid, struck, allHulls, surfaces);
   return outside(solid, allHulls, surfaces);
-}
-
-const hullSolids = new WeakMap<NamedHull, Solid>();
+});
 
 /** A hull as if it were full. */
-export function hullSolid(hull: NamedHull): Solid {
-  let solid = hullSolids.get(hull);
-  if (!solid) {
-    solid = solidOf({ shape: hull.shape, pose: hull.pose });
-    hullSolids.set(hull, solid);
-  }
-  return solid;
-}
+export const hullSolid = perObject(({ shape, pose }: NamedHull): Solid => solidOf({ shape, pose }));
 
 /** The one it fits best. Through the wall into a flying surface that is open to the hull is no way out. */
 function inHull(

@@ -1,4 +1,5 @@
 import { boxGap } from '../../engine/fit/solid';
+import { lastPerObject } from '../../engine/memory/memory';
 import { bothStates } from '../airframe/aboard';
 import { cutOuts } from '../airframe/cutOuts';
 import { type LeadState, leadState } from '../airframe/leads';
@@ -73,13 +74,6 @@ export function tooNear(aircraft: Aircraft, a: FitThing, b: FitThing, rule: Apar
 
 const toleranceMm = 1e-6;
 
-interface Run {
-  readonly ends: readonly (Item | undefined)[];
-  readonly structure: Aircraft['structure'];
-  readonly state: LeadState | null;
-}
-const runs = new WeakMap<Lead, Run>();
-
 /** Leads that do not reach, by the way they run: all, or only those that end at the items named. */
 export const leadProblems = (aircraft: Aircraft, atIds: ReadonlySet<string> | null): FitProblem[] => {
   const leads = (aircraft.leads ?? []).filter(({ from, to }) => !atIds || atIds.has(from) || atIds.has(to));
@@ -94,7 +88,7 @@ function shortLead(
   from: Item | undefined,
   to: Item | undefined,
 ): FitProblem | null {
-  const state = from && to && runOf(aircraft, lead, [from, to]);
+  const state = from && to && runOf(lead, from, to, aircraft);
   if (!state || state.slackMm >= -toleranceMm) return null;
   const ends = [thingOf(from), thingOf(to)] as const;
   const [own, other] = [statesOf(aircraft, ends[0]), statesOf(aircraft, ends[1])];
@@ -115,15 +109,11 @@ function shortLead(
   };
 }
 
-function runOf(aircraft: Aircraft, lead: Lead, ends: readonly [Item, Item]): LeadState | null {
-  const { structure } = aircraft;
-  const before = runs.get(lead);
-  const same = before?.structure === structure && ends.every((end, i) => end === before.ends[i]);
-  if (before && same) return before.state;
-  const state = leadState(aircraft, lead);
-  runs.set(lead, { ends, structure, state });
-  return state;
-}
+/** How a lead runs; the same again while its ends and the structure stand still. */
+const runOf = lastPerObject(
+  (lead: Lead, _from: Item, _to: Item, aircraft: Aircraft): LeadState | null => leadState(aircraft, lead),
+  (before, now) => before[0] === now[0] && before[1] === now[1] && before[2].structure === now[2].structure,
+);
 
 /** Cut-outs that leave less of a block than it asks for: of all items, or only of those named. */
 export const wallProblems = (aircraft: Aircraft, ids: ReadonlySet<string> | null): FitProblem[] =>

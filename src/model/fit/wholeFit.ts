@@ -1,3 +1,4 @@
+import { perObjects } from '../../engine/memory/memory';
 import { eitherStates, holdsIn, holdsInFlight, withinStates } from '../airframe/aboard';
 import type { Positions } from '../airframe/loadSwitches';
 import type { Aircraft } from '../document/types';
@@ -18,25 +19,14 @@ export interface WholeFitOptions {
   readonly clearanceMm?: number;
 }
 
-const byAircraft = new WeakMap<Aircraft, Map<number, WholeFit>>();
-
 /**
  * Judges the fit of the whole aircraft in every load state, states on the balancing stand among them. The very same
  * answer for the same aircraft. What did not change is not looked at again: with one part moved, only its own pairs are.
  */
-export function wholeFit(aircraft: Aircraft, { clearanceMm = 0 }: WholeFitOptions = {}): WholeFit {
-  let byClearance = byAircraft.get(aircraft);
-  if (!byClearance) {
-    byClearance = new Map();
-    byAircraft.set(aircraft, byClearance);
-  }
-  let fit = byClearance.get(clearanceMm);
-  if (!fit) {
-    fit = judged(aircraft, clearanceMm);
-    byClearance.set(clearanceMm, fit);
-  }
-  return fit;
-}
+export const wholeFit = (aircraft: Aircraft, { clearanceMm = 0 }: WholeFitOptions = {}): WholeFit =>
+  fitOf(aircraft, clearanceMm);
+
+const fitOf = perObjects(judged);
 
 /** The last one judged for each clearance: what follows is mostly the same with something moved. */
 const latest = new Map<number, Judged>();

@@ -15,7 +15,3 @@ export const DONE: LoadSearch = { state: 'done' };
 
 /** Whether an aircraft has load states that fly besides the one shown. */
 export const hasOtherLoadStates = (aircraft: Aircraft): boolean => flyingSwitches(aircraft).length > 0;
-
-/** Whether the other load states are still unknown. */
-export const loadStatesUnchecked = ({ state }: LoadSearch): boolean =>
-  state !== 'done' && state !== 'not needed';

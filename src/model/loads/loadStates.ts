@@ -8,6 +8,7 @@ import {
 import { type MassMoment, momentOf } from '../../engine/balance/travel';
 import type { Vec3 } from '../../engine/geometry/types';
 import { massSum } from '../../engine/mass/massProperties';
+import { lastOnly } from '../../engine/memory/memory';
 import { type Body, bodies } from '../airframe/bodies';
 import { flyingStart } from '../airframe/flyingStates';
 import { type LoadGroup, loadGroups } from '../airframe/loadGroups';
@@ -16,14 +17,11 @@ import type { Aircraft } from '../document/types';
 import { burnOf } from './burn';
 
 export type { LoadEnvelope, LoadExtreme, LoadState } from '../../engine/balance/loadStates';
-export { changesTanks } from '../airframe/loadGroups';
 
 /** How closely the extremes are certified, mm: a tenth of what the verdict shows. */
 const TOLERANCE_MM = 0.1;
 /** What the search may cost: so many tanks to settle, beside those of the two ends of every burn. */
 const MOST_SETTLED = 6000;
-
-let kept: { aircraft: Aircraft; down: Vec3; envelope: LoadEnvelope | null } | null = null;
 
 /**
  * The extremes of CG and mass over every combination of the flying switches and all fuel, with liquid settled to one
@@ -31,12 +29,7 @@ let kept: { aircraft: Aircraft; down: Vec3; envelope: LoadEnvelope | null } | nu
  * the very same answer again for the same aircraft and attitude. Throws a RangeError with a sentence where switches that
  * bear on each other have too many combinations.
  */
-export function loadEnvelopeOf(aircraft: Aircraft, down: Vec3): LoadEnvelope | null {
-  if (kept?.aircraft !== aircraft || kept.down !== down) {
-    kept = { aircraft, down, envelope: envelopeOf(aircraft, down) };
-  }
-  return kept.envelope;
-}
+export const loadEnvelopeOf = lastOnly(envelopeOf);
 
 /**
  * Groups of switches that only put bodies aboard are the engine's switches, one for each group, and it needs no enumeration

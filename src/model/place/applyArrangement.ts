@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { perObjects } from '../../engine/memory/memory';
 import { ballastBox } from '../../engine/place/ballastRoom';
 import { FORGIVEN_MM } from '../../engine/place/check';
 import { sizeOf } from '../../engine/place/regions';
@@ -88,15 +89,11 @@ export interface RecheckOptions {
   readonly waysIn?: boolean;
 }
 
-const beforeEmptied = new WeakMap<Aircraft, Aircraft>();
-
 /** The aircraft with its ballast still in; the same one again. */
-function withParts(aircraft: Aircraft, emptied: readonly Part[]): Aircraft {
-  if (emptied.length === 0) return aircraft;
-  const known = beforeEmptied.get(aircraft) ?? { ...aircraft, parts: [...aircraft.parts, ...emptied] };
-  beforeEmptied.set(aircraft, known);
-  return known;
-}
+const withParts = perObjects(
+  (aircraft: Aircraft, emptied: readonly Part[]): Aircraft =>
+    emptied.length === 0 ? aircraft : { ...aircraft, parts: [...aircraft.parts, ...emptied] },
+);
 
 /**
  * Applies an arrangement and works the aircraft out again with the balance and the fit, in every load state that flies,

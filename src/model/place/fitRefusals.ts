@@ -1,4 +1,4 @@
-import { perAircraft } from '../airframe/perAircraft';
+import { perObjects } from '../../engine/memory/memory';
 import { hullsAround, itemSolid } from '../airframe/solids';
 import { type Item, itemById } from '../document/edit';
 import type { Aircraft } from '../document/types';
@@ -56,7 +56,7 @@ function sentenceOf({ kind, parties: [first, second], byMm }: FitProblem): strin
 
 /**
  * What had a way in with everything else mounted and has none any more: of what stands in the hulls, and of all that has
- * moved. Ballast that is new must go in like anything else.
+ * moved. Ballast that is new goes in before any other part.
  */
 export function lostWaysIn(before: Aircraft, after: Aircraft): Refusal[] {
   if ((after.hatches ?? []).length === 0) return [];
@@ -81,7 +81,7 @@ function lostWay(before: Aircraft, after: Aircraft, item: Item, moved: ReadonlyS
   if (was && !was.found) return [];
   // What has not moved goes in as it did, as long as nothing has come in its way.
   if (was?.found && !moved.has(item.id) && isStillClear(after, item, was)) return [];
-  const now = wayIn(after, item.id);
+  const now = was ? wayIn(after, item.id) : wayInFirst(after, item);
   if (!now || now.found) return [];
   const ids = moved.has(item.id) ? [item.id] : now.blockedByIds.filter((id) => moved.has(id));
   return [{ what: 'way in', ids: ids.length > 0 ? ids : [item.id], sentence: now.sentence }];
@@ -94,5 +94,11 @@ function isStillClear(after: Aircraft, item: Item, was: Extract<Entry, { found: 
   return was.poses.every((pose) => test(pose) === null);
 }
 
+/** The way in before any other part is mounted. */
+const wayInFirst = (aircraft: Aircraft, item: Item) =>
+  entryThroughAny(aircraft, item.id, {
+    without: new Set(aircraft.parts.filter((one) => one !== item).map(({ id }) => id)),
+  });
+
 /** The way in of one item, searched once for an aircraft. */
-const wayIn = perAircraft((aircraft, itemId) => entryThroughAny(aircraft, itemId));
+const wayIn = perObjects((aircraft: Aircraft, itemId: string) => entryThroughAny(aircraft, itemId));

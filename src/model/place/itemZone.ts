@@ -1,4 +1,6 @@
+import type { Band } from '../../engine/balance/band';
 import type { Vec3 } from '../../engine/geometry/types';
+import { lastOnly } from '../../engine/memory/memory';
 import {
   type AllowedZone,
   allowedZone,
@@ -13,7 +15,7 @@ import { type Item, itemById, placeItem } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import { clashesOf } from '../fit/clash';
 import { hullRail } from './hullRail';
-import { aircraftCases } from './loadCases';
+import { type AircraftCase, aircraftCases, standCases } from './loadCases';
 import { obstaclesOf } from './obstacles';
 import { bayBox } from './placeOptions';
 
@@ -26,50 +28,64 @@ export interface ItemZone extends AllowedZone {
   readonly freeStations: readonly { readonly fromMm: number; readonly toMm: number }[];
   /** The margins with its origin at a station and a buttline. */
   marginAt(stationMm: number, buttlineMm: number): ZoneMargin;
+  /**
+   * The least margin of what is only ever so on the balancing stand, such as a canopy off. It holds nothing up. Null without
+   * such a state.
+   */
+  standAt(stationMm: number, buttlineMm: number): ZoneMargin | null;
 }
-
-let kept: { aircraft: Aircraft; itemId: string; down: Vec3; zone: ItemZone | null } | null = null;
 
 /**
  * The exact zone over every load state and the whole burn, everything else where it is. Null without a band or a mass. It
- * takes the liquid to move with a tank as it stands. The very same answer again for the same aircraft.
+ * takes the liquid to move with a tank as it stands. The very same answer again for the same aircraft. The band, mm, is
+ * the stated one unless another is given, such as an estimated one.
  */
-export function itemZone(aircraft: Aircraft, itemId: string, down: Vec3): ItemZone | null {
-  if (kept?.aircraft !== aircraft || kept.itemId !== itemId || kept.down !== down) {
-    kept = { aircraft, itemId, down, zone: zoneOf(aircraft, itemId, down) };
-  }
-  return kept.zone;
+export function itemZone(
+  aircraft: Aircraft,
+  itemId: string,
+  down: Vec3,
+  band: Band | null = balanceAt(aircraft, { fuelFraction: 1, down }).band,
+): ItemZone | null {
+  return lastZone(aircraft, itemId, down, band?.forwardMm ?? null, band?.aftMm ?? null);
 }
 
-function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3): ItemZone | null {
+const lastZone = lastOnly(
+  (aircraft: Aircraft, itemId: string, down: Vec3, forwardMm: number | null, aftMm: number | null) =>
+    zoneOf(aircraft, itemId, down, forwardMm === null || aftMm === null ? null : { forwardMm, aftMm }),
+);
+
+function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3, band: Band | null): ItemZone | null {
   const item = itemById(aircraft, itemId);
-  const { band } = balanceAt(aircraft, { fuelFraction: 1, down });
   if (!item || !band) return null;
   const [x, y] = item.positionMm;
   // The item is taken out as if all of it stood at its origin: what it adds elsewhere moves along with it, and so does the
   // share of its leads that hangs on it.
-  const cases = aircraftCases(aircraft, down);
   const hanging = leadSharesG(aircraft, item);
-  const massesG = cases.map((one) =>
-    hanging.reduce((sum, { id, shareG }) => (one.massOf(id) > 0 ? sum + shareG : sum), one.massOf(itemId)),
-  );
-  const input: ZoneInput = {
-    cases: cases.map(({ id, name, massG, momentGmm }, s) => ({
-      id,
-      name,
-      massG: massG - massesG[s]!,
-      momentGmm: [momentGmm[0] - massesG[s]! * x, momentGmm[1] - massesG[s]! * y, momentGmm[2]],
-    })),
-    massesG,
-    band,
-    lateralMm: aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null,
+  const inputFor = (cases: readonly AircraftCase[]): ZoneInput => {
+    const massesG = cases.map((one) =>
+      hanging.reduce((sum, { id, shareG }) => (one.massOf(id) > 0 ? sum + shareG : sum), one.massOf(itemId)),
+    );
+    return {
+      cases: cases.map(({ id, name, massG, momentGmm }, s) => ({
+        id,
+        name,
+        massG: massG - massesG[s]!,
+        momentGmm: [momentGmm[0] - massesG[s]! * x, momentGmm[1] - massesG[s]! * y, momentGmm[2]],
+      })),
+      massesG,
+      band,
+      lateralMm: aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null,
+    };
   };
+  const input = inputFor(aircraftCases(aircraft, down));
+  const stand = inputFor(standCases(aircraft, down));
   const zone = allowedZone(input);
   if (!zone) return null;
   return {
     ...zone,
     freeStations: zone.station.allowed ? freeWithin(aircraft, item, zone.station.allowed) : [],
     marginAt: (stationMm, buttlineMm) => zoneMargin(input, stationMm, buttlineMm)!,
+    standAt: (stationMm, buttlineMm) => zoneMargin(stand, stationMm, buttlineMm),
   };
 }
 

@@ -1,8 +1,9 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { standStates } from '../airframe/flyingStates';
 import { flyingSwitches, type Positions } from '../airframe/loadSwitches';
 import { type Balance, balanceAt } from '../balance/balance';
 import type { Aircraft } from '../document/types';
-import { loadStateName } from '../words/loadWords';
+import { loadStateName } from '../loads/stateName';
 
 /** One load state at one moment of the burn, with everything aboard that belongs to it. */
 export interface AircraftCase {
@@ -22,13 +23,23 @@ export interface AircraftCase {
  */
 export function aircraftCases(aircraft: Aircraft, downs: Vec3 | readonly Vec3[]): AircraftCase[] {
   const all: readonly Vec3[] = isOne(downs) ? [downs] : downs;
-  return all.flatMap((down, attitude) => casesAt(aircraft, down, attitude));
+  const flying = flyingPositions(aircraft);
+  return all.flatMap((down, attitude) => casesAt(aircraft, flying, down, attitude));
 }
+
+/** What is only ever so on the balancing stand, each with the other switches as at the start of a flight. */
+export const standCases = (aircraft: Aircraft, down: Vec3): AircraftCase[] =>
+  casesAt(aircraft, standStates(aircraft), down, 0);
 
 const isOne = (downs: Vec3 | readonly Vec3[]): downs is Vec3 => typeof downs[0] === 'number';
 
-function casesAt(aircraft: Aircraft, down: Vec3, attitude: number): AircraftCase[] {
-  return flyingPositions(aircraft).flatMap((positions, index) => {
+function casesAt(
+  aircraft: Aircraft,
+  states: readonly Positions[],
+  down: Vec3,
+  attitude: number,
+): AircraftCase[] {
+  return states.flatMap((positions, index) => {
     const balance = balanceAt(aircraft, { fuelFraction: 1, down, positions });
     const massOfItem = itemMasses(balance);
     return balance.travel.map(

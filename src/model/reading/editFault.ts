@@ -1,18 +1,13 @@
+import { perObject } from '../../engine/memory/memory';
 import type { Aircraft } from '../document/types';
 import type { Fault } from './fault';
 import { readAircraft } from './read';
 
 /** What was wrong with an aircraft, worked out once: what an edit starts from is what the last one left. */
-const faultsByAircraft = new WeakMap<Aircraft, readonly Fault[]>();
-
-function faultsOf(aircraft: Aircraft): readonly Fault[] {
-  const found = faultsByAircraft.get(aircraft);
-  if (found) return found;
+const faultsOf = perObject((aircraft: Aircraft): readonly Fault[] => {
   const read = readAircraft(aircraft);
-  const faults = read.ok ? [] : read.faults;
-  faultsByAircraft.set(aircraft, faults);
-  return faults;
-}
+  return read.ok ? [] : read.faults;
+});
 
 /** Why an edit cannot be, in a sentence: the first fault that was not there before. Null when it can. */
 export function editFault(before: Aircraft, next: Aircraft): string | null {

@@ -1,3 +1,4 @@
+import { perObject, perObjects } from '../../engine/memory/memory';
 import { grossPlanform } from '../../engine/wing/grossPlanform';
 import { bandFromMargins } from '../../engine/wing/margin';
 import { type Planform, pctMacToStation, planform } from '../../engine/wing/planform';
@@ -11,20 +12,11 @@ export interface BandStations {
   readonly aftMm: number;
 }
 
-const planforms = new WeakMap<Surface, Planform>();
-
 /**
  * Area, span, MAC and LEMAC of one surface; the same object again while the surface is unchanged.
  * Throws on impossible geometry.
  */
-export function surfacePlanform(surface: Surface): Planform {
-  let found = planforms.get(surface);
-  if (!found) {
-    found = planform(liftingSurface(surface));
-    planforms.set(surface, found);
-  }
-  return found;
-}
+export const surfacePlanform = perObject((surface: Surface): Planform => planform(liftingSurface(surface)));
 
 /** `gross`: through the body, and with the pieces that share its edges, as on plans. `exposed`: the surface as drawn. */
 export type MacMode = 'gross' | 'exposed';
@@ -37,29 +29,19 @@ export function macMode({ stability, targetBand }: Aircraft): MacMode {
   return stability?.mac ?? (targetBand?.by === 'mac' ? 'exposed' : 'gross');
 }
 
-const grossPlanforms = new WeakMap<Aircraft['structure'], Map<string, Planform | null>>();
-
 /** A surface's planform as % MAC takes it; null for impossible geometry, which a drag may pass through. */
 export function macPlanform(aircraft: Aircraft, surface: Surface): Planform | null {
   try {
-    const found = macMode(aircraft) === 'gross' ? gross(aircraft, surface.id) : null;
+    const found = macMode(aircraft) === 'gross' ? gross(aircraft.structure, surface.id) : null;
     return found ?? surfacePlanform(surface);
   } catch {
     return null;
   }
 }
 
-function gross(aircraft: Aircraft, surfaceId: string): Planform | null {
-  const { structure } = aircraft;
-  const ofStructure = grossPlanforms.get(structure) ?? new Map<string, Planform | null>();
-  grossPlanforms.set(structure, ofStructure);
-  let found = ofStructure.get(surfaceId);
-  if (found === undefined) {
-    found = grossPlanform(surfaceId, liftingSurfaces(aircraft), rootCarries(structure));
-    ofStructure.set(surfaceId, found);
-  }
-  return found;
-}
+const gross = perObjects((structure: Aircraft['structure'], surfaceId: string): Planform | null =>
+  grossPlanform(surfaceId, liftingSurfaces({ structure }), rootCarries(structure)),
+);
 
 /**
  * The planform that % MAC is read on: the surface the target band names, or else the largest wing.

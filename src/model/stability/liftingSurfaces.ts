@@ -1,23 +1,17 @@
+import { perObject } from '../../engine/memory/memory';
 import type { LiftingSurface, WingPanel } from '../../engine/wing/types';
 import type { Aircraft, Surface } from '../document/types';
 
-const bySurface = new WeakMap<Surface, LiftingSurface>();
-
 /** The aircraft's flying surfaces as the wing engine takes them, in the file's order. */
-export function liftingSurfaces(aircraft: Aircraft): readonly LiftingSurface[] {
-  return aircraft.structure.filter((element) => element.kind === 'surface').map(liftingSurface);
+export function liftingSurfaces({ structure }: Pick<Aircraft, 'structure'>): readonly LiftingSurface[] {
+  return structure.filter((element) => element.kind === 'surface').map(liftingSurface);
 }
 
 /** One flying surface as the wing engine takes it; the same object again while the surface is unchanged. */
-export function liftingSurface(surface: Surface): LiftingSurface {
-  let made = bySurface.get(surface);
-  if (!made) {
-    const { id, name, rootMm, cantDeg, incidenceDeg, sides } = surface;
-    made = { id, name, rootMm, cantDeg, incidenceDeg, sides, panels: wingPanels(surface) };
-    bySurface.set(surface, made);
-  }
-  return made;
-}
+export const liftingSurface = perObject((surface: Surface): LiftingSurface => {
+  const { id, name, rootMm, cantDeg, incidenceDeg, sides } = surface;
+  return { id, name, rootMm, cantDeg, incidenceDeg, sides, panels: wingPanels(surface) };
+});
 
 function wingPanels(surface: Surface): readonly WingPanel[] {
   return surface.panels.map((panel, index) => {

@@ -1,10 +1,11 @@
+import { perObjects } from '../../engine/memory/memory';
 import type { FuselageStation } from '../../engine/wing/fuselage';
 import type { MarginRange } from '../../engine/wing/margin';
 import type { Doubt } from '../../engine/wing/neutralPointDoubt';
 import type { StripLoad } from '../../engine/wing/spanLoading';
 import type { LiftingSurface } from '../../engine/wing/types';
 import type { Aircraft } from '../document/types';
-import { macSurface, wingPlanform } from './band';
+import { wingPlanform } from './band';
 import type { GeometryNote } from './geometryNotes';
 import { hullsOf, rootCarries } from './hull';
 import { liftingSurfaces } from './liftingSurfaces';
@@ -96,33 +97,34 @@ export type StabilityDetail = 'coarse' | 'fine';
 /** To be said beside every band that comes from an estimate. */
 export const ESTIMATE_ADVICE = 'This is an estimate: start at the forward end.';
 
-const inputs = new WeakMap<Aircraft['structure'], Map<string, StabilityInput>>();
-
 /** What the estimate of an aircraft depends on; the very same object again while none of it has changed. */
 export function stabilityInput(aircraft: Aircraft): StabilityInput {
   const { structure, kind } = aircraft;
-  const { fuselage: countFuselage } = stabilitySettings(aircraft);
-  const ofStructure = inputs.get(structure) ?? new Map<string, StabilityInput>();
-  inputs.set(structure, ofStructure);
-  const power = powerOf(kind);
   const mac = wingPlanform(aircraft);
-  const key = [countFuselage, macSurface(aircraft)?.id, mac?.macMm, mac?.lemacMm, power].join(' ');
-  let input = ofStructure.get(key);
-  if (!input) {
-    const { main, others } = hullsOf(aircraft);
-    input = {
-      surfaces: liftingSurfaces(aircraft),
+  const macAt = mac && ([mac.macMm, mac.lemacMm, mac.macButtlineMm] as const);
+  return inputOf(structure, stabilitySettings(aircraft).fuselage, powerOf(kind), ...(macAt ?? []));
+}
+
+/** By all that it depends on; without the last three figures there is no MAC. */
+const inputOf = perObjects(
+  (
+    structure: Aircraft['structure'],
+    countFuselage: boolean,
+    power: StabilityInput['power'],
+    ...mac: readonly [macMm: number, lemacMm: number, macButtlineMm: number] | readonly []
+  ): StabilityInput => {
+    const { main, others } = hullsOf({ structure });
+    return {
+      surfaces: liftingSurfaces({ structure }),
       carries: rootCarries(structure),
-      mac: mac && { macMm: mac.macMm, lemacMm: mac.lemacMm, macButtlineMm: mac.macButtlineMm },
+      mac: mac.length === 0 ? null : { macMm: mac[0], lemacMm: mac[1], macButtlineMm: mac[2] },
       hull: main,
       countFuselage,
       otherHulls: others,
       power,
     };
-    ofStructure.set(key, input);
-  }
-  return input;
-}
+  },
+);
 
 function powerOf(kind: Aircraft['kind']): StabilityInput['power'] {
   switch (kind) {

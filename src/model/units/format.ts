@@ -53,10 +53,6 @@ export function formatArea(areaMm2: number, system: UnitSystem, options: FormatO
 export const formatAngle = (angleDeg: number, options?: FormatOptions) =>
   formatQuantity(angleDeg, 'angle', 'metric', options);
 
-/** Percent as "41 %". */
-export const formatPercent = (percent: number, options?: FormatOptions) =>
-  formatQuantity(percent, 'ratio', 'metric', options);
-
 /** g·mm² as "0.4120 kg·m²", whatever the system. */
 export function formatInertia(inertiaGmm2: number, options: FormatOptions = {}): string {
   return withUnit(formatNumber(inertiaGmm2 * 1e-9, 4, options.signed), 'kg·m²', options);

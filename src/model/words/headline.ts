@@ -65,7 +65,7 @@ function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say:
       const side = finding.offsetMm > 0 ? 'right' : 'left';
       return {
         headline: `${stands(judgement)}the ${side} wing is heavy`,
-        cause: `The CG is ${lengthUp(Math.abs(finding.offsetMm), say)} to the ${side}${when(finding.at)}; at most ${say.length(finding.limitMm)} is wanted.`,
+        cause: `CG ${lengthUp(Math.abs(finding.offsetMm), say)} to the ${side}${when(finding.at)}; at most ${say.length(finding.limitMm)} is wanted.`,
       };
     }
     case 'fit': {
@@ -124,9 +124,9 @@ function outside(
     return { headline, cause };
   }
   const limit = band
-    ? `the ${tail ? 'aft' : 'forward'} limit is ${fineStation(tail ? band.aftMm : band.forwardMm, say)}`
+    ? `${tail ? 'aft' : 'forward'} limit ${fineStation(tail ? band.aftMm : band.forwardMm, say)}`
     : '';
-  return { headline, cause: `The CG is at ${fineStation(at.cgMm[0], say)}; ${limit}.` };
+  return { headline, cause: `CG at ${fineStation(at.cgMm[0], say)}, ${limit}.` };
 }
 
 /** A whole per cent that rounding errors brought just under it is still that per cent. */

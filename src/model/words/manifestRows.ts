@@ -1,5 +1,6 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { massSum } from '../../engine/mass/massProperties';
+import { lastPerObject, perObject } from '../../engine/memory/memory';
 import {
   type Body,
   type BodyRole,
@@ -30,8 +31,6 @@ export interface ManifestRow {
 
 type Item = Aircraft['structure'][number] | Aircraft['tanks'][number] | Aircraft['parts'][number];
 
-const byItem = new WeakMap<Item, { readonly own: readonly Body[]; readonly row: ManifestRow }>();
-
 /**
  * All that is aboard, liquid apart, in the file's order: structure, the bare airframe as weighed, tanks,
  * parts, leads. An unchanged item keeps its very row.
@@ -41,21 +40,19 @@ export function manifestRows(aircraft: Aircraft): readonly ManifestRow[] {
   const weighed = weighedAirframe(aircraft);
   const counted = weighed?.by !== 'replacing';
   return [
-    ...structure.map((element) => row(element, cutElementBodies(aircraft, element), counted)),
+    ...structure.map((element) => row(element, counted, ...cutElementBodies(aircraft, element))),
     ...(weighed ? [weighedRow(weighed.body)] : []),
-    ...tanks.map((tank) => row(tank, [tankBody(tank)], true)),
-    ...parts.map((part) => row(part, [partBody(part)], true)),
+    ...tanks.map((tank) => row(tank, true, tankBody(tank))),
+    ...parts.map((part) => row(part, true, partBody(part))),
     ...(aircraft.leads ?? []).flatMap((lead) => leadRow(leadBody(aircraft, lead)) ?? []),
   ];
 }
 
-function row(item: Item, own: readonly Body[], counted: boolean): ManifestRow {
-  const known = byItem.get(item);
-  if (known?.row.counted === counted && own.every((body, i) => body === known.own[i])) return known.row;
-  const [first] = own;
+const row = lastPerObject((item: Item, counted: boolean, ...itsBodies: readonly Body[]): ManifestRow => {
+  const [first] = itsBodies;
   if (!first) throw new Error(`"${item.name}" came without a body.`);
-  const { massG, cgMm } = own.length === 1 ? first.mass : massSum(own.map(({ mass }) => mass));
-  const made: ManifestRow = {
+  const { massG, cgMm } = itsBodies.length === 1 ? first.mass : massSum(itsBodies.map(({ mass }) => mass));
+  return {
     id: item.id,
     name: item.name,
     group: first.group,
@@ -66,22 +63,12 @@ function row(item: Item, own: readonly Body[], counted: boolean): ManifestRow {
     typical: 'typical' in item && item.typical === true,
     counted,
   };
-  byItem.set(item, { own, row: made });
-  return made;
-}
-
-const byLeadBody = new WeakMap<Body, ManifestRow>();
+});
 
 /** A lead's mass and place come of its ends; null when one is not aboard. */
-function leadRow(body: Body | null): ManifestRow | null {
-  if (!body) return null;
-  let known = byLeadBody.get(body);
-  if (!known) {
-    known = { ...weighedRow(body), locked: false };
-    byLeadBody.set(body, known);
-  }
-  return known;
-}
+const leadRow = (body: Body | null): ManifestRow | null => body && leadBodyRow(body);
+
+const leadBodyRow = perObject((body: Body): ManifestRow => ({ ...weighedRow(body), locked: false }));
 
 function weighedRow({ sourceId, name, group, role, mass: { massG, cgMm } }: Body): ManifestRow {
   return { id: sourceId, name, group, role, massG, cgMm, locked: true, typical: false, counted: true };

@@ -7,9 +7,6 @@ const lower = (name: string) =>
 
 export const liquidOf = ({ fuel }: Aircraft): 'water' | 'fuel' => (fuel?.use === 'dump' ? 'water' : 'fuel');
 
-/** "full to dry", or nothing for an aircraft that burns nothing. */
-export const overTheBurn = (burns: boolean): string => (burns ? 'full to dry' : '');
-
 /** How much is left in as few words as there are: "tanks full", "dry", "41 % fuel"; nothing where nothing burns. */
 export function fuelWords(aircraft: Aircraft, fraction: number): string {
   const { fuel, tanks } = aircraft;

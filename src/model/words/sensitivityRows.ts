@@ -1,6 +1,7 @@
 import { cgShiftForFuel, sensitivities } from '../../engine/balance/sensitivity';
 import type { Vec3 } from '../../engine/geometry/types';
 import { massSum } from '../../engine/mass/massProperties';
+import { lastOnly } from '../../engine/memory/memory';
 import type { Balance } from '../balance/balance';
 import { liquidMoment, liquidStatesAt } from '../balance/liquidTable';
 
@@ -14,15 +15,8 @@ export interface SensitivityRow {
   readonly per10MmMm: number;
 }
 
-let kept: { balance: Balance; rows: readonly SensitivityRow[] } | null = null;
-
 /** The sensitivity of the CG to everything aboard, an element's sides and pieces as one, the strongest first. */
-export function sensitivityRows(balance: Balance): readonly SensitivityRow[] {
-  if (kept?.balance !== balance) kept = { balance, rows: rowsOf(balance) };
-  return kept.rows;
-}
-
-function rowsOf(balance: Balance): readonly SensitivityRow[] {
+export const sensitivityRows = lastOnly((balance: Balance): readonly SensitivityRow[] => {
   const names = new Map(balance.bodies.map(({ sourceId, name }) => [sourceId, name]));
   const things = [...names.keys()].map((id) => ({
     id,
@@ -33,7 +27,7 @@ function rowsOf(balance: Balance): readonly SensitivityRow[] {
       per10GMm ? [{ id, name: names.get(id) ?? id, per10GMm, per10MmMm }] : [],
     )
     .sort((a, b) => b.per10MmMm - a.per10MmMm);
-}
+});
 
 /** How far the CG goes when 100 ml more is drawn, or what is left if that is less; null when nothing is left. */
 export function fuelSensitivity(balance: Balance, down: Vec3) {

@@ -186,8 +186,8 @@ function worstFact(aircraft: Aircraft, judgement: Judgement, say: Say): readonly
   const { states, foremost, aftmost, band, loads } = judgement;
   if (!foremost || !aftmost) return [];
   if (loads === 'unchecked') {
-    const value = 'not checked in other load states yet';
-    return [{ key: 'worst', label: 'Worst load state', value, note: '', tone: 'unknown' }];
+    const value = 'not checked yet';
+    return [{ key: 'worst', label: 'Worst case', value, note: '', tone: 'unknown' }];
   }
   if (states.length < 2) return [];
   const [toForward, toAft] = band
@@ -197,7 +197,7 @@ function worstFact(aircraft: Aircraft, judgement: Judgement, say: Say): readonly
   return [
     {
       key: 'worst',
-      label: 'Worst load state',
+      label: 'Worst case',
       value: momentWords(aircraft, worst),
       note: againstBand(judgement, worst, say),
       tone: pointTone(judgement, worst),
@@ -210,7 +210,7 @@ function fitFact(judgement: Judgement): Fact {
   const fact = { key: 'fit', label: 'Fit', note: '' } as const;
   if (!fit) return { ...fact, value: 'not checked yet', tone: 'unknown' };
   const count = fitCount(fit);
-  return { ...fact, value: count || 'everything fits', tone: toneOfKinds(judgement, 'fit') };
+  return { ...fact, value: count || 'all fits', tone: toneOfKinds(judgement, 'fit') };
 }
 
 function massFact(mass: ShownMass | null, say: Say): readonly Fact[] {

@@ -1,45 +1,6 @@
 import type { ItemZone } from '../place/itemZone';
+import { type Aboard, freeAboard, LEAST_MM, type Stretch } from '../place/offeredStation';
 import type { Say } from './say';
-
-/** The stations between the ends of the aircraft, mm. */
-export interface Aboard {
-  readonly noseMm: number;
-  readonly tailMm: number;
-}
-
-interface Stretch {
-  readonly fromMm: number;
-  readonly toMm: number;
-}
-
-/** Shorter than this is no place to put anything, mm. */
-const LEAST_MM = 0.05;
-
-/** The stretches that are allowed, free and aboard, fore to aft. */
-export function freeAboard({ freeStations }: ItemZone, { noseMm, tailMm }: Aboard): Stretch[] {
-  return freeStations
-    .map(({ fromMm, toMm }) => ({ fromMm: Math.max(fromMm, noseMm), toMm: Math.min(toMm, tailMm) }))
-    .filter(({ fromMm, toMm }) => toMm - fromMm >= LEAST_MM);
-}
-
-/**
- * The free station with the largest margin, mm, on a whole millimetre where one is free; null when there is none. The
- * least margin is concave along the station axis, so the nearest point of a stretch to the best of all is its own best.
- */
-export function bestFreeStation(zone: ItemZone, aboard: Aboard): number | null {
-  const { bestMm } = zone.station;
-  if (bestMm === null) return null;
-  let best: { atMm: number; marginMm: number } | null = null;
-  for (const { fromMm, toMm } of freeAboard(zone, aboard)) {
-    const there = Math.min(toMm, Math.max(fromMm, bestMm));
-    const whole = Math.round(there);
-    const inward = whole < fromMm ? whole + 1 : whole > toMm ? whole - 1 : whole;
-    const atMm = inward >= fromMm && inward <= toMm ? inward : there;
-    const { marginMm } = zone.marginAt(atMm, 0);
-    if (!best || marginMm > best.marginMm) best = { atMm, marginMm };
-  }
-  return best?.atMm ?? null;
-}
 
 /** Where an item may sit along the station axis, in a sentence or two. */
 export function stationWords(zone: ItemZone, aboard: Aboard, say: Say): string {
@@ -68,6 +29,18 @@ export function buttlineWords({ buttline, blame }: ItemZone, say: Say): string {
   if (!allowed) return `Sideways ${lower(nowhereWords(buttline.bestMarginMm, blame, say))}`;
   if (!Number.isFinite(allowed.fromMm) && !Number.isFinite(allowed.toMm)) return '';
   return `Sideways from ${side(allowed.fromMm, say)} to ${side(allowed.toMm, say)}.`;
+}
+
+/** What is outside only on the balancing stand, with the item at a place: information, as it does not fly so. Else empty. */
+export function standWords(
+  zone: ItemZone,
+  [stationMm, buttlineMm]: readonly [number, number],
+  say: Say,
+): string {
+  const worst = zone.standAt(stationMm, buttlineMm);
+  if (!worst || worst.marginMm >= -LEAST_MM) return '';
+  const limit = worst.limit === 'aft' ? 'behind the aft limit' : 'ahead of the forward limit';
+  return `On the stand, ${worst.case.name}, the CG is ${say.length(-worst.marginMm)} ${limit}. It does not fly so.`;
 }
 
 /** "Nowhere: fails by 4 mm. Full tanks with the undercarriage up are to blame." */

@@ -4,11 +4,13 @@ import { useAxis, useView } from '../../store/react';
 import { useBenchValue } from '../Live';
 import { later } from '../later';
 import { GhostMarks } from './GhostMarks';
-import { burns, type Line, lateralLine, stationLine } from './lines';
+import { burns, lateralLine, stationLine } from './lines';
 import { MacScale } from './MacScale';
+import { MeasureFrom } from './MeasureFrom';
 import { EstimatedZone, NeutralPoint } from './NeutralPoint';
 import { Ruler } from './Ruler';
 import { rowsOf } from './rows';
+import { stabilityShown } from './stabilityLayer';
 import { Weights } from './Weights';
 import { Zone } from './Zone';
 
@@ -23,6 +25,7 @@ export function Beam() {
   const line = front ? lateralLine : stationLine;
   const widthPx = useAxis((axis) => axis.widthPx);
   const rows = useView(rowsOf);
+  const stability = useView(stabilityShown) && !front;
   const travels = useBenchValue(burns);
   return (
     <div
@@ -30,22 +33,23 @@ export function Beam() {
       data-testid="beam"
       style={{ height: rows.strip + (travels ? rows.travelHeight : 0) }}
     >
-      <Weights line={line} key={line.axis} over={<Over line={line} heightPx={rows.strip} />}>
+      <Weights
+        line={line}
+        key={line.axis}
+        over={
+          <>
+            {stability && <NeutralPoint heightPx={rows.strip} />}
+            <GhostMarks line={line} />
+          </>
+        }
+      >
         <Zone line={line} heightPx={rows.strip} />
-        {!front && <EstimatedZone heightPx={rows.strip} />}
+        {stability && <EstimatedZone heightPx={rows.strip} />}
         <Ruler line={line} />
-        {!front && <MacScale />}
+        {stability && <MacScale />}
       </Weights>
+      {!front && <MeasureFrom topPx={rows.ruler} />}
       {travels && widthPx > 0 && <Travel line={line} widthPx={widthPx} />}
     </div>
-  );
-}
-
-function Over({ line, heightPx }: { readonly line: Line; readonly heightPx: number }) {
-  return (
-    <>
-      {line.axis === 0 && <NeutralPoint heightPx={heightPx} />}
-      <GhostMarks line={line} />
-    </>
   );
 }

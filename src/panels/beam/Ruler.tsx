@@ -5,6 +5,9 @@ import type { Line } from './lines';
 import { rowsOf } from './rows';
 import { rulerTicks } from './ticks';
 
+/** The word at the ruler's left end needs so much, px. */
+const CLEAR_PX = 72;
+
 /** The rule that the fulcrum stands on, numbered from the person's reference point. */
 export const Ruler = memo(function Ruler({ line }: { readonly line: Line }) {
   const axis = useAxis(line.pick);
@@ -26,7 +29,7 @@ export const Ruler = memo(function Ruler({ line }: { readonly line: Line }) {
       {ticks.map(
         ({ xPx, numeral }) =>
           numeral !== null &&
-          xPx > 16 &&
+          xPx > (line.axis === 0 ? CLEAR_PX : 16) &&
           xPx < widthPx - 16 && (
             <text key={xPx} x={xPx} y={rows.numerals} className="figure">
               {numeral}

@@ -38,12 +38,12 @@ export function TiltWords({ line, widthPx }: { readonly line: Line; readonly wid
   const nose = useBenchValue((bench) => {
     if (lateral) return levelling(bench, 'right', say);
     const byMm = beyond(bench, line);
-    return byMm < 0 ? `◂ nose-heavy now, by ${say.lengthFine(-byMm)}` : 'nose';
+    return byMm < 0 ? `◂ nose-heavy ${say.lengthFine(-byMm)}` : 'nose';
   });
   const tail = useBenchValue((bench) => {
     if (lateral) return levelling(bench, 'left', say);
     const byMm = beyond(bench, line);
-    return byMm > 0 ? `tail-heavy now, by ${say.lengthFine(byMm)} ▸` : 'tail';
+    return byMm > 0 ? `tail-heavy ${say.lengthFine(byMm)} ▸` : 'tail';
   });
   const out = useBenchValue((bench) => Math.sign(beyond(bench, line)));
   return (

@@ -108,7 +108,7 @@ export function Travel({ line, widthPx }: TravelProps) {
             </path>
           )}
           <text x={toPx(widthPx)} y={rows.travelFoot - 6} textAnchor="end" className="travel-scale">
-            {factor > 1 ? `enlarged ×${factor}` : 'true to the beam'}
+            {factor > 1 ? `×${factor}` : ''}
           </text>
         </g>
         <Spread line={line} x={(mm) => travelPx(scaleOf(bench), mm)} y={y} />

@@ -13,11 +13,8 @@ interface TravelBandProps {
   readonly scaleOf: (bench: Bench) => TravelScale;
 }
 
-/** Room that a limit's name needs inside the band, px. */
-const NAME_PX = 150;
-
 /**
- * The band behind the travel, with its limits named, and the funnel that leads down from the same band on
+ * The band behind the travel, with its limits, and the funnel that leads down from the same band on
  * the beam: so the eye sees that the picture is that strip enlarged.
  */
 export function TravelBand({ line, scaleOf }: TravelBandProps) {
@@ -60,15 +57,9 @@ export function TravelBand({ line, scaleOf }: TravelBandProps) {
         : '',
     );
     const lateral = line.axis === 1;
-    const roomy = to - from > 2 * NAME_PX;
-    const name = (mm: number, words: string) =>
-      `${roomy ? `${words} ` : ''}${lateral ? say.offset(mm) : say.station(mm)}`;
-    place(
-      fore.current,
-      isShown && left >= 0 ? name(lowMm, lateral ? 'level within' : 'forward limit') : '',
-      from + 6,
-    );
-    place(aft.current, isShown && right <= widthPx ? name(highMm, lateral ? '' : 'aft limit') : '', to - 6);
+    const name = (mm: number) => (lateral ? say.offset(mm) : say.station(mm));
+    place(fore.current, isShown && left >= 0 ? name(lowMm) : '', from + 6);
+    place(aft.current, isShown && right <= widthPx ? name(highMm) : '', to - 6);
   });
 
   return (

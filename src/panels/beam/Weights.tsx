@@ -1,8 +1,8 @@
-import { type PointerEvent, type ReactNode, useMemo, useRef } from 'react';
+import { type PointerEvent, type ReactNode, useRef } from 'react';
 import { shownText } from '../../model/document/names';
 import { axisToPx } from '../../store/axisStore';
 import { useAxis, useBench, useView } from '../../store/react';
-import { useBenchValue } from '../Live';
+import { useBenchList } from '../Live';
 import { useReadings } from '../readings';
 import { roleLooks } from '../roleLooks';
 import { useDrawn } from '../useDrawn';
@@ -12,7 +12,7 @@ import type { Line } from './lines';
 import { rowsOf } from './rows';
 import { TiltWords } from './TiltWords';
 import { useWeightDrag } from './useWeightDrag';
-import { tiltDeg, type Weight } from './weights';
+import { tiltDeg } from './weights';
 
 /** How far from a weight a press still finds it, px. */
 const REACH_PX = { mouse: 4, touch: 22 };
@@ -43,18 +43,8 @@ export function Weights({ line, children, over }: WeightsProps) {
   const rows = useView(rowsOf);
   const selectedId = useView((view) => view.selectedId);
   const hoveredId = useView((view) => view.hoveredId);
-  const keys = useBenchValue((live) =>
-    shownWeights(live, line)
-      .map(({ key, sourceId, role }) => `${key} ${sourceId} ${role}`)
-      .join('\n'),
-  );
-  const made = useMemo(
-    () =>
-      keys.split('\n').flatMap((row) => {
-        const [key, sourceId, role] = row.split(' ');
-        return key && sourceId && role ? [{ key, sourceId, role: role as Weight['role'] }] : [];
-      }),
-    [keys],
+  const made = useBenchList((live) =>
+    shownWeights(live, line).map(({ key, sourceId, role }) => ({ key, sourceId, role })),
   );
   const elements = useRef(new Map<string, SVGGElement>());
   const tipping = useRef<SVGGElement>(null);

@@ -1,3 +1,4 @@
+import { perObjects } from '../../engine/memory/memory';
 import type { Body, BodyRole } from '../../model/airframe/bodies';
 import type { Balance } from '../../model/balance/balance';
 
@@ -14,22 +15,11 @@ export interface Weight {
   readonly atMm: number;
 }
 
-/** Several places ask for the same answer within a frame. */
-const kept = [new WeakMap<Balance, readonly Weight[]>(), new WeakMap<Balance, readonly Weight[]>()] as const;
-
 /**
  * Everything aboard, lumped by item along the station axis (0), or by item and side along the buttline
  * axis (1). A tank weighs what it and its liquid weigh now. What has no mass, or no finite one, is left out.
  */
-export function weightsAlong(balance: Balance, axis: 0 | 1): readonly Weight[] {
-  const known = kept[axis].get(balance);
-  if (known) return known;
-  const made = lumped(balance, axis);
-  kept[axis].set(balance, made);
-  return made;
-}
-
-function lumped(balance: Balance, axis: 0 | 1): Weight[] {
+export const weightsAlong = perObjects((balance: Balance, axis: 0 | 1): readonly Weight[] => {
   const lumps = new Map<string, { body: Body; massG: number; momentGmm: number }>();
   for (const body of balance.bodies) {
     if (!body.mass.cgMm) continue;
@@ -56,7 +46,7 @@ function lumped(balance: Balance, axis: 0 | 1): Weight[] {
       atMm: momentGmm / massG,
     }))
     .filter(({ massG, atMm }) => Number.isFinite(massG) && Number.isFinite(atMm));
-}
+});
 
 /** What the drawing needs to know of one weight to stack it. */
 export interface Block {

@@ -1,17 +1,16 @@
 import { type BurnTimeline, burnTimeline, drawnAt, timeAtDrawn } from '../../engine/liquid/burn';
+import { lastOnly } from '../../engine/memory/memory';
 import type { Fuel } from '../../model/document/types';
-
-let kept: { fuel: Fuel; usableMl: number; timeline: BurnTimeline | null } | null = null;
 
 /** The aircraft's fuel profile flown from full tanks; null when nothing burns or the profile is no good. */
 export function burnClock(fuel: Fuel | null, usableMl: number): BurnTimeline | null {
-  if (!fuel || !(usableMl > 0)) return null;
-  if (kept?.fuel !== fuel || kept.usableMl !== usableMl) {
-    const flown = burnTimeline(fuel.profile.phases, fuel.flow, usableMl);
-    kept = { fuel, usableMl, timeline: 'faults' in flown || flown.totalS === 0 ? null : flown };
-  }
-  return kept.timeline;
+  return fuel && usableMl > 0 ? timelineOf(fuel, usableMl) : null;
 }
+
+const timelineOf = lastOnly((fuel: Fuel, usableMl: number): BurnTimeline | null => {
+  const flown = burnTimeline(fuel.profile.phases, fuel.flow, usableMl);
+  return 'faults' in flown || flown.totalS === 0 ? null : flown;
+});
 
 /** Usable liquid left at a time into the profile, 1 full to 0 dry. */
 export const fractionAt = (clock: BurnTimeline, atS: number): number =>

@@ -23,6 +23,7 @@ import {
   fuelSummary,
   inertiaSummary,
   neutralPointSummary,
+  roomsSummary,
   sureSummary,
 } from './summaries';
 
@@ -59,15 +60,14 @@ export function AircraftCard() {
   const units = useView((view) => view.units);
   const kind = useCommitted((aircraft) => aircraft.kind);
   const points = useCommitted((aircraft) => aircraft.referencePoints.length);
-  const notes = useCommitted((aircraft) => aircraft.notes ?? '');
   const [asking, setAsking] = useState(false);
   const burns = useCommitted((aircraft) => aircraft.fuel?.use === 'burn');
   return (
     <div className="card">
       <header>
-        <h2>The aircraft</h2>
+        <h2>Aircraft</h2>
       </header>
-      <Fold id="band" title="Where must the CG be?" summary={bandSummary(say)} openAtFirst>
+      <Fold id="band" title="CG limits" summary={bandSummary(say)}>
         <BandPlace />
         <Measure
           label="Lateral, up to"
@@ -88,21 +88,21 @@ export function AircraftCard() {
       <Fold id="neutralPoint" title="Neutral point" summary={neutralPointSummary(say)}>
         <EstimatePlace />
       </Fold>
-      <Fold id="airframe" title="Bare airframe" summary={airframeSummary(say)}>
+      <Fold id="airframe" title="Airframe" summary={airframeSummary(say)}>
         <BareAirframeFields />
       </Fold>
       <Fold id="fuel" title="Fuel" summary={fuelSummary(units)}>
         <FuelFields />
       </Fold>
-      <Fold id="rooms" title="Room, openings, leads">
+      <Fold id="rooms" title="Rooms" summary={roomsSummary}>
         <RoomsPlace />
       </Fold>
-      <Fold id="inertia" title="Inertia, kg·m²" summary={inertiaSummary}>
+      <Fold id="inertia" title="Inertia" summary={inertiaSummary}>
         <Inertia />
       </Fold>
       <Fold
         id="identity"
-        title="The aircraft itself"
+        title="Identity"
         summary={() => kinds.find(({ value }) => value === kind)?.label ?? ''}
       >
         <TextEntry
@@ -131,8 +131,15 @@ export function AircraftCard() {
           read={(aircraft) => aircraft.gridMm}
           write={(aircraft, gridMm) => ({ ...aircraft, gridMm })}
         />
+        <TextEntry
+          long
+          label="Notes"
+          step="Change the notes"
+          read={(aircraft) => aircraft.notes}
+          write={(aircraft, notes) => ({ ...aircraft, notes })}
+        />
       </Fold>
-      <Fold id="points" title="Reference points" summary={() => String(points)}>
+      <Fold id="points" title="Points" summary={() => String(points)}>
         <RowsTable<PointRow>
           title="Reference points, from the datum"
           one="point"
@@ -154,15 +161,6 @@ export function AircraftCard() {
             buttlineMm: 0,
             waterlineMm: 0,
           })}
-        />
-      </Fold>
-      <Fold id="notes" title="Notes" summary={() => notes}>
-        <TextEntry
-          long
-          label="Notes"
-          step="Change the notes"
-          read={(aircraft) => aircraft.notes}
-          write={(aircraft, notes) => ({ ...aircraft, notes })}
         />
       </Fold>
     </div>

@@ -1,6 +1,6 @@
 import type { Aircraft, TargetBand } from '../../model/document/types';
 import { withBandBy } from '../../model/stability/freshBand';
-import { useBench, useCommitted } from '../../store/react';
+import { useBench, useCommitted, useSteadyList } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { useReadings } from '../readings';
@@ -10,8 +10,10 @@ export function BandFields() {
   const { fromMm } = useReadings();
   const { stability } = useBench();
   const by = useCommitted(({ targetBand }) => targetBand?.by ?? 'none');
-  const surfaces = useCommitted(({ structure }) =>
-    structure.flatMap((piece) => (piece.kind === 'surface' ? [`${piece.id}\t${piece.name}`] : [])).join('\n'),
+  const surfaces = useCommitted(
+    useSteadyList(({ structure }: Aircraft) =>
+      structure.flatMap(({ kind, id, name }) => (kind === 'surface' ? [{ value: id, label: name }] : [])),
+    ),
   );
   const change = (aircraft: Aircraft, fields: Partial<TargetBand>): Aircraft => ({
     ...aircraft,
@@ -46,7 +48,7 @@ export function BandFields() {
         step="Change how the band is stated"
         options={[
           { value: 'station', label: 'By stations' },
-          ...(surfaces ? [{ value: 'mac', label: 'In % MAC' }] : []),
+          ...(surfaces.length > 0 ? [{ value: 'mac', label: 'In % MAC' }] : []),
           { value: 'none', label: 'Not at all' },
         ]}
         read={({ targetBand }) => targetBand?.by ?? 'none'}
@@ -59,10 +61,7 @@ export function BandFields() {
         <Choice
           label="MAC of"
           step="Change the surface the band is read on"
-          options={surfaces.split('\n').flatMap((line) => {
-            const [value, label] = line.split('\t');
-            return value && label ? [{ value, label }] : [];
-          })}
+          options={surfaces}
           read={({ targetBand }) => (targetBand?.by === 'mac' ? targetBand.surfaceId : '')}
           write={(aircraft, surfaceId) => change(aircraft, { surfaceId })}
         />

@@ -27,7 +27,6 @@ export function Card({ onClose }: { readonly onClose: () => void }) {
   const aboard = useCommitted((aircraft) => id !== null && isAboard(aircraft, id));
   const top = useRef<HTMLSpanElement>(null);
   // What is newly selected is read from its top.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: it is the selection that matters
   useLayoutEffect(() => {
     const scroller = top.current?.parentElement;
     if (scroller) scroller.scrollTop = 0;

@@ -1,10 +1,12 @@
 import { inertiaForPeople } from '../../engine/balance/inertiaForPeople';
 import { principalMoments, radiiOfGyration } from '../../engine/mass/principal';
 import type { Tensor } from '../../engine/mass/types';
+import { lastPerObject } from '../../engine/memory/memory';
 import { type Balance, balanceAt } from '../../model/balance/balance';
 import { formatAngle, formatInertia, formatNumber } from '../../model/units';
 import type { Bench } from '../../store/bench';
 import { useBench, useView } from '../../store/react';
+import { toggleLayer } from '../../store/viewStore';
 import { Live } from '../Live';
 import { type Readings, useReadings } from '../readings';
 
@@ -48,19 +50,15 @@ interface Ends {
   readonly dry: Tensor;
 }
 
-let kept: { readonly balance: Balance; readonly ends: Ends | null } | null = null;
-
 /** The inertia at either end of the burn; null when nothing burns. */
-function fullAndDry({ document, balance, view }: Bench): Ends | null {
-  const now = balance.get();
-  if (kept?.balance !== now) {
-    const { down, positions } = view.getState();
-    const at = (fuelFraction: number) =>
-      balanceAt(document.current(), { fuelFraction, down, positions }).inertiaAboutCgGmm2;
-    kept = { balance: now, ends: now.usableMl > 0 ? { full: at(1), dry: at(0) } : null };
-  }
-  return kept.ends;
-}
+const fullAndDry = (bench: Bench): Ends | null => endsOf(bench.balance.get(), bench);
+
+const endsOf = lastPerObject(({ usableMl }: Balance, { document, view }: Bench): Ends | null => {
+  const { down, positions } = view.getState();
+  const at = (fuelFraction: number) =>
+    balanceAt(document.current(), { fuelFraction, down, positions }).inertiaAboutCgGmm2;
+  return usableMl > 0 ? { full: at(1), dry: at(0) } : null;
+});
 
 const boxWords = (say: Readings) => (bench: Bench) => {
   const box = inertiaForPeople(bench.balance.get())?.box;
@@ -71,7 +69,7 @@ const boxWords = (say: Readings) => (bench: Bench) => {
 export function Inertia() {
   const bench = useBench();
   const say = useReadings();
-  const boxShown = useView((view) => view.boxShown);
+  const boxShown = useView((view) => view.layers.inertia);
   return (
     <section className="inertia">
       <h3>Inertia about the CG</h3>
@@ -122,11 +120,7 @@ export function Inertia() {
         <Live read={({ balance }) => inertiaForPeople(balance.get())?.warning ?? ''} />
       </p>
       <label className="tick">
-        <input
-          type="checkbox"
-          checked={boxShown}
-          onChange={(event) => bench.view.setState({ boxShown: event.target.checked })}
-        />
+        <input type="checkbox" checked={boxShown} onChange={() => toggleLayer(bench.view, 'inertia')} />
         Show the equal box on the stage
       </label>
       <p className="hint">

@@ -16,7 +16,7 @@ import { PlusMinusFields } from './PlusMinusFields';
 import { Room } from './Room';
 import { ShapeFields } from './ShapeFields';
 import { SwitchTick } from './SwitchTick';
-import { momentSummary, sizeSummary } from './summaries';
+import { fitSummary, momentSummary, roomSummary, sizeSummary } from './summaries';
 import { Working } from './Working';
 
 const roleOptions = roles.map((role) => ({ value: role as string, label: roleLooks[role].label }));
@@ -40,8 +40,10 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
         />
         <PlaceFields name={name} read={read} write={(aircraft, place) => change(place)(aircraft)} />
       </section>
-      <Room id={id} />
-      <Fold id="fit" title="Fit" openAtFirst>
+      <Fold id="room" title="Where may it sit?" summary={roomSummary(id, say)} openAtFirst>
+        <Room id={id} />
+      </Fold>
+      <Fold id="fit" title="Fit" summary={fitSummary(id)} openAtFirst>
         <FitPlace id={id} />
       </Fold>
       <Fold id="working" title="Working" summary={momentSummary(id, say)}>

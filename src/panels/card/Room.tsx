@@ -2,8 +2,11 @@ import './room.css';
 import { useCallback, useMemo, useSyncExternalStore } from 'react';
 import { aircraftExtent } from '../../model/airframe/extent';
 import { itemById, placeItem } from '../../model/document/edit';
+import { bandToKeep, type KeptFor } from '../../model/judgement/bandToKeep';
 import type { ItemZone } from '../../model/place/itemZone';
-import { bestFreeStation, buttlineWords, freeAboard, stationWords } from '../../model/words/zoneWords';
+import { aboardOf, freeAboard, offeredStation } from '../../model/place/offeredStation';
+import { buttlineWords, standWords, stationWords } from '../../model/words/zoneWords';
+import type { Bench } from '../../store/bench';
 import { useBench, useCommitted, useFit } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
 import { useBenchValue } from '../Live';
@@ -42,6 +45,52 @@ function stretchShown(whole: Stretch, axis: ItemZone['station'] | null, hereMm: 
   return { fromMm: inside(low - sideMm), toMm: inside(high + sideMm) };
 }
 
+/** Said where the band is not simply the stated one. */
+const HELD_WORDS: Readonly<Record<KeptFor, string>> = {
+  limits: '',
+  estimate: 'Held against the estimated band: start at its forward end.',
+  'margin wanted': 'Held against the limits and the margin wanted, an estimate.',
+  'usual margin': 'Held against the limits and the least margin that is usual, an estimate.',
+};
+
+function HeldAgainst() {
+  const words = useBenchValue(({ document, balance }) => {
+    const kept = bandToKeep(document.current(), balance.get());
+    return kept ? HELD_WORDS[kept.keptFor] : '';
+  });
+  return words ? <p className="hint">{words}</p> : null;
+}
+
+/** Why it cannot be said where an item may sit. */
+function NoRoom({ id }: { readonly id: string }) {
+  const bench = useBench();
+  const words = useBenchValue((live) => noRoomWords(live, id));
+  const unstated = useBenchValue(({ balance }) => balance.get().band === null);
+  const openLimits = () =>
+    bench.view.setState(({ folds }) => ({ selectedId: null, folds: { ...folds, band: true } }));
+  return (
+    <>
+      <p className="hint">{words}</p>
+      {unstated && (
+        <button type="button" className="button" onClick={openLimits}>
+          State the CG limits
+        </button>
+      )}
+    </>
+  );
+}
+
+function noRoomWords({ balance, document }: Bench, id: string): string {
+  const { band, massG } = balance.get();
+  if (!band)
+    return 'No CG limits are stated and no margin is wanted, so there is nothing to hold it against.';
+  if (!(massG > 0)) return 'Nothing aboard has a mass yet.';
+  const item = itemById(document.current(), id);
+  const itemG = item && ('massG' in item ? item.massG : item.emptyMassG);
+  if (itemG === 0) return 'It weighs nothing: wherever it sits, the balance is the same.';
+  return 'Being worked out…';
+}
+
 /** Where an item may sit so that every load state stays in the band, with the margin at each place, and the best. */
 export function Room({ id }: { readonly id: string }) {
   const bench = useBench();
@@ -58,16 +107,15 @@ export function Room({ id }: { readonly id: string }) {
   });
   const judged = useFit((fit) => fit.judged);
   const roomyStation = useMemo(() => {
-    const ends = { noseMm: minMm[0], tailMm: maxMm[0] };
-    const wanted = zone && bestFreeStation(zone, ends);
-    if (!judged || !zone || wanted === null) return null;
-    return bench.fit.judge()?.nearestRoom(aircraft, id, freeAboard(zone, ends), wanted) ?? null;
-  }, [aircraft, bench, id, judged, maxMm, minMm, zone]);
-  if (!zone || bandMm === null || zone.station.bestMm === null) return null;
-  const aboard = { noseMm: minMm[0], tailMm: maxMm[0] };
+    const judge = judged && zone ? bench.fit.judge() : null;
+    return judge && zone && offeredStation(aircraft, id, zone, judge.nearestRoom);
+  }, [aircraft, bench, id, judged, zone]);
+  if (!zone || bandMm === null || zone.station.bestMm === null) return <NoRoom id={id} />;
+  const aboard = aboardOf(aircraft);
   const item = itemById(aircraft, id);
   const goMm = roomyStation;
   const { marginMm, lateralMarginMm } = zone.marginAt(stationMm, buttlineMm);
+  const onStand = standWords(zone, [stationMm, buttlineMm], say);
   // Where it stood when it was picked up, so that the drawing keeps still under a drag.
   const [itemX, itemY] = item?.positionMm ?? [0, 0];
   const along = { fromMm: aboard.noseMm, toMm: aboard.tailMm };
@@ -78,7 +126,6 @@ export function Room({ id }: { readonly id: string }) {
     (lateralMarginMm < 0 || Math.abs(itemY) > CENTRED_MM);
   return (
     <section className="room">
-      <h3>Where may it sit?</h3>
       <RoomStrip
         {...stretchShown(along, zone.station, itemX)}
         allowed={zone.station.allowed}
@@ -89,11 +136,13 @@ export function Room({ id }: { readonly id: string }) {
         bestMm={zone.station.bestMm}
       />
       <p>{stationWords(zone, aboard, say)}</p>
+      <HeldAgainst />
       <p className="hint">
         {marginMm >= 0
           ? `Here the least margin is ${say.lengthFine(marginMm)}.`
           : `Here the worst load state is ${say.lengthFine(-marginMm)} outside, ${zone.marginAt(stationMm, buttlineMm).case.name}.`}
       </p>
+      {onStand && <p className="hint">{onStand}</p>}
       {judged && goMm === null && zone.station.allowed && (
         <p className="hint">
           At its height and buttline no place was found there where it fits in every load state.

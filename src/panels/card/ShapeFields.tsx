@@ -3,7 +3,7 @@ import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { RowsTable } from '../fields/RowsTable';
-import { dimensionsOf, type PlainKind, plainShapes, shapeAs, withDimension } from './shapes';
+import { builtLabel, dimensionsOf, type PlainKind, plainShapes, shapeAs, withDimension } from './shapes';
 
 type PartShape = Part['shape'];
 type LoftRow = Extract<PartShape, { kind: 'loft' }>['sections'][number];
@@ -16,12 +16,6 @@ interface ShapeFieldsProps {
   readonly write: (aircraft: Aircraft, shape: PartShape) => Aircraft;
 }
 
-const others: Readonly<Partial<Record<PartShape['kind'], string>>> = {
-  loft: 'Through sections',
-  prism: 'Prism',
-  mesh: 'Mesh',
-};
-
 /** Size by shape: what kind it is, and each of its dimensions. */
 export function ShapeFields({ name, without = [], read, write }: ShapeFieldsProps) {
   const shape = useCommitted(read);
@@ -29,13 +23,13 @@ export function ShapeFields({ name, without = [], read, write }: ShapeFieldsProp
   const options = plainShapes
     .filter(({ kind }) => !without.includes(kind))
     .map(({ kind, label }) => ({ value: kind as string, label }));
-  const other = others[shape.kind];
+  const built = builtLabel(shape.kind);
   return (
     <>
       <Choice
         label="Shape"
         step={`Change the shape of ${name}`}
-        options={other ? [{ value: shape.kind, label: other }, ...options] : options}
+        options={built ? [{ value: shape.kind, label: built }, ...options] : options}
         read={(aircraft) => read(aircraft)?.kind ?? 'box'}
         write={(aircraft, kind) => {
           const now = read(aircraft);

@@ -2,7 +2,7 @@ import { shapeVolumeMl } from '../../model/airframe/tanks';
 import { updateTank } from '../../model/document/edit';
 import type { Aircraft, TankItem } from '../../model/document/types';
 import { formatVolume } from '../../model/units';
-import { useCommitted, useView } from '../../store/react';
+import { useCommitted, useSteadyList, useView } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { FitPlace } from '../fit/FitPlace';
@@ -15,7 +15,7 @@ import { PlusMinusFields } from './PlusMinusFields';
 import { Room } from './Room';
 import { ShapeFields } from './ShapeFields';
 import { SwitchTick } from './SwitchTick';
-import { momentSummary, sizeSummary } from './summaries';
+import { fitSummary, momentSummary, roomSummary, sizeSummary } from './summaries';
 import { Working } from './Working';
 
 /** The figures of a tank and of what is in it. */
@@ -28,19 +28,12 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
     const tank = read(aircraft);
     return tank ? shapeVolumeMl(tank.shape) : 0;
   });
-  const others = useCommitted((aircraft) =>
-    aircraft.tanks
-      .filter((tank) => tank.id !== id)
-      .map((tank) => `${tank.id}\t${tank.name}`)
-      .join('\n'),
+  const others = useCommitted(
+    useSteadyList(({ tanks }: Aircraft) =>
+      tanks.filter((tank) => tank.id !== id).map((tank) => ({ value: tank.id, label: tank.name })),
+    ),
   );
-  const feeds = [
-    { value: 'outlet', label: 'Outlet: engine or dump valve' },
-    ...others.split('\n').flatMap((line) => {
-      const [value, label] = line.split('\t');
-      return value && label ? [{ value, label }] : [];
-    }),
-  ];
+  const feeds = [{ value: 'outlet', label: 'Outlet: engine or dump valve' }, ...others];
   return (
     <>
       <section>
@@ -97,8 +90,10 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
         <p className="hint">Among tanks that feed the same place the lower rank empties first.</p>
         <PlaceFields name={name} read={read} write={(aircraft, place) => change(place)(aircraft)} />
       </section>
-      <Room id={id} />
-      <Fold id="fit" title="Fit" openAtFirst>
+      <Fold id="room" title="Where may it sit?" summary={roomSummary(id, say)} openAtFirst>
+        <Room id={id} />
+      </Fold>
+      <Fold id="fit" title="Fit" summary={fitSummary(id)} openAtFirst>
         <FitPlace id={id} />
       </Fold>
       <Fold id="working" title="Working" summary={momentSummary(id, say)}>

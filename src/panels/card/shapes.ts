@@ -5,18 +5,39 @@ type PartShape = Part['shape'];
 export type PlainKind = Exclude<PartShape['kind'], 'loft' | 'mesh' | 'prism'>;
 
 /** The shapes that a few dimensions describe, in the words of the card. */
-export const plainShapes: readonly { readonly kind: PlainKind; readonly label: string }[] = [
-  { kind: 'box', label: 'Box' },
-  { kind: 'taperedBox', label: 'Tapered box' },
-  { kind: 'cylinder', label: 'Cylinder' },
-  { kind: 'tube', label: 'Tube' },
-  { kind: 'frustum', label: 'Cone' },
-  { kind: 'sphere', label: 'Sphere' },
-  { kind: 'ellipsoid', label: 'Ellipsoid' },
-  { kind: 'capsule', label: 'Capsule' },
-];
+const plainLabels: Readonly<Record<PlainKind, string>> = {
+  box: 'Box',
+  taperedBox: 'Tapered box',
+  cylinder: 'Cylinder',
+  tube: 'Tube',
+  frustum: 'Cone',
+  sphere: 'Sphere',
+  ellipsoid: 'Ellipsoid',
+  capsule: 'Capsule',
+};
 
-const words: Readonly<Record<string, string>> = {
+/** The same as a list, in the order that they are offered in. */
+export const plainShapes = (Object.keys(plainLabels) as PlainKind[]).map((kind) => ({
+  kind,
+  label: plainLabels[kind],
+}));
+
+/** The others, which a thing may have but the card cannot give it. */
+const builtLabels: Readonly<Record<Exclude<PartShape['kind'], PlainKind>, string>> = {
+  loft: 'Through sections',
+  prism: 'Prism',
+  mesh: 'Mesh',
+};
+
+/** The word for a shape that is not one of the plain ones; undefined for those. */
+export const builtLabel = (kind: PartShape['kind']): string | undefined =>
+  kind in builtLabels ? builtLabels[kind as keyof typeof builtLabels] : undefined;
+
+type DimensionKey = {
+  [K in PlainKind]: Exclude<keyof Extract<PartShape, { kind: K }>, 'kind'>;
+}[PlainKind];
+
+const words: Readonly<Record<DimensionKey, string>> = {
   lengthMm: 'Length',
   widthMm: 'Width',
   heightMm: 'Height',
@@ -40,7 +61,9 @@ export interface Dimension {
 /** Every dimension of a shape that is one figure. */
 export const dimensionsOf = (shape: PartShape): Dimension[] =>
   Object.entries(shape).flatMap(([key, value]) =>
-    typeof value === 'number' && words[key] ? [{ key, label: words[key], valueMm: value }] : [],
+    typeof value === 'number' && key in words
+      ? [{ key, label: words[key as DimensionKey], valueMm: value }]
+      : [],
   );
 
 /** The shape with one of its dimensions changed. */

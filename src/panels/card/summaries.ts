@@ -9,6 +9,33 @@ import type { Readings } from '../readings';
 
 /** The one line that stands for each section of a card while it is folded. */
 
+/** The worst that is wrong, with how many more there are; or that it fits. */
+export const fitSummary =
+  (id: string) =>
+  ({ fit }: Bench): string => {
+    const judge = fit.judge();
+    const [worst, ...others] = fit.problemsOf(id);
+    if (!judge) return '';
+    if (!worst) return 'fits';
+    return `${judge.shortWords(worst, id)}${others.length > 0 ? `, ${others.length} more` : ''}`;
+  };
+
+/** The stations that keep every load state in the band; or in a word why there is none. */
+export const roomSummary =
+  (id: string, say: Readings) =>
+  ({ place, balance }: Bench): string => {
+    const zone = place.zone(id);
+    if (!zone) return balance.get().band ? '' : 'no CG limits';
+    const { allowed } = zone.station;
+    if (!allowed) return 'nowhere';
+    const [from, to] = [allowed.fromMm, allowed.toMm];
+    if (!Number.isFinite(from) && !Number.isFinite(to)) return 'anywhere';
+    if (!Number.isFinite(from)) return `up to ${say.station(to)}`;
+    return Number.isFinite(to)
+      ? `${say.stationFigure(from)}–${say.station(to)}`
+      : `from ${say.station(from)}`;
+  };
+
 export const sizeSummary =
   (id: string, say: Readings) =>
   ({ document }: Bench): string => {
@@ -65,6 +92,12 @@ export const fuelSummary =
     const { usableMl } = balance.get();
     return usableMl > 0 ? formatVolume(usableMl, units) : 'none';
   };
+
+/** How many of each: bays, hatches, leads. */
+export const roomsSummary = ({ document }: Bench): string => {
+  const { bays = [], hatches = [], leads = [] } = document.current();
+  return [bays, hatches, leads].map(({ length }) => length).join(' · ');
+};
 
 export const inertiaSummary = ({ balance }: Bench): string => {
   const { xx, yy, zz } = balance.get().inertiaAboutCgGmm2;

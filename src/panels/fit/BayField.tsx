@@ -1,5 +1,5 @@
 import { add } from '../../engine/geometry/vec3';
-import { perAircraft } from '../../model/airframe/perAircraft';
+import { perObjects } from '../../engine/memory/memory';
 import { placeItem, updatePart } from '../../model/document/edit';
 import { shownText } from '../../model/document/names';
 import type { Aircraft } from '../../model/document/types';
@@ -14,7 +14,7 @@ import { wayWords } from './wayWords';
 
 const partOf = ({ parts }: Aircraft, id: string) => parts.find((part) => part.id === id);
 
-const faultOf = perAircraft((aircraft, id) => {
+const faultOf = perObjects((aircraft: Aircraft, id: string) => {
   const part = partOf(aircraft, id);
   return part ? bayFault(aircraft, part) : null;
 });

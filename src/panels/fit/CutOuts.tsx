@@ -1,14 +1,15 @@
 import './fit.css';
 import { useContext } from 'react';
+import { perObjects } from '../../engine/memory/memory';
 import { type CutOut, cutOuts } from '../../model/airframe/cutOuts';
-import { perAircraft } from '../../model/airframe/perAircraft';
+import type { Aircraft } from '../../model/document/types';
 import { formatNumber } from '../../model/units';
 import { useAircraft } from '../../store/react';
 import { FilesContext } from '../filesContext';
 import { Icon } from '../icons';
 import { useReadings } from '../readings';
 
-const cutsFor = perAircraft((aircraft, id): readonly CutOut[] =>
+const cutsFor = perObjects((aircraft: Aircraft, id: string): readonly CutOut[] =>
   cutOuts(aircraft).filter(({ partId, blockId }) => partId === id || blockId === id),
 );
 

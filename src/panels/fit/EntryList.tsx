@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Aircraft } from '../../model/document/types';
-import { useCommitted } from '../../store/react';
+import { useCommitted, useSteadyList } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
 import type { Edited } from '../fields/useEdit';
 import { Icon } from '../icons';
@@ -21,29 +21,30 @@ interface EntryListProps {
 
 /** A list of like things, each folded to its name, with all its figures inside. */
 export function EntryList({ title, one, count, headOf, add, remove, more, children }: EntryListProps) {
-  // One string for all heads, so that the list is drawn anew only when one of them reads differently.
-  const heads = useCommitted((aircraft) =>
-    Array.from({ length: count(aircraft) }, (_, at) => headOf(aircraft, at)).join('\n'),
+  // Drawn anew only when one of the heads reads differently.
+  const heads = useCommitted(
+    useSteadyList((aircraft: Aircraft) =>
+      Array.from({ length: count(aircraft) }, (_, at) => headOf(aircraft, at)),
+    ),
   );
   return (
     <div className="fit-list">
       <h4>{title}</h4>
-      {heads !== '' &&
-        heads.split('\n').map((head, at) => (
-          <details key={at} className="fit-entry">
-            <summary>{head}</summary>
-            <div>
-              {children(at)}
-              <EditButton
-                aria-label={`Remove ${head}`}
-                step={`Remove ${head}`}
-                edit={(aircraft) => remove(aircraft, at)}
-              >
-                <Icon name="bin" /> Remove
-              </EditButton>
-            </div>
-          </details>
-        ))}
+      {heads.map((head, at) => (
+        <details key={at} className="fit-entry">
+          <summary>{head}</summary>
+          <div>
+            {children(at)}
+            <EditButton
+              aria-label={`Remove ${head}`}
+              step={`Remove ${head}`}
+              edit={(aircraft) => remove(aircraft, at)}
+            >
+              <Icon name="bin" /> Remove
+            </EditButton>
+          </div>
+        </details>
+      ))}
       <div className="fit-buttons">
         <EditButton step={`Add a ${one}`} edit={add}>
           <Icon name="plus" /> Add a {one}

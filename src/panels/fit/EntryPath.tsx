@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { perAircraft } from '../../model/airframe/perAircraft';
+import { perObjects } from '../../engine/memory/memory';
 import type { Aircraft } from '../../model/document/types';
 import { clashesIn, clearances, hullFit } from '../../model/fit/clearances';
 import type { Entry } from '../../model/fit/entryThroughAny';
@@ -12,9 +12,11 @@ type Search =
   | { readonly state: 'answered'; readonly entry: Entry }
   | { readonly state: 'failed'; readonly sentence: string };
 
-const stuckIn = perAircraft((aircraft, id) => clashesIn(clearances(aircraft, id))[0]?.name ?? '');
+const stuckIn = perObjects(
+  (aircraft: Aircraft, id: string) => clashesIn(clearances(aircraft, id))[0]?.name ?? '',
+);
 
-const isInside = perAircraft((aircraft, id) => hullFit(aircraft, id).place === 'inside');
+const isInside = perObjects((aircraft: Aircraft, id: string) => hullFit(aircraft, id).place === 'inside');
 
 /** Whether the item can go in through a hatch: looked for when asked, in a worker. */
 export function EntryPath({ id, name }: { readonly id: string; readonly name: string }) {

@@ -1,10 +1,11 @@
+import { perObjects } from '../../engine/memory/memory';
 import { type LeadState, leadState } from '../../model/airframe/leads';
-import { perAircraft } from '../../model/airframe/perAircraft';
+import type { Aircraft } from '../../model/document/types';
 import { useAircraft } from '../../store/react';
 import { Icon } from '../icons';
 import { type Readings, useReadings } from '../readings';
 
-const leadsAt = perAircraft((aircraft, id): readonly LeadState[] =>
+const leadsAt = perObjects((aircraft: Aircraft, id: string): readonly LeadState[] =>
   (aircraft.leads ?? []).flatMap((lead) =>
     lead.from === id || lead.to === id ? (leadState(aircraft, lead) ?? []) : [],
   ),

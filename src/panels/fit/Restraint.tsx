@@ -1,4 +1,5 @@
-import { perAircraft } from '../../model/airframe/perAircraft';
+import { perObjects } from '../../engine/memory/memory';
+import type { Aircraft } from '../../model/document/types';
 import { type Force, itemRestraint } from '../../model/fit/restraint';
 import { formatNumber } from '../../model/units';
 import { useCommitted } from '../../store/react';
@@ -6,7 +7,7 @@ import { entryText } from '../fields/entryText';
 import { useReadings } from '../readings';
 
 // Of the aircraft at rest: what lies ahead is found by a cast, too slow for each frame of a drag.
-const restraintOf = perAircraft((aircraft, id) => itemRestraint(aircraft, id));
+const restraintOf = perObjects((aircraft: Aircraft, id: string) => itemRestraint(aircraft, id));
 
 const ways = [
   { key: 'ahead', label: 'Ahead' },

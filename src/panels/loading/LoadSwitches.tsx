@@ -1,44 +1,48 @@
 import './loading.css';
+import { useState } from 'react';
 import { positionOf, switchesOf } from '../../model/airframe/loadSwitches';
+import type { Aircraft } from '../../model/document/types';
 import { feedFindings } from '../../model/loads/feedFindings';
-import { useBench, useCommitted, useView } from '../../store/react';
-import { setSwitch } from '../../store/viewStore';
+import { useCommitted, useSteadyList, useView } from '../../store/react';
+import { SwitchSet } from './SwitchSet';
 
-/** What is aboard and how the undercarriage stands: a switch each. Nothing on an aircraft without. */
+/** More than so many would cover the stage. */
+const MOST_IN_A_ROW = 2;
+
+/**
+ * What is aboard and how the undercarriage stands: a switch each. Nothing on an aircraft without; many of them, or any on
+ * a narrow stage, behind one button that says how they stand.
+ */
 export function LoadSwitches() {
-  const bench = useBench();
-  const key = useCommitted((aircraft) => JSON.stringify(switchesOf(aircraft)));
+  const switches = useCommitted(useSteadyList(switchesOf));
   const positions = useView((view) => view.positions);
-  const findings = useCommitted((aircraft) =>
-    feedFindings(aircraft)
-      .map(({ sentence }) => sentence)
-      .join('\n'),
+  const [open, setOpen] = useState(false);
+  const findings = useCommitted(
+    useSteadyList((aircraft: Aircraft) => feedFindings(aircraft).map(({ sentence }) => sentence)),
   );
-  const switches = switchesOf(bench.document.api.getState().committed);
-  if (key === '[]') return null;
+  if (switches.length === 0) return null;
+  const standing = switches.map((one) => `${one.name} ${positionOf(one, positions).name}`).join(', ');
   return (
-    <div className="load-switches" data-testid="switches">
-      {switches.map((one) => {
-        const chosen = positionOf(one, positions);
-        return (
-          <fieldset key={one.id}>
-            <legend>{one.name}</legend>
-            {one.positions.map((position) => (
-              <button
-                key={position.id}
-                type="button"
-                aria-pressed={position === chosen}
-                onClick={() => setSwitch(bench.view, one.id, position.id)}
-              >
-                {position.name}
-              </button>
-            ))}
-          </fieldset>
-        );
-      })}
-      {findings !== '' && (
+    <div
+      className="load-switches"
+      data-testid="switches"
+      data-many={switches.length > MOST_IN_A_ROW || undefined}
+      data-open={open || undefined}
+    >
+      <button
+        type="button"
+        className="button switches-button"
+        aria-expanded={open}
+        title={standing}
+        onClick={() => setOpen(!open)}
+      >
+        Aboard
+        <span className="unseen">: {standing}</span>
+      </button>
+      <SwitchSet switches={switches} />
+      {findings.length > 0 && (
         <p className="feed-findings" role="status">
-          {findings}
+          {findings.join('\n')}
         </p>
       )}
     </div>

@@ -28,6 +28,21 @@ const sections: readonly { readonly group: Group; readonly title: string }[] = [
 const without = (groups: ReadonlySet<Group>, group: Group): ReadonlySet<Group> =>
   groups.has(group) ? new Set([...groups].filter((one) => one !== group)) : groups;
 
+/**
+ * Brings a row and its actions into the list's own window. Only the list scrolls: were the page to follow, the stage
+ * would slide away under the hand that has just taken hold of the thing.
+ */
+function showInList(line: Element): void {
+  const list = line.closest('.manifest-scroll');
+  if (!list) return;
+  const last = line.nextElementSibling ?? line;
+  const seen = list.getBoundingClientRect();
+  const below = last.getBoundingClientRect().bottom - seen.bottom;
+  if (below > 0) list.scrollTop += below;
+  const above = seen.top - line.getBoundingClientRect().top;
+  if (above > 0) list.scrollTop -= above;
+}
+
 /** All that is aboard, as a table. */
 export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
   const bench = useBench();
@@ -56,8 +71,7 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
   useEffect(() => {
     if (selectedId === null) return;
     const line = table.current?.querySelector(`[data-item="${CSS.escape(selectedId)}"]`);
-    line?.nextElementSibling?.scrollIntoView({ block: 'nearest' });
-    line?.scrollIntoView({ block: 'nearest' });
+    if (line) showInList(line);
   }, [selectedId]);
   const toggle = (group: Group) =>
     setFolded((before) => {
@@ -72,12 +86,7 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
         <label className="filter">
           <Icon name="search" />
           <span className="unseen">Filter by name or role</span>
-          <input
-            type="search"
-            placeholder="Filter"
-            value={words}
-            onChange={(event) => setWords(event.target.value)}
-          />
+          <input type="search" value={words} onChange={(event) => setWords(event.target.value)} />
         </label>
       </header>
       <div className="manifest-scroll">
@@ -90,7 +99,7 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
               <SortHead label="Station" of="station" sort={sort} onSort={setSort} />
             </tr>
             <tr className="moment-head">
-              <SortHead label="moment" of="moment" sort={sort} onSort={setSort} wide />
+              <SortHead label="Moment about the CG" of="moment" sort={sort} onSort={setSort} wide />
             </tr>
           </thead>
           {shown.map(
@@ -114,17 +123,21 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
           )}
           <tfoot>
             <tr>
-              <th scope="row">Ready to fly</th>
-              <td className="figure">
-                <Live read={({ balance }) => say.mass(balance.get().massG)} />
-              </td>
-              <td className="figure">
-                <Live
-                  read={({ balance }) => {
-                    const at = balance.get().cgMm?.[0];
-                    return at === undefined ? '–' : say.station(at);
-                  }}
-                />
+              <td colSpan={3}>
+                <span className="all-up">
+                  <span>All up</span>
+                  <span className="figure">
+                    <Live read={({ balance }) => say.mass(balance.get().massG)} />
+                  </span>
+                  <span className="figure">
+                    <Live
+                      read={({ balance }) => {
+                        const at = balance.get().cgMm?.[0];
+                        return at === undefined ? '–' : say.station(at);
+                      }}
+                    />
+                  </span>
+                </span>
               </td>
             </tr>
           </tfoot>
@@ -163,13 +176,19 @@ function SortHead({ label, of, sort, onSort, wide = false }: SortHeadProps) {
       colSpan={wide ? 3 : 1}
       aria-sort={sorted ? (sort.falling ? 'descending' : 'ascending') : 'none'}
     >
-      <button type="button" onClick={() => onSort({ key: of, falling: sorted && !sort.falling })}>
-        {wide && <span aria-hidden="true">◂</span>}
-        {label}
-        {wide && (
+      <button
+        type="button"
+        title={wide ? label : undefined}
+        onClick={() => onSort({ key: of, falling: sorted && !sort.falling })}
+      >
+        {wide ? (
           <>
-            <span className="unseen"> about the CG</span> <span aria-hidden="true">▸</span>
+            <span aria-hidden="true">◂</span>
+            <span className="unseen">{label}</span>
+            <span aria-hidden="true">▸</span>
           </>
+        ) : (
+          label
         )}
         {sorted && <Icon name={sort.falling ? 'down' : 'up'} />}
       </button>

@@ -1,4 +1,5 @@
 import { memo } from 'react';
+import { lastOnly } from '../../engine/memory/memory';
 import { BARE_AIRFRAME_ID } from '../../model/airframe/bareAirframe';
 import { itemById, structureById } from '../../model/document/edit';
 import type { Aircraft } from '../../model/document/types';
@@ -10,15 +11,11 @@ import { Live } from '../Live';
 import { useReadings } from '../readings';
 import { RowActions } from './RowActions';
 
-let kept: { aircraft: Aircraft; rows: ReadonlyMap<string, ManifestRow> } | null = null;
-
-/** A row of the aircraft as it is now, drag and all. */
-function rowNow(aircraft: Aircraft, id: string): ManifestRow | undefined {
-  if (kept?.aircraft !== aircraft) {
-    kept = { aircraft, rows: new Map(manifestRows(aircraft).map((row) => [row.id, row])) };
-  }
-  return kept.rows.get(id);
-}
+/** The rows of the aircraft as it is now, drag and all, by their id. */
+const rowsNow = lastOnly(
+  (aircraft: Aircraft): ReadonlyMap<string, ManifestRow> =>
+    new Map(manifestRows(aircraft).map((row) => [row.id, row])),
+);
 
 /** Whether a switch has taken the thing off. */
 const isOff = (loaded: Aircraft, { id, group }: ManifestRow): boolean => {
@@ -76,7 +73,7 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
         <td className="figure">
           <Live
             read={({ document, balance }) => {
-              const now = rowNow(document.current(), id);
+              const now = rowsNow(document.current()).get(id);
               const liquid = balance.get().liquids.find(({ tankId }) => tankId === id);
               return now ? say.massFigure(now.massG + (liquid?.mass.massG ?? 0)) : '';
             }}
@@ -85,7 +82,7 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
         <td className="figure">
           <Live
             read={({ document }) => {
-              const at = rowNow(document.current(), id)?.cgMm?.[0];
+              const at = rowsNow(document.current()).get(id)?.cgMm?.[0];
               return at === undefined ? '–' : say.stationFigure(at);
             }}
           />

@@ -16,7 +16,9 @@ export function useManifestKeys(order: readonly string[], onOpenCard: () => void
       bench.view.setState({ selectedId: id });
       // After the row has become the one that can be tabbed to.
       requestAnimationFrame(() =>
-        table.querySelector<HTMLElement>(`[data-item="${CSS.escape(id)}"] button`)?.focus(),
+        table
+          .querySelector<HTMLElement>(`[data-item="${CSS.escape(id)}"] button`)
+          ?.focus({ preventScroll: true }),
       );
     };
     const now = selectedId === null ? -1 : order.indexOf(selectedId);

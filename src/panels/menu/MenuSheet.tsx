@@ -1,5 +1,5 @@
 import type { UnitSystem } from '../../model/units';
-import { useBench, useCommitted, useView } from '../../store/react';
+import { useBench, useView } from '../../store/react';
 import type { Theme } from '../../store/viewStore';
 import { TextEntry } from '../fields/TextEntry';
 import type { FileActions } from '../fileActions';
@@ -68,10 +68,6 @@ function Settings() {
   const bench = useBench();
   const units = useView((view) => view.units);
   const theme = useView((view) => view.theme);
-  const fromId = useView((view) => view.measureFromId);
-  const points = useCommitted((aircraft) => aircraft.referencePoints);
-  const datum = useCommitted((aircraft) => aircraft.datum);
-  const known = points.some(({ id }) => id === fromId) ? fromId : null;
   return (
     <div className="menu-settings">
       <label>
@@ -83,20 +79,6 @@ function Settings() {
           {unitSystems.map(({ value, label }) => (
             <option key={value} value={value}>
               {label}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label>
-        Stations from
-        <select
-          value={known ?? ''}
-          onChange={(event) => bench.view.setState({ measureFromId: event.target.value || null })}
-        >
-          <option value="">Datum: {datum}</option>
-          {points.map(({ id, name }) => (
-            <option key={id} value={id}>
-              {name}
             </option>
           ))}
         </select>

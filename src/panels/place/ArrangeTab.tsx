@@ -68,7 +68,8 @@ export function ArrangeTab() {
       probability: certainty === '' ? null : Number(certainty),
     });
   };
-  if (search.phase === 'running') return <Progress search={search} stale={stale} onCancel={cancel} />;
+  if (search.phase === 'running')
+    return <Progress search={search} stale={stale} onCancel={cancel} onAgain={() => start()} />;
   if (search.phase === 'done') {
     return (
       <Result

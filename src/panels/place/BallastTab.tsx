@@ -34,9 +34,9 @@ export function BallastTab() {
       ? { list: both, where: '' }
       : { list: usefulMass({ ...aircraft, lateralToleranceMm: 0 }, down), where: ' lengthwise' };
   }, [aircraft, down]);
+  const remedy = useVerdict(({ advice }) => advice?.remedy ?? null);
   const { band } = balance;
   if (!band) return <p>State a target band first: there is nothing to aim at.</p>;
-  const remedy = useVerdict(({ advice }) => advice?.remedy ?? null);
   const limits = { band, lateralMm: aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null };
   const effects = spotEffects(cases, limits, aircraft.ballastSpots ?? usualSpots(aircraft), massG);
   const aloneWords = (atMm: Vec3) => {
@@ -62,7 +62,9 @@ export function BallastTab() {
       </section>
       <section>
         <h3>The least ballast, nothing moved</h3>
-        {search.phase === 'running' && <Progress search={search} stale={stale} onCancel={cancel} />}
+        {search.phase === 'running' && (
+          <Progress search={search} stale={stale} onCancel={cancel} onAgain={start} />
+        )}
         {search.phase === 'done' && (
           <Result search={search} stale={stale} onPutAway={clear} onAgain={start} onRelaxed={start} />
         )}

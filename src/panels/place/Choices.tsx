@@ -14,11 +14,13 @@ const CURVE_MS = 20_000;
 interface ChoicesProps {
   readonly ask: ChoicesAsk;
   readonly pointed: Arrangement | null;
+  /** They are for another aircraft than the one on the bench: only looked at. */
+  readonly stale: boolean;
   readonly onPoint: (arrangement: Arrangement | null) => void;
 }
 
 /** Ballast against margin, and against the number of moves: each point is an arrangement to look at and to accept. */
-export function Choices({ ask, pointed, onPoint }: ChoicesProps) {
+export function Choices({ ask, pointed, stale, onPoint }: ChoicesProps) {
   const bench = useBench();
   const say = useReadings();
   const [forMargin, setForMargin] = useState<readonly TradeOffPoint[]>([]);
@@ -56,6 +58,10 @@ export function Choices({ ask, pointed, onPoint }: ChoicesProps) {
     };
   }, [bench]);
   const accept = (arrangement: Arrangement) => {
+    if (stale) {
+      const text = 'Arrange: the choices are for the aircraft as it was. Search again first.';
+      return bench.notice.tell({ about: 'edit', tone: 'bad', text });
+    }
     const { aircraft: start, problem, settings } = ask;
     const { down, alsoDown = [], emptied = [] } = settings;
     const { aircraft, faults } = recheckArrangement(start, problem, arrangement, [down, ...alsoDown], {

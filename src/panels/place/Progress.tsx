@@ -9,13 +9,15 @@ interface ProgressProps {
   /** The aircraft is no longer what is searched. */
   readonly stale: boolean;
   readonly onCancel: () => void;
+  /** Searches the aircraft as it is now. */
+  readonly onAgain: () => void;
 }
 
 /** How often the time is told, ms. */
 const TICK_MS = 200;
 
 /** A search under way: the time it has taken, the best so far and what is proved already. */
-export function Progress({ search, stale, onCancel }: ProgressProps) {
+export function Progress({ search, stale, onCancel, onAgain }: ProgressProps) {
   const say = useReadings();
   const { sinceMs, found, asked } = search;
   const [nowMs, setNowMs] = useState(sinceMs);
@@ -24,7 +26,7 @@ export function Progress({ search, stale, onCancel }: ProgressProps) {
     return () => clearInterval(timer);
   }, []);
   const answer = found?.answer ?? null;
-  const outcome = useOutcome(asked, found, answer?.best ?? null);
+  const outcome = useOutcome(asked, found, answer?.best ?? null, null, true);
   const seconds = (Math.max(0, nowMs - sinceMs) / 1000).toFixed(1);
   return (
     <div className="progress">
@@ -36,7 +38,14 @@ export function Progress({ search, stale, onCancel }: ProgressProps) {
           Cancel
         </button>
       </div>
-      {stale && <p className="hint">It goes on with the aircraft as it was when it was started.</p>}
+      {stale && (
+        <div className="arrange-stale" role="status">
+          <p>It goes on with the aircraft as it was when it was started.</p>
+          <button type="button" className="button" onClick={onAgain}>
+            Search as it is now
+          </button>
+        </div>
+      )}
       <dl className="arrange-figures">
         <dt>Time</dt>
         <dd className="figure">{seconds} s</dd>

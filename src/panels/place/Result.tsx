@@ -76,6 +76,7 @@ export function Result({ search, stale, onPutAway, onAgain, onRelaxed }: ResultP
                 problem: found.problem,
               }}
               pointed={pointed}
+              stale={stale}
               onPoint={point}
             />
           )}

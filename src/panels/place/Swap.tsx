@@ -3,6 +3,7 @@ import { aircraftExtent } from '../../model/airframe/extent';
 import { type ShelfPart, shelf } from '../../model/airframe/shelf';
 import type { Aircraft } from '../../model/document/types';
 import { judgeFully } from '../../model/judgement/judgeFully';
+import { fitRefusals } from '../../model/place/fitRefusals';
 import { swapPart } from '../../model/place/usefulMass';
 import { verdict } from '../../model/words/verdict';
 import { useBench, useCommitted } from '../../store/react';
@@ -27,6 +28,10 @@ export function Swap() {
   const swap = useMemo(
     () => (part && other ? swapPart(aircraft, part.id, other, down) : null),
     [aircraft, part, other, down],
+  );
+  const clashes = useMemo(
+    () => (swap ? [...new Set(fitRefusals(aircraft, swap.aircraft).map(({ sentence }) => sentence))] : []),
+    [aircraft, swap],
   );
   const { estimate, fresh } = bench.stability.get();
   const said = (one: Aircraft) =>
@@ -60,6 +65,16 @@ export function Swap() {
             <Side title="As it is" marginMm={swap.beforeMm} {...said(aircraft)} />
             <Side title={other.name} marginMm={swap.afterMm} {...said(swap.aircraft)} />
           </div>
+          {clashes.length > 0 && (
+            <div className="swap-clashes" role="status">
+              <p>It does not fit where {part.name} is:</p>
+              <ul className="arrange-notes">
+                {clashes.map((sentence) => (
+                  <li key={sentence}>{sentence}</li>
+                ))}
+              </ul>
+            </div>
+          )}
           <p>{bestWords(swap.bestMm)}</p>
           <div className="arrange-buttons">
             <EditButton step={`Swap ${part.name}`} edit={() => swap.aircraft}>

@@ -2,7 +2,7 @@ import { useEffect, useMemo } from 'react';
 import type { Arrangement } from '../../engine/place/types';
 import { balanceAt } from '../../model/balance/balance';
 import type { Aircraft } from '../../model/document/types';
-import { recheckArrangement } from '../../model/place/applyArrangement';
+import { applyArrangement, recheckArrangement } from '../../model/place/applyArrangement';
 import type { PlaceFound } from '../../model/place/searchPlaces';
 import { type MoveRow, moveRows } from '../../model/words/moveRows';
 import { useBench } from '../../store/react';
@@ -19,26 +19,35 @@ export interface Outcome {
 
 /**
  * Checks an arrangement and shows it as a ghost on the stage and the beam for as long as it is looked at: all of it, or
- * only so many of its moves.
+ * only so many of its moves. One in passing, of a search under way, was checked where it was found, and is not again: the
+ * page must hear Cancel.
  */
 export function useOutcome(
   asked: Asked,
   found: PlaceFound | null,
   arrangement: Arrangement | null,
   shown: number | null = null,
+  passing = false,
 ): Outcome | null {
   const bench = useBench();
   const outcome = useMemo((): Outcome | null => {
     if (!arrangement || !found) return null;
     const { down, alsoDown = [], emptied = [] } = asked.request.settings;
     const { problem } = found;
+    const start = startOf(asked, found);
     const {
       aircraft: after,
       marginMm,
       faults,
-    } = recheckArrangement(startOf(asked, found), problem, arrangement, [down, ...alsoDown], { emptied });
+    } = passing
+      ? {
+          aircraft: applyArrangement(start, problem, arrangement, emptied),
+          marginMm: arrangement.marginMm,
+          faults: [],
+        }
+      : recheckArrangement(start, problem, arrangement, [down, ...alsoDown], { emptied });
     return { after, marginMm, faults, rows: moveRows(asked.committed, after, problem, arrangement) };
-  }, [asked, found, arrangement]);
+  }, [asked, found, arrangement, passing]);
   useEffect(() => {
     if (!outcome) return;
     const { fuelFraction, down, positions } = bench.view.getState();

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
+import { sameList } from '../../engine/memory/memory';
 import type { WhyNot } from '../../engine/place/whyNot';
 import type { Aircraft } from '../../model/document/types';
 import { placeLifts } from '../../model/place/placeLifts';
@@ -40,7 +41,7 @@ export const startOf = ({ request }: Asked, { variant }: PlaceFound): Aircraft =
 
 /** One search at a time, with its progress. `stale` once the aircraft or its attitude is not what was searched. */
 export function useSearch() {
-  const { place, document, view } = useBench();
+  const { place, document } = useBench();
   const committed = useCommitted((aircraft) => aircraft);
   const down = useView((now) => now.down);
   const [search, setSearch] = useState<Search>({ phase: 'idle' });
@@ -108,7 +109,6 @@ export function useSearch() {
 
   const asked = 'asked' in search ? search.asked : null;
   const stale =
-    asked !== null &&
-    (asked.committed !== committed || asked.request.settings.down !== (down ?? view.getState().down));
+    asked !== null && (asked.committed !== committed || !sameList(asked.request.settings.down, down));
   return { search, stale, run, cancel, clear };
 }

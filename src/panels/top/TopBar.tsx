@@ -16,8 +16,13 @@ export function TopBar({ files, onSheet }: TopBarProps) {
       <AppMenu files={files} onSheet={onSheet} />
       <div className="top-words" />
       <UndoRedo />
-      <button type="button" className="link" onClick={() => onSheet('cautions')}>
-        Before the first flight
+      <button
+        type="button"
+        className="link"
+        aria-label="Before the first flight"
+        onClick={() => onSheet('cautions')}
+      >
+        First flight
       </button>
       <button
         type="button"

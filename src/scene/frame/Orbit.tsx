@@ -1,41 +1,51 @@
 import { OrbitControls } from '@react-three/drei';
 import { useThree } from '@react-three/fiber';
-import { type ComponentRef, type RefObject, useEffect } from 'react';
-import { MOUSE, type PerspectiveCamera, TOUCH } from 'three';
-
-export type OrbitRef = RefObject<ComponentRef<typeof OrbitControls> | null>;
+import { type ComponentRef, type Ref, useImperativeHandle, useRef } from 'react';
+import { MOUSE, type PerspectiveCamera, TOUCH, type Vector3 } from 'three';
+import { useView } from '../../store/react';
+import { lessMotion } from './eased';
+import { FARTHEST_MM, LOWEST_EYE, NEAREST_MM } from './freeCamera';
 
 const MOUSE_BUTTONS = { LEFT: MOUSE.ROTATE, MIDDLE: MOUSE.PAN, RIGHT: MOUSE.PAN };
 const FINGERS = { ONE: TOUCH.ROTATE, TWO: TOUCH.DOLLY_PAN };
-/** How near the horizon the eye may come, rad from upright. */
-const LOWEST_EYE = (87 * Math.PI) / 180;
+
+export interface OrbitHandle {
+  readonly target: Vector3;
+  update(): void;
+}
 
 interface OrbitProps {
-  readonly orbit: OrbitRef;
+  readonly ref: Ref<OrbitHandle>;
   readonly camera: PerspectiveCamera;
-  readonly enabled: boolean;
-  /** It is there and can be told what to look at. */
-  readonly onReady: () => void;
-  /** Somebody takes hold of it. */
+  /** What is looked at when the orbit comes. */
+  readonly homeMm: Vector3;
   readonly onStart: () => void;
   readonly onChange: () => void;
 }
 
-/** The orbit of the free view: turn, move, zoom. */
-export default function Orbit({ orbit, camera, enabled, onReady, onStart, onChange }: OrbitProps) {
+/** The free view is turned about what it looks at. */
+export default function Orbit({ ref, camera, homeMm, onStart, onChange }: OrbitProps) {
+  const enabled = useView((state) => state.view === 'free');
   const gl = useThree((state) => state.gl);
-  useEffect(onReady, [onReady]);
+  const orbit = useRef<ComponentRef<typeof OrbitControls>>(null);
+  useImperativeHandle(ref, () => {
+    const controls = orbit.current;
+    if (!controls) throw new Error('the orbit is there before its handle');
+    controls.target.copy(homeMm);
+    controls.update();
+    return { target: controls.target, update: () => controls.update() };
+  }, [homeMm]);
   return (
     <OrbitControls
       ref={orbit}
       camera={camera}
       domElement={gl.domElement}
       enabled={enabled}
-      enableDamping={!matchMedia('(prefers-reduced-motion: reduce)').matches}
+      enableDamping={!lessMotion()}
       dampingFactor={0.12}
       maxPolarAngle={LOWEST_EYE}
-      minDistance={250}
-      maxDistance={12_000}
+      minDistance={NEAREST_MM}
+      maxDistance={FARTHEST_MM}
       zoomToCursor
       mouseButtons={MOUSE_BUTTONS}
       touches={FINGERS}

@@ -1,5 +1,5 @@
 import type { OrthographicCamera } from 'three';
-import { axisOf, type Elevation } from '../../interaction/elevation';
+import { axisOf, type Elevation, uprightMmPerPx } from '../../interaction/elevation';
 import type { AxisState } from '../../store/axisStore';
 import { toWorld } from './frame';
 
@@ -8,12 +8,12 @@ export const STAND_OFF_MM = 20_000;
 
 /**
  * Sets an orthographic camera so that its picture is the shared axis: a station (or buttline, in front
- * elevation) falls on the very column `axisToPx` gives, and a pixel is as high as it is wide.
+ * elevation) falls on the very column `axisToPx` gives, and a pixel is as high as it is wide, but for the span of a wide wing.
  */
 export function registerElevation(camera: OrthographicCamera, view: Elevation, axes: AxisState): void {
   const axis = axisOf(axes, view);
   const halfWidth = (axes.widthPx / 2) * Math.abs(axis.mmPerPx);
-  const halfHeight = (axes.heightPx / 2) * Math.abs(axis.mmPerPx);
+  const halfHeight = (axes.heightPx / 2) * uprightMmPerPx(axes, view);
   const across = axis.atLeftMm + (axes.widthPx / 2) * axis.mmPerPx;
   const upright = axes.middleMm[view];
   camera.left = -halfWidth;

@@ -1,10 +1,11 @@
-import { Matrix4, type Quaternion, type Vector3 } from 'three';
+import { Euler, Matrix4, Quaternion, type Vector3 } from 'three';
 import { poseRotation } from '../../engine/geometry/rotation';
 import type { Pose, Vec3 } from '../../engine/geometry/types';
 import type { Ray } from '../../interaction/dragPlane';
 
 /** The one rotation at the root of the scene: aircraft (x, y, z) stands at (x, z, −y). Scene units are mm. */
 export const ROOT_ROTATION = [-Math.PI / 2, 0, 0] as const;
+export const ROOT_TURN = new Quaternion().setFromEuler(new Euler(...ROOT_ROTATION));
 
 /** A point or direction of the scene's world in the aircraft's frame. */
 export const toAircraft = ({ x, y, z }: { x: number; y: number; z: number }): Vec3 => [x, -z, y];

@@ -1,4 +1,4 @@
-import { type PerspectiveCamera, Vector3 } from 'three';
+import { type PerspectiveCamera, Spherical, Vector3 } from 'three';
 import type { Vec3 } from '../../engine/geometry/types';
 import { toWorld } from './frame';
 
@@ -56,4 +56,34 @@ export function frameAircraft(camera: PerspectiveCamera, pointsMm: readonly Vec3
     distance *= Math.max((right - left) / (2 * FILL_X), (high - low) / (2 * FILL_Y));
   }
   return look;
+}
+
+/** How near the horizon the eye may come, rad from upright. */
+export const LOWEST_EYE = (87 * Math.PI) / 180;
+/** How near and how far the eye may stand, mm; the orbit's own limits. */
+export const NEAREST_MM = 250;
+export const FARTHEST_MM = 12_000;
+
+/** Brings the eye nearer to a point, or away from it (more than 1), which keeps its place in the picture. */
+export function zoomBy(camera: PerspectiveCamera, target: Vector3, factor: number, about: Vector3): void {
+  const away = camera.position.distanceTo(target);
+  const by = Math.min(FARTHEST_MM, Math.max(NEAREST_MM, away * factor)) / away;
+  const at = about.clone();
+  camera.position.sub(at).multiplyScalar(by).add(at);
+  target.sub(at).multiplyScalar(by).add(at);
+}
+
+/** Turns the eye about what it looks at, degrees, no lower than an angle from upright, rad. */
+export function orbitBy(
+  camera: PerspectiveCamera,
+  target: Vector3,
+  rightDeg: number,
+  upDeg: number,
+  lowest: number,
+): void {
+  const place = new Spherical().setFromVector3(camera.position.clone().sub(target));
+  place.theta += (rightDeg * Math.PI) / 180;
+  place.phi = Math.min(lowest, Math.max(0.05, place.phi - (upDeg * Math.PI) / 180));
+  camera.position.setFromSpherical(place).add(target);
+  camera.lookAt(target);
 }

@@ -1,36 +1,22 @@
+import { useMemo } from 'react';
 import type { Vec3 } from '../../engine/geometry/types';
+import { perObject } from '../../engine/memory/memory';
 import { aircraftExtent, type Extent, itemExtent, pieceExtent } from '../../model/airframe/extent';
 import { pieces } from '../../model/airframe/pieces';
 import type { Aircraft } from '../../model/document/types';
-import { useCommitted } from '../../store/react';
-
-const extents = new WeakMap<Aircraft, Extent>();
+import { useCommitted, useSteadyList } from '../../store/react';
 
 /** The box around everything aboard, worked out once for each aircraft. */
-export function extentOnce(aircraft: Aircraft): Extent {
-  let extent = extents.get(aircraft);
-  if (!extent) {
-    extent = aircraftExtent(aircraft);
-    extents.set(aircraft, extent);
-  }
-  return extent;
-}
-
-const corners = new WeakMap<Aircraft, readonly Vec3[]>();
+export const extentOnce = perObject(aircraftExtent);
 
 /** The corners of the box around each piece and each thing aboard: a closer fit than the one box around all. */
-export function cornersOnce(aircraft: Aircraft): readonly Vec3[] {
-  let all = corners.get(aircraft);
-  if (!all) {
-    const boxes = [
-      ...pieces(aircraft).map(pieceExtent),
-      ...[...aircraft.parts, ...aircraft.tanks].map(itemExtent),
-    ];
-    all = (boxes.length > 0 ? boxes : [extentOnce(aircraft)]).flatMap(cornersOf);
-    corners.set(aircraft, all);
-  }
-  return all;
-}
+export const cornersOnce = perObject((aircraft: Aircraft): readonly Vec3[] => {
+  const boxes = [
+    ...pieces(aircraft).map(pieceExtent),
+    ...[...aircraft.parts, ...aircraft.tanks].map(itemExtent),
+  ];
+  return (boxes.length > 0 ? boxes : [extentOnce(aircraft)]).flatMap(cornersOf);
+});
 
 const cornersOf = ({ minMm, maxMm }: Extent): Vec3[] =>
   [minMm[0], maxMm[0]].flatMap((x) =>
@@ -42,10 +28,11 @@ export const useGroundMm = (): number => useCommitted((aircraft) => extentOnce(a
 
 /** The box around the aircraft as committed; renders anew only when one of its six figures changes. */
 export function useExtent(): Extent {
-  const key = useCommitted((aircraft) => {
-    const { minMm, maxMm } = extentOnce(aircraft);
-    return [...minMm, ...maxMm].join(' ');
-  });
-  const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = key.split(' ').map(Number);
-  return { minMm: [a, b, c] satisfies Vec3, maxMm: [d, e, f] satisfies Vec3 };
+  const [minMm, maxMm] = useCommitted(
+    useSteadyList((aircraft: Aircraft) => {
+      const extent = extentOnce(aircraft);
+      return [extent.minMm, extent.maxMm];
+    }),
+  );
+  return useMemo(() => ({ minMm: minMm!, maxMm: maxMm! }), [minMm, maxMm]);
 }

@@ -4,10 +4,16 @@ import type { Bench } from '../../store/bench';
 import { useBench } from '../../store/react';
 import { extentOnce } from './useGround';
 
-const fit = ({ document, axis, view }: Bench) =>
-  axis.setState((axes) =>
-    fitElevation(extentOnce(document.api.getState().committed), view.getState().view, axes),
-  );
+/** Shows all of the aircraft as committed in the view shown. */
+export function fitToView({ document, axis, view, balance }: Bench): void {
+  const { band } = balance.get();
+  const bandMm = band && band.aftMm - band.forwardMm;
+  const extent = extentOnce(document.api.getState().committed);
+  axis.setState((axes) => fitElevation(extent, view.getState().view, axes, bandMm));
+}
+
+const inHand = ({ drag, reshape }: Bench): boolean =>
+  drag.api.getState().itemId !== null || reshape.api.getState().pieceId !== null;
 
 /**
  * Measures the stage's box, and keeps the shared axis fitted to it: for a new size, another view or an
@@ -15,33 +21,48 @@ const fit = ({ document, axis, view }: Bench) =>
  */
 export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
   const bench = useBench();
-  const refit = useRef(() => fit(bench));
-  refit.current = () => fit(bench);
+  const refit = useRef(() => fitToView(bench));
+  refit.current = () => fitToView(bench);
   useEffect(() => {
     const element = box.current;
     if (!element) return;
+    let waiting: (() => void) | null = null;
     const measure = (widthPx: number, heightPx: number) => {
       const { widthPx: w, heightPx: h } = bench.axis.getState();
       if (widthPx <= 0 || heightPx <= 0 || (w === widthPx && h === heightPx)) return;
+      // The picture keeps its scale under the hand: a verdict that takes a line more is made room for afterwards.
+      if (inHand(bench)) {
+        waiting = () => measure(element.clientWidth, element.clientHeight);
+        return;
+      }
       bench.axis.setState({ widthPx, heightPx });
-      fit(bench);
+      fitToView(bench);
     };
     const observer = new ResizeObserver(([entry]) => {
       if (entry) measure(entry.contentRect.width, entry.contentRect.height);
     });
     observer.observe(element);
     const offView = bench.view.subscribe((now, before) => {
-      if (now.view !== before.view) fit(bench);
+      if (now.view !== before.view) fitToView(bench);
     });
     const sizeOf = () => {
       const { minMm, maxMm } = extentOnce(bench.document.api.getState().committed);
       return [...minMm, ...maxMm].join(' ');
     };
+    const offHand = [bench.drag.api, bench.reshape.api].map((hand) =>
+      hand.subscribe(() => {
+        if (inHand(bench) || !waiting) return;
+        const late = waiting;
+        waiting = null;
+        // After what was set down is in the document.
+        queueMicrotask(late);
+      }),
+    );
     let known = sizeOf();
     const offDocument = bench.document.api.subscribe((now, before) => {
       if (now.committed === before.committed) return;
       const size = sizeOf();
-      if (size !== known) fit(bench);
+      if (size !== known) fitToView(bench);
       known = size;
     });
     measure(element.clientWidth, element.clientHeight);
@@ -49,6 +70,7 @@ export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
       observer.disconnect();
       offView();
       offDocument();
+      for (const off of offHand) off();
     };
   }, [bench, box]);
   return () => refit.current();

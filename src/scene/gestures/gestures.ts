@@ -1,8 +1,9 @@
-import type { Camera, Scene } from 'three';
+import type { Camera } from 'three';
 import { panElevation, zoomElevation } from '../../interaction/elevation';
 import type { TipChord } from '../../interaction/wingTip';
 import { itemById } from '../../model/document/edit';
 import type { Bench } from '../../store/bench';
+import type { EyeControl } from '../frame/Cameras';
 import { type Hit, pick } from '../frame/picking';
 import { type StageDrag, startItemDrag } from './itemDrag';
 import { startTipDrag, tipAt } from './tipGrip';
@@ -10,9 +11,7 @@ import { startTipDrag, tipAt } from './tipGrip';
 export interface GestureSetting {
   readonly bench: Bench;
   readonly camera: () => Camera;
-  readonly scene: () => Scene;
-  /** Brings the view shown back to where it began. */
-  readonly reset: () => void;
+  readonly eye: () => EyeControl | null;
   /** Told how a drag reads, and null when it ends. */
   readonly onDrag: (reading: string | null) => void;
 }
@@ -27,6 +26,13 @@ const WHEEL = 0.0015;
 const SWEEP_HINT = 'Drag the tip forward or aft to sweep the wing';
 
 type Place = readonly [x: number, y: number];
+
+interface Frame {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
 
 interface Press {
   readonly pointerId: number;
@@ -45,16 +51,30 @@ interface Press {
 export function attachGestures(box: HTMLElement, setting: GestureSetting): () => void {
   const { bench } = setting;
   const pointers = new Map<number, Place>();
+  /** Pointers that the orbit has not seen go down, so that it must not see them at all. */
+  const kept = new Set<number>();
   let press: Press | null = null;
   let hinted = false;
+  let held: Frame | null = null;
 
+  // Read once for a whole gesture: whatever the page does meanwhile, a pixel of the pointer stays a pixel.
+  const frame = (): Frame => {
+    if (held) return held;
+    const { left, top, width, height } = box.getBoundingClientRect();
+    const now = { left, top, width, height };
+    if (pointers.size > 0) held = now;
+    return now;
+  };
   const place = (event: MouseEvent): Place => {
-    const { left, top } = box.getBoundingClientRect();
+    const { left, top } = frame();
     return [event.clientX - left, event.clientY - top];
   };
-  const picture = ([x, y]: Place): Place => [(x / box.clientWidth) * 2 - 1, 1 - (y / box.clientHeight) * 2];
-  const pickAt = (at: Place) =>
-    pick(setting.scene(), setting.camera(), picture(at), bench.view.getState().selectedId);
+  const picture = ([x, y]: Place): Place => {
+    const { width, height } = frame();
+    return [(x / width) * 2 - 1, 1 - (y / height) * 2];
+  };
+  const sizePx = () => ({ width: frame().width, height: frame().height });
+  const pickAt = (at: Place) => pick(bench, setting.camera(), picture(at));
   const flat = () => {
     const { view } = bench.view.getState();
     return view === 'free' ? null : view;
@@ -73,15 +93,7 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
   };
 
   const tipNear = (at: Place, finger: boolean): TipChord | null =>
-    tipAt(
-      bench,
-      {
-        camera: setting.camera,
-        sizePx: () => ({ width: box.clientWidth, height: box.clientHeight }),
-      },
-      at,
-      finger ? TIP_PX.finger : TIP_PX.mouse,
-    );
+    tipAt(bench, { camera: setting.camera, sizePx }, at, finger ? TIP_PX.finger : TIP_PX.mouse);
 
   const letGo = (how: 'setDown' | 'cancel') => {
     const dragging = press?.drag;
@@ -94,10 +106,21 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
 
   const onDown = (event: PointerEvent) => {
     if (event.target !== box.querySelector('canvas')) return;
+    setting.eye()?.land();
+    if (pointers.size === 0) held = null;
     const at = place(event);
     pointers.set(event.pointerId, at);
-    if (press?.drag) return event.stopPropagation();
-    if (pointers.size > 1 || event.button !== 0) {
+    frame();
+    // A second finger makes a pinch of what began on a part: it is put back.
+    if (pointers.size > 1) {
+      letGo('cancel');
+      if (kept.size > 0) {
+        kept.add(event.pointerId);
+        event.stopPropagation();
+      }
+      return;
+    }
+    if (event.button !== 0) {
       press = null;
       return;
     }
@@ -108,7 +131,10 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
     const item = hit?.kind === 'item' ? itemById(bench.document.current(), hit.id) : undefined;
     if (item) bench.view.setState({ selectedId: item.id });
     const inHand = tip !== null || (item !== undefined && !item.locked);
-    if (inHand) event.stopPropagation();
+    if (inHand) {
+      kept.add(event.pointerId);
+      event.stopPropagation();
+    }
     if (inHand || flat()) box.setPointerCapture(event.pointerId);
   };
 
@@ -128,7 +154,9 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
     const others = [...pointers].find(([id]) => id !== event.pointerId)?.[1];
     pointers.set(event.pointerId, at);
     const elevation = flat();
-    if (others && elevation && !press?.drag) return pinch(elevation, before, at, others);
+    if (kept.has(event.pointerId)) event.stopPropagation();
+    if (others && elevation) return pinch(elevation, before, at, others);
+    if (others && kept.size > 0) return pinchFree(before, at, others);
     if (!press || press.pointerId !== event.pointerId) return;
     if (!press.moved && Math.hypot(at[0] - press.start[0], at[1] - press.start[1]) < CLICK_PX) return;
     const began = !press.moved;
@@ -137,7 +165,7 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
       const { id, pointMm } = press.hit;
       press.drag = startItemDrag(bench, id, pointMm, {
         camera: setting.camera,
-        heightPx: () => box.clientHeight,
+        sizePx,
       });
     } else if (began && press.tip) {
       press.drag = startTipDrag(bench, press.tip, picture(press.start), setting.camera);
@@ -150,10 +178,18 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
   const pan = (view: NonNullable<ReturnType<typeof flat>>, at: Place, before: Place) =>
     bench.axis.setState((axes) => panElevation(axes, view, [at[0] - before[0], at[1] - before[1]]));
 
+  const apart = (p: Place, q: Place) => Math.max(Math.hypot(p[0] - q[0], p[1] - q[1]), 1);
+  const pinchFree = (before: Place, at: Place, other: Place) =>
+    setting
+      .eye()
+      ?.zoomFree(
+        apart(before, other) / apart(at, other),
+        picture([(at[0] + other[0]) / 2, (at[1] + other[1]) / 2]),
+      );
+
   const pinch = (view: NonNullable<ReturnType<typeof flat>>, before: Place, at: Place, other: Place) => {
-    const apart = (p: Place) => Math.max(Math.hypot(p[0] - other[0], p[1] - other[1]), 1);
     const middle: Place = [(at[0] + other[0]) / 2, (at[1] + other[1]) / 2];
-    bench.axis.setState((axes) => zoomElevation(axes, view, apart(before) / apart(at), middle));
+    bench.axis.setState((axes) => zoomElevation(axes, view, apart(before, other) / apart(at, other), middle));
     pan(view, middle, [(before[0] + other[0]) / 2, (before[1] + other[1]) / 2]);
   };
 
@@ -172,17 +208,22 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
     setting.onDrag(overTip ? SWEEP_HINT : null);
   };
 
-  const onUp = (event: PointerEvent) => {
+  const gone = (event: PointerEvent) => {
     pointers.delete(event.pointerId);
+    if (kept.delete(event.pointerId) && event.type !== 'lostpointercapture') event.stopPropagation();
+    if (pointers.size === 0) held = null;
+  };
+
+  const onUp = (event: PointerEvent) => {
+    gone(event);
     if (press?.pointerId !== event.pointerId) return;
-    const { hit, moved, drag } = press;
-    if (drag) event.stopPropagation();
+    const { hit, moved } = press;
     letGo('setDown');
     if (!moved && hit?.kind !== 'item') bench.view.setState({ selectedId: hit?.id ?? null });
   };
 
   const onLost = (event: PointerEvent) => {
-    pointers.delete(event.pointerId);
+    gone(event);
     if (press?.pointerId === event.pointerId) letGo('cancel');
   };
   const onLeave = () => {
@@ -191,6 +232,8 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
   };
   const onBlur = () => {
     pointers.clear();
+    kept.clear();
+    held = null;
     letGo('cancel');
   };
   const onKey = (event: KeyboardEvent) => {
@@ -198,6 +241,12 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
     event.preventDefault();
     event.stopPropagation();
     letGo('cancel');
+  };
+  /** The stage takes the focus itself: the browser's own way scrolls the page to what gets it. */
+  const onMouseDown = (event: MouseEvent) => {
+    if (event.target !== box.querySelector('canvas')) return;
+    event.preventDefault();
+    box.closest<HTMLElement>('[tabindex]')?.focus({ preventScroll: true });
   };
   const onWheel = (event: WheelEvent) => {
     const view = flat();
@@ -208,7 +257,7 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
     bench.axis.setState((axes) => zoomElevation(axes, view, factor, place(event)));
   };
   const onDouble = (event: MouseEvent) => {
-    if (pickAt(place(event))?.kind !== 'item') setting.reset();
+    if (pickAt(place(event))?.kind !== 'item') bench.eye.ask({ kind: 'reset' });
   };
 
   // Another view, or the thing in hand gone from under it, ends a drag as if it had not begun.
@@ -235,6 +284,7 @@ export function attachGestures(box: HTMLElement, setting: GestureSetting): () =>
   box.addEventListener('pointercancel', onLost, { capture: true, signal });
   box.addEventListener('lostpointercapture', onLost, { signal });
   box.addEventListener('pointerleave', onLeave, { signal });
+  box.addEventListener('mousedown', onMouseDown, { signal });
   box.addEventListener('wheel', onWheel, { passive: false, signal });
   box.addEventListener('dblclick', onDouble, { signal });
   window.addEventListener('blur', onBlur, { signal });

@@ -36,7 +36,10 @@ export function startItemDrag(
   bench: Bench,
   itemId: string,
   grabbedMm: Vec3,
-  lens: { readonly camera: () => Camera; readonly heightPx: () => number },
+  lens: {
+    readonly camera: () => Camera;
+    readonly sizePx: () => { readonly width: number; readonly height: number };
+  },
 ): StageDrag | null {
   const aircraft = bench.document.current();
   const item = itemById(aircraft, itemId);
@@ -58,7 +61,7 @@ export function startItemDrag(
     moveTo: (at, { upright, free }) => {
       if (upright !== grip.upright) grip = regrip(grip, nowMm, upright);
       const camera = lens.camera();
-      const reachMm = REACH_PX * mmPerPixel(camera, lens.heightPx(), toWorld(nowMm, point));
+      const reachMm = REACH_PX * mmPerPixel(camera, lens.sizePx(), toWorld(nowMm, point));
       const snapped = dragStep(grip, {
         ray: pointerRay(camera, at),
         view: bench.view.getState().view,

@@ -1,5 +1,6 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import type { Snapped } from '../../interaction/snap';
+import { itemById } from '../../model/document/edit';
 import { formatLength } from '../../model/units';
 import type { Bench } from '../../store/bench';
 
@@ -19,24 +20,32 @@ const readingOf = ({ document, view }: Bench, mm: Vec3) => {
   return { station: figure(0), buttline: figure(1), waterline: figure(2) };
 };
 
+/** The CG and where that is to the target band, without a full stop; null while nothing has a mass. */
+function cgReading(bench: Bench): string | null {
+  const { cgMm, band } = bench.balance.get();
+  const { units } = bench.view.getState();
+  if (!cgMm) return null;
+  const cg = `CG at station ${readingOf(bench, cgMm).station}`;
+  if (!band) return `${cg}; no target band is set`;
+  const ahead = band.forwardMm - cgMm[0];
+  const behind = cgMm[0] - band.aftMm;
+  if (ahead > 0) return `${cg}, ${formatLength(ahead, units)} ahead of the target band`;
+  if (behind > 0) return `${cg}, ${formatLength(behind, units)} behind the target band`;
+  return `${cg}, in the target band`;
+}
+
 /** What a person who does not see the stage is told of it. */
 export function stageSummary(bench: Bench): string {
   const { name } = bench.document.current();
-  const { cgMm, band, estimate, estimateFresh } = bench.balance.get();
-  const { view, units } = bench.view.getState();
-  const where = VIEWS[view];
-  if (!cgMm) return `${where} of ${name}. Nothing has a mass yet, so there is no CG.`;
-  const cg = `${where} of ${name}. CG at station ${readingOf(bench, cgMm).station}`;
+  const { estimate, estimateFresh } = bench.balance.get();
+  const where = VIEWS[bench.view.getState().view];
+  const cg = cgReading(bench);
+  if (!cg) return `${where} of ${name}. Nothing has a mass yet, so there is no CG.`;
   const neutral =
     estimate && estimateFresh
       ? ` Estimated neutral point at station ${readingOf(bench, [estimate.neutralPointMm, 0, 0]).station}.`
       : '';
-  if (!band) return `${cg}; no target band is set.${neutral}`;
-  const ahead = band.forwardMm - cgMm[0];
-  const behind = cgMm[0] - band.aftMm;
-  if (ahead > 0) return `${cg}, ${formatLength(ahead, units)} ahead of the target band.${neutral}`;
-  if (behind > 0) return `${cg}, ${formatLength(behind, units)} behind the target band.${neutral}`;
-  return `${cg}, in the target band.${neutral}`;
+  return `${where} of ${name}. ${cg}.${neutral}`;
 }
 
 const CAUGHT = { grid: '', free: 'no snap', centreline: 'on the centre line', touching: 'touching' } as const;
@@ -54,4 +63,16 @@ export function dragReading(bench: Bench, { positionMm, caught }: Snapped): stri
   const place = `station ${station} · buttline ${buttline} · waterline ${waterline}`;
   const notes = [snap, clash && `in the way of ${clash}`].filter(Boolean).join(' · ');
   return notes ? `${place} · ${notes}` : place;
+}
+
+/** What is said aloud when something has been moved and let go: where it stands now, and what that did. */
+export function movedReading(bench: Bench, itemId: string): string | null {
+  const item = itemById(bench.document.current(), itemId);
+  if (!item) return null;
+  const { station, buttline, waterline } = readingOf(bench, item.positionMm);
+  const clash = bench.fit.clashName(itemId);
+  const into = clash ? `, in the way of ${clash}` : '';
+  const cg = cgReading(bench);
+  const place = `${item.name} at station ${station}, buttline ${buttline}, waterline ${waterline}${into}.`;
+  return cg ? `${place} ${cg}.` : place;
 }

@@ -1,55 +1,103 @@
-import { useLayoutEffect, useRef } from 'react';
+import { useLayoutEffect, useMemo, useRef } from 'react';
 import type { Group } from 'three';
+import type { Balance } from '../../model/balance/balance';
 import type { Item } from '../../model/document/edit';
-import { useBalance, useBench, useLive, useView } from '../../store/react';
+import { createPiece } from '../../store/piece';
+import { useBalance, useBench, useLive, useSteadyList, useView } from '../../store/react';
 import { writePoseTurn } from '../frame/frame';
-import { PartSolid } from './PartSolid';
+import { useScenePiece } from '../frame/useScenePiece';
+import { usePalette } from '../materials/palette';
+import { useDisposed } from '../materials/useDisposed';
+import { createPartBatch, type LookBook } from './partBatch';
+import { createPartFacts } from './partFacts';
+import { createPartMaterial } from './partMaterial';
 import { TankVessel } from './TankVessel';
+import { useLift } from './useLift';
 
-const idsOf = (list: string, hidden: readonly string[]) =>
-  list.split(' ').filter((id) => id !== '' && !hidden.includes(id));
+/** In the elevations parts lie over the skin, so that they read; in the free view the near skin gleams over them. */
+const ORDER = { free: 10, elevation: 21 } as const;
+
+/** The drawings of what parts are come after the first paint: plain shapes stand in until then. */
+const lookBook = createPiece(
+  () => import('./looks/lookOf'),
+  (module): LookBook => module,
+);
+
+/** Hatching of what does not fit in another load state than the one shown, or only should not stand so. */
+const FAINT = 0.35;
 
 /**
- * Everything carried: parts and tanks. They are placed by hand from the live document, so a drag moves
- * a group and renders nothing of React's.
+ * Everything carried: parts and tanks. They are placed by hand from the live document, so a drag writes
+ * to a buffer and renders nothing of React's.
  */
 export function Carried() {
   const bench = useBench();
-  const partIds = useBalance(({ loaded }) => loaded.parts.map(({ id }) => id).join(' '));
-  const tankIds = useBalance(({ loaded }) => loaded.tanks.map(({ id }) => id).join(' '));
+  const palette = usePalette();
+  const book = useScenePiece(lookBook, 'How the parts look');
+  const factsOf = useMemo(createPartFacts, []);
   const hidden = useView(({ hiddenIds }) => hiddenIds);
-  const groups = useRef(new Map<string, Group>());
-  const placed = useRef(new WeakMap<Group, Item>());
+  const facts = useBalance(({ loaded }) => factsOf(loaded, hidden));
+  const tankIds = useBalance(useSteadyList(({ loaded }: Balance) => loaded.tanks.map(({ id }) => id)));
+  const material = useDisposed(createPartMaterial, []);
+  const batch = useDisposed(
+    () => createPartBatch(facts, palette, book, material),
+    [facts, palette, book, material],
+  );
+  const lift = useLift();
+  const tanks = useRef(new Map<string, Group>());
 
   const place = () => {
-    const { parts, tanks } = bench.document.current();
-    for (const item of [...parts, ...tanks]) {
-      const group = groups.current.get(item.id);
-      if (!group || placed.current.get(group) === item) continue;
-      group.position.set(...item.positionMm);
-      writePoseTurn(item, group.quaternion);
-      placed.current.set(group, item);
+    const aircraft = bench.document.current();
+    const liftMm = lift();
+    for (const part of aircraft.parts) {
+      const index = batch.indexOf.get(part.id);
+      if (index !== undefined) batch.place(index, part, liftMm);
+    }
+    for (const tank of aircraft.tanks) {
+      const group = tanks.current.get(tank.id);
+      if (group) placeTank(group, tank, liftMm);
     }
   };
-  useLive(place);
-  useLayoutEffect(place);
+  const mark = () => {
+    const { selectedId, hoveredId, view } = bench.view.getState();
+    const number = (id: string | null) => (id === null ? -1 : (batch.indexOf.get(id) ?? -1));
+    material.marks.uLit.value = [number(selectedId), number(hoveredId)];
+    batch.hatch((id) => {
+      const worst = bench.fit.mark(id);
+      return worst === null ? 0 : worst.now && worst.severity === 'bad' ? 1 : FAINT;
+    });
+    const order = view === 'free' ? ORDER.free : ORDER.elevation;
+    for (const [i, drawn] of batch.group.children.entries()) drawn.renderOrder = order + 0.1 * i;
+  };
+  useLive(() => {
+    place();
+    mark();
+  });
+  useLayoutEffect(() => {
+    place();
+    mark();
+  });
 
   const keep = (id: string) => (group: Group | null) => {
-    if (group) groups.current.set(id, group);
-    else groups.current.delete(id);
+    if (group) tanks.current.set(id, group);
+    else tanks.current.delete(id);
   };
   return (
     <>
-      {idsOf(partIds, hidden).map((id) => (
-        <group key={id} ref={keep(id)}>
-          <PartSolid id={id} />
-        </group>
-      ))}
-      {idsOf(tankIds, hidden).map((id) => (
-        <group key={id} ref={keep(id)}>
-          <TankVessel id={id} />
-        </group>
-      ))}
+      <primitive object={batch.group} dispose={null} />
+      {tankIds
+        .filter((id) => !hidden.includes(id))
+        .map((id) => (
+          <group key={id} ref={keep(id)}>
+            <TankVessel id={id} />
+          </group>
+        ))}
     </>
   );
+}
+
+function placeTank(group: Group, tank: Item, liftMm: number): void {
+  const [x, y, z] = tank.positionMm;
+  group.position.set(x, y, z + liftMm);
+  writePoseTurn(tank, group.quaternion);
 }

@@ -1,9 +1,14 @@
 import { useMemo, useRef } from 'react';
+import type { Group } from 'three';
 import type { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
+import { LEVEL } from '../../model/balance/balance';
 import { itemById } from '../../model/document/edit';
-import { useLive } from '../../store/react';
+import { useAircraft, useLive, useView } from '../../store/react';
+import { writePoseTurn } from '../frame/frame';
 import { useGroundMm } from '../frame/useGround';
 import { FatLines, moveLines } from '../materials/FatLines';
+import { usePalette } from '../materials/palette';
+import { shapeLinePairs } from '../materials/shapeGeometry';
 
 const FAR_MM = 30_000;
 const TICK_MM = 26;
@@ -17,10 +22,11 @@ export function Selection() {
   const spare = useMemo(() => new Float32Array(24), []);
 
   useLive(({ document, view }) => {
-    const { selectedId, view: looking } = view.getState();
+    const { selectedId, view: looking, down } = view.getState();
     const item = selectedId ? itemById(document.current(), selectedId) : undefined;
     if (!lines.current) return;
-    lines.current.visible = item !== undefined;
+    // It stands on the rule of the level mat only.
+    lines.current.visible = item !== undefined && (looking !== 'free' || down === LEVEL);
     if (!item) return;
     const [x, y, z] = item.positionMm;
     if (looking === 'free') {
@@ -36,15 +42,43 @@ export function Selection() {
   });
 
   return (
-    <FatLines
-      ref={lines}
-      pairs={spare}
-      moving
-      color={ON_MAT}
-      widthPx={1.6}
-      opacity={0.95}
-      depthTest={false}
-      renderOrder={38}
-    />
+    <>
+      <SelectedOutline />
+      <FatLines
+        ref={lines}
+        pairs={spare}
+        moving
+        color={ON_MAT}
+        widthPx={1.6}
+        opacity={0.95}
+        depthTest={false}
+        renderOrder={38}
+      />
+    </>
+  );
+}
+
+/** The selected part in ink, wherever it stands. */
+function SelectedOutline() {
+  const { dark } = usePalette();
+  const selectedId = useView((state) => state.selectedId);
+  const shape = useAircraft(({ parts }) =>
+    selectedId ? parts.find(({ id }) => id === selectedId)?.shape : undefined,
+  );
+  const pairs = useMemo(() => (shape ? shapeLinePairs(shape) : new Float32Array(6)), [shape]);
+  const group = useRef<Group>(null);
+  useLive(({ document, view }) => {
+    const id = view.getState().selectedId;
+    const item = id ? itemById(document.current(), id) : undefined;
+    if (!group.current || !item) return;
+    group.current.position.set(...item.positionMm);
+    writePoseTurn(item, group.current.quaternion);
+    group.current.visible = !view.getState().looking.exploded;
+  });
+  if (!shape) return null;
+  return (
+    <group ref={group}>
+      <FatLines pairs={pairs} color={dark ? '#ffffff' : '#0c141b'} widthPx={2} renderOrder={24} moving />
+    </group>
   );
 }

@@ -6,11 +6,10 @@ import type { LiquidState, Tank } from '../../engine/liquid/types';
 import { surfaceOutline } from '../../engine/liquid/wettedMesh';
 import { engineTanks } from '../../model/airframe/tanks';
 import { useAircraft, useBench, useLive, useView } from '../../store/react';
-import { PICK_ITEM } from '../frame/picking';
 import { FatLines } from '../materials/FatLines';
+import { createGlassMaterial } from '../materials/glassMaterial';
 import { usePalette } from '../materials/palette';
 import { shapeGeometry, shapeLinePairs } from '../materials/shapeGeometry';
-import { createSkinMaterial } from '../materials/skinMaterial';
 import { useDisposed } from '../materials/useDisposed';
 import { itemLook } from './itemLook';
 import { createLiquidDrawing } from './liquidDrawing';
@@ -36,14 +35,13 @@ export function TankVessel({ id }: ItemProps) {
   const hovered = useView((state) => state.hoveredId === id);
   const geometry = useDisposed(() => shapeGeometry(shape ?? NO_TANK, 48), [shape]);
   const pairs = useMemo(() => shapeLinePairs(shape ?? NO_TANK), [shape]);
-  const shell = useDisposed(createSkinMaterial, []);
+  const shell = useDisposed(createGlassMaterial, []);
   const liquid = useDisposed(() => createLiquidDrawing(geometry), [geometry]);
   const color = water ? palette.water : palette.role('fuel');
   const look = itemLook(palette, color, selected, locked);
-  shell.uniforms.uVellum?.value.set(palette.dark ? '#bfe0f5' : '#e4f3fb');
-  shell.uniforms.uRim!.value = 0.34;
+  shell.uniforms.uColor?.value.set(palette.dark ? '#bfe0f5' : '#e4f3fb');
   shell.uniforms.uLit!.value = hovered || selected ? 0.1 : 0;
-  liquid.paint(color);
+  liquid.paint(palette.liquid(water));
 
   useLive(({ document, balance }) => {
     const tank = engineTanks(document.current()).find((one) => one.id === id);
@@ -56,19 +54,13 @@ export function TankVessel({ id }: ItemProps) {
   return (
     <group scale={[1, mirrored ? -1 : 1, 1]}>
       <primitive object={liquid.group} dispose={null} />
-      <mesh
-        geometry={geometry}
-        material={shell}
-        renderOrder={12}
-        userData={{ itemId: id }}
-        ref={(mesh) => mesh?.layers.enable(PICK_ITEM)}
-      />
+      <mesh geometry={geometry} material={shell} renderOrder={21.8} />
       <FatLines
         pairs={pairs}
         color={look.edge}
         widthPx={Math.min(look.edgePx, 1.5)}
-        opacity={selected ? 1 : 0.45}
-        renderOrder={selected ? 24 : 13}
+        opacity={selected ? 1 : 0.6}
+        renderOrder={selected ? 24 : 21.9}
       />
     </group>
   );

@@ -19,7 +19,7 @@ import { moveLines } from '../materials/FatLines';
 
 /**
  * The liquid of one tank, in the tank's own frame: the inside of the tank shown only where it is wet, the
- * free surface as its lid, and the bright line where the two meet.
+ * free surface as its lid, and the dark line where the two meet.
  */
 export interface LiquidDrawing {
   readonly group: Group;
@@ -49,10 +49,12 @@ const fragmentShader = /* glsl */ `
   void main() {
     if (uLid < 0.5 && dot(vOwn, uDown) < uOffset) discard;
     if (uLid > 0.5) {
-      gl_FragColor = vec4(mix(uColor, vec3(1.0), 0.2), 0.88);
+      gl_FragColor = vec4(mix(uColor, vec3(1.0), 0.34), 0.94);
     } else {
+      // Deeper is darker, and so is the glass seen along its wall.
       float facing = abs(normalize(vNormal).z);
-      gl_FragColor = vec4(uColor * mix(0.58, 0.92, facing), 0.84);
+      float deep = clamp((dot(vOwn, uDown) - max(uOffset, -1e6)) / 90.0, 0.0, 1.0);
+      gl_FragColor = vec4(uColor * mix(0.62, 1.0, facing) * mix(1.0, 0.82, deep), 0.9);
     }
     #include <colorspace_fragment>
   }
@@ -93,16 +95,16 @@ export function createLiquidDrawing(inside: BufferGeometry): LiquidDrawing {
   const wet = liquidMaterial(0);
   const lid = liquidMaterial(1);
   const body = new Solid(inside, wet);
-  body.renderOrder = 8;
+  body.renderOrder = 21.6;
   const surface = new BufferGeometry();
   const places = new BufferAttribute(new Float32Array(MOST_CORNERS * 9), 3).setUsage(DynamicDrawUsage);
   surface.setAttribute('position', places);
   const top = new Solid(surface, lid);
-  top.renderOrder = 7;
+  top.renderOrder = 21.55;
   const edge = new LineSegmentsGeometry().setPositions(new Float32Array(MOST_CORNERS * 6));
-  const bright = new LineMaterial({ linewidth: 1.4, transparent: true, depthWrite: false, side: DoubleSide });
-  const meniscus = new LineSegments2(edge, bright);
-  meniscus.renderOrder = 9;
+  const line = new LineMaterial({ linewidth: 2.6, transparent: true, depthWrite: false, side: DoubleSide });
+  const meniscus = new LineSegments2(edge, line);
+  meniscus.renderOrder = 21.7;
   for (const drawn of [top, meniscus]) drawn.frustumCulled = false;
   const group = new Group().add(body, top, meniscus);
   let shown = '';
@@ -123,7 +125,7 @@ export function createLiquidDrawing(inside: BufferGeometry): LiquidDrawing {
     group,
     paint: (color) => {
       for (const { uniforms } of [wet, lid]) uniforms.uColor?.value.set(color);
-      bright.color = new Color(color).lerp(new Color('#ffffff'), 0.75);
+      line.color = new Color(color).lerp(new Color('#04121f'), 0.78);
     },
     show: (down, offsetMm, cut) => {
       group.visible = true;
@@ -138,7 +140,7 @@ export function createLiquidDrawing(inside: BufferGeometry): LiquidDrawing {
       group.visible = false;
     },
     dispose: () => {
-      for (const held of [surface, edge, wet, lid, bright]) held.dispose();
+      for (const held of [surface, edge, wet, lid, line]) held.dispose();
     },
   };
 }

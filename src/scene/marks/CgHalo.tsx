@@ -5,6 +5,7 @@ import { aircraftExtent } from '../../model/airframe/extent';
 import { cgErrorOf, PICTURE_95 } from '../../model/balance/certainty';
 import { haloFactor } from '../../model/balance/haloScale';
 import { useLive } from '../../store/react';
+import { layerShown } from '../../store/viewStore';
 import { useDisposed } from '../materials/useDisposed';
 
 /** Clear in the middle and white towards the outline. */
@@ -41,12 +42,16 @@ export function CgHalo() {
   const turned = useMemo(() => new Matrix4(), []);
   const turn = useMemo(() => new Quaternion(), []);
 
-  useLive(({ document, balance }) => {
+  useLive(({ document, balance, view }) => {
     const mesh = halo.current;
     if (!mesh) return;
     const answer = balance.get();
     const error = cgErrorOf(document.current(), answer);
-    mesh.visible = error !== null && answer.cgMm !== null;
+    mesh.visible =
+      error !== null &&
+      answer.cgMm !== null &&
+      layerShown(view.getState(), 'cg') &&
+      !view.getState().looking.quiet;
     if (!error || !answer.cgMm) return;
     const { minMm, maxMm } = aircraftExtent(document.current());
     const factor = PICTURE_95 * haloFactor(Math.max(...error.sigmaMm), maxMm[0] - minMm[0]);

@@ -4,6 +4,7 @@ import { type EquivalentBox, equivalentBox } from '../../engine/balance/inertiaF
 import type { Vec3 } from '../../engine/geometry/types';
 import { addScaled } from '../../engine/geometry/vec3';
 import { useLive, useView } from '../../store/react';
+import { layerShown } from '../../store/viewStore';
 import { FatLines, moveLines } from '../materials/FatLines';
 
 /** Which corners an edge joins: each axis in turn, along it from low to high, at the four corners of the other two. */
@@ -26,7 +27,7 @@ const OUT = 1.15;
 
 /** The uniform box with the mass, CG and inertia of the whole aircraft, and its principal axes. */
 export function InertiaBox() {
-  const shown = useView((view) => view.boxShown);
+  const shown = useView((view) => layerShown(view, 'inertia'));
   const box = useRef<LineSegments2>(null);
   const shade = useRef<LineSegments2>(null);
   const axes = useRef<LineSegments2>(null);
@@ -34,7 +35,7 @@ export function InertiaBox() {
   const axisPairs = useMemo(() => new Float32Array(18), []);
 
   useLive(({ balance, view }) => {
-    const equal = view.getState().boxShown ? equivalentBox(balance.get()) : null;
+    const equal = layerShown(view.getState(), 'inertia') ? equivalentBox(balance.get()) : null;
     if (!box.current || !shade.current || !axes.current) return;
     box.current.visible = shade.current.visible = axes.current.visible = equal !== null;
     if (!equal) return;

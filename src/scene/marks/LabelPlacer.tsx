@@ -1,88 +1,147 @@
-import { type RefObject, useMemo } from 'react';
-import { Vector3 } from 'three';
-import { type LabelAsk, labelPlaces } from '../../interaction/labelPlaces';
-import { itemExtent } from '../../model/airframe/extent';
-import { type Item, itemById } from '../../model/document/edit';
-import type { Aircraft } from '../../model/document/types';
+import { useThree } from '@react-three/fiber';
+import { type RefObject, useEffect, useMemo, useRef } from 'react';
+import { type Camera, Vector3 } from 'three';
+import type { Vec3 } from '../../engine/geometry/types';
+import { type LabelAsk, type LabelBox, labelLayout } from '../../interaction/labelLayout';
+import { LEVEL } from '../../model/balance/balance';
 import { useBench } from '../../store/react';
+import { layerShown } from '../../store/viewStore';
 import { toWorld } from '../frame/frame';
+import { useTilt } from '../frame/tilt';
 import { useEachFrame } from '../frame/useEachFrame';
-import type { LabelElements } from './Labels';
-import type { StabilityElements } from './StabilityOverlay';
+import { type CoveredBoxes, watchCovered } from './coveredBoxes';
+import type { LabelPlace } from './Labels';
+import { plumbLine } from './plumbLine';
+import { type FitWords, namesOn, neutralPointMm, type StageWord, stageWords } from './stageWords';
+import { forgetWidths, wordWidth } from './wordWidth';
 
-/** How many of the heaviest things are named in the free view. */
-const HEAVIEST = 6;
+const HEIGHT_PX = 22;
+const FONT = '560 12px "Atkinson Hyperlegible Next", "Segoe UI", system-ui, sans-serif';
+/** Either side of the words in their pill. */
+const PADDING_PX = 8;
+/** What the disc and the ring cover, px. */
+const DISC_PX = 36;
+const RING_PX = 26;
 
 interface LabelPlacerProps {
-  readonly elements: RefObject<LabelElements>;
-  /** No pill may cover these. */
-  readonly marks: RefObject<StabilityElements>;
+  readonly box: RefObject<HTMLElement | null>;
+  readonly place: RefObject<LabelPlace>;
+  readonly fitWords: RefObject<FitWords | null>;
 }
 
-/** Puts the pills where their things are, with each frame, and hides those that would cover another. */
-export function LabelPlacer({ elements, marks }: LabelPlacerProps) {
+/** Writes the words and keeps them apart, with each frame; nothing of the page's layout is read for it. */
+export function LabelPlacer({ box, place, fitWords }: LabelPlacerProps) {
   const bench = useBench();
+  const tilt = useTilt();
+  const invalidate = useThree((state) => state.invalidate);
   const point = useMemo(() => new Vector3(), []);
-  useEachFrame(({ camera, size }) => {
-    const aircraft = bench.document.current();
-    const { cgMm } = bench.balance.get();
-    const toPx = (): [number, number] => {
-      point.project(camera);
-      return [((point.x + 1) / 2) * size.width, ((1 - point.y) / 2) * size.height];
+  const covered = useRef<CoveredBoxes>(null);
+  const offsets = useRef(new Map<string, readonly [number, number]>());
+
+  useEffect(() => {
+    if (!box.current) return;
+    const watched = watchCovered(box.current, () => invalidate());
+    covered.current = watched;
+    let here = true;
+    void document.fonts.ready.then(() => {
+      if (!here) return;
+      forgetWidths();
+      invalidate();
+    });
+    return () => {
+      here = false;
+      watched.stop();
     };
-    const asks: LabelAsk[] = [];
-    for (const { item, must } of wanted(aircraft, bench.view.getState())) {
-      const element = elements.current.get(item.id);
-      if (!element) continue;
-      if (!element.dataset.width) element.dataset.width = String(element.offsetWidth);
-      const { minMm, maxMm } = itemExtent(item);
-      const across = [(minMm[0] + maxMm[0]) / 2, (minMm[1] + maxMm[1]) / 2] as const;
-      toWorld([...across, minMm[2]], point);
-      const [, bottomPx] = toPx();
-      toWorld([...across, maxMm[2]], point);
-      const [x, topPx] = toPx();
-      asks.push({ id: item.id, x, topPx, bottomPx, width: Number(element.dataset.width), height: 22, must });
+  }, [box, invalidate]);
+  useEffect(
+    () =>
+      bench.view.subscribe((now, before) => {
+        if (now.view !== before.view) offsets.current.clear();
+      }),
+    [bench],
+  );
+
+  useEachFrame(({ camera, size }) => {
+    const { words, leaders, neutralPoint } = place.current;
+    if (!words || !leaders) return;
+    const toPx = (atMm: Vec3) => project(atMm, camera, size, point);
+    const taken: LabelBox[] = [...(covered.current?.now() ?? [])];
+    const { cgMm } = bench.balance.get();
+    const now = bench.view.getState();
+    const held =
+      cgMm && now.down !== LEVEL ? plumbLine(cgMm, now.view, now.down, tilt.getState()).footMm : null;
+    const disc = cgMm && layerShown(now, 'cg') ? toPx(cgMm) : null;
+    if (disc) taken.push(boxAround(disc, DISC_PX));
+    const ring = neutralPointMm(bench);
+    const ringPx = ring && toPx(ring);
+    if (ringPx) taken.push(boxAround(ringPx, RING_PX));
+    if (neutralPoint) {
+      neutralPoint.style.visibility = ringPx ? 'visible' : 'hidden';
+      neutralPoint.dataset.fresh = String(bench.stability.get().fresh);
+      if (ringPx) neutralPoint.style.transform = `translate(${ringPx[0]}px, ${ringPx[1]}px)`;
     }
-    const taken = [...marks.current.boxes];
-    if (cgMm) {
-      toWorld(cgMm, point);
-      const [x, y] = toPx();
-      taken.push({ left: x - 18, top: y - 18, width: 36, height: 36 });
-    }
+
+    const said = stageWords(bench, fitWords.current, held, namesOn(size.width, size.height));
+    const asks = said.flatMap((word): LabelAsk[] => {
+      const at = toPx(word.atMm);
+      if (!at) return [];
+      const width = wordWidth(word.text, FONT) + 2 * PADDING_PX;
+      return [{ id: word.id, x: at[0], y: at[1], width, height: HEIGHT_PX, must: word.must }];
+    });
     const stage = { left: 0, top: 0, width: size.width, height: size.height };
-    const tops = new Map(asks.map(({ id, topPx }) => [id, topPx]));
-    const places = labelPlaces(asks, taken, stage);
-    for (const [id, element] of elements.current) {
-      const box = places.get(id);
-      element.style.visibility = box ? 'visible' : 'hidden';
-      if (box) element.dataset.below = String(box.top > (tops.get(id) ?? 0));
-      if (box) element.style.transform = `translate(${box.left}px, ${box.top}px)`;
+    const placed = labelLayout(asks, taken, stage, offsets.current);
+    offsets.current.clear();
+    for (const { id, x, y } of asks) {
+      const at = placed.get(id);
+      if (at) offsets.current.set(id, [at.left - x, at.top - y]);
     }
+    write(words, said, placed, bench.stability.get().fresh);
+    const lines = [...placed.values()].flatMap(({ leader }) => (leader ? [leader] : []));
+    leaders.setAttribute('d', lines.map(([a, b, c, d]) => `M${a} ${b}L${c} ${d}`).join(''));
   });
   return null;
 }
 
-interface Looking {
-  readonly view: string;
-  readonly selectedId: string | null;
-  readonly hoveredId: string | null;
-  readonly hiddenIds: readonly string[];
+const boxAround = ([x, y]: readonly [number, number], sidePx: number): LabelBox => ({
+  left: x - sidePx / 2,
+  top: y - sidePx / 2,
+  width: sidePx,
+  height: sidePx,
+});
+
+/** Where a point of the aircraft falls in the picture, px; null behind the eye or off it. */
+function project(
+  atMm: Vec3,
+  camera: Camera,
+  { width, height }: { readonly width: number; readonly height: number },
+  into: Vector3,
+): [number, number] | null {
+  toWorld(atMm, into).project(camera);
+  if (Math.abs(into.x) > 1 || Math.abs(into.y) > 1 || Math.abs(into.z) > 1) return null;
+  return [((into.x + 1) / 2) * width, ((1 - into.y) / 2) * height];
 }
 
-/** What to name: the selected and the hovered always, the heaviest parts in the free view where there is room. */
-function wanted(
-  aircraft: Aircraft,
-  { view, selectedId, hoveredId, hiddenIds }: Looking,
-): { item: Item; must: boolean }[] {
-  const asked = [selectedId, hoveredId].flatMap((id, i) => {
-    const item = id && (i === 0 || id !== selectedId) ? itemById(aircraft, id) : undefined;
-    return item ? [{ item, must: true }] : [];
-  });
-  if (view !== 'free') return asked;
-  const heavy = [...aircraft.parts]
-    .filter(({ id }) => id !== selectedId && id !== hoveredId && !hiddenIds.includes(id))
-    .sort((a, b) => b.massG - a.massG)
-    .slice(0, HEAVIEST)
-    .map((item) => ({ item, must: false }));
-  return [...asked, ...heavy];
+/** A span for each word from the pool; those without a place are hidden. */
+function write(
+  pool: HTMLElement,
+  words: readonly StageWord[],
+  placed: ReadonlyMap<string, LabelBox>,
+  fresh: boolean,
+): void {
+  while (pool.children.length < words.length) {
+    pool.append(Object.assign(window.document.createElement('span'), { className: 'stage-label' }));
+  }
+  for (let i = 0; i < pool.children.length; i += 1) {
+    const span = pool.children[i];
+    if (!(span instanceof HTMLElement)) continue;
+    const word = words[i];
+    const at = word && placed.get(word.id);
+    const seen = at ? 'visible' : 'hidden';
+    if (span.style.visibility !== seen) span.style.visibility = seen;
+    if (!word || !at) continue;
+    if (span.textContent !== word.text) span.textContent = word.text;
+    if (span.dataset.look !== word.look) span.dataset.look = word.look;
+    span.dataset.fresh = String(word.look !== 'neutralPoint' || fresh);
+    span.style.transform = `translate(${at.left}px, ${at.top}px)`;
+  }
 }

@@ -1,60 +1,48 @@
-import { type RefObject, useLayoutEffect } from 'react';
-import { itemById } from '../../model/document/edit';
-import { shownText } from '../../model/document/names';
-import { formatMass, formatVolume } from '../../model/units';
-import { useAircraft, useBalance, useFitOf, useView } from '../../store/react';
+import type { RefObject } from 'react';
 
-/** The pills over the stage by item; the scene puts them in place. */
-export type LabelElements = Map<string, HTMLElement>;
+/** Where the scene writes its words: a pool of spans, their leaders, and the ring of the neutral point. */
+export interface LabelPlace {
+  words: HTMLElement | null;
+  leaders: SVGPathElement | null;
+  neutralPoint: HTMLElement | null;
+}
 
 interface LabelsProps {
-  readonly elements: RefObject<LabelElements>;
+  readonly place: RefObject<LabelPlace>;
 }
 
-const idsOf = (list: string) => list.split(' ').filter(Boolean);
+/** An open ring with a cross, on the very place. */
+const SIGN = 'M0-7A7 7 0 1 1 0 7A7 7 0 1 1 0-7M-12 0H12M0-12V12';
 
-/** A pill for each thing aboard: its name and mass, and what it runs into. */
-export function Labels({ elements }: LabelsProps) {
-  const ids = useAircraft(({ parts, tanks }) => [...parts, ...tanks].map(({ id }) => id).join(' '));
+/** Over the stage: all words, which the scene keeps apart. */
+export function Labels({ place }: LabelsProps) {
   return (
     <div className="stage-labels" aria-hidden="true">
-      {idsOf(ids).map((id) => (
-        <Label key={id} id={id} elements={elements} />
-      ))}
+      <span
+        className="stage-np"
+        data-testid="stage-neutral-point"
+        ref={(element) => {
+          place.current.neutralPoint = element;
+        }}
+      >
+        <svg viewBox="-14 -14 28 28" width="28" height="28" aria-hidden="true">
+          <path className="stage-np-halo" d={SIGN} />
+          <path d={SIGN} />
+        </svg>
+      </span>
+      <svg className="stage-leaders" aria-hidden="true">
+        <path
+          ref={(element) => {
+            place.current.leaders = element;
+          }}
+        />
+      </svg>
+      <div
+        data-testid="stage-words"
+        ref={(element) => {
+          place.current.words = element;
+        }}
+      />
     </div>
-  );
-}
-
-function Label({ id, elements }: LabelsProps & { readonly id: string }) {
-  const units = useView((state) => state.units);
-  const selected = useView((state) => state.selectedId === id);
-  const name = useAircraft((aircraft) => itemById(aircraft, id)?.name ?? '');
-  const massG = useAircraft(({ parts }) => parts.find((part) => part.id === id)?.massG ?? null);
-  const liquidMl = useBalance(({ liquids }) => {
-    const held = liquids.find(({ tankId }) => tankId === id);
-    return held ? Math.round(held.volumeMl) : 0;
-  });
-  const clash = useFitOf((fit) => (selected ? fit.clashName(id) : ''));
-  const figure = massG === null ? formatVolume(liquidMl, units) : formatMass(massG, units);
-  const text = clash
-    ? `${shownText(name)} · in the way of ${shownText(clash)}`
-    : `${shownText(name)} · ${figure}`;
-
-  useLayoutEffect(() => {
-    const element = elements.current.get(id);
-    if (element) element.dataset.width = '';
-  });
-  return (
-    <span
-      className="stage-label"
-      data-selected={selected}
-      data-clash={clash !== ''}
-      ref={(element) => {
-        if (element) elements.current.set(id, element);
-        else elements.current.delete(id);
-      }}
-    >
-      {text}
-    </span>
   );
 }

@@ -3,6 +3,7 @@ import type { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
 import { type Planform, pctMacToStation } from '../../engine/wing/planform';
 import { wingPlanform } from '../../model/stability/band';
 import { useLive } from '../../store/react';
+import { layerShown } from '../../store/viewStore';
 import { FatLines, moveLines } from '../materials/FatLines';
 import { usePalette } from '../materials/palette';
 
@@ -36,7 +37,8 @@ export function MacMark() {
   useLive(({ document, view }) => {
     const wing = wingPlanform(document.current());
     const { view: looking } = view.getState();
-    const seen = wing !== null && (looking === 'top' || looking === 'free');
+    const seen =
+      wing !== null && layerShown(view.getState(), 'stability') && (looking === 'top' || looking === 'free');
     const pairs = seen ? [...macPairs(wing, 1), ...macPairs(wing, -1)] : [];
     for (const one of [halo.current, lines.current]) {
       if (!one) continue;

@@ -1,10 +1,21 @@
-import { useLayoutEffect, useMemo } from 'react';
-import { type Color, PlaneGeometry } from 'three';
+import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { type Color, type Group, PlaneGeometry, Quaternion } from 'three';
 import { pieces } from '../../model/airframe/pieces';
-import { useAircraft, useCommitted, useLive, useView } from '../../store/react';
-import { silhouetteShadow } from '../airframe/silhouetteShadow';
+import type { Aircraft } from '../../model/document/types';
+import type { Bench } from '../../store/bench';
+import {
+  useAircraft,
+  useAxis,
+  useBench,
+  useCommitted,
+  useLive,
+  useSteadyList,
+  useView,
+} from '../../store/react';
+import { type Rect, silhouetteShadow } from '../airframe/silhouetteShadow';
 import { drawingPlane } from '../frame/drawingPlane';
-import { useExtent } from '../frame/useGround';
+import { useIsTilted, useTilt } from '../frame/tilt';
+import { extentOnce, useExtent } from '../frame/useGround';
 import { usePalette } from '../materials/palette';
 import { useDisposed } from '../materials/useDisposed';
 import { graduation, type RuleRun } from './graduation';
@@ -12,6 +23,7 @@ import { createMatMaterial } from './matMaterial';
 import { matRect } from './matRect';
 import { RuleFigures } from './RuleFigures';
 
+const NO_TURN = new Quaternion();
 /** In the elevations the mat is the whole backdrop, mm. */
 const ENDLESS_MM = 60_000;
 
@@ -27,15 +39,16 @@ export function Mat() {
   // The shadow follows once a reshaped piece is let go: it is too slow to paint with every move.
   const structure = useCommitted(pieces);
   const zeroMm = useZero(view === 'front');
-  const rectKey = matRect(extent).join(' ');
-  const rect = useMemo(
-    () => rectKey.split(' ').map(Number) as unknown as ReturnType<typeof matRect>,
-    [rectKey],
-  );
+  const rect = useCommitted(useSteadyList((aircraft: Aircraft) => matRect(extentOnce(aircraft)))) as Rect;
   const shadow = useDisposed(() => silhouetteShadow(structure, rect), [structure, rect]);
   const material = useDisposed(() => createMatMaterial(shadow), [shadow]);
   const plane = useMemo(() => drawingPlane(view, extent.minMm[2]), [view, extent.minMm[2]]);
   const mat = view === 'free';
+  const tilt = useTilt();
+  const bench = useBench();
+  const world = useRef<Group>(null);
+  // Stations stand over the rule only while the aircraft is level: held otherwise, the mat is just the ground.
+  const printed = !useIsTilted() || !mat;
   const quad = useDisposed(() => {
     const [x0, y0, x1, y1] = mat ? rect : [-ENDLESS_MM, -ENDLESS_MM, ENDLESS_MM, ENDLESS_MM];
     return new PlaneGeometry(x1 - x0 + 2 * AROUND_MM, y1 - y0 + 2 * AROUND_MM).translate(
@@ -46,6 +59,8 @@ export function Mat() {
   }, [mat, rect]);
   const lengthMm = extent.maxMm[0] - extent.minMm[0];
   const figureMm = Math.min(90, Math.max(36, lengthMm * 0.04)) * (mat ? 1 : 0.8);
+  // Printed upright even where the span has a scale of its own.
+  const stretch = useAxis(({ spanStretch }) => (view === 'top' ? spanStretch : 1));
   const wholeMm = Math.floor(extent.maxMm[1] / 100) * 100;
   const run: RuleRun = {
     // Ahead of its zero too, where the zero is not the nose.
@@ -55,7 +70,7 @@ export function Mat() {
         : Math.min(zeroMm, zeroMm + Math.floor((extent.minMm[0] - zeroMm) / 100 + 0.2) * 100),
     toMm: view === 'front' ? wholeMm : Math.ceil(extent.maxMm[0] / 100) * 100,
     zeroMm,
-    atMm: mat ? 0 : view === 'top' ? extent.minMm[1] - figureMm : extent.minMm[2],
+    atMm: mat ? 0 : view === 'top' ? extent.minMm[1] - figureMm * stretch : extent.minMm[2],
     mirrored: view === 'front',
     every: lengthMm > 1300 ? 2 : 1,
     figureMm,
@@ -71,23 +86,50 @@ export function Mat() {
     set.uRect?.value.set(...rect);
     set.uShadowRect?.value.set(...rect);
     set.uMasked!.value = mat ? 1 : 0;
-    set.uShadowDepth!.value = mat ? 0.62 : view === 'top' ? 0.3 : 0;
+    set.uShadowDepth!.value = mat ? (printed ? 0.66 : 0.3) : view === 'top' ? 0.3 : 0;
     set.uSteps?.value.set(...graduation(units));
     set.uOrigin!.value = zeroMm;
-    set.uRuleAt?.value.set(run.fromMm, run.toMm, run.atMm, run.figureMm);
+    set.uRuleAt?.value.set(run.fromMm, printed ? run.toMm : run.fromMm, run.atMm, run.figureMm * stretch);
   });
 
-  useLive(({ balance, view: looking }) => {
+  const lightBand = ({ balance, view: looking }: Bench) => {
     const { band } = balance.get();
-    const along = looking.getState().view !== 'front';
+    const now = looking.getState().view;
+    const along = now !== 'front' && (now !== 'free' || tilt.getState().level);
     material.uniforms.uLimitsOn!.value = band && along ? 1 : 0;
     if (band) material.uniforms.uLimits?.value.set(band.forwardMm, band.aftMm);
+  };
+  useLive(lightBand);
+
+  useEffect(() => {
+    const stand = () => {
+      if (!world.current) return;
+      const { turn, aboutMm, groundMm } = tilt.getState();
+      const held = mat ? turn : NO_TURN;
+      const [x, y, z] = mat ? aboutMm : [0, 0, 0];
+      const lowered = mat ? groundMm - extent.minMm[2] : 0;
+      world.current.quaternion.copy(held);
+      // About a point: there, turned, and back; and down under the lowest point.
+      world.current.position.set(-x, -y, -z + lowered).applyQuaternion(held);
+      world.current.position.x += x;
+      world.current.position.y += y;
+      world.current.position.z += z;
+      lightBand(bench);
+    };
+    stand();
+    return tilt.subscribe(stand);
   });
 
   return (
-    <group matrix={plane} matrixAutoUpdate={false}>
-      <mesh geometry={quad} material={material} renderOrder={-20} frustumCulled={false} />
-      <RuleFigures run={run} units={units} color={palette.matRule} />
+    <group ref={world}>
+      <group matrix={plane} matrixAutoUpdate={false}>
+        <mesh geometry={quad} material={material} renderOrder={-20} frustumCulled={false} />
+        {printed && (
+          <group position-y={run.atMm * (1 - stretch)} scale-y={stretch}>
+            <RuleFigures run={run} units={units} color={palette.matRule} />
+          </group>
+        )}
+      </group>
     </group>
   );
 }

@@ -3,6 +3,7 @@ import { Color, DoubleSide, type InstancedInterleavedBuffer, type InterleavedBuf
 import { LineMaterial } from 'three/examples/jsm/lines/LineMaterial.js';
 import { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
 import { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js';
+import { cutPlanes } from './useCut';
 import { useDisposed } from './useDisposed';
 
 export interface FatLinesProps {
@@ -18,6 +19,8 @@ export interface FatLinesProps {
   readonly visible?: boolean;
   /** Lines moved by hand are never culled. */
   readonly moving?: boolean;
+  /** Taken off with the left half of the airframe when that is cut. */
+  readonly cut?: boolean;
   /** Dash and gap, mm. */
   readonly dashMm?: number;
 }
@@ -25,7 +28,7 @@ export interface FatLinesProps {
 /** Lines of a width that the screen keeps, whatever the distance. */
 export function FatLines(props: FatLinesProps) {
   const { pairs, color, widthPx, opacity = 1, depthTest = true, renderOrder = 0, visible = true } = props;
-  const { moving = false, dashMm } = props;
+  const { moving = false, cut = false, dashMm } = props;
   const geometry = useDisposed(() => new LineSegmentsGeometry().setPositions(pairs), [pairs]);
   const material = useDisposed(
     () => new LineMaterial({ depthWrite: false, transparent: true, side: DoubleSide }),
@@ -35,6 +38,7 @@ export function FatLines(props: FatLinesProps) {
   material.linewidth = widthPx;
   material.opacity = opacity;
   material.depthTest = depthTest;
+  material.clippingPlanes = cut ? cutPlanes : null;
   material.dashed = dashMm !== undefined;
   if (dashMm) {
     material.dashSize = dashMm;
@@ -58,7 +62,7 @@ export function FatLines(props: FatLinesProps) {
 export function moveLines(lines: LineSegments2, pairs: ArrayLike<number>): void {
   const start = lines.geometry.getAttribute('instanceStart') as InterleavedBufferAttribute;
   const buffer = start.data as InstancedInterleavedBuffer;
-  buffer.array.fill(0);
-  buffer.array.set(pairs);
+  const figures = buffer.array;
+  for (let i = 0; i < figures.length; i += 1) figures[i] = pairs[i] ?? 0;
   buffer.needsUpdate = true;
 }

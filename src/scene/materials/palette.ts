@@ -14,6 +14,8 @@ export interface Palette {
   readonly paper: string;
   readonly band: string;
   readonly water: string;
+  /** A saturated liquid, for the stage: water or fuel. */
+  readonly liquid: (water: boolean) => string;
   readonly bad: string;
   readonly good: string;
   readonly selected: string;
@@ -66,6 +68,7 @@ function readPalette(): Palette {
     paper,
     band: of('--band'),
     water: of('--water'),
+    liquid: (water) => (water ? (dark ? '#19c3d6' : '#0fa3bb') : dark ? '#2f9dff' : '#0a74e0'),
     bad: of('--bad'),
     good: of('--good'),
     selected: of('--selected'),

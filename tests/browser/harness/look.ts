@@ -45,7 +45,7 @@ export const placeOf = (page: Page, id: string): Promise<readonly [number, numbe
 export const onPage = (page: Page, pointMm: readonly [number, number, number]): Promise<PagePoint> =>
   page.evaluate((p) => {
     const { view, axis } = window.counterpoise;
-    const { station, lateral, middleMm } = axis.getState();
+    const { station, lateral, middleMm, spanStretch } = axis.getState();
     const shown = view.getState().view;
     if (shown === 'free') throw new Error('the free view has no axis');
     const box = window.document.querySelector('[data-testid=stage] canvas')?.getBoundingClientRect();
@@ -55,7 +55,10 @@ export const onPage = (page: Page, pointMm: readonly [number, number, number]): 
     const upright = shown === 'top' ? p[1] : p[2];
     return {
       x: box.left + (across - line.atLeftMm) / line.mmPerPx,
-      y: box.top + box.height / 2 - (upright - middleMm[shown]) / Math.abs(line.mmPerPx),
+      y:
+        box.top +
+        box.height / 2 -
+        (upright - middleMm[shown]) / (Math.abs(line.mmPerPx) * (shown === 'top' ? spanStretch : 1)),
     };
   }, pointMm);
 

@@ -31,7 +31,11 @@ export async function walk(page: Page): Promise<string[]> {
     await page.evaluate((selectedId) => window.counterpoise.view.setState({ selectedId }), id);
     await settled(page);
     await page.evaluate(() => {
-      for (const fold of document.querySelectorAll('details')) fold.open = true;
+      for (const fold of document.querySelectorAll<HTMLElement>('.fold [aria-expanded=false]')) fold.click();
+    });
+    await settled(page);
+    await page.evaluate(() => {
+      for (const more of document.querySelectorAll('details')) more.open = true;
     });
     await look(`card of ${id ?? 'the aircraft'}`);
   }

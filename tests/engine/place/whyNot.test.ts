@@ -4,9 +4,9 @@ import type { PlaceProblem } from '../../../src/engine/place/types';
 import { type Lift, whyNot } from '../../../src/engine/place/whyNot';
 import { bruteOfPoints } from './bruteForce';
 import { pointCase } from './cases';
-import { solve } from './solver';
+import { now, solve } from './solver';
 
-const order = { solve, now: () => performance.now(), timeMs: 20_000 };
+const order = { solve, now, timeMs: 120_000 };
 
 /** Every limit far away. */
 const FAR = { forwardMm: -1e5, aftMm: 1e5 };
@@ -58,7 +58,7 @@ function without(problem: PlaceProblem, gone: readonly string[]): PlaceProblem {
 test('the reasons are the smallest sets that trying every set finds', () => {
   let impossible = 0;
   let several = 0;
-  for (let seed = 1; seed <= 60; seed++) {
+  for (let seed = 1; seed <= 40; seed++) {
     const drawn = pointCase(seed);
     const problem = { ...drawn, spots: drawn.spots.map((spot) => ({ ...spot, mostG: 20 })) };
     const lifts = liftsOf(problem);
@@ -89,6 +89,45 @@ test('the reasons are the smallest sets that trying every set finds', () => {
       expect(sentence).toMatch(/^[A-Z].*\.$/);
     }
   }
-  expect(impossible).toBeGreaterThan(15);
+  expect(impossible).toBeGreaterThan(10);
   expect(several).toBeGreaterThan(0);
-}, 60_000);
+}, 240_000);
+
+/** The least that a limit must give way, by asking trying-everything for every hundredth of a millimetre in turn. */
+function bruteBreachMm(problem: PlaceProblem, end: 'forward' | 'aft', mostMm: number): number {
+  const works = (byMm: number) => {
+    const { forwardMm, aftMm } = problem.band;
+    const band = {
+      forwardMm: forwardMm - (end === 'forward' ? byMm : 0),
+      aftMm: aftMm + (end === 'aft' ? byMm : 0),
+    };
+    return bruteOfPoints({ ...problem, band }) !== null;
+  };
+  let [low, high] = [0, mostMm];
+  while (high - low > 0.001) {
+    const mid = (low + high) / 2;
+    if (works(mid)) high = mid;
+    else low = mid;
+  }
+  return high;
+}
+
+test('a limit gives way by no more than trying everything finds, ballast and its weight counted', () => {
+  let tried = 0;
+  for (let seed = 1; seed <= 60 && tried < 8; seed++) {
+    const drawn = pointCase(seed);
+    const problem = { ...drawn, spots: drawn.spots.map((spot) => ({ ...spot, mostG: 40 })) };
+    if (bruteOfPoints(problem)) continue;
+    for (const end of ['forward', 'aft'] as const) {
+      const lift: Lift = { id: end, name: `${end} limit`, what: 'limit', limits: [end] };
+      const [reason] = whyNot(problem, [lift], order).reasons;
+      if (!reason) continue;
+      tried += 1;
+      expect(reason.breachMm, `case ${seed} ${end}`).toBeLessThanOrEqual(
+        bruteBreachMm(problem, end, reason.breachMm + 5) + 0.01,
+      );
+      expect(reason.blame, `case ${seed} ${end}`).toMatch(/^state \d$/);
+    }
+  }
+  expect(tried).toBeGreaterThan(5);
+}, 240_000);

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { inducedDragAreaMm2 } from '../../../src/engine/wing/inducedDrag';
 import { influenceMatrix } from '../../../src/engine/wing/influence';
 import type { Grid } from '../../../src/engine/wing/lattice';
 import { latticeForces, momentCoefficient, solveLattice } from '../../../src/engine/wing/latticeSolution';
@@ -7,6 +6,7 @@ import { planform } from '../../../src/engine/wing/planform';
 import { spanLoading } from '../../../src/engine/wing/spanLoading';
 import type { LiftingSurface } from '../../../src/engine/wing/types';
 import { biotSavart, evenly, flatPanel, latticeOf, rectangular, surfaceOf, wingFromChords } from './builders';
+import { inducedDragAreaMm2 } from './inducedDrag';
 
 const grid = (rows: number, strips: number, tip: Grid['tip'] = 'inset'): Grid => ({
   rows,

@@ -25,7 +25,8 @@ describe('engineTanks', () => {
   test('an unchanged tank is the same object, a change of fuel makes new ones', () => {
     const aircraft = dunlin();
     const before = engineTanks(aircraft);
-    expect(engineTanks({ ...aircraft, name: 'Other' }).every((tank, i) => tank === before[i])).toBe(true);
+    const renamed = { ...aircraft, name: 'Other' };
+    expect(engineTanks(renamed).every((tank, i) => tank === before[i])).toBe(true);
     const denser = engineTanks({ ...aircraft, fuel: { ...aircraft.fuel!, densityGPerMl: 0.8 } });
     expect(denser.map(({ densityGPerMl }) => densityGPerMl)).toEqual([0.8, 0.8]);
   });

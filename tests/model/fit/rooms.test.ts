@@ -49,6 +49,27 @@ describe('bays', () => {
     expect(fault?.sentence).toMatch(/too big/);
   });
 
+  test('proposed in a hull that widens and rises: as wide and high as at its narrow end', () => {
+    // Width 100 + x/4, height 80 + x/5, middle at waterline x/10. The greatest box between formers that end at 102
+    // and begin at 298 starts at the front one, since (298 − x)(100 + x/4)² falls from x = 65.3 on.
+    const section = (stationMm: number) => ({
+      stationMm,
+      widthMm: 100 + stationMm / 4,
+      heightMm: 80 + stationMm / 5,
+      waterlineMm: stationMm / 10,
+      roundness: 0,
+    });
+    const cone = { ...squareHull, sections: [section(0), section(400)], skinMm: 0 };
+    const formers = [100, 300].map((x, i) => blockAt(`former-${i}`, box(4, 120, 95), [x, 0, x / 10]));
+    const [, middle] = proposeBays(benchOf([cone, ...formers], []));
+    // From waterline x/10 − 40 − x/10 to x/10 + 40 + x/10 at x = 102.
+    expect(middle?.widthMm).toBeCloseTo(125.5, 9);
+    expect(middle?.heightMm).toBeCloseTo(100.4, 9);
+    expect(middle?.lengthMm).toBeCloseTo(196, 9);
+    expect(middle?.positionMm[0]).toBeCloseTo(200, 9);
+    expect(middle?.positionMm[2]).toBeCloseTo((60.4 - 40) / 2, 9);
+  });
+
   test('proposed between the formers of a square hull: the whole of each stretch, clear of the skin', () => {
     const formers = [200, 420].map((x, i) => blockAt(`former-${i}`, box(4, 110, 110), [x, 0, 0]));
     const shelf = blockAt('shelf', box(80, 100, 4), [300, 0, -20]);

@@ -4,8 +4,8 @@ import { inLoadState, type Positions, switchesOf } from '../../../src/model/airf
 import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
 import type { Aircraft } from '../../../src/model/document/types';
 import { loadEnvelopeOf } from '../../../src/model/loads/loadStates';
+import { loadStateName } from '../../../src/model/loads/stateName';
 import { readAircraft } from '../../../src/model/reading/read';
-import { loadStateName } from '../../../src/model/words/loadWords';
 import { boxBlock, boxPart, dunlinJson } from '../aircraft';
 
 /** The kept aircraft with a retracting leg, a camera that comes off and a tank that can be empty. */

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { LEVEL } from '../../../src/model/balance/balance';
+import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
 import { updatePart } from '../../../src/model/document/edit';
 import { itemZone } from '../../../src/model/place/itemZone';
+import { bestFreeStation, freeAboard } from '../../../src/model/place/offeredStation';
 import { relaxed } from '../../../src/model/place/relaxed';
-import { bestFreeStation, freeAboard, stationWords } from '../../../src/model/words/zoneWords';
+import { standWords, stationWords } from '../../../src/model/words/zoneWords';
 import { redshank } from './bench';
 
 const aboard = { noseMm: 0, tailMm: 1500 };
@@ -56,6 +57,46 @@ describe('where an item may sit', () => {
     const words = stationWords(zone, aboard, say);
     expect(words).toContain(`Nowhere: fails by ${zone.failsByMm.toFixed(1)} mm.`);
     expect(words).toContain('camera off');
+  });
+});
+
+describe('what is so only on the balancing stand', () => {
+  const standing = (onStand: boolean) => ({
+    ...redshank(560),
+    switches: [
+      {
+        id: 'pack',
+        name: 'Pack',
+        positions: [
+          { id: 'in', name: 'in' },
+          { id: 'out', name: 'out', without: ['pack', 'camera'], ...(onStand && { onStand }) },
+        ],
+      },
+    ],
+  });
+
+  test('is told where it is outside, by as much as the balance says, and holds nothing up', () => {
+    const aircraft = standing(true);
+    const zone = itemZone(aircraft, 'pump', LEVEL)!;
+    const out = balanceAt(aircraft, { fuelFraction: 1, down: LEVEL, positions: { pack: 'out' } });
+    const aheadMm = 540 - out.cgMm![0];
+    const aftMm = out.cgMm![0] - 560;
+    const worstMm = Math.max(aheadMm, aftMm);
+    const limit = aftMm > aheadMm ? 'behind the aft limit' : 'ahead of the forward limit';
+    const words = standWords(zone, [300, 0], say);
+    expect(worstMm).toBeGreaterThan(1);
+    expect(words).toBe(
+      `On the stand, with the pack out, the CG is ${worstMm.toFixed(1)} mm ${limit}. It does not fly so.`,
+    );
+    const without = itemZone(redshank(560), 'pump', LEVEL)!;
+    expect(zone.station.allowed).toEqual(without.station.allowed);
+    expect(standWords(without, [300, 0], say)).toBe('');
+  });
+
+  test('is silent where that state flies: then the zone is held to it', () => {
+    const zone = itemZone(standing(false), 'pump', LEVEL)!;
+    expect(standWords(zone, [300, 0], say)).toBe('');
+    expect(zone.marginAt(300, 0).marginMm).toBeLessThan(0);
   });
 });
 

@@ -62,8 +62,52 @@ test('tail-heavy says first of all not to fly, and why', () => {
   expect(said(banded(at(552), 500, 540))).toMatchObject({
     tone: 'danger',
     headline: 'Do not fly: tail-heavy by 12 mm',
-    cause: 'The CG is at 552.0 mm; the aft limit is 540.0 mm.',
+    cause: 'CG at 552.0 mm, aft limit 540.0 mm.',
   });
+});
+
+/** A switch that takes a part off. */
+const offSwitch = (id: string, name: string) => ({
+  id: `${id}-aboard`,
+  name,
+  positions: [
+    { id: 'on', name: 'on' },
+    { id: 'off', name: 'off', without: [id] },
+  ],
+});
+
+test('too far aft in one load state and too far forward in another: both are said, each by its own length', () => {
+  // All aboard: (1000·500 + 3000·300)/4000 = 350; the camera off: 500.
+  const aircraft: Aircraft = {
+    ...aircraftOf([], [boxPart('pack', 1000, [500, 0, 0]), boxPart('camera', 3000, [300, 0, 0])]),
+    switches: [offSwitch('camera', 'Camera')],
+  };
+  expect(said(banded(aircraft, 440, 460))).toMatchObject({
+    tone: 'danger',
+    headline: 'Do not fly: tail-heavy by 40 mm, camera off',
+    cause: 'And nose-heavy by 90 mm: the CG travels farther than the band is long.',
+  });
+});
+
+test('the load state farthest aft and the one farthest to a side are each named where they are spoken of', () => {
+  // x and y: all (450, 10); camera off (483.3, 16.7); pod off (450, 0); both off (500, 0).
+  const parts = [
+    boxPart('pack', 1000, [500, 0, 0]),
+    boxPart('camera', 1000, [400, 0, 0]),
+    boxPart('pod', 500, [450, 50, 0]),
+  ];
+  const aircraft: Aircraft = {
+    ...aircraftOf([], parts),
+    switches: [offSwitch('camera', 'Camera'), offSwitch('pod', 'Pod')],
+    lateralToleranceMm: 2,
+  };
+  expect(said(banded(aircraft, 440, 490)).headline).toBe(
+    'Do not fly: tail-heavy by 10 mm, camera off, pod off',
+  );
+  const { headline, cause, facts } = said(banded(aircraft, 440, 510));
+  expect(headline).toBe('In the band, but the right wing is heavy');
+  expect(cause).toMatch(/^The CG is 17 mm to the right, camera off; at most 2\.?0? mm is wanted\.$/);
+  expect(facts.worst).toMatch(/^camera off, pod off; 10 mm short of the aft limit; good$/);
 });
 
 test('slightly nose-heavy is a caution, more is bad; never do not fly', () => {
@@ -138,7 +182,7 @@ test('sideways: which wing, and by how much', () => {
   expect(said(banded(at(520, -3), 500, 540))).toMatchObject({
     tone: 'caution',
     headline: 'In the band, but the left wing is heavy',
-    cause: 'The CG is 3.0 mm to the left; at most 2.0 mm is wanted.',
+    cause: 'CG 3.0 mm to the left; at most 2.0 mm is wanted.',
     facts: { sideways: '3.0 mm left; at most 2.0 mm; caution' },
   });
 });

@@ -13,6 +13,7 @@ const axesIn = (mmPerPx: number, atLeftMm: number, widthPx: number, heightPx: nu
   station: { atLeftMm, mmPerPx },
   lateral: { atLeftMm: -atLeftMm, mmPerPx: -mmPerPx },
   middleMm: { side: -40, top: 12, front: 33 },
+  spanStretch: 1,
 });
 
 /** Where three.js itself draws a point of the aircraft, px from the top left corner. */

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { Shape, ShapeKind } from '../../../engine/mass/shapes';
 import { list, placeMm, record, sizeMm, sizeOrZeroMm, unit } from './fields';
 import { mostOf } from './limits';
 
@@ -69,8 +70,8 @@ const mesh = record({
   triangles: list(v.strictTuple([corner, corner, corner], 'Expected three corner numbers'), mostOf.triangles),
 });
 
-/** The shape of a part or a loose piece of structure, in its own frame, axis along x. */
-export const partShape = v.variant('kind', [
+/** Every solid of the engine but a flying surface's panel, which is stated as part of its surface. */
+const solids = {
   box,
   taperedBox,
   cylinder,
@@ -82,18 +83,12 @@ export const partShape = v.variant('kind', [
   prism,
   loft,
   mesh,
-]);
+} satisfies { [K in Exclude<ShapeKind, 'panel'>]: v.GenericSchema<unknown, Extract<Shape, { kind: K }>> };
+
+const { tube: _open, ...closedSolids } = solids;
+
+/** The shape of a part or a loose piece of structure, in its own frame, axis along x. */
+export const partShape = v.variant('kind', Object.values(solids));
 
 /** The inside of a tank. */
-export const tankShape = v.variant('kind', [
-  box,
-  taperedBox,
-  cylinder,
-  frustum,
-  sphere,
-  ellipsoid,
-  capsule,
-  prism,
-  loft,
-  mesh,
-]);
+export const tankShape = v.variant('kind', Object.values(closedSolids));

@@ -1,0 +1,37 @@
+import type { Band } from '../../engine/balance/band';
+import type { Balance } from '../balance/balance';
+import type { Aircraft } from '../document/types';
+import { marginWish, TINY_MARGIN_PCT } from './limits';
+
+/** What a band to keep comes from: the limits alone, the estimate alone, or limits made narrower by a margin. */
+export type KeptFor = 'limits' | 'estimate' | 'margin wanted' | 'usual margin';
+
+export interface KeptBand extends Band {
+  readonly keptFor: KeptFor;
+}
+
+/**
+ * The stations, mm, that keep everything that the judgement holds a CG against: the band, and the estimated static margin
+ * beside it, the one that was wanted or else the least that is usual. Where limits and usual margin exclude each other, at
+ * least a margin that is not tiny. Forward of aft where nothing keeps both; null without a band.
+ */
+export function bandToKeep(aircraft: Aircraft, balance: Balance): KeptBand | null {
+  const { band, bandFrom, estimatedBand, estimate, estimateFresh } = balance;
+  if (!band) return null;
+  const aftFor = (leastPct: number) =>
+    estimate && estimateFresh
+      ? Math.min(band.aftMm, estimate.neutralPointMm - (leastPct / 100) * estimate.macMm)
+      : band.aftMm;
+  const notTinyMm = aftFor(TINY_MARGIN_PCT);
+  if (bandFrom === 'estimate') return { forwardMm: band.forwardMm, aftMm: notTinyMm, keptFor: 'estimate' };
+  if (estimatedBand) {
+    return {
+      forwardMm: Math.max(band.forwardMm, estimatedBand.forwardMm),
+      aftMm: Math.min(notTinyMm, estimatedBand.aftMm),
+      keptFor: 'margin wanted',
+    };
+  }
+  const usualMm = aftFor(Math.max(TINY_MARGIN_PCT, marginWish(aircraft).leastPct));
+  const aftMm = usualMm >= band.forwardMm ? usualMm : notTinyMm;
+  return { forwardMm: band.forwardMm, aftMm, keptFor: aftMm < band.aftMm ? 'usual margin' : 'limits' };
+}

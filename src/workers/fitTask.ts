@@ -1,0 +1,16 @@
+import type { Aircraft } from '../model/document/types';
+import type { Entry } from '../model/fit/entryThroughAny';
+import type { FittingOrder } from '../model/fit/fittingOrder';
+
+/** What the worker for fitting is asked. */
+export type FitTask =
+  | { readonly task: 'entry'; readonly aircraft: Aircraft; readonly itemId: string }
+  | { readonly task: 'order'; readonly aircraft: Aircraft };
+
+/** The answer to each task. */
+export interface FitAnswers {
+  readonly entry: Entry | null;
+  readonly order: FittingOrder;
+}
+
+export type FitAnswer = FitAnswers[FitTask['task']];

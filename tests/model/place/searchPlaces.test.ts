@@ -1,0 +1,97 @@
+import { describe, expect, test } from 'vitest';
+import { itemExtent } from '../../../src/model/airframe/extent';
+import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
+import { updatePart } from '../../../src/model/document/edit';
+import type { Aircraft } from '../../../src/model/document/types';
+import { fitRefusals } from '../../../src/model/fit/wholeFit';
+import { applyArrangement } from '../../../src/model/place/applyArrangement';
+import { flyingPositions } from '../../../src/model/place/loadCases';
+import type { PlaceSettings } from '../../../src/model/place/placeSettings';
+import { type PlaceFound, searchPlaces } from '../../../src/model/place/searchPlaces';
+import { variantsOf } from '../../../src/model/place/variants';
+import { now, solve } from '../../engine/place/solver';
+import { redshank } from './bench';
+
+const found = (aircraft: Aircraft, settings: Partial<PlaceSettings> = {}): PlaceFound => {
+  const outcome = searchPlaces(
+    { variants: [{ name: '', aircraft }], settings: { down: LEVEL, ...settings }, probability: null },
+    { solve, now, timeMs: 90_000 },
+  );
+  if ('fault' in outcome) throw new Error(outcome.fault);
+  return outcome;
+};
+
+/** The least margin in every state that flies, by the aircraft's own balance, mm. */
+const leastMargin = (aircraft: Aircraft): number =>
+  Math.min(
+    ...flyingPositions(aircraft).map((positions) => {
+      const { fit } = balanceAt(aircraft, { fuelFraction: 1, down: LEVEL, positions });
+      return Math.min(fit!.forwardMarginMm, fit!.aftMarginMm);
+    }),
+  );
+
+describe('what is offered for an aircraft', () => {
+  test('balances as told, makes nothing of the fit worse, and stands on the floor of its bay', () => {
+    const aircraft = redshank(500);
+    const { answer, problem } = found(aircraft, { wantedMarginMm: 2 });
+    expect(answer.proved).toBe(true);
+    expect(answer.keptMarginMm).toBe(2);
+    const after = applyArrangement(aircraft, problem, answer.best!);
+    expect(leastMargin(after)).toBeGreaterThanOrEqual(2 - 1e-3);
+    expect(leastMargin(after)).toBeCloseTo(answer.best!.marginMm, 3);
+    expect(fitRefusals(aircraft, after)).toEqual([]);
+    for (const { id, moved } of answer.best!.placed) {
+      if (!moved) continue;
+      // The bays are 50 mm high about the datum's waterline.
+      expect(itemExtent(after.parts.find((part) => part.id === id)!).minMm[2]).toBeCloseTo(-25, 6);
+    }
+  }, 120_000);
+
+  test('a state that is only ever so on the stand holds nothing up', () => {
+    const heavy = updatePart(redshank(500), 'pack', { massG: 900 });
+    const standing: Aircraft = {
+      ...heavy,
+      switches: [
+        {
+          id: 'pack-out',
+          name: 'Pack',
+          positions: [
+            { id: 'in', name: 'in' },
+            { id: 'out', name: 'out', without: ['pack'], onStand: true },
+          ],
+        },
+      ],
+    };
+    const [with_, without] = [found(standing), found(heavy)];
+    expect(with_.answer.best?.ballastG).toBe(without.answer.best?.ballastG);
+  }, 240_000);
+
+  test('one of several: no worse than any of them alone, and proved over all', () => {
+    const aircraft = redshank(530);
+    const variants = variantsOf(aircraft, { pack: [{ shelfName: 'Pack 6S 5000 mAh', count: 1 }] });
+    if ('fault' in variants) throw new Error(variants.fault);
+    expect(variants).toHaveLength(2);
+    const outcome = searchPlaces(
+      { variants, settings: { down: LEVEL }, probability: null },
+      { solve, now, timeMs: 120_000 },
+    );
+    if ('fault' in outcome) throw new Error(outcome.fault);
+    const alone = variants.map(
+      (one) => found(one.aircraft).answer.best?.ballastG ?? Number.POSITIVE_INFINITY,
+    );
+    expect(outcome.answer.best?.ballastG).toBe(Math.min(...alone));
+    expect(outcome.answer.proved).toBe(true);
+  }, 240_000);
+
+  test('without a band it says what is missing', () => {
+    const outcome = searchPlaces(
+      {
+        variants: [{ name: '', aircraft: { ...redshank(500), targetBand: null } }],
+        settings: { down: LEVEL },
+        probability: null,
+      },
+      { solve, now, timeMs: 1000 },
+    );
+    expect(outcome).toEqual({ fault: 'State a target band first: there is nothing to aim at.' });
+  });
+});
