@@ -32,7 +32,7 @@ function ballastPart(spot: BallastSpot, massG: number): Omit<Part, 'id'> {
 export function applyArrangement(
   aircraft: Aircraft,
   problem: PlaceProblem,
-  { placed, ballast }: Arrangement,
+  { placed, ballast }: Pick<Arrangement, 'placed' | 'ballast'>,
   emptied: readonly Part[] = [],
 ): Aircraft {
   let after = aircraft;
@@ -103,7 +103,7 @@ const withParts = perObjects(
 export function recheckArrangement(
   aircraft: Aircraft,
   problem: PlaceProblem,
-  arrangement: Arrangement,
+  arrangement: Pick<Arrangement, 'placed' | 'ballast'>,
   downs: Vec3 | readonly Vec3[],
   { emptied = [], waysIn = false }: RecheckOptions = {},
 ): Rechecked {
