@@ -73,8 +73,10 @@ async function mutate({ path, share, seed, tests }: Wish): Promise<void> {
     if (status === 'Killed' || status === 'Timeout') continue;
     const lines = readFileSync(fileName, 'utf8').split('\n');
     const { start, end } = location;
-    const was = start.line === end.line ? lines[start.line]?.slice(start.column, end.column) : '…';
-    const place = `${fileName.slice(fileName.indexOf('src/'))}:${start.line + 1}`;
+    // Lines and columns count from 1.
+    const line = lines[start.line - 1] ?? '';
+    const was = start.line === end.line ? line.slice(start.column - 1, end.column - 1) : `${line.trim()} …`;
+    const place = `${fileName.slice(fileName.lastIndexOf('src/'))}:${start.line}`;
     console.log(`${status} ${place} ${mutatorName}: ${was} → ${replacement}`);
   }
   const score = sample.length > 0 ? ((100 * killed.length) / sample.length).toFixed(0) : '–';

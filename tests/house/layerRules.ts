@@ -78,7 +78,7 @@ export const layerRules: Readonly<Record<Layer, LayerRule>> = {
   commands: {
     layers: ['engine', 'model', 'store', 'files', 'demo-data'],
     packages:
-      /^(\(computed\)|node:.*|vite|tsx\/.*|@valibot\/to-json-schema|playwright-core|\.\.\/\.\.\/tests\/.*)$/,
+      /^(\(computed\)|node:.*|vite|tsx\/.*|@valibot\/to-json-schema|playwright-core|@stryker-mutator\/core|vitest\/config|\.\.\/\.\.\/tests\/.*)$/,
     withoutGlobals: [],
   },
   main: {

@@ -5,6 +5,7 @@ import { balanceAt } from '../../../src/model/balance/balance';
 import { judgeFully } from '../../../src/model/judgement/judgeFully';
 import { parseAircraft } from '../../../src/model/reading/read';
 import { verdict } from '../../../src/model/words/verdict';
+import { readEntry } from '../../../src/panels/fields/entryText';
 import type { Bench } from './bench';
 import { noFigures } from './findings';
 import { settled } from './look';
@@ -41,6 +42,12 @@ export async function atRest(page: Page): Promise<void> {
   );
   await settled(page);
 }
+
+/** What the last place of a field is worth at most, mm and g: a tenth in metric, a hundredth of an inch or an ounce. */
+const ENTRY_LAST_PLACE = {
+  metric: { length: 0.1, mass: 0.1 },
+  'inch-ounce': { length: 0.254, mass: 0.283495 },
+} as const;
 
 /** As a person reads it: one kind of space, none at the ends. */
 const plain = (text: string | null) => (text ?? '').replace(/\s+/g, ' ').trim();
@@ -95,16 +102,16 @@ export async function judgeScreen({ page, errors, foreignRequests }: Bench): Pro
   const part = aircraft.parts.find(({ id }) => id === selectedId);
   if (!part) return;
   const card = page.getByTestId('card');
-  const field = async (label: string) =>
-    plain(await card.getByLabel(label, { exact: true }).first().inputValue());
-  expect(figureOf(await field('Mass'))).toBe(figureOf(say.mass(part.massG)));
-  expect(
-    Math.abs(Number(figureOf(await field('Station'))) - Number(figureOf(fine(part.positionMm[0])))),
-  ).toBeLessThanOrEqual(shown.units === 'metric' ? 0.051 : 0.0051);
+  const fields = [
+    ['Mass', 'mass', part.massG],
+    ['Station', 'length', part.positionMm[0] - say.fromMm],
+  ] as const;
+  for (const [label, quantity, value] of fields) {
+    const words = await card.getByLabel(label, { exact: true }).first().inputValue();
+    const typed = readEntry(words, quantity, shown.units, false);
+    // Typed again as it stands there it means the same, to half of its last place and a little rounding.
+    const last = ENTRY_LAST_PLACE[shown.units][quantity];
+    const off = typed.ok && typed.value !== null ? Math.abs(typed.value - value) : Number.NaN;
+    expect(off, `${label}: ${words} for ${value}`).toBeLessThanOrEqual(0.501 * last);
+  }
 }
-
-/** The figure alone, without its unit and the space between thousands. */
-const figureOf = (words: string) =>
-  plain(words)
-    .replace(/[^\d.\-−]/g, '')
-    .replace('−', '-');

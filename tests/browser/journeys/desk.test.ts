@@ -17,6 +17,7 @@ const parts = async () =>
   JSON.parse(await hand.file()).parts as {
     id: string;
     name: string;
+    role: string;
     massG: number;
     locked?: boolean;
     positionMm: number[];
@@ -86,6 +87,8 @@ test('another pack in its place, and the remedy of the verdict', async () => {
   await hand.button('Arrange…');
   const sheet = page.getByTestId('arrange');
   await sheet.getByText('What if', { exact: true }).click();
+  const pack = (await parts()).find(({ role }) => role === 'energy');
+  await sheet.getByLabel('Instead of').selectOption(pack?.id ?? '');
   const before = await hand.file();
   await hand.button('Put it in', sheet);
   expect(await hand.file()).not.toBe(before);
@@ -108,7 +111,7 @@ test('inches and ounces, and back', async () => {
   await page.locator('#app-menu').getByLabel('Units').selectOption('inch-ounce');
   await page.keyboard.press('Escape');
   await judgeScreen(bench);
-  await hand.select('Rudder servo');
+  await hand.select((await parts())[0]?.name ?? '');
   await judgeScreen(bench);
   await hand.press(page.locator('.app-name'));
   await page.locator('#app-menu').getByLabel('Units').selectOption('metric');

@@ -110,6 +110,43 @@ test('the load state farthest aft and the one farthest to a side are each named 
   expect(facts.worst).toMatch(/^camera off, pod off; 10 mm short of the aft limit; good$/);
 });
 
+test('the travel: how far, and which way, by the tank that empties', () => {
+  // 1000 g at 500 and 740 g of fuel, 1000 ml at 0.74 g/ml, in a tank 200 aft of it or ahead: full 500 ± 85.06, dry 500.
+  const withTank = (stationMm: number): Aircraft => ({
+    ...at(500),
+    fuel: {
+      kind: 'petrol',
+      name: 'Petrol',
+      densityGPerMl: 0.74,
+      use: 'burn',
+      share: 'volume',
+      flow: { idleMlPerMin: 10, fullMlPerMin: 20 },
+      profile: { name: 'Flight', phases: [{ name: 'Flight', durationS: 600, throttlePct: 50 }] },
+      reservePct: 0,
+    },
+    tanks: [
+      {
+        id: 'tank',
+        name: 'Tank',
+        shape: { kind: 'box', lengthMm: 100, widthMm: 100, heightMm: 100 },
+        positionMm: [stationMm, 0, 0],
+        ...{ yawDeg: 0, pitchDeg: 0, rollDeg: 0 },
+        emptyMassG: 0,
+        startMl: null,
+        unusableMl: 0,
+        feeds: 'outlet',
+        rank: 1,
+      },
+    ],
+  });
+  const aft = said(banded(withTank(700), 400, 600)).facts;
+  expect(aft.travel).toBe('86 mm; forward; good');
+  expect(aft['cg-full']).toBe('585.1 mm; 14 mm short of the aft limit; good');
+  expect(aft['cg-dry']).toMatch(/^500\.0 mm; 100 mm (behind the forward|short of the aft) limit; good$/);
+  expect(said(banded(withTank(300), 400, 600)).facts.travel).toBe('86 mm; aft; good');
+  expect(said(banded(withTank(500), 400, 600)).facts.travel).toBe('none; ; good');
+});
+
 test('slightly nose-heavy is a caution, more is bad; never do not fly', () => {
   const slightly = said(banded(at(495), 500, 540));
   expect(slightly).toMatchObject({ tone: 'caution', headline: 'Nose-heavy by 5.0 mm' });
