@@ -12,7 +12,7 @@ import { aircraftCases } from './loadCases';
 import { partBox, turned } from './placeOptions';
 
 /** A stack of ballast at a spot, as large as so much of it is. */
-function ballastPart(spot: BallastSpot, massG: number): Omit<Part, 'id'> {
+export function ballastPart(spot: BallastSpot, massG: number): Omit<Part, 'id'> {
   const box = ballastBox(spot, massG);
   const edgeMm = Math.cbrt(massG / METAL_G_PER_MM3.lead);
   const [lengthMm, widthMm, heightMm] = box ? sizeOf(box) : [edgeMm, edgeMm, edgeMm];
