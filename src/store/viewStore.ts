@@ -7,6 +7,8 @@ import type { UnitSystem } from '../model/units';
 import { createCalmStore } from './calmStore';
 
 export type View = 'free' | 'side' | 'top' | 'front';
+/** The bench itself, and the places that lie over it. */
+export type PlaceId = 'bench' | 'weigh-in';
 export type Theme = 'system' | 'light' | 'dark';
 
 /** What is being looked at and how; none of it is the aircraft's. */
@@ -35,6 +37,8 @@ export interface ViewState {
   readonly folds: Readonly<Record<string, boolean>>;
   /** The window is not high, so what stands under the stage keeps itself low. */
   readonly lowWindow: boolean;
+  /** Where the person is. */
+  readonly place: PlaceId;
 }
 
 export type ViewStore = StoreApi<ViewState>;
@@ -56,6 +60,7 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     theme: 'system',
     folds: {},
     lowWindow: false,
+    place: 'bench',
     ...initial,
   }));
 }

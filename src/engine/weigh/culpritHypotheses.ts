@@ -1,5 +1,6 @@
 import type { MeasuredBody } from '../balance/uncertainty';
 import type { Vec3 } from '../geometry/types';
+import { distance } from '../geometry/vec3';
 import type { ThoughtOf } from './wholeResiduals';
 
 /** Something aboard that may have been entered wrongly. */
@@ -61,6 +62,8 @@ const weights = {
 } as const;
 /** What is carried sits near the middle: one sigma across and up, as a share of the aircraft's width and height. */
 const NEAR_MIDDLE = 0.05;
+/** Two things nearer than this stand in one place, mm. */
+const TAKEN_MM = 5;
 /** A place that turns out nearer than this to what was entered is the same place, mm. */
 const SAME_MM = 0.5;
 
@@ -89,7 +92,10 @@ export function hypotheses(
     ...suspects.flatMap((suspect) => {
       const own = thought.find(({ id }) => id === suspect.id);
       return own
-        ? [...ofMass(suspect, own, replaced), ...ofPlace(suspect, own, replaced).filter(within(extent))]
+        ? [
+            ...ofMass(suspect, own, replaced),
+            ...ofPlace(suspect, own, replaced).filter(within(extent)).filter(isFree),
+          ]
         : [];
     }),
     ...forgotten.map(
@@ -150,6 +156,12 @@ const within =
       return coordinate >= minMm[axis]! - slack && coordinate <= maxMm[axis]! + slack;
     });
   };
+
+/** Nor one that would put it where another thing of the list is already: the left one of a pair is not the right one mirrored. */
+function isFree({ id, things }: Hypothesis): boolean {
+  const at = things.find((thing) => thing.id === id)?.positionMm;
+  return !things.some((other) => other.id !== id && at && distance(other.positionMm, at) < TAKEN_MM);
+}
 
 function ofPlace(
   { typedMm }: Suspect,
