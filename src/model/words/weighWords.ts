@@ -33,8 +33,11 @@ export const stationFigure = (figure: Figure, say: Say): string =>
 export const massFigure = (figure: Figure, say: Say): string =>
   `${say.mass(figure.value)} ${plusMinusMass(figure, say)}`;
 /** "4.1 mm right ± 0.5 mm". */
-export const buttlineFigure = (figure: Figure, say: Say): string =>
-  `${formatLength(Math.abs(figure.value), say.units, { fine: true })} ${figure.value < 0 ? 'left' : 'right'} ${plusMinusLength(figure, say)}`;
+export function buttlineFigure(figure: Figure, say: Say): string {
+  const off = formatLength(Math.abs(figure.value), say.units, { fine: true });
+  const where = /[1-9]/.test(off) ? `${off} ${figure.value < 0 ? 'left' : 'right'}` : 'level';
+  return `${where} ${plusMinusLength(figure, say)}`;
+}
 
 export const quantityFigure = ({ quantity }: Difference, figure: Figure, say: Say): string => {
   if (quantity === 'mass') return massFigure(figure, say);
@@ -48,15 +51,15 @@ export const quantityName = ({ quantity }: Difference): string =>
 function offWords({ quantity, difference: { value } }: Difference, say: Say): string {
   const by = lengthUp(Math.abs(value), say);
   if (quantity === 'mass') return `${say.mass(Math.abs(value))} ${value > 0 ? 'heavier' : 'lighter'}`;
-  if (quantity === 'station') return `${by} ${value > 0 ? 'aft' : 'forward'}`;
-  return `${by} to the ${value > 0 ? 'right' : 'left'}`;
+  if (quantity === 'station') return `${by} farther ${value > 0 ? 'aft' : 'forward'}`;
+  return `${by} farther ${value > 0 ? 'right' : 'left'}`;
 }
 
 const share = ({ difference: { value, sigma } }: Difference) => Math.abs(value) / sigma;
 
 /** "1 in 400", never said to be likelier than it is. */
 const chanceWords = (chance: number) =>
-  chance < 1e-4 ? 'less than 1 in 10 000' : `1 in ${formatNumber(Math.floor(1 / chance), 0)}`;
+  chance < 1e-4 ? 'less than 1 time in 10 000' : `1 time in ${formatNumber(Math.floor(1 / chance), 0)}`;
 
 /** One sentence: whether it agrees, by how much, and how sure that is. */
 export function agreementWords({ reconciled, stationOffMm }: HeldAgainst, say: Say): string {
@@ -68,14 +71,14 @@ export function agreementWords({ reconciled, stationOffMm }: HeldAgainst, say: S
     .filter((one) => share(one) > 1)
     .sort((a, b) => share(b) - share(a))
     .map((one) => offWords(one, say));
-  return `Scales and list do not agree at ${at} confidence: weighed ${off.join(', ')} of the list. By chance alone: ${chanceWords(chance)}.`;
+  return `Scales and list do not agree at ${at} confidence: weighed, it is ${off.join(', ')}. Chance alone would do that ${chanceWords(chance)}.`;
 }
 
 /** Short, for the row of facts: "agrees within 0.6 mm", "off by 4.2 mm". */
 export function agreementFact({ reconciled, stationOffMm }: HeldAgainst, say: Say): string {
   if (reconciled.agrees) return `agrees within ${lengthUp(Math.abs(stationOffMm), say)}`;
   const [worst] = [...reconciled.differences].sort((a, b) => share(b) - share(a));
-  return worst ? `${offWords(worst, say)} of the list` : 'does not agree';
+  return worst ? `${offWords(worst, say)} than listed` : 'does not agree';
 }
 
 const shelfName = (id: string) => shelf[Number(id)]?.name ?? 'an item of the shelf';

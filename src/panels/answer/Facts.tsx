@@ -1,22 +1,15 @@
 import { useSyncExternalStore } from 'react';
 import type { Fact } from '../../model/words/verdict';
-import { useBench, useCommitted } from '../../store/react';
-import { later } from '../later';
+import { useBench } from '../../store/react';
 import { useReadings } from '../readings';
 import { answerOf } from './answerOf';
 import { FactButton } from './FactButton';
-
-const WeighedFact = later(
-  () => import('../weigh/WeighedFact'),
-  (module) => module.WeighedFact,
-);
 
 /** The figures behind the headline, in one row; each opens what it is made of. */
 export function Facts() {
   const bench = useBench();
   const say = useReadings();
   const count = useSyncExternalStore(bench.verdict.subscribe, () => answerOf(bench, say).facts.length);
-  const weighed = useCommitted(({ weighIns }) => (weighIns?.length ?? 0) > 0);
   return (
     <ul className="facts" aria-label="Facts">
       {Array.from({ length: count }, (_, at) => (
@@ -24,7 +17,6 @@ export function Facts() {
         // biome-ignore lint/suspicious/noArrayIndexKey: the place is the identity
         <FactAt key={at} at={at} />
       ))}
-      {weighed && <WeighedFact />}
     </ul>
   );
 }

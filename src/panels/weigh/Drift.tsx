@@ -5,7 +5,7 @@ import { useCommitted } from '../../store/react';
 import { useReadings } from '../readings';
 
 const WIDE = 232;
-const HIGH = 96;
+const HIGH = 128;
 const EDGE = 10;
 
 /** Measured less listed station of every weigh-in over the days, each with its ±; 0 is the list as it is now. */
@@ -27,15 +27,17 @@ export function Drift() {
   const [from, to] = [Date.parse(first.date), Date.parse(last.date)];
   const x = (date: string) =>
     to > from ? EDGE + ((Date.parse(date) - from) / (to - from)) * (WIDE - 2 * EDGE) : WIDE / 2;
-  const y = (mm: number) => HIGH / 2 + (mm / most) * (HIGH / 2 - 8);
+  const y = (mm: number) => HIGH / 2 + (mm / most) * (HIGH / 2 - 20);
   return (
     <figure className="weigh-drift">
-      <figcaption>CG along, weighed less listed</figcaption>
+      <figcaption>CG along, against the list as it is now</figcaption>
       <svg
         viewBox={`0 0 ${WIDE} ${HIGH}`}
         role="img"
         aria-label={points.map(({ date, offMm }) => `${dayWords(date)}: ${say.offset(offMm)}`).join('; ')}
       >
+        <text x="0" y="11">{`${say.lengthFine(most)} farther forward`}</text>
+        <text x="0" y={HIGH - 3}>{`${say.lengthFine(most)} farther aft`}</text>
         <line className="drift-zero" x1="0" x2={WIDE} y1={HIGH / 2} y2={HIGH / 2} />
         <polyline
           className="drift-line"
@@ -56,7 +58,6 @@ export function Drift() {
       </svg>
       <p className="drift-days figure">
         <span>{dayWords(first.date)}</span>
-        <span>{`top and bottom: ${say.lengthFine(most)}`}</span>
         <span>{dayWords(last.date)}</span>
       </p>
     </figure>

@@ -28,7 +28,7 @@ export function Kitchen() {
       <div className="kitchen-head">
         <p>
           <strong>{`${done.length} of ${list.length} weighed`}</strong>
-          {`, ${say.mass(done.reduce((sum, { massG }) => sum + massG, 0))} of ${say.mass(list.reduce((sum, { massG }) => sum + massG, 0))}. What moves the CG most comes first.`}
+          {`, ${say.mass(done.reduce((sum, { massG }) => sum + massG, 0))} of ${say.mass(list.reduce((sum, { massG }) => sum + massG, 0))}. What moves the CG most comes first. Structure is weighed on its own card.`}
         </p>
         <fieldset>
           <legend>Scale reads to</legend>
@@ -80,7 +80,9 @@ function Line({ thing, step }: { readonly thing: ToWeigh; readonly step: number 
       <label htmlFor={fieldId}>
         <strong>{name}</strong>
         <span>
-          {weighedOn ? `weighed ${dayWords(weighedOn)}` : `its ± moves the CG ${say.lengthFine(effectMm)}`}
+          {weighedOn
+            ? `weighed ${dayWords(weighedOn)}`
+            : `its ± moves the CG by ${say.shift(effectMm).replace('+', '')}`}
         </span>
       </label>
       <span className="entry">

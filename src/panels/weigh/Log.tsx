@@ -5,7 +5,6 @@ import { agreementFact, dayWords } from '../../model/words/weighWords';
 import { useBench, useCommitted } from '../../store/react';
 import { Icon } from '../icons';
 import { useReadings } from '../readings';
-import { Drift } from './Drift';
 import { today } from './today';
 
 interface LogProps {
@@ -18,7 +17,7 @@ const kinds = {
   stand: { label: 'Balance stand', tool: 'Balance stand' },
 } as const;
 
-/** Every weigh-in of this aircraft, the last on top, and how the CG went over the days. */
+/** Every weigh-in of this aircraft, the last on top. */
 export function Log({ chosen, onChoose }: LogProps) {
   const bench = useBench();
   const log = useCommitted(weighInsOf);
@@ -66,7 +65,6 @@ export function Log({ chosen, onChoose }: LogProps) {
             ))}
         </ul>
       )}
-      <Drift />
     </section>
   );
 }

@@ -66,7 +66,7 @@ export function Verdict({ id }: { readonly id: string }) {
 }
 
 /** So many culprits are named. */
-const MOST_NAMED = 5;
+const MOST_NAMED = 4;
 
 function Explained({ held }: { readonly held: HeldAgainst }) {
   const say = useReadings();

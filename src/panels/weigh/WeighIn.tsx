@@ -6,6 +6,7 @@ import { lastWeighIn, weighInById, weighInsOf } from '../../model/weigh/weighIns
 import { useCommitted } from '../../store/react';
 import { Boundary } from '../trouble/Boundary';
 import { Before } from './Before';
+import { Drift } from './Drift';
 import { Entry } from './Entry';
 import { Kitchen } from './Kitchen';
 import { Log } from './Log';
@@ -45,7 +46,10 @@ function Whole() {
   const id = useCommitted((aircraft) => (weighInById(aircraft, chosen) ?? lastWeighIn(aircraft))?.id ?? null);
   return (
     <div className="weigh-whole" data-empty={count === 0 || undefined}>
-      <Log chosen={id} onChoose={setChosen} />
+      <div className="weigh-days">
+        <Log chosen={id} onChoose={setChosen} />
+        <Drift />
+      </div>
       {id !== null && (
         <Boundary place="The weigh-in">
           <Entry key={id} id={id} />
