@@ -11,11 +11,11 @@ export function Notices() {
   const { notice } = useBench();
   const notices = useSyncExternalStore(notice.api.subscribe, () => notice.api.getState().notices);
   return (
-    <aside className="notices" aria-label="Notices" role="status" data-testid="notices">
+    <div className="notices" aria-label="Notices" role="status" data-testid="notices">
       {notices.map((said) => (
         <Said key={said.about} said={said} onClose={() => notice.drop(said.about)} />
       ))}
-    </aside>
+    </div>
   );
 }
 
