@@ -1,4 +1,5 @@
 import { propagate } from '../../engine/balance/uncertainty';
+import { lastPerObject } from '../../engine/memory/memory';
 import type { Refusal } from '../../engine/weigh/figure';
 import { type CulpritRanking, rankCulprits } from '../../engine/weigh/rankCulprits';
 import { type Reconciled, reconcile } from '../../engine/weigh/reconcile';
@@ -24,17 +25,11 @@ export interface HeldAgainst {
   readonly ranking: () => CulpritRanking | null;
 }
 
-const kept = new WeakMap<WeighIn, { readonly aircraft: Aircraft; readonly answer: HeldAgainst | Refusal }>();
-
 /** The same answer again for the same aircraft and weigh-in. */
-export function heldAgainst(aircraft: Aircraft, weighIn: WeighIn): HeldAgainst | Refusal {
-  let last = kept.get(weighIn);
-  if (last?.aircraft !== aircraft) {
-    last = { aircraft, answer: held(aircraft, weighIn) };
-    kept.set(weighIn, last);
-  }
-  return last.answer;
-}
+export const heldAgainst = (aircraft: Aircraft, weighIn: WeighIn): HeldAgainst | Refusal =>
+  lastHeld(weighIn, aircraft);
+
+const lastHeld = lastPerObject((weighIn: WeighIn, aircraft: Aircraft) => held(aircraft, weighIn));
 
 function held(aircraft: Aircraft, weighIn: WeighIn): HeldAgainst | Refusal {
   const thought = thoughtAt(aircraft, weighIn);

@@ -3,6 +3,7 @@ import type { Corner } from '../../engine/geometry/polygon';
 import { pointToAircraft } from '../../engine/geometry/rotation';
 import { mirrorY } from '../../engine/geometry/vec3';
 import { tessellate } from '../../engine/mass/tessellate';
+import { perObject } from '../../engine/memory/memory';
 import { type Piece, type PieceKind, pieces } from '../airframe/pieces';
 import type { Aircraft } from '../document/types';
 
@@ -17,18 +18,11 @@ export interface Outline {
 /** Enough for a small drawing. */
 const SEGMENTS = 16;
 
-const memory = new WeakMap<Piece, { readonly side: Outline; readonly top: Outline }>();
+const outlinesOfPiece = perObject((piece: Piece) => ({ side: outline(piece, 2), top: outline(piece, 1) }));
 
 /** The airframe from the left side or from above, as the outline of each of its solids. */
 export const outlinesOf = (aircraft: Aircraft, view: 'side' | 'top'): readonly Outline[] =>
-  pieces(aircraft).map((piece) => {
-    let both = memory.get(piece);
-    if (!both) {
-      both = { side: outline(piece, 2), top: outline(piece, 1) };
-      memory.set(piece, both);
-    }
-    return both[view];
-  });
+  pieces(aircraft).map((piece) => outlinesOfPiece(piece)[view]);
 
 function outline(piece: Piece, across: 1 | 2): Outline {
   const { verticesMm } = tessellate(piece.shape, { segments: SEGMENTS });
