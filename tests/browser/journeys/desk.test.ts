@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, judgeScreen, openBench, openFold } from '../harness';
+import { type Bench, judgeScreen, openBench } from '../harness';
 import { type Hand, handOn } from './hand';
 
 let bench: Bench;
@@ -122,7 +122,7 @@ test('inches and ounces, and back', async () => {
 test('bays are proposed, and undo leads all the way back to the same file', async () => {
   const { page } = bench;
   await hand.button('Close, show the aircraft');
-  await openFold(page, 'Bays, hatches, leads');
+  await hand.openFold('rooms');
   await hand.press(page.getByTestId('rooms').locator('summary').first());
   await hand.button('Propose bays between the formers');
   expect(JSON.parse(await hand.file()).bays.length).toBeGreaterThan(0);

@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { writeAircraft } from '../../../src/model/document/write';
-import { type Bench, openFold, turnTo } from '../harness';
+import { type Bench, turnTo } from '../harness';
 
 /** What a person does with mouse and keys, or with a finger where the bench was opened for touch. Nothing else. */
 export interface Hand {
@@ -16,7 +16,8 @@ export interface Hand {
   field(label: string): Locator;
   /** Opens the menu behind the aircraft's name and presses an entry of it. */
   menu(entry: string): Promise<void>;
-  openFold(title: string): Promise<void>;
+  /** Opens a section of the card by the name it is kept under; its title may be reworded. */
+  openFold(id: string): Promise<void>;
   /** What saving would write. */
   file(): Promise<string>;
   /** Presses Undo for as long as there is something to undo; how often that was. */
@@ -51,7 +52,10 @@ export function handOn({ page }: Bench, { touch = false } = {}): Hand {
       await press(page.locator('.app-name'));
       await button(entry, page.locator('#app-menu'));
     },
-    openFold: (title) => openFold(page, title),
+    async openFold(id) {
+      const head = card.locator(`[data-fold=${id}] > h3 > button`);
+      if ((await head.getAttribute('aria-expanded')) !== 'true') await press(head);
+    },
     file: async () =>
       writeAircraft(
         JSON.parse(await page.evaluate(() => JSON.stringify(window.counterpoise.document.current()))),

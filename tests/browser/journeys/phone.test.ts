@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, judgeScreen, openBench, openFold, turnTo } from '../harness';
+import { type Bench, judgeScreen, openBench, turnTo } from '../harness';
 import { type Hand, handOn } from './hand';
 
 let bench: Bench;
@@ -41,7 +41,7 @@ test('a name, an airframe, a pack and limits make an aircraft', async () => {
 
   await turnTo(page, 'Card');
   await hand.button('Close, show the aircraft');
-  await openFold(page, 'CG limits');
+  await hand.openFold('band');
   await page.getByTestId('card').getByLabel('Stated', { exact: true }).selectOption({ label: 'By stations' });
   await hand.type(hand.field('Forward limit'), '150');
   await hand.type(hand.field('Aft limit'), '170');

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, drag, judgeScreen, middleOf, openBench, openFold, turnTo } from '../harness';
+import { type Bench, drag, judgeScreen, middleOf, openBench, turnTo } from '../harness';
 import { type Hand, handOn } from './hand';
 
 let bench: Bench;
@@ -30,7 +30,7 @@ test('switches of the load state, the attitude and the burn', async () => {
   expect(off).toBeLessThanOrEqual(before);
 
   await hand.button(/^Attitude: /);
-  await hand.button('Climb', page.getByTestId('attitude'));
+  await hand.button('30° climb', page.getByTestId('attitude'));
   await judgeScreen(bench);
   await hand.button('Level it');
 
@@ -67,12 +67,12 @@ test('a fuel profile is chosen, and a phase added, typed and removed', async () 
 test('a table of sections, and the airframe as the scales say', async () => {
   const { page } = bench;
   await turnTo(page, 'Card');
-  await openFold(page, 'Reference points');
+  await hand.openFold('points');
   const points = JSON.parse(await hand.file()).referencePoints;
   await hand.button('Add a point');
   await hand.type(hand.field(`Station, point ${points.length + 1}`), '12.5 cm');
   expect(JSON.parse(await hand.file()).referencePoints.at(-1).positionMm[0]).toBe(125);
-  await openFold(page, 'Bare airframe');
+  await hand.openFold('airframe');
   const enter = page.getByRole('button', { name: 'Enter what the scales say' });
   if (await enter.isVisible()) await hand.press(enter);
   const fold = page.locator('[data-fold=airframe]');
