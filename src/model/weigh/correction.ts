@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { mirroredShape } from '../../engine/mass/mirroredShape';
 import type { Culprit } from '../../engine/weigh/rankCulprits';
 import type { UnaccountedFor } from '../../engine/weigh/unaccountedFor';
 import { shelf } from '../airframe/shelf';
@@ -9,7 +10,13 @@ import type { Thought } from './thought';
 /** One change to the list that a weigh-in asks for; it is carried out only when a person presses its button. */
 export type Correction =
   | { readonly kind: 'mass'; readonly id: string; readonly massG: number }
-  | { readonly kind: 'place'; readonly id: string; readonly positionMm: Vec3 }
+  | {
+      readonly kind: 'place';
+      readonly id: string;
+      readonly positionMm: Vec3;
+      /** It is turned left for right as well, as the other one of a pair would be. */
+      readonly mirrored: boolean;
+    }
   | { readonly kind: 'remove'; readonly id: string }
   | { readonly kind: 'add'; readonly part: Omit<Part, 'id'> };
 
@@ -63,7 +70,8 @@ export function correctionOf(
   if (!item) return null;
   const by = positionMm.map((at, axis) => at - own.mass.cgMm![axis]!);
   const [x, y, z] = item.positionMm;
-  return { kind: 'place', id, positionMm: rounded([x + by[0]!, y + by[1]!, z + by[2]!]) };
+  const place = rounded([x + by[0]!, y + by[1]!, z + by[2]!]);
+  return { kind: 'place', id, positionMm: place, mirrored: kind === 'mirrored' };
 }
 
 /** "Something unaccounted for" as an entry of its own; null where it has no place, or would weigh less than nothing. */
@@ -89,10 +97,31 @@ export function applyCorrection(aircraft: Aircraft, correction: Correction): Air
         ? updatePart(aircraft, correction.id, { massG: correction.massG })
         : updateTank(aircraft, correction.id, { emptyMassG: correction.massG });
     case 'place':
-      return placeItem(aircraft, correction.id, correction.positionMm);
+      return placeItem(
+        correction.mirrored ? turnedOver(aircraft, correction.id) : aircraft,
+        correction.id,
+        correction.positionMm,
+      );
     case 'remove':
       return removeItem(aircraft, correction.id);
     case 'add':
       return addPart(aircraft, correction.part).aircraft;
   }
+}
+
+/** A part or tank turned left for right where it stands: shape, yaw and roll. */
+function turnedOver(aircraft: Aircraft, id: string): Aircraft {
+  const part = aircraft.parts.find((one) => one.id === id);
+  const tank = aircraft.tanks.find((one) => one.id === id);
+  if (part) {
+    const { shape, yawDeg, rollDeg } = part;
+    return updatePart(aircraft, id, {
+      shape: mirroredShape(shape),
+      yawDeg: 0 - yawDeg,
+      rollDeg: 0 - rollDeg,
+    });
+  }
+  if (!tank) return aircraft;
+  const { mirrored = false, yawDeg, rollDeg } = tank;
+  return updateTank(aircraft, id, { mirrored: !mirrored, yawDeg: 0 - yawDeg, rollDeg: 0 - rollDeg });
 }

@@ -86,7 +86,13 @@ describe('Sandmartin carries a slip to be found', () => {
     const mended = applyCorrection(aircraft, correction);
     const silencer = aircraft.parts.find(({ id }) => id === 'silencer')!;
     const [x, y, z] = silencer.positionMm;
-    expect(mended).toEqual(updatePart(aircraft, 'silencer', { positionMm: [x, -y, z] }));
+    expect(mended).toEqual(
+      updatePart(aircraft, 'silencer', {
+        positionMm: [x, -y, z],
+        yawDeg: 0 - silencer.yawDeg,
+        rollDeg: 0 - silencer.rollDeg,
+      }),
+    );
     expect(held(mended, last).reconciled.agrees).toBe(true);
     expect(agreementWords(held(mended, last), say)).toMatch(/agree within .* at 95 % confidence/);
   });
