@@ -32,14 +32,28 @@ async function takeAll({ browser, url, size, theme }: Shots): Promise<number> {
   });
   const page = await context.newPage();
   for (const place of places) {
-    await page.goto(new URL(`?demo=${place.demo}`, url).href, { waitUntil: 'load' });
+    await page.goto(url, { waitUntil: 'load' });
     await atRest(page);
+    await put(page, place.demo);
     await place.goTo(page);
     await atRest(page);
     await page.screenshot({ path: `${folder}/${nameOf(size, theme, place)}.png` });
   }
   await context.close();
   return places.length;
+}
+
+/** Puts a demo on the bench, as a person does. */
+async function put(page: Page, demo: string): Promise<void> {
+  const name = demo.charAt(0).toUpperCase() + demo.slice(1);
+  await page.locator('.app-name').click();
+  await page.getByRole('button', { name: 'Choose an aircraft…' }).click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: new RegExp(name) })
+    .click();
+  await page.waitForFunction((wanted) => window.counterpoise.document.current().name === wanted, name);
+  await atRest(page);
 }
 
 /** The stage drawn, the estimate there, and what follows at rest settled. */

@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useState } from 'react';
 import './theme.css';
 import './controls.css';
 import './layout/layout.css';
-import { useBench, usePlace } from '../store/react';
+import { useBench, usePlace, useView } from '../store/react';
 import { Beam } from './beam/Beam';
 import { Burn } from './burn/Burn';
 import { Card } from './card/Card';
@@ -13,6 +13,7 @@ import { type Turn, Turns } from './layout/Turns';
 import { LoadSwitches } from './loading/LoadSwitches';
 import { Manifest } from './manifest/Manifest';
 import { Notices } from './Notices';
+import { PlaceShown } from './places/PlaceNav';
 import type { Sheet } from './sheet';
 import { TopBar } from './top/TopBar';
 import { Boundary } from './trouble/Boundary';
@@ -60,6 +61,7 @@ function Places({ stage, files }: AppProps) {
   const [turn, setTurn] = useState<Turn>('stage');
   const bench = useBench();
   const nudge = useNudge();
+  const away = useView(({ place }) => place !== 'bench');
   const arranging = usePlace((place) => place.open);
   useTheme();
   useShortcuts({ openShortcuts: () => setSheet('shortcuts') });
@@ -79,7 +81,7 @@ function Places({ stage, files }: AppProps) {
         </Boundary>
         <VerdictPlace />
       </header>
-      <main className="bench">
+      <main className="bench" inert={away}>
         <section className="stage" data-testid="stage" aria-label="Stage">
           {/* biome-ignore lint/a11y/useSemanticElements: a drawing is no fieldset */}
           <div
@@ -122,6 +124,7 @@ function Places({ stage, files }: AppProps) {
           </section>
         )}
       </main>
+      <PlaceShown />
       {sheet === 'cautions' && <Cautions onClose={() => setSheet(null)} />}
       {sheet === 'shortcuts' && <Shortcuts onClose={() => setSheet(null)} />}
     </div>

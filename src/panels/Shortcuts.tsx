@@ -32,9 +32,14 @@ const shortcuts: readonly {
   { keys: ['M'], does: 'Mirror to the other side', where: 'Manifest' },
   { keys: ['Del'], does: 'Take out', where: 'Manifest' },
   { keys: ['↑', '↓'], does: 'More or less fuel, by 1 %', where: 'CG travel' },
+  { keys: ['Drag'], does: 'A part: moves it; the ground: turns or shifts the view', where: 'Mouse' },
+  { keys: ['⇧ drag'], does: 'In the free view: lifts or lowers the part', where: 'Mouse' },
+  { keys: ['Wheel'], does: 'Nearer or farther, at the pointer', where: 'Mouse' },
+  { keys: ['One finger'], does: 'On a part: moves it; beside it: turns the view', where: 'Touch' },
+  { keys: ['Two fingers'], does: 'Pinch: nearer or farther', where: 'Touch' },
 ];
 
-const places = ['Anywhere', 'Stage', 'Stage, beam', 'Manifest', 'CG travel'];
+const places = ['Anywhere', 'Stage', 'Stage, beam', 'Manifest', 'CG travel', 'Mouse', 'Touch'];
 
 /** Every key that does something. */
 export function Shortcuts({ onClose }: { readonly onClose: () => void }) {

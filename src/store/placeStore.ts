@@ -23,7 +23,11 @@ export interface PlaceState {
   /** The sheet for arranging is open. */
   readonly open: boolean;
   readonly ghost: Ghost | null;
+  /** How long a search for an arrangement may take, ms. */
+  readonly searchMs: number;
 }
+
+const SEARCH_MS = 40_000;
 
 /** What comes after the first paint: the zone of an item, and the search in its worker. */
 export interface PlaceParts {
@@ -51,7 +55,7 @@ export function createPlaceStore(
   drag: Drag,
   balance: BalanceStore,
 ): PlaceStore {
-  const api = createCalmStore<PlaceState>(() => ({ open: false, ghost: null }));
+  const api = createCalmStore<PlaceState>(() => ({ open: false, ghost: null, searchMs: SEARCH_MS }));
   let given: PlaceParts | null = null;
   // A ghost belongs to the aircraft that it was made for.
   document.api.subscribe((now, before) => {

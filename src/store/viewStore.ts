@@ -7,6 +7,8 @@ import type { UnitSystem } from '../model/units';
 import { createCalmStore } from './calmStore';
 
 export type View = 'free' | 'side' | 'top' | 'front';
+/** The bench itself, and the places that lie over it. */
+export type PlaceId = 'bench' | 'weigh-in';
 export type Theme = 'system' | 'light' | 'dark';
 
 /** What the stage says beside the aircraft itself; each has one switch, and is remembered. */
@@ -66,6 +68,8 @@ export interface ViewState {
   readonly folds: Readonly<Record<string, boolean>>;
   /** The window is not high, so what stands under the stage keeps itself low. */
   readonly lowWindow: boolean;
+  /** Where the person is. */
+  readonly place: PlaceId;
 }
 
 export type ViewStore = StoreApi<ViewState>;
@@ -89,6 +93,7 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     theme: 'system',
     folds: {},
     lowWindow: false,
+    place: 'bench',
     ...initial,
   }));
 }

@@ -18,7 +18,7 @@ let bench: Bench;
 let demo: Aircraft;
 beforeAll(async () => {
   bench = await openBench({ width: 1100, height: 760 });
-  await bench.page.waitForSelector('[data-testid=stage-words]');
+  await bench.page.waitForSelector('[data-testid=stage-words]', { state: 'attached' });
   await bench.page.evaluate(() =>
     window.counterpoise.view.setState(({ layers }) => ({ layers: { ...layers, stability: true } })),
   );

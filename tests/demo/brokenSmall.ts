@@ -54,7 +54,7 @@ export const electricAndGlider: readonly Broken[] = [
     adds: weight('motor', TO_MASS(452)),
     tone: 'danger',
     headline: TAIL,
-    facts: { margin: /% MAC; at least/ },
+    facts: { margin: /^3 ± 5 % MAC; may be behind the neutral point; at least/ },
   },
   {
     demo: 'whimbrel',

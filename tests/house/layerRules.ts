@@ -127,6 +127,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'judgement',
     'place',
     'advice',
+    'weigh',
     'words',
     'reading',
   ],

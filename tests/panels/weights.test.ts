@@ -28,6 +28,14 @@ describe('what stands on the beam', () => {
     expect(tank?.atMm).toBeCloseTo(500, 6);
   });
 
+  test('what has no finite station is not drawn', () => {
+    const heavy = {
+      ...blankAircraft(),
+      parts: [part('star', 1e308, [300, 0, 0]), part('pack', 200, [300, 0, 0])],
+    };
+    expect(weightsAlong(balanced(heavy), 0).map(({ key }) => key)).toEqual(['pack']);
+  });
+
   test('moments of all weights about the CG cancel, as they must about any balance point', () => {
     const masses = fc.array(
       fc.tuple(fc.integer({ min: 1, max: 3000 }), fc.integer({ min: -500, max: 2500 })),

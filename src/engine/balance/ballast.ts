@@ -62,5 +62,9 @@ export function tipBallast(massG: number, cgMm: Vec3, tipMm: Vec3): TipBallast |
   if (cgMm[1] === 0) return { massG: 0, stationShiftMm: 0 };
   const addedG = (-massG * cgMm[1]) / tipMm[1];
   if (!(addedG > 0) || !Number.isFinite(addedG)) return null;
-  return { massG: addedG, stationShiftMm: (addedG * (tipMm[0] - cgMm[0])) / (massG + addedG) };
+  return { massG: addedG, stationShiftMm: stationShiftMm(massG, cgMm, addedG, tipMm) };
 }
+
+/** How far a mass that is put somewhere moves the CG's station, aft +, mm: m·(x_m − x)/(W + m). */
+export const stationShiftMm = (massG: number, cgMm: Vec3, addedG: number, atMm: Vec3): number =>
+  (addedG * (atMm[0] - cgMm[0])) / (massG + addedG);

@@ -45,7 +45,15 @@ const MOST_TRIES = 2500;
 export function advise(aircraft: Aircraft, given: Given, spoken: Spoken): Advice {
   const before = judgeFully(aircraft, given);
   const states = statesOf(aircraft, given);
-  const shop: Workshop = { aircraft, given, spoken, before, states, tries: { left: MOST_TRIES } };
+  const shop: Workshop = {
+    aircraft,
+    given,
+    spoken,
+    before,
+    states,
+    tries: { left: MOST_TRIES },
+    fits: new Map(),
+  };
   // Where a sum is no number every remedy would be one of chance.
   const finite = before.findings.every(({ kind }) => kind !== 'not-finite');
   for (const about of finite ? aboutWhat(before) : []) {

@@ -1,10 +1,11 @@
+import { stationShiftMm } from '../../engine/balance/ballast';
 import { pointToAircraft } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { mirrorY } from '../../engine/geometry/vec3';
 import type { PanelShape } from '../../engine/mass/shapes';
 import { type Piece, pieces } from '../airframe/pieces';
 import type { Aircraft, Part } from '../document/types';
-import { massStepG, massWords, stepped } from './figures';
+import { lengthStepsMm, massStepG, massWords, shiftWords, stepped } from './figures';
 import type { Goal } from './goal';
 import type { Remedy } from './remedy';
 import { remedyIf, type Workshop } from './trial';
@@ -47,12 +48,21 @@ export function tipBallast(shop: Workshop, goal: Goal): Remedy | null {
       const remedy = remedyIf(shop, goal, {
         kind: 'tip-ballast',
         edits: [{ do: 'add', part: { ...part, positionMm: [x, y, z] }, into: 'wing' }],
-        words: `Add ${massWords(massG, shop.spoken)} at the ${right ? 'right' : 'left'} wing tip`,
+        words: `Add ${massWords(massG, shop.spoken)} at the ${right ? 'right' : 'left'} wing tip${alongWords(shop, massG, tip.atMm)}`,
       });
       if (remedy) return remedy;
     }
   }
   return null;
+}
+
+/** What it does along besides, as of a swept tip: ", which moves the CG 0.6 mm aft"; aft rounded up, forward down. */
+function alongWords({ before: { mostLateral }, spoken }: Workshop, addedG: number, atMm: Vec3): string {
+  if (!mostLateral) return '';
+  const shiftMm = stationShiftMm(mostLateral.massG, mostLateral.cgMm, addedG, atMm);
+  const [, step] = lengthStepsMm(spoken);
+  const count = Math.ceil(shiftMm / step - 1e-9);
+  return count === 0 ? '' : `, which moves the CG ${shiftWords(stepped(count, step), 0, true, spoken)}`;
 }
 
 const LEAD = { role: 'ballast', yawDeg: 0, pitchDeg: 0, rollDeg: 0 } as const;

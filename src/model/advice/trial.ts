@@ -16,6 +16,8 @@ export interface Workshop {
   readonly states: readonly StateBalance[];
   /** Places that may still be tried; a search that ends for want of them is not exhaustive. */
   readonly tries: { left: number };
+  /** How edits were found to fit: each search comes by places that another has looked at. */
+  readonly fits: Map<string, Fits>;
 }
 
 /** What came of trying: the judgement, or how much farther anything new could be, mm. */
@@ -38,7 +40,17 @@ const reaches = (states: readonly StateBalance[], { axis, lowMm, highMm }: Goal)
 type Fits = { readonly ok: true } | { readonly ok: false; readonly atLeastMm: number };
 
 /** Whether nothing fits worse than before, in any load state; else how far the worst of it must be left at least. */
-function fitsAfter({ aircraft }: Workshop, after: Aircraft): Fits {
+function fitsAfter({ aircraft, fits }: Workshop, edits: readonly RemedyEdit[], after: Aircraft): Fits {
+  const key = JSON.stringify(edits);
+  let fit = fits.get(key);
+  if (!fit) {
+    fit = judgedFit(aircraft, after);
+    fits.set(key, fit);
+  }
+  return fit;
+}
+
+function judgedFit(aircraft: Aircraft, after: Aircraft): Fits {
   const before = wholeFit(aircraft);
   const misfits = newProblems(before, wholeFit(after));
   if (misfits.length === 0) return { ok: true };
@@ -48,7 +60,7 @@ function fitsAfter({ aircraft }: Workshop, after: Aircraft): Fits {
 
 /** Whether edits leave everything fitting as it did, whatever becomes of the balance. */
 export const fitsThere = (shop: Workshop, edits: readonly RemedyEdit[]): Fits =>
-  fitsAfter(shop, applyRemedy(shop.aircraft, { edits }));
+  fitsAfter(shop, edits, applyRemedy(shop.aircraft, { edits }));
 
 /**
  * Carries edits out and judges the whole aircraft again, what is quick first: the fit, of which only what was touched is
@@ -57,7 +69,7 @@ export const fitsThere = (shop: Workshop, edits: readonly RemedyEdit[]): Fits =>
  */
 export function tryEdits(shop: Workshop, goal: Goal, edits: readonly RemedyEdit[]): Trial {
   const after = applyRemedy(shop.aircraft, { edits });
-  const fits = fitsAfter(shop, after);
+  const fits = fitsAfter(shop, edits, after);
   if (!fits.ok) return fits;
   if (!reaches(statesOf(after, shop.given), goal)) return FAILED;
   return judgedAfter(shop, after, goal);

@@ -16,8 +16,20 @@ const LONGEST_STEM = 60;
  * uses, and the roles, which stand beside ids in the rules of distance.
  */
 export function takenIds(aircraft: Aircraft): Set<string> {
-  const { parts, tanks, structure, referencePoints, bays, hatches, leads, ballastSpots, switches } = aircraft;
-  const lists = [parts, tanks, structure, referencePoints, bays, hatches, leads, ballastSpots, switches];
+  const { parts, tanks, structure, referencePoints, bays, hatches, leads, ballastSpots, switches, weighIns } =
+    aircraft;
+  const lists = [
+    parts,
+    tanks,
+    structure,
+    referencePoints,
+    bays,
+    hatches,
+    leads,
+    ballastSpots,
+    switches,
+    weighIns,
+  ];
   return new Set([
     OUTLET_ID,
     BARE_AIRFRAME_ID,

@@ -28,3 +28,5 @@ export type SwitchItem = NonNullable<Aircraft['switches']>[number];
 export type ReferencePoint = Aircraft['referencePoints'][number];
 export type Role = (typeof roles)[number];
 export type AircraftKind = Aircraft['kind'];
+export type WeighIn = NonNullable<Aircraft['weighIns']>[number];
+export type ScaleReading = Extract<WeighIn['reading'], { readonly by: 'scales' }>['scales'][number];

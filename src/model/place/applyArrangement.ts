@@ -12,7 +12,7 @@ import { aircraftCases } from './loadCases';
 import { partBox, turned } from './placeOptions';
 
 /** A stack of ballast at a spot, as large as so much of it is. */
-function ballastPart(spot: BallastSpot, massG: number): Omit<Part, 'id'> {
+export function ballastPart(spot: BallastSpot, massG: number): Omit<Part, 'id'> {
   const box = ballastBox(spot, massG);
   const edgeMm = Math.cbrt(massG / METAL_G_PER_MM3.lead);
   const [lengthMm, widthMm, heightMm] = box ? sizeOf(box) : [edgeMm, edgeMm, edgeMm];
@@ -32,7 +32,7 @@ function ballastPart(spot: BallastSpot, massG: number): Omit<Part, 'id'> {
 export function applyArrangement(
   aircraft: Aircraft,
   problem: PlaceProblem,
-  { placed, ballast }: Arrangement,
+  { placed, ballast }: Pick<Arrangement, 'placed' | 'ballast'>,
   emptied: readonly Part[] = [],
 ): Aircraft {
   let after = aircraft;
@@ -103,7 +103,7 @@ const withParts = perObjects(
 export function recheckArrangement(
   aircraft: Aircraft,
   problem: PlaceProblem,
-  arrangement: Arrangement,
+  arrangement: Pick<Arrangement, 'placed' | 'ballast'>,
   downs: Vec3 | readonly Vec3[],
   { emptied = [], waysIn = false }: RecheckOptions = {},
 ): Rechecked {

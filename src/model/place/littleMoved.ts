@@ -16,17 +16,22 @@ const WORTH_MM = 0.5;
 
 /**
  * Little moved is easily built: what can be had with ballast alone, with one thing moved, with two. Ends with the first
- * number of moves that needs no ballast, or with the time; of what was sound the one with the least ballast.
+ * number of moves that needs no ballast, or with the time; of what was sound, `before` among it, the one with the least
+ * ballast.
  */
 export function littleMoved(
   problem: PlaceProblem,
   order: Omit<ArrangeOrder, 'onProgress' | 'timeMs'>,
   leftMs: () => number,
   isSound: (best: Arrangement, problem: PlaceProblem) => boolean,
+  before: LittleMoved | null = null,
 ): LittleMoved | null {
   const ids = problem.parts.map(({ id }) => id);
   const pairs = ids.flatMap((a, i) => ids.slice(i + 1).map((b) => [a, b]));
-  let kept: LittleMoved | null = null;
+  const { wantedMarginMm = 0 } = problem;
+  const needsNothing = () => kept?.best.ballastG === 0 && kept.keptMarginMm >= wantedMarginMm;
+  let kept = before;
+  if (needsNothing()) return kept;
   for (const sets of [[[]], ids.map((id) => [id]), pairs]) {
     for (const [i, free] of sets.entries()) {
       if (free.length > 0 && leftMs() <= 0) return kept;
@@ -37,13 +42,13 @@ export function littleMoved(
         kept = { best, problem: held, keptMarginMm };
       }
     }
-    if (kept?.best.ballastG === 0) return kept;
+    if (needsNothing()) return kept;
   }
   return kept;
 }
 
 /** The wanted margin before ballast, less ballast before a margin that is worth it. */
-function isWorth(one: LittleMoved, than: LittleMoved | null): boolean {
+export function isWorth(one: LittleMoved, than: LittleMoved | null): boolean {
   if (!than || one.keptMarginMm !== than.keptMarginMm) return !than || one.keptMarginMm > than.keptMarginMm;
   const more = one.best.ballastG - than.best.ballastG;
   return more < -1e-6 || (more < 1e-6 && one.best.marginMm > than.best.marginMm + WORTH_MM);

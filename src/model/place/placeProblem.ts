@@ -12,6 +12,7 @@ import { apartRules, asCloseAsNow, obstaclesOf } from './obstacles';
 import { leadPull, movingLeads } from './placeLeads';
 import { bayBox, itsPlace, partBox, placeOptions } from './placeOptions';
 import { defaultRule, type PlaceSettings } from './placeSettings';
+import { spotRoom } from './spotRoom';
 
 /** The search's question for an aircraft, or why there is none, in a sentence. */
 export type PlaceQuestion =
@@ -47,10 +48,11 @@ export function placeProblem(aircraft: Aircraft, settings: PlaceSettings): Place
     ...emptied.map((part) => ({ id: part.id, name: part.name, ...itemExtent(part) })),
   ];
   const leads = movingLeads(aircraft, moves, cases, settings.leads !== false);
-  const spots = settings.spots ?? [
-    ...emptiedSpots(emptied),
-    ...sizedSpots(aircraft, aircraft.ballastSpots ?? usualSpots(aircraft, emptied)),
-  ];
+  const room = spotRoom(
+    aircraft,
+    settings.spots ? [] : sizedSpots(aircraft, aircraft.ballastSpots ?? usualSpots(aircraft, emptied)),
+  );
+  const spots = settings.spots ?? [...emptiedSpots(emptied), ...room.spots];
   return {
     problem: {
       cases: cases.map((one) =>
@@ -76,7 +78,7 @@ export function placeProblem(aircraft: Aircraft, settings: PlaceSettings): Place
       noBallast: hotZones(aircraft),
       wantedMarginMm: settings.wantedMarginMm ?? 0,
     },
-    notes: notesFor(aircraft, settings, moves),
+    notes: [...notesFor(aircraft, settings, moves), ...room.notes],
   };
 }
 

@@ -6,15 +6,17 @@ import { bestOfSeveral } from '../../engine/place/oneOfSeveral';
 import { sigmasFor } from '../../engine/place/robust';
 import type { ArrangeAnswer } from '../../engine/place/searchState';
 import { shrunkBand } from '../../engine/place/shrunkBand';
-import type { Arrangement, PlaceProblem } from '../../engine/place/types';
+import type { PlaceProblem } from '../../engine/place/types';
 import type { Aircraft } from '../document/types';
 import { recheckArrangement } from './applyArrangement';
+import { asBefore } from './asBefore';
 import { largestSigmaMm } from './cgSigma';
 import { correctedProblem } from './correctedProblem';
 import { withoutRefused } from './cuts';
 import { littleMoved } from './littleMoved';
 import { placeProblem } from './placeProblem';
 import type { PlaceSettings } from './placeSettings';
+import { soundestSoFar } from './soundest';
 
 /** What is asked: the aircraft to start from, or several of which one is to be chosen, and what for. */
 export interface PlaceRequest {
@@ -68,9 +70,12 @@ export function searchPlaces(request: PlaceRequest, tools: PlaceTools): PlaceOut
 }
 
 /** More rounds of refusals than this help nobody. */
-const MOST_ROUNDS = 12;
+const MOST_ROUNDS = 24;
 /** This share of the time is kept for the end. */
-const KEPT_BACK = 0.35;
+const KEPT_BACK = 0.3;
+/** Of the time that is left, what the problem as it was asked may take, and one of those cut after it. */
+const FIRST_SHARE = 0.4;
+const ROUND_SHARE = 0.25;
 
 function searchOne(
   aircraft: Aircraft,
@@ -103,26 +108,36 @@ function searchOne(
     notes,
     price: sure && plain ? priceWords(told, plain, sure.marginMm, probability!) : null,
   });
-  const check = (best: Arrangement, problem: PlaceProblem, waysIn: boolean) =>
-    recheckArrangement(aircraft, problem, best, downs, { emptied, waysIn }).refusals;
-  const isOffered = (best: Arrangement, problem: PlaceProblem) =>
-    (!sure || best.marginMm >= sure.marginMm - 1e-6) && check(best, problem, true).length === 0;
+  const soundest = soundestSoFar(
+    (best, problem) => recheckArrangement(aircraft, problem, best, downs, { emptied, waysIn: true }).refusals,
+    sure?.marginMm ?? Number.NEGATIVE_INFINITY,
+  );
+  const start = asBefore(question.problem, emptied);
+  if (start) {
+    const { wantedMarginMm = 0 } = question.problem;
+    const keptMarginMm = start.marginMm >= wantedMarginMm ? wantedMarginMm : 0;
+    soundest.ask(start, question.problem, keptMarginMm);
+  }
   for (let round = 0; round < MOST_ROUNDS && leftMs() > tools.timeMs * KEPT_BACK; round++) {
     const { problem } = state;
+    let stopped = false;
     answer = arrange(problem, {
       ...tools,
-      timeMs: leftMs() * 0.45,
+      timeMs: leftMs() * (round === 0 ? FIRST_SHARE : ROUND_SHARE),
+      cancelled: () => stopped,
       onProgress: (progress) => {
-        const { best } = progress;
-        if (sure && progress.keptMarginMm < sure.marginMm) return;
-        if (best && check(best, problem, false).length === 0)
-          tools.onProgress?.(tell(asFirst(progress, first), problem));
+        const { best, proved, keptMarginMm } = progress;
+        if (stopped || !best || !soundest.isWorthAsking(progress)) return;
+        const refusals = soundest.ask(best, problem, keptMarginMm);
+        if (refusals.length === 0) tools.onProgress?.(tell(asFirst(progress, first), problem));
+        // What cannot be built is not worth a larger margin: it is taken out at once.
+        else if (proved) stopped = true;
       },
     });
     if (sure && answer.keptMarginMm < sure.marginMm) answer = { ...answer, best: null };
     first ??= answer;
     if (!answer.best) break;
-    const refusals = check(answer.best, problem, true);
+    const refusals = soundest.ask(answer.best, problem, answer.keptMarginMm);
     if (refusals.length === 0) return tell(asFirst(answer, first === answer ? null : first), problem);
     if (refusals.every(({ what }) => what === 'balance')) {
       state.problem = correctedProblem(aircraft, problem, answer.best, downs, emptied);
@@ -135,7 +150,8 @@ function searchOne(
     state.problem = without.problem;
   }
   if (first?.boundG === Number.POSITIVE_INFINITY) return tell(first, state.problem);
-  const kept = littleMoved(question.problem, { solve: tools.solve, now: tools.now }, leftMs, isOffered);
+  const means = { solve: tools.solve, now: tools.now };
+  const kept = littleMoved(question.problem, means, leftMs, soundest.isSound, soundest.best());
   return tell(
     asFirst(
       { ...(answer ?? noneSure()), best: kept?.best ?? null, keptMarginMm: kept?.keptMarginMm ?? 0 },

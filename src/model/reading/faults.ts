@@ -10,6 +10,7 @@ import { fuelFaults } from './fuelFaults';
 import { placesOf } from './places';
 import { switchFaults } from './switchFaults';
 import { tankFaults } from './tankFaults';
+import { weighFaults } from './weighFaults';
 
 /**
  * What the schema cannot see: ids, references, shapes that enclose nothing, limits the wrong way round.
@@ -33,6 +34,7 @@ export function crossFaults(json: unknown, broken: readonly Fault[]): readonly F
     ...partFaults(checked),
     ...switchFaults(checked),
     ...fitFaults(checked),
+    ...weighFaults(checked),
   ];
 }
 

@@ -1,12 +1,19 @@
 import './answer.css';
 import type { Tone } from '../../model/words/verdict';
+import { useCommitted } from '../../store/react';
 import { Icon, type IconName } from '../icons';
 import { useBenchValue } from '../Live';
+import { later } from '../later';
 import { useReadings } from '../readings';
 import { useSettled } from '../useSettled';
 import { answerOf, held } from './answerOf';
 import { Facts } from './Facts';
 import { Fix } from './Fix';
+
+const LastWeighed = later(
+  () => import('../weigh/LastWeighed'),
+  (module) => module.LastWeighed,
+);
 
 const signs: Readonly<Record<Tone, { readonly icon: IconName; readonly word: string }>> = {
   good: { icon: 'tick', word: 'Good' },
@@ -23,6 +30,7 @@ export function Answer() {
   const headline = useBenchValue((bench) => held(bench) + answerOf(bench, say).headline);
   const cause = useBenchValue((bench) => answerOf(bench, say).cause);
   const fix = useBenchValue((bench) => answerOf(bench, say).fix?.label ?? '');
+  const weighed = useCommitted(({ weighIns }) => (weighIns?.length ?? 0) > 0);
   const settled = useSettled([headline, cause, fix].filter(Boolean).join('. '));
   return (
     <div className="answer" data-testid="verdict" data-tone={tone}>
@@ -31,7 +39,10 @@ export function Answer() {
           <Icon name={signs[tone].icon} />
         </span>
         <p className="answer-headline">{headline}</p>
-        <p className="answer-cause">{cause}</p>
+        <p className="answer-cause">
+          {cause}
+          {weighed && <LastWeighed />}
+        </p>
         <Fix />
         <p className="unseen" aria-live="polite">
           {settled}

@@ -12,7 +12,7 @@ export function Fix() {
   const consequence = useBenchValue((now) => answerOf(now, say).fix?.consequence ?? '');
   const offered = useBenchValue((now) => answerOf(now, say).fix?.remedy != null);
   const failed = useBenchValue((now) => now.verdict.get().failed ?? '');
-  if (!label) return failed ? <p className="answer-nofix">{failed}</p> : null;
+  if (!label) return failed ? <p className="answer-nofix">{failed}</p> : <SearchAgain />;
   if (!offered) {
     return (
       <p className="answer-nofix">
@@ -30,5 +30,23 @@ export function Fix() {
       {label}
       <small>{consequence}</small>
     </button>
+  );
+}
+
+/** Why the other load states could not be searched, and another try; nothing while that goes well. */
+function SearchAgain() {
+  const bench = useBench();
+  const sentence = useBenchValue(({ rest }) => {
+    const { loadSearch } = rest.get();
+    return 'sentence' in loadSearch ? loadSearch.sentence : '';
+  });
+  if (!sentence) return null;
+  return (
+    <p className="answer-nofix">
+      {sentence}{' '}
+      <button type="button" className="link" onClick={bench.rest.retrySearch}>
+        Retry
+      </button>
+    </p>
   );
 }

@@ -1,4 +1,5 @@
 import { levelTip } from '../../model/balance/levelTip';
+import { lengthUp } from '../../model/words/say';
 import type { Bench } from '../../store/bench';
 import { useView } from '../../store/react';
 import { useBenchValue } from '../Live';
@@ -38,12 +39,12 @@ export function TiltWords({ line, widthPx }: { readonly line: Line; readonly wid
   const nose = useBenchValue((bench) => {
     if (lateral) return levelling(bench, 'right', say);
     const byMm = beyond(bench, line);
-    return byMm < 0 ? `◂ nose-heavy ${say.lengthFine(-byMm)}` : 'nose';
+    return byMm < 0 ? `◂ nose-heavy ${lengthUp(-byMm, say)}` : 'nose';
   });
   const tail = useBenchValue((bench) => {
     if (lateral) return levelling(bench, 'left', say);
     const byMm = beyond(bench, line);
-    return byMm > 0 ? `tail-heavy ${say.lengthFine(byMm)} ▸` : 'tail';
+    return byMm > 0 ? `tail-heavy ${lengthUp(byMm, say)} ▸` : 'tail';
   });
   const out = useBenchValue((bench) => Math.sign(beyond(bench, line)));
   return (

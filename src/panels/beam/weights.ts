@@ -17,7 +17,7 @@ export interface Weight {
 
 /**
  * Everything aboard, lumped by item along the station axis (0), or by item and side along the buttline
- * axis (1). A tank weighs what it and its liquid weigh now. What has no mass is left out.
+ * axis (1). A tank weighs what it and its liquid weigh now. What has no mass, or no finite one, is left out.
  */
 export const weightsAlong = perObjects((balance: Balance, axis: 0 | 1): readonly Weight[] => {
   const lumps = new Map<string, { body: Body; massG: number; momentGmm: number }>();
@@ -35,15 +35,17 @@ export const weightsAlong = perObjects((balance: Balance, axis: 0 | 1): readonly
     lump.massG += mass.massG;
     lump.momentGmm += mass.massG * mass.cgMm[axis];
   }
-  return [...lumps].map(([key, { body, massG, momentGmm }]) => ({
-    key,
-    sourceId: body.sourceId,
-    name: body.name,
-    group: body.group,
-    role: body.role,
-    massG,
-    atMm: momentGmm / massG,
-  }));
+  return [...lumps]
+    .map(([key, { body, massG, momentGmm }]) => ({
+      key,
+      sourceId: body.sourceId,
+      name: body.name,
+      group: body.group,
+      role: body.role,
+      massG,
+      atMm: momentGmm / massG,
+    }))
+    .filter(({ massG, atMm }) => Number.isFinite(massG) && Number.isFinite(atMm));
 });
 
 /** What the drawing needs to know of one weight to stack it. */

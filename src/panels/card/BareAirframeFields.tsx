@@ -1,4 +1,4 @@
-import { bareAirframeDifference, structureMass } from '../../model/airframe/bodies';
+import { bareAirframeDifference } from '../../model/airframe/bodies';
 import type { Aircraft, BareAirframe } from '../../model/document/types';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
@@ -6,6 +6,7 @@ import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
 import { type Readings, useReadings } from '../readings';
 import { PlusMinusFields } from './PlusMinusFields';
+import { WeighedStart } from './WeighedStart';
 
 const uses: readonly { readonly value: BareAirframe['use']; readonly label: string }[] = [
   { value: 'compare', label: 'Only compare' },
@@ -30,19 +31,6 @@ function differenceWords(aircraft: Aircraft, say: Readings): string {
   return `${mass}, ${cg}.`;
 }
 
-/** The airframe as if the scales said what the shapes do, to be corrected. */
-function asShapesSay(aircraft: Aircraft): Aircraft {
-  const shapes = structureMass(aircraft.structure);
-  const [x, y] = shapes.cgMm ?? [0, 0];
-  const bareAirframe: BareAirframe = {
-    massG: Math.round(shapes.massG),
-    stationMm: Math.round(x * 10) / 10,
-    buttlineMm: Math.round(y * 10) / 10,
-    use: 'compare',
-  };
-  return { ...aircraft, bareAirframe };
-}
-
 /** The bare airframe as it was weighed, and what to make of it. */
 export function BareAirframeFields() {
   const say = useReadings();
@@ -56,9 +44,7 @@ export function BareAirframeFields() {
     return (
       <>
         <p className="hint">Not weighed yet; the masses of the structure stand for it.</p>
-        <EditButton step="Enter the weighed airframe" edit={asShapesSay}>
-          Enter what the scales say
-        </EditButton>
+        <WeighedStart />
       </>
     );
   }

@@ -1,7 +1,9 @@
 import './shelf.css';
 import { useState } from 'react';
 import { type ShelfPart, shelf } from '../../model/airframe/shelf';
+import { itemById } from '../../model/document/edit';
 import { roles } from '../../model/document/schema/aircraft';
+import { setDown } from '../../model/fit/setDown';
 import { useBench } from '../../store/react';
 import { Refusal } from '../fields/EditButton';
 import { useEdit } from '../fields/useEdit';
@@ -30,9 +32,13 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
   const atMm = Math.round((bench.balance.get().cgMm?.[0] ?? 200) / grid) * grid;
   const add = (name: string, make: () => Added) => {
     const added = make();
-    const refused = edit(`Add ${name}`, () => added.aircraft);
+    const isItem = itemById(added.aircraft, added.id) !== undefined;
+    const set = isItem ? setDown(added.aircraft, added.id, atMm) : { aircraft: added.aircraft, free: true };
+    const refused = edit(`Add ${name}`, () => set.aircraft);
     setFault(refused);
     if (refused !== null) return;
+    if (set.free) bench.notice.drop('edit');
+    else bench.notice.tell({ about: 'edit', tone: 'note', text: noPlaceWords(name, say.station(atMm)) });
     bench.view.setState({ selectedId: added.id });
     onClose();
     onAdded();
@@ -51,6 +57,8 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
         <Icon name="search" />
         <span className="unseen">Search the shelf</span>
         <input
+          // A dialog gives the focus to what is marked so when it opens.
+          ref={(field) => field?.setAttribute('autofocus', '')}
           type="search"
           placeholder="Search: servo, pack, wing…"
           value={words}
@@ -58,8 +66,8 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
         />
       </label>
       <p className="shelf-note">
-        Masses on the shelf are typical, weigh yours. It is set down at station {say.station(atMm)}, on the
-        centre line.
+        Masses on the shelf are typical, weigh yours. It is set down in the first free place near station{' '}
+        {say.station(atMm)}.
       </p>
       <Refusal fault={fault} />
       {groups.map(({ role, parts }) => (
@@ -104,6 +112,9 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
     </Modal>
   );
 }
+
+const noPlaceWords = (name: string, station: string) =>
+  `No free place was found for the ${name}: it stands at station ${station}, where it does not fit.`;
 
 /** "106 × 34 × 25 mm": every size of a shape, the unit once at the end. */
 function sizeWords({ shape }: ShelfPart, length: (mm: number) => string): string {

@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import { BARE_AIRFRAME_ID } from '../../model/airframe/bareAirframe';
 import { removeItem } from '../../model/document/edit';
 import type { ManifestRow } from '../../model/words/manifestRows';
@@ -38,22 +39,40 @@ export function useActions() {
       const fault = edit(step, (aircraft) => removeItem(aircraft, id));
       tell(step, fault);
       if (fault === null) bench.view.setState({ selectedId: null });
+      return fault === null;
     },
   };
 }
 
 /** The buttons under the selected row. */
 export function RowActions({ row: { id, name, group, locked } }: { readonly row: ManifestRow }) {
+  const bench = useBench();
   const act = useActions();
   const offCentre = useCommitted(({ parts, tanks }) =>
     [...parts, ...tanks].some((item) => item.id === id && item.positionMm[1] !== 0),
   );
   const hidden = useView(({ hiddenIds }) => hiddenIds.includes(id));
+  const cell = useRef<HTMLTableCellElement>(null);
   if (id === BARE_AIRFRAME_ID) return null;
+  /** The row that follows takes selection and focus; without one, the row before. */
+  const remove = () => {
+    const table = cell.current?.closest('table');
+    const rows = [...(table?.querySelectorAll<HTMLElement>('tr[data-item]') ?? [])];
+    const at = rows.findIndex(({ dataset }) => dataset.item === id);
+    const next = (rows[at + 1] ?? rows[at - 1])?.dataset.item;
+    if (!act.remove(id, name)) return;
+    if (next !== undefined) bench.view.setState({ selectedId: next });
+    requestAnimationFrame(() =>
+      (next === undefined
+        ? document.querySelector<HTMLElement>('.manifest > footer button')
+        : table?.querySelector<HTMLElement>(`[data-item="${CSS.escape(next)}"] button`)
+      )?.focus(),
+    );
+  };
   const stands = group === 'part' || group === 'tank';
   return (
     <tr className="row-actions">
-      <td colSpan={3}>
+      <td colSpan={3} ref={cell}>
         {stands && (
           <Action
             icon={locked ? 'lock' : 'unlocked'}
@@ -79,7 +98,7 @@ export function RowActions({ row: { id, name, group, locked } }: { readonly row:
             onPick={() => act.mirror(id, name)}
           />
         )}
-        <Action icon="bin" label={`Take out ${name}`} onPick={() => act.remove(id, name)} />
+        <Action icon="bin" label={`Take out ${name}`} onPick={remove} />
       </td>
     </tr>
   );

@@ -1,5 +1,6 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { itemExtent } from '../../model/airframe/extent';
+import { freeName, twinName } from '../../model/document/copyNames';
 import {
   duplicatePart,
   itemById,
@@ -30,7 +31,8 @@ export function toggleLock(aircraft: Aircraft, id: string): Aircraft {
 export function duplicate(aircraft: Aircraft, id: string): Added | null {
   const piece = structureById(aircraft, id);
   if (piece) {
-    const copy: StructurePiece = { ...movedStructure(piece, [20, 0, 0]), id: freeId(aircraft, piece.name) };
+    const name = freeName(aircraft, piece.name);
+    const copy: StructurePiece = { ...movedStructure(piece, [20, 0, 0]), name, id: freeId(aircraft, name) };
     return { aircraft: { ...aircraft, structure: [...aircraft.structure, copy] }, id: copy.id };
   }
   const item = itemById(aircraft, id);
@@ -38,22 +40,30 @@ export function duplicate(aircraft: Aircraft, id: string): Added | null {
   const { minMm, maxMm } = itemExtent(item);
   const by: Vec3 = [maxMm[0] - minMm[0], 0, 0];
   const tank = aircraft.tanks.find((one) => one.id === id);
-  if (!tank) return duplicatePart(aircraft, id, by);
+  const name = freeName(aircraft, item.name);
+  if (!tank) return renamed(duplicatePart(aircraft, id, by), name);
   const [x, y, z] = tank.positionMm;
-  const copyId = freeId(aircraft, tank.name);
-  const copy = { ...tank, id: copyId, positionMm: [x + by[0], y, z] as const, locked: false };
+  const copyId = freeId(aircraft, name);
+  const copy = { ...tank, name, id: copyId, positionMm: [x + by[0], y, z] as const, locked: false };
   return { aircraft: { ...aircraft, tanks: [...aircraft.tanks, copy] }, id: copyId };
 }
+
+const renamed = (added: Added | null, name: string): Added | null =>
+  added && { ...added, aircraft: updatePart(added.aircraft, added.id, { name }) };
 
 /** The same on the other side. Null for what lies on the plane of symmetry or is structure. */
 export function mirrored(aircraft: Aircraft, id: string): Added | null {
   const tank = aircraft.tanks.find((one) => one.id === id);
-  if (!tank) return mirrorPart(aircraft, id);
+  const item = itemById(aircraft, id);
+  if (!item) return null;
+  const name = twinName(aircraft, item.name, item.positionMm[1] < 0);
+  if (!tank) return renamed(mirrorPart(aircraft, id), name);
   const [x, y, z] = tank.positionMm;
   if (y === 0) return null;
-  const copyId = freeId(aircraft, tank.name);
+  const copyId = freeId(aircraft, name);
   const copy = {
     ...tank,
+    name,
     id: copyId,
     positionMm: [x, -y, z] as const,
     yawDeg: -tank.yawDeg,

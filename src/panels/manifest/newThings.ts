@@ -1,8 +1,10 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import type { ShelfPart } from '../../model/airframe/shelf';
+import { freeName } from '../../model/document/copyNames';
 import { addPart } from '../../model/document/edit';
 import { freeId } from '../../model/document/ids';
 import type { Aircraft, Fuel, StructurePiece, TankItem } from '../../model/document/types';
+import { bodyEnd, hullMiddleAt } from '../../model/fit/hullMiddle';
 import type { Added } from './actions';
 
 /** What can be built from its dimensions; the figures are a start, to be changed on the card. */
@@ -41,8 +43,29 @@ const section = (stationMm: number, widthMm: number, heightMm: number) => ({
   roundness: 0.7,
 });
 
-/** A piece of structure with its root, front or middle at a station, mm. */
-function structurePiece(kind: Exclude<NewThing, 'tank'>, atMm: number): WithoutId<StructurePiece> {
+const TAIL_CHORD_MM = 150;
+const FIN_CHORD_MM = 190;
+
+/** Where a piece belongs: the wing about the CG, a tail at the body's end, legs under the body; mm. */
+function belongs(aircraft: Aircraft, atMm: number) {
+  const end = bodyEnd(aircraft) ?? { stationMm: atMm + 750, waterlineMm: 20, topMm: 20 };
+  const hull = hullMiddleAt(aircraft, atMm);
+  return {
+    waterlineMm: Math.round(hull?.waterlineMm ?? 0),
+    undersideMm: Math.round(hull ? hull.waterlineMm - hull.heightMm / 2 : -50),
+    tail: [Math.round(end.stationMm - TAIL_CHORD_MM), 0, Math.round(end.waterlineMm)] as const,
+    fin: [Math.round(end.stationMm - FIN_CHORD_MM), 0, Math.round(end.topMm)] as const,
+    aftMm: Math.round(bodyEnd(aircraft)?.stationMm ?? atMm),
+    aftWaterlineMm: Math.round(end.waterlineMm),
+  };
+}
+
+/** A piece of structure near a station, mm, where it belongs on the body. */
+function structurePiece(
+  kind: Exclude<NewThing, 'tank'>,
+  atMm: number,
+  place: ReturnType<typeof belongs>,
+): WithoutId<StructurePiece> {
   const surface = { kind: 'surface', incidenceDeg: 0, rootThicknessPct: 12, cantDeg: 0 } as const;
   switch (kind) {
     case 'fuselage':
@@ -61,7 +84,7 @@ function structurePiece(kind: Exclude<NewThing, 'tank'>, atMm: number): WithoutI
         name: 'Wing',
         role: 'wing',
         sides: 'both',
-        rootMm: [atMm, 0, 40],
+        rootMm: [atMm - 80, 0, place.waterlineMm],
         rootChordMm: 260,
         panels: [panel(750, 190, 30, 12)],
         mass: weighed(310),
@@ -72,8 +95,8 @@ function structurePiece(kind: Exclude<NewThing, 'tank'>, atMm: number): WithoutI
         name: 'Tailplane',
         role: 'tailplane',
         sides: 'both',
-        rootMm: [atMm + 600, 0, 20],
-        rootChordMm: 150,
+        rootMm: place.tail,
+        rootChordMm: TAIL_CHORD_MM,
         rootThicknessPct: 9,
         panels: [panel(260, 110, 20, 9)],
         mass: weighed(45),
@@ -85,8 +108,8 @@ function structurePiece(kind: Exclude<NewThing, 'tank'>, atMm: number): WithoutI
         role: 'fin',
         sides: 'centre',
         cantDeg: 90,
-        rootMm: [atMm + 600, 0, 20],
-        rootChordMm: 190,
+        rootMm: place.fin,
+        rootChordMm: FIN_CHORD_MM,
         rootThicknessPct: 9,
         panels: [panel(200, 110, 60, 9)],
         mass: weighed(48),
@@ -96,8 +119,8 @@ function structurePiece(kind: Exclude<NewThing, 'tank'>, atMm: number): WithoutI
         kind,
         name: 'Boom',
         sides: 'centre',
-        frontMm: [atMm, 0, 20],
-        rearMm: [atMm + 700, 0, 20],
+        frontMm: [place.aftMm, 0, place.aftWaterlineMm],
+        rearMm: [place.aftMm + 700, 0, place.aftWaterlineMm],
         frontDiameterMm: 22,
         rearDiameterMm: 14,
         mass: weighed(85),
@@ -107,8 +130,8 @@ function structurePiece(kind: Exclude<NewThing, 'tank'>, atMm: number): WithoutI
         kind,
         name: 'Main leg',
         sides: 'both',
-        topMm: [atMm, 50, -50],
-        axleMm: [atMm + 10, 180, -190],
+        topMm: [atMm, 50, place.undersideMm],
+        axleMm: [atMm + 10, 180, place.undersideMm - 140],
         strutDiameterMm: 6,
         strutMassG: 60,
         wheelDiameterMm: 80,
@@ -121,7 +144,7 @@ function structurePiece(kind: Exclude<NewThing, 'tank'>, atMm: number): WithoutI
         name: 'Block',
         sides: 'centre',
         shape: { kind: 'box', lengthMm: 40, widthMm: 80, heightMm: 40 },
-        positionMm: [atMm, 0, 0],
+        positionMm: [atMm, 0, place.waterlineMm],
         yawDeg: 0,
         pitchDeg: 0,
         rollDeg: 0,
@@ -145,14 +168,16 @@ const petrol: Fuel = {
 /** Adds a piece of structure or a tank near a station, with an id of its own. */
 export function addThing(aircraft: Aircraft, kind: NewThing, atMm: number): Added {
   if (kind !== 'tank') {
-    const piece = structurePiece(kind, atMm);
+    const made = structurePiece(kind, atMm, belongs(aircraft, atMm));
+    const piece = { ...made, name: freeName(aircraft, made.name) };
     const id = freeId(aircraft, piece.name);
     return { aircraft: { ...aircraft, structure: [...aircraft.structure, { ...piece, id }] }, id };
   }
-  const id = freeId(aircraft, 'Tank');
+  const name = freeName(aircraft, 'Tank');
+  const id = freeId(aircraft, name);
   const tank: TankItem = {
     id,
-    name: 'Tank',
+    name,
     shape: { kind: 'box', lengthMm: 120, widthMm: 70, heightMm: 60 },
     positionMm: [atMm, 0, 0],
     yawDeg: 0,
@@ -170,5 +195,6 @@ export function addThing(aircraft: Aircraft, kind: NewThing, atMm: number): Adde
 /** Sets a part from the shelf down at a point. A wheel, round about its axle, is laid across. */
 export function addFromShelf(aircraft: Aircraft, part: ShelfPart, positionMm: Vec3): Added {
   const yawDeg = part.role === 'undercarriage' ? 90 : 0;
-  return addPart(aircraft, { ...part, positionMm, yawDeg, pitchDeg: 0, rollDeg: 0 });
+  const name = freeName(aircraft, part.name);
+  return addPart(aircraft, { ...part, name, positionMm, yawDeg, pitchDeg: 0, rollDeg: 0 });
 }

@@ -33,8 +33,7 @@ export function useManifestKeys(order: readonly string[], onOpenCard: () => void
       switch (event.key) {
         case 'Delete':
         case 'Backspace':
-          act.remove(selectedId, name);
-          select(next);
+          if (act.remove(selectedId, name)) select(next);
           break;
         case 'l':
           act.lock(selectedId, name);

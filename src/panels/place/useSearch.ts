@@ -6,8 +6,7 @@ import { placeLifts } from '../../model/place/placeLifts';
 import type { PlaceFound, PlaceRequest } from '../../model/place/searchPlaces';
 import { useBench, useCommitted, useView } from '../../store/react';
 
-/** How long a search may take as a whole, and the search for reasons after it, ms. */
-const SEARCH_MS = 40_000;
+/** How long the search for reasons may take, ms. */
 const REASONS_MS = 15_000;
 
 /** What is searched: the aircraft as it is seen, and what is asked of it. */
@@ -74,7 +73,7 @@ export function useSearch() {
       const sinceMs = performance.now();
       set({ phase: 'running', asked, sinceMs, found: null });
       try {
-        const searching = solve({ task: 'search', request, timeMs: SEARCH_MS }, (progress) => {
+        const searching = solve({ task: 'search', request, timeMs: place.get().searchMs }, (progress) => {
           if ('answer' in progress) set({ phase: 'running', asked, sinceMs, found: progress });
         });
         end(searching.cancel);

@@ -2,6 +2,7 @@ import './top.css';
 import type { FileActions } from '../fileActions';
 import { AppMenu } from '../menu/AppMenu';
 import { UndoRedo } from '../menu/UndoRedo';
+import { PlaceNav } from '../places/PlaceNav';
 import type { Sheet } from '../sheet';
 
 interface TopBarProps {
@@ -9,12 +10,12 @@ interface TopBarProps {
   readonly onSheet: (sheet: Sheet) => void;
 }
 
-/** The aircraft's name with all that is seldom needed behind it; the step back and forth; what to heed. */
+/** The aircraft's name with all that is seldom needed behind it; the places; the step back and forth; what to heed. */
 export function TopBar({ files, onSheet }: TopBarProps) {
   return (
     <div className="top-bar">
       <AppMenu files={files} onSheet={onSheet} />
-      <div className="top-words" />
+      <PlaceNav />
       <UndoRedo />
       <button
         type="button"

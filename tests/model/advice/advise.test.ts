@@ -120,12 +120,12 @@ function moveOfOneByForce({ aircraft, estimate }: Case): string | null {
 
 test('that no move of one part will do is said only where trying them all finds none', () => {
   let said = 0;
-  for (let seed = 1; seed <= 400 && said < 5; seed += 1) {
+  for (let seed = 1; seed <= 400 && said < 3; seed += 1) {
     const one = randomCase(seed);
     const { noMoveOfOne } = advise(one.aircraft, { down: LEVEL, estimate: one.estimate }, METRIC);
     if (!noMoveOfOne) continue;
     said += 1;
     expect(moveOfOneByForce(one), `seed ${seed}`).toBeNull();
   }
-  expect(said).toBeGreaterThan(2);
+  expect(said).toBe(3);
 });

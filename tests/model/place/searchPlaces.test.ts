@@ -83,6 +83,40 @@ describe('what is offered for an aircraft', () => {
     expect(outcome.answer.proved).toBe(true);
   }, 240_000);
 
+  test('what balances as it is is never lost, however little the search finds', () => {
+    const ballast = {
+      ...redshank(500).parts[2]!,
+      id: 'lead',
+      name: 'Lead',
+      role: 'ballast' as const,
+      shape: { kind: 'box' as const, lengthMm: 20, widthMm: 20, heightMm: 44 },
+      massG: 200,
+      positionMm: [20, 0, 0] as const,
+    };
+    const loaded = (aftMm: number): Aircraft => {
+      const aircraft = redshank(aftMm);
+      return { ...aircraft, parts: [...aircraft.parts, ballast] };
+    };
+    const { cgMm } = balanceAt(loaded(500), { fuelFraction: 1, down: LEVEL });
+    const outcome = searchPlaces(
+      {
+        variants: [{ name: '', aircraft: redshank(cgMm![0] + 10) }],
+        settings: { down: LEVEL, emptied: [ballast], wantedMarginMm: 2 },
+        probability: null,
+      },
+      // A solver that comes to nothing in its time.
+      {
+        solve: () => ({ status: 'stopped', values: null, bound: Number.NEGATIVE_INFINITY }),
+        now,
+        timeMs: 1000,
+      },
+    );
+    if ('fault' in outcome) throw new Error(outcome.fault);
+    expect(outcome.answer.best).toMatchObject({ ballastG: 200, moves: 0 });
+    expect(outcome.answer.keptMarginMm).toBe(2);
+    expect(outcome.answer.proved).toBe(false);
+  });
+
   test('without a band it says what is missing', () => {
     const outcome = searchPlaces(
       {

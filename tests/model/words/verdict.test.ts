@@ -106,7 +106,7 @@ test('the load state farthest aft and the one farthest to a side are each named 
   );
   const { headline, cause, facts } = said(banded(aircraft, 440, 510));
   expect(headline).toBe('In the band, but the right wing is heavy');
-  expect(cause).toMatch(/17 mm to the right, camera off; at most 2.0 mm is wanted/);
+  expect(cause).toMatch(/^CG 17 mm to the right, camera off; at most 2\.?0? mm is wanted\.$/);
   expect(facts.worst).toMatch(/^camera off, pod off; 10 mm short of the aft limit; good$/);
 });
 

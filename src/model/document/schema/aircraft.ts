@@ -33,6 +33,7 @@ import { ballastSpot } from './place';
 import { partShape, tankShape } from './shapes';
 import { structurePiece } from './structure';
 import { loadSwitch } from './switches';
+import { day, weighIn } from './weighIn';
 
 export const FORMAT = 'counterpoise aircraft';
 export const VERSION = 1;
@@ -160,6 +161,7 @@ export const tank = record(
     rank: about(rank, 'among tanks that feed the same place the lower rank drains first'),
     locked: flag,
     inTheOpen,
+    weighedOn: about(v.optional(day), 'the day that it went on the scales, empty'),
   },
   'a tank; its shape is the inside',
 );
@@ -207,6 +209,7 @@ export const part = record(
     bayId: about(v.optional(id), 'the bay that it must stay in'),
     gyro: about(flag, 'senses rotation: it should stand near the CG and square to the axes'),
     typical: about(flag, 'the figures are typical ones; weigh yours'),
+    weighedOn: about(v.optional(day), 'the day that it went on the scales'),
     notes: v.optional(note),
   },
   'anything carried',
@@ -242,6 +245,7 @@ export const aircraft = record(
     leads: v.optional(list(lead, mostOf.leads)),
     ballastSpots: about(v.optional(list(ballastSpot)), 'where ballast may be put'),
     loadFactors: v.optional(loadFactors),
+    weighIns: about(v.optional(list(weighIn)), 'the log of weigh-ins, in the order that they were made'),
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),
   },
   'One aircraft on the bench. Lengths in mm from the datum (station aft +, buttline right +, waterline up +), masses in g, angles in degrees. Unknown keys are kept.',

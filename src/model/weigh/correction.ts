@@ -1,0 +1,127 @@
+import type { Vec3 } from '../../engine/geometry/types';
+import { mirroredShape } from '../../engine/mass/mirroredShape';
+import type { Culprit } from '../../engine/weigh/rankCulprits';
+import type { UnaccountedFor } from '../../engine/weigh/unaccountedFor';
+import { shelf } from '../airframe/shelf';
+import { addPart, itemById, placeItem, removeItem, updatePart, updateTank } from '../document/edit';
+import type { Aircraft, Part } from '../document/types';
+import type { Thought } from './thought';
+
+/** One change to the list that a weigh-in asks for; it is carried out only when a person presses its button. */
+export type Correction =
+  | { readonly kind: 'mass'; readonly id: string; readonly massG: number }
+  | {
+      readonly kind: 'place';
+      readonly id: string;
+      readonly positionMm: Vec3;
+      /** It is turned left for right as well, as the other one of a pair would be. */
+      readonly mirrored: boolean;
+    }
+  | { readonly kind: 'remove'; readonly id: string }
+  | { readonly kind: 'add'; readonly part: Omit<Part, 'id'> };
+
+/** What is added to make up for something has no size to speak of, mm. */
+const POINT_MM = 10;
+
+/** Figures that no scale or tape reads are rounded off: g and mm. */
+const tenth = (value: number) => Math.round(value * 10) / 10;
+const rounded = ([x, y, z]: Vec3): Vec3 => [tenth(x), tenth(y), tenth(z)];
+
+const makeUp = (name: string, massG: number, positionMm: Vec3, notes: string): Omit<Part, 'id'> => ({
+  name,
+  role: 'other',
+  shape: { kind: 'box', lengthMm: POINT_MM, widthMm: POINT_MM, heightMm: POINT_MM },
+  massG: tenth(massG),
+  positionMm: rounded(positionMm),
+  yawDeg: 0,
+  pitchDeg: 0,
+  rollDeg: 0,
+  typical: true,
+  inTheOpen: true,
+  notes,
+});
+
+/**
+ * What would have to change if this is what went wrong. Parts and tanks are changed themselves; structure is left as it is and gets an
+ * entry of its own beside it. Null where nothing can be written down: structure that is too heavy, or an item that holds the liquid.
+ */
+export function correctionOf(
+  aircraft: Aircraft,
+  culprit: Culprit,
+  { suspects, sources, names }: Thought,
+): Correction | null {
+  const { kind, id, massG, positionMm } = culprit;
+  if (kind === 'forgotten') {
+    const part = shelf[Number(id)];
+    return part ? { kind: 'add', part: { ...part, positionMm: rounded(positionMm) } } : null;
+  }
+  const sourceId = sources.get(id) ?? id;
+  const item = id === sourceId ? itemById(aircraft, sourceId) : undefined;
+  const own = suspects.find((suspect) => suspect.id === id);
+  if (!own?.mass.cgMm) return null;
+  if (kind === 'not-aboard') return item ? { kind: 'remove', id } : null;
+  if (kind === 'not-weighed' || kind === 'mass-times-ten' || kind === 'mass-unit') {
+    if (item) return massG > 0 ? { kind: 'mass', id, massG: tenth(massG) } : null;
+    const moreG = massG - own.mass.massG;
+    if (!(moreG > 0)) return null;
+    const name = `Correction for ${names.get(id) ?? id}`;
+    return { kind: 'add', part: makeUp(name, moreG, own.mass.cgMm, 'What the scales say is missing there.') };
+  }
+  if (!item) return null;
+  const by = positionMm.map((at, axis) => at - own.mass.cgMm![axis]!);
+  const [x, y, z] = item.positionMm;
+  const place = rounded([x + by[0]!, y + by[1]!, z + by[2]!]);
+  return { kind: 'place', id, positionMm: place, mirrored: kind === 'mirrored' };
+}
+
+/** "Something unaccounted for" as an entry of its own; null where it has no place, or would weigh less than nothing. */
+export function unaccountedEntry({ massG, placeMm }: UnaccountedFor): Correction | null {
+  const [station, buttline] = placeMm;
+  if (!(massG.value > 0) || !station) return null;
+  return {
+    kind: 'add',
+    part: makeUp(
+      'Unaccounted for',
+      massG.value,
+      [station.value, buttline?.value ?? 0, 0],
+      'What the weigh-in has over the list. Its height is not known.',
+    ),
+  };
+}
+
+/** The list after the change, and nothing else in it touched. */
+export function applyCorrection(aircraft: Aircraft, correction: Correction): Aircraft {
+  switch (correction.kind) {
+    case 'mass':
+      return aircraft.parts.some(({ id }) => id === correction.id)
+        ? updatePart(aircraft, correction.id, { massG: correction.massG })
+        : updateTank(aircraft, correction.id, { emptyMassG: correction.massG });
+    case 'place':
+      return placeItem(
+        correction.mirrored ? turnedOver(aircraft, correction.id) : aircraft,
+        correction.id,
+        correction.positionMm,
+      );
+    case 'remove':
+      return removeItem(aircraft, correction.id);
+    case 'add':
+      return addPart(aircraft, correction.part).aircraft;
+  }
+}
+
+/** A part or tank turned left for right where it stands: shape, yaw and roll. */
+function turnedOver(aircraft: Aircraft, id: string): Aircraft {
+  const part = aircraft.parts.find((one) => one.id === id);
+  const tank = aircraft.tanks.find((one) => one.id === id);
+  if (part) {
+    const { shape, yawDeg, rollDeg } = part;
+    return updatePart(aircraft, id, {
+      shape: mirroredShape(shape),
+      yawDeg: 0 - yawDeg,
+      rollDeg: 0 - rollDeg,
+    });
+  }
+  if (!tank) return aircraft;
+  const { mirrored = false, yawDeg, rollDeg } = tank;
+  return updateTank(aircraft, id, { mirrored: !mirrored, yawDeg: 0 - yawDeg, rollDeg: 0 - rollDeg });
+}

@@ -1,0 +1,86 @@
+import { standardUncertainty } from '../../engine/balance/uncertainty';
+import type { Suspect } from '../../engine/weigh/culpritHypotheses';
+import { BARE_AIRFRAME_ID } from '../airframe/bareAirframe';
+import type { Positions } from '../airframe/loadSwitches';
+import { fuelDensity } from '../airframe/tanks';
+import { type Balance, balanceAt, LEVEL } from '../balance/balance';
+import { densityPlusMinus, type MeasuredThing, measuredThings, USUAL } from '../balance/measurements';
+import { itemById, structureById } from '../document/edit';
+import type { Aircraft, WeighIn } from '../document/types';
+
+/** The aircraft as the list has it, in the load state and at the fuel of a weigh-in. */
+export interface Thought {
+  readonly balance: Balance;
+  /** Everything aboard, liquid too. */
+  readonly suspects: readonly Suspect[];
+  /** What each is called, by id. */
+  readonly names: ReadonlyMap<string, string>;
+  /** What each comes from in the file; liquid from its tank. */
+  readonly sources: ReadonlyMap<string, string>;
+}
+
+export const positionsOf = ({ switches }: WeighIn): Positions =>
+  Object.fromEntries(switches.map(({ switchId, positionId }) => [switchId, positionId]));
+
+export function thoughtAt(aircraft: Aircraft, weighIn: WeighIn): Thought {
+  const balance = balanceAt(aircraft, {
+    fuelFraction: weighIn.fuelPct / 100,
+    down: LEVEL,
+    positions: positionsOf(weighIn),
+  });
+  const things = measuredThings(aircraft, balance.bodies);
+  const suspects = [...things.map((thing) => suspectOf(aircraft, thing)), ...liquids(aircraft, balance)];
+  const tankName = (id: string) => itemById(aircraft, id)?.name ?? id;
+  return {
+    balance,
+    suspects,
+    names: new Map([
+      ...things.map(({ id, name }) => [id, name] as const),
+      ...balance.liquids.map(({ tankId }) => [liquidId(tankId), `Liquid in ${tankName(tankId)}`] as const),
+    ]),
+    sources: new Map([
+      ...things.map(({ id, sourceId }) => [id, sourceId] as const),
+      ...balance.liquids.map(({ tankId }) => [liquidId(tankId), tankId] as const),
+    ]),
+  };
+}
+
+/** No id in a file has a blank in it. */
+const liquidId = (tankId: string) => `liquid ${tankId}`;
+
+function suspectOf(aircraft: Aircraft, thing: MeasuredThing): Suspect {
+  const { id, mass, sigmaG, sigmaMm, sourceId } = thing;
+  const item = itemById(aircraft, sourceId);
+  const structure = structureById(aircraft, sourceId);
+  const guessed = structure
+    ? structure.kind !== 'leg' && structure.mass.by !== 'weighed'
+    : item !== undefined && 'typical' in item && item.typical === true;
+  return {
+    id,
+    mass,
+    sigmaG,
+    sigmaMm,
+    notWeighed: guessed,
+    massTyped: item !== undefined || (structure !== undefined && !guessed) || sourceId === BARE_AIRFRAME_ID,
+    ...(item && { typedMm: item.positionMm }),
+  };
+}
+
+/** What the tanks hold: its mass is as sure as its density, its place as that of its tank. */
+function liquids(aircraft: Aircraft, { liquids: states, loaded }: Balance): readonly Suspect[] {
+  return states.flatMap(({ tankId, mass }) => {
+    if (!mass.cgMm) return [];
+    const { fuel } = loaded;
+    const share = fuel ? standardUncertainty(densityPlusMinus(aircraft)) / fuelDensity(fuel) : 0;
+    const item = itemById(aircraft, tankId);
+    const sigma = standardUncertainty(item?.plusMinusMm ?? USUAL.tapeMm);
+    return {
+      id: liquidId(tankId),
+      mass,
+      sigmaG: share * mass.massG,
+      sigmaMm: [sigma, sigma, sigma],
+      notWeighed: false,
+      massTyped: false,
+    };
+  });
+}

@@ -1,0 +1,30 @@
+import './places.css';
+import { useBench, useView } from '../../store/react';
+import { places } from './places';
+
+/** From the bench to the other places and back. */
+export function PlaceNav() {
+  const { view } = useBench();
+  const here = useView(({ place }) => place);
+  return (
+    <nav className="place-nav" aria-label="Places">
+      {places.map(({ id, label }) => (
+        <button
+          key={id}
+          type="button"
+          aria-current={id === here ? 'page' : undefined}
+          onClick={() => view.setState({ place: id, playing: false })}
+        >
+          {label}
+        </button>
+      ))}
+    </nav>
+  );
+}
+
+/** The place that lies over the bench; nothing while the bench itself is looked at. */
+export function PlaceShown() {
+  const here = useView(({ place }) => place);
+  const { Place } = places.find(({ id }) => id === here) ?? {};
+  return Place ? <Place /> : null;
+}

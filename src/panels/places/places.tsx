@@ -1,0 +1,25 @@
+import type { ComponentType } from 'react';
+import type { PlaceId } from '../../store/viewStore';
+import { later } from '../later';
+
+/** A place of its own beside the bench: it takes all the room under the answer. */
+interface Place {
+  readonly id: PlaceId;
+  readonly label: string;
+  /** None for the bench itself, which is always there. */
+  readonly Place: ComponentType<object> | null;
+}
+
+/** In the order of the navigation. */
+export const places: readonly Place[] = [
+  { id: 'bench', label: 'Bench', Place: null },
+  {
+    id: 'weigh-in',
+    label: 'Weigh-in',
+    Place: later(
+      () => import('../weigh/WeighIn'),
+      (module) => module.WeighIn,
+      { place: 'The weigh-in', meanwhile: <main className="place" /> },
+    ),
+  },
+];

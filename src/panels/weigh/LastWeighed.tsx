@@ -1,0 +1,27 @@
+import './lastWeighed.css';
+import { heldAgainst } from '../../model/weigh/heldAgainst';
+import { lastWeighIn } from '../../model/weigh/weighIns';
+import { agreementFact, dayWords } from '../../model/words/weighWords';
+import { useBench, useCommitted } from '../../store/react';
+import { useReadings } from '../readings';
+
+/** The last weigh-in at the end of the verdict: when, and how far it is from the list as it is now. */
+export function LastWeighed() {
+  const { view } = useBench();
+  const say = useReadings();
+  const aircraft = useCommitted((committed) => committed);
+  const last = lastWeighIn(aircraft);
+  if (!last) return null;
+  const held = heldAgainst(aircraft, last);
+  const says = held.ok ? agreementFact(held, say) : 'not finished';
+  return (
+    <button
+      type="button"
+      className="last-weighed"
+      title="Open the weigh-in"
+      onClick={() => view.setState({ place: 'weigh-in' })}
+    >
+      {` Weighed ${dayWords(last.date)}: ${says}.`}
+    </button>
+  );
+}

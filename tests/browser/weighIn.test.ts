@@ -1,0 +1,75 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { axe, type Bench, openBench } from './harness';
+
+let bench: Bench;
+beforeAll(async () => {
+  bench = await openBench({ width: 1280, height: 800 });
+  await bench.page.waitForSelector('.answer-headline');
+});
+afterAll(() => bench.close());
+
+const verdict = () => bench.page.getByTestId('weigh-verdict');
+const said = async () => (await verdict().getByRole('status').textContent()) ?? '';
+
+test('the verdict names the last weigh-in, and leads to it', async () => {
+  const { page } = bench;
+  const last = page.getByRole('button', { name: /Weighed 12 May/ });
+  await last.waitFor();
+  await last.click();
+  await verdict().waitFor();
+  expect(await said()).toMatch(/do not agree/);
+});
+
+test('the slip that comes first is mended by one button and one undo step', async () => {
+  const { page } = bench;
+  await verdict()
+    .getByRole('button', { name: /Put Silencer at buttline/ })
+    .click();
+  await expect.poll(said).toMatch(/Scales and list agree within/);
+  await page.keyboard.press('Control+z');
+  await expect.poll(said).toMatch(/do not agree/);
+});
+
+test('a new weigh-in is read off the scales: the figures typed make the station, sum by sum', async () => {
+  const { page } = bench;
+  await page.getByRole('button', { name: 'On scales' }).click();
+  await expect.poll(said).toBe('All the scales read nothing.');
+  for (const [name, grams] of [
+    ['Nose leg: reads', '700'],
+    ['Main leg, left: reads', '3000'],
+    ['Main leg, right: reads', '3000'],
+  ] as const) {
+    const field = page.getByLabel(name);
+    await field.fill(grams);
+    await field.press('Enter');
+  }
+  // (700·146 + 6000·842)/6700 by hand.
+  const station = (700 * 146 + 6000 * 842) / 6700;
+  await expect
+    .poll(
+      async () =>
+        await verdict()
+          .getByRole('row', { name: /CG along/ })
+          .textContent(),
+    )
+    .toContain(station.toFixed(1));
+});
+
+test('part by part: one tap ticks off what weighs just that', async () => {
+  const { page } = bench;
+  await page.getByText('Part by part').click();
+  await page.getByRole('button', { name: 'Camera weighs just that' }).click();
+  await page.getByRole('button', { name: 'Camera is weighed' }).waitFor();
+  expect(await page.getByText(/^1 of \d+ weighed/).count()).toBe(1);
+});
+
+test('it reads well to everybody, and the bench is there again afterwards', async () => {
+  const { page } = bench;
+  expect(await axe(page)).toEqual([]);
+  await page.getByText('The whole aircraft').click();
+  await verdict().waitFor();
+  expect(await axe(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Bench', exact: true }).click();
+  await page.getByTestId('stage').waitFor();
+  expect(await page.getByTestId('weigh-in').count()).toBe(0);
+});

@@ -1,0 +1,169 @@
+import { describe, expect, test } from 'vitest';
+import { heightFromTilt, recommendedTilt, type TiltSetup } from '../../../src/engine';
+import { randomFrom } from '../../randomFrom';
+import { gaussian } from './chance';
+
+const exact = (value: number) => ({ value, sigma: 0 });
+const rad = Math.PI / 180;
+
+/** Net of the scale under the other axle, by plain statics in the earth's frame. */
+function reading(
+  w: number,
+  cg: [number, number],
+  pivot: [number, number],
+  other: [number, number],
+  deg: number,
+) {
+  const aft = ([x, z]: [number, number]) => x * Math.cos(deg * rad) + z * Math.sin(deg * rad);
+  return (w * (aft(cg) - aft(pivot))) / (aft(other) - aft(pivot));
+}
+
+function height(setup: TiltSetup) {
+  const answer = heightFromTilt(setup);
+  if (!answer.ok) throw new Error(answer.sentence);
+  return answer;
+}
+
+describe('height of the CG', () => {
+  test('W 50, CG 0.25 ahead of the mains, wheelbase 0.90, 0.12 above: nose loads at 0°, 10°, 20° (derived from SFTE 7.3)', () => {
+    const nose = [13.888889, 12.713376, 11.462421];
+    const answer = height({
+      massG: exact(50),
+      pivotMm: [exact(0), exact(0)],
+      otherMm: [exact(-900), exact(0)],
+      readings: [0, 10, 20].map((deg, at) => ({ pitchDeg: exact(deg), readingG: exact(nose[at]!) })),
+    });
+    expect(answer.stationMm.value).toBeCloseTo(-250, 4);
+    expect(answer.waterlineMm.value).toBeCloseTo(120, 3);
+    for (const left of answer.leftG) expect(left).toBeCloseTo(0, 5);
+  });
+
+  test('the identity F0 − F = (V + B·G/C)·W/(C·cot θ + G) with axles at two heights (SFTE handbook 2013, 7.3)', () => {
+    const [w, b, c, v, g] = [8000, 210, 760, 95, 40];
+    const deg = 14;
+    const level = (w * b) / c;
+    const tilted = level - ((v + (b * g) / c) * w) / (c / Math.tan(deg * rad) + g);
+    const answer = height({
+      massG: exact(w),
+      pivotMm: [exact(0), exact(0)],
+      otherMm: [exact(-c), exact(-g)],
+      readings: [
+        { pitchDeg: exact(0), readingG: exact(level) },
+        { pitchDeg: exact(deg), readingG: exact(tilted) },
+      ],
+    });
+    expect(answer.waterlineMm.value).toBeCloseTo(v, 8);
+    expect(answer.stationMm.value).toBeCloseTo(-b, 8);
+  });
+
+  test('the raised-axle construction of the VW body-builder guideline 3.5 gives the same height', () => {
+    // Front axle raised by a; z above the axle line. Weights on the rear axle, level and raised.
+    const [w, l, z, ahead, deg] = [2500, 3000, 650, 1200, 12];
+    const cg: [number, number] = [-ahead, z];
+    const a = l * Math.sin(deg * rad);
+    const front = (at: number) => reading(w, cg, [0, 0], [-l, 0], at);
+    const rear1 = front(0);
+    const [xh1, rs2] = [(rear1 * l) / w, Math.sqrt(l * l - a * a)];
+    const xh2 = (front(deg) * rs2) / w;
+    const u = (a * xh2) / rs2;
+    const y = xh1 - Math.sqrt(u * u + xh2 * xh2);
+    const published = y * Math.tan(Math.acos(a / l));
+    const answer = height({
+      massG: exact(w),
+      pivotMm: [exact(0), exact(0)],
+      otherMm: [exact(-l), exact(0)],
+      readings: [0, deg].map((at) => ({ pitchDeg: exact(at), readingG: exact(front(at)) })),
+    });
+    expect(answer.waterlineMm.value).toBeCloseTo(published, 7);
+  });
+
+  test('fuel that runs aft as it tilts is taken off where it lies', () => {
+    const dry: [number, number] = [700, 35];
+    const liquids = [0, 8, 16].map((deg) => ({
+      deg,
+      massG: 600,
+      at: [640 + 2 * deg, -20 + 0.3 * deg] as [number, number],
+    }));
+    const readings = liquids.map(({ deg, massG, at }) => ({
+      pitchDeg: exact(deg),
+      readingG: exact(
+        reading(5000, dry, [842, -240], [146, -245], deg) + reading(massG, at, [842, -240], [146, -245], deg),
+      ),
+      liquid: { massG, cgMm: [at[0], 0, at[1]] as const },
+    }));
+    const answer = height({
+      massG: exact(5600),
+      pivotMm: [exact(842), exact(-240)],
+      otherMm: [exact(146), exact(-245)],
+      readings,
+    });
+    expect(answer.stationMm.value).toBeCloseTo(700, 8);
+    expect(answer.waterlineMm.value).toBeCloseTo(35, 8);
+  });
+
+  test('the stated ± covers the truth in about 95 of 100, with four angles', () => {
+    const random = randomFrom(21);
+    let inside = 0;
+    const trials = 3000;
+    for (let trial = 0; trial < trials; trial += 1) {
+      const answer = height({
+        massG: { value: 6800 + 4 * gaussian(random), sigma: 4 },
+        pivotMm: [
+          { value: 842 + gaussian(random), sigma: 1 },
+          { value: -240 + gaussian(random), sigma: 1 },
+        ],
+        otherMm: [
+          { value: 146 + gaussian(random), sigma: 1 },
+          { value: -245 + gaussian(random), sigma: 1 },
+        ],
+        readings: [0, 6, 12, 18].map((deg) => ({
+          pitchDeg: { value: deg + 0.15 * gaussian(random), sigma: 0.15 },
+          readingG: {
+            value: reading(6800, [742, 20], [842, -240], [146, -245], deg) + 2 * gaussian(random),
+            sigma: 2,
+          },
+        })),
+      });
+      if (Math.abs(answer.waterlineMm.value - 20) <= 1.96 * answer.waterlineMm.sigma) inside += 1;
+    }
+    expect(inside / trials).toBeGreaterThan(0.935);
+    expect(inside / trials).toBeLessThan(0.965);
+  });
+
+  test('one gram says what L/(W·tan θ) says', () => {
+    const answer = height({
+      massG: exact(5000),
+      pivotMm: [exact(0), exact(0)],
+      otherMm: [exact(-700), exact(0)],
+      readings: [0, 10].map((deg) => ({ pitchDeg: exact(deg), readingG: exact(1000 - 10 * deg) })),
+    });
+    expect(answer.mmPerG).toBeCloseTo(700 / (5000 * Math.tan(10 * rad)), 10);
+  });
+
+  test('angles too close together are refused', () => {
+    const answer = heightFromTilt({
+      massG: exact(5000),
+      pivotMm: [exact(0), exact(0)],
+      otherMm: [exact(-700), exact(0)],
+      readings: [0, 1].map((deg) => ({ pitchDeg: exact(deg), readingG: exact(1000) })),
+    });
+    expect(answer.ok ? '' : answer.sentence).toMatch(/too close together/);
+  });
+});
+
+test('the recommended tilt keeps weight on the scale and betters the flatter ones', () => {
+  const geometry = {
+    massG: { value: 6800, sigma: 2 },
+    pivotMm: [exact(842), exact(-240)] as const,
+    otherMm: [exact(146), exact(-245)] as const,
+  };
+  const errors = { readingSigmaG: 2, pitchSigmaDeg: 0.2 };
+  const best = recommendedTilt(geometry, [742, 0, 20], errors);
+  if (!best) throw new Error('none');
+  const left = reading(6800, [742, 20], [842, -240], [146, -245], best.pitchDeg);
+  expect(left).toBeGreaterThan(0.03 * 6800);
+  const flatter = recommendedTilt(geometry, [742, 0, 20], { ...errors, mostDeg: 6 });
+  expect(best.sigmaMm).toBeLessThan(flatter!.sigmaMm);
+  // A CG hard by the mains lifts the nose wheel off at once.
+  expect(recommendedTilt(geometry, [835, 0, 200], errors)).toBeNull();
+});
