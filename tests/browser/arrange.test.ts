@@ -148,20 +148,6 @@ test('a band that cannot be kept is said, with what must give way and by how muc
   await button('Start').waitFor();
 }, 150_000);
 
-test('a lock in the way is named, and opening it brings the answer', async () => {
-  await commit('Take away the ballast spots', { ballastSpots: [] });
-  await button('Start').click();
-  const unlock = reasons().filter({ hasText: 'Unlock the Flight pack' });
-  await unlock.waitFor({ timeout: 90_000 });
-  await unlock.getByRole('button', { name: 'Do that' }).click();
-  // It goes on by itself.
-  await button('Accept').click({ timeout: 90_000 });
-  await page.waitForFunction(() => window.counterpoise.place.get().ghost === null);
-  expect((await look(page)).where).toBe('inside');
-  expectClean(bench);
-  expect(bench.requests.some((url) => url.endsWith('.wasm'))).toBe(true);
-}, 240_000);
-
 test('upright and dark: axe finds nothing on any of its pages, and nothing runs off to the side', async () => {
   const tablet = await openBench({ width: 820, height: 1180, dark: true, touch: true });
   await tablet.page.getByRole('button', { name: 'Arrange…' }).click();
