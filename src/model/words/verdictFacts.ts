@@ -187,7 +187,7 @@ function worstFact(aircraft: Aircraft, judgement: Judgement, say: Say): readonly
   if (!foremost || !aftmost) return [];
   if (loads === 'unchecked') {
     const value = 'not checked yet';
-    return [{ key: 'worst', label: 'Worst case', value, note: '', tone: 'unknown' }];
+    return [{ key: 'worst', label: 'Worst', value, note: '', tone: 'unknown' }];
   }
   if (states.length < 2) return [];
   const [toForward, toAft] = band
@@ -197,7 +197,7 @@ function worstFact(aircraft: Aircraft, judgement: Judgement, say: Say): readonly
   return [
     {
       key: 'worst',
-      label: 'Worst case',
+      label: 'Worst',
       value: momentWords(aircraft, worst),
       note: againstBand(judgement, worst, say),
       tone: pointTone(judgement, worst),

@@ -120,7 +120,8 @@ function Running() {
           <Live read={(live) => formatTime(timeNow(live))} />
         </span>
         <span className="burn-left">
-          <Live read={({ balance }) => formatVolume(balance.get().remainingMl, units)} /> left
+          <Live read={({ balance }) => formatVolume(balance.get().remainingMl, units)} />
+          <span className="unseen"> left</span>
         </span>
       </span>
       <ProfileButton />

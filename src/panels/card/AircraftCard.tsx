@@ -67,7 +67,7 @@ export function AircraftCard() {
       <header>
         <h2>Aircraft</h2>
       </header>
-      <Fold id="band" title="CG limits" summary={bandSummary(say)}>
+      <Fold id="band" title="Limits" summary={bandSummary(say)}>
         <BandPlace />
         <Measure
           label="Lateral, up to"
@@ -82,7 +82,7 @@ export function AircraftCard() {
         </button>
         {asking && <SensitivityDialog onClose={() => setAsking(false)} />}
       </Fold>
-      <Fold id="sure" title="How sure" summary={sureSummary(say)}>
+      <Fold id="sure" title="Certainty" summary={sureSummary(say)}>
         <HowSure />
       </Fold>
       <Fold id="neutralPoint" title="Neutral point" summary={neutralPointSummary(say)}>
