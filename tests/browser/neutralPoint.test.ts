@@ -30,7 +30,7 @@ beforeEach(async () => {
     window.counterpoise.view.setState({ view: 'free', selectedId: null, fuelFraction: 1 });
   }, demo);
   await openFold(bench.page, 'Neutral point');
-  await openFold(bench.page, 'CG limits');
+  await openFold(bench.page, 'Limits');
   await bench.page.getByTestId('estimate').waitFor();
   await fresh();
 });
