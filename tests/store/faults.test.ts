@@ -1,7 +1,9 @@
-import { describe, expect, test, vi } from 'vitest';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import { createBench } from '../../src/store/bench';
 import { createCalmStore } from '../../src/store/calmStore';
 import { aircraftOf, boxPart } from '../model/aircraft';
+
+afterEach(() => vi.unstubAllGlobals());
 
 const plane = aircraftOf([], [boxPart('pack', 300, [100, 0, 0])]);
 
@@ -39,7 +41,6 @@ test('a listener that throws is reported, and the others still hear of the chang
   });
   store.subscribe(({ n }) => heard.push(n));
   store.setState({ n: 1 });
-  vi.unstubAllGlobals();
   expect(heard).toEqual([1]);
   expect(reported).toHaveBeenCalledWith(expect.objectContaining({ message: 'broken' }));
 });
