@@ -1,5 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
-import type { Vec3 } from '../engine/geometry/types';
+import type { Stretch, Vec3 } from '../engine/geometry/types';
 import { holdsIn } from '../model/airframe/aboard';
 import type { Aircraft } from '../model/document/types';
 import type { Entry } from '../model/fit/entryThroughAny';
@@ -15,11 +15,6 @@ export interface FitSearch {
   order(aircraft: Aircraft): Promise<FittingOrder | null>;
   /** Gives up what is being searched for. */
   stop(): void;
-}
-
-interface Stretch {
-  readonly fromMm: number;
-  readonly toMm: number;
 }
 
 /** What comes after the first paint: the judgement of the whole aircraft's fit, and places that stand it. */

@@ -6,6 +6,12 @@
 /** A point or direction, [x, y, z]. Points are in mm. */
 export type Vec3 = readonly [x: number, y: number, z: number];
 
+/** A stretch along one axis, from the lower end to the higher, mm. */
+export interface Stretch {
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
 /** A 3 × 3 matrix in row-major order; it turns column vectors. */
 export type Mat3 = readonly [
   xx: number,

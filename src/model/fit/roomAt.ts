@@ -1,4 +1,4 @@
-import type { Vec3 } from '../../engine/geometry/types';
+import type { Stretch, Vec3 } from '../../engine/geometry/types';
 import { itemById, placeItem } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import { newProblems, wholeFit } from './wholeFit';
@@ -16,12 +16,6 @@ export function hasRoomAt(aircraft: Aircraft, itemId: string, positionMm: Vec3):
 function worseOff(aircraft: Aircraft, itemId: string, after: ReturnType<typeof wholeFit>): boolean {
   const own = after.byId.get(itemId) ?? [];
   return itemById(aircraft, itemId) === undefined || own.some(({ severity }) => severity === 'bad');
-}
-
-/** A stretch of stations, mm. */
-interface Stretch {
-  readonly fromMm: number;
-  readonly toMm: number;
 }
 
 /** Steps of the search, as a share of how far away it has come: at first every millimetre. */

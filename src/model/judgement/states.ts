@@ -2,7 +2,7 @@ import type { TravelPoint } from '../../engine/balance/travel';
 import { staticMarginPct } from '../../engine/wing/margin';
 import type { Positions } from '../airframe/loadSwitches';
 import type { StateBalance } from './flyingStates';
-import type { CgPoint, JudgedBand, StateJudgement } from './types';
+import type { CgPoint, JudgedBand, Judgement, StateJudgement } from './types';
 
 /** What a CG is held against. */
 export interface Against {
@@ -69,3 +69,11 @@ export function judgedState(
 /** Whether every figure of a point is one. */
 export const isFinitePoint = ({ cgMm, massG }: Pick<CgPoint, 'cgMm' | 'massG'>): boolean =>
   cgMm.every(Number.isFinite) && Number.isFinite(massG);
+
+/** The CG of all load states that lies farthest out, aft before forward; without a band the aftmost. Null without a CG. */
+export function farthestOut({ foremost, aftmost, band }: Judgement): CgPoint | null {
+  if (!foremost || !aftmost) return null;
+  if (!band) return aftmost;
+  const toAftMm = band.aftMm - aftmost.cgMm[0];
+  return toAftMm < 0 || toAftMm <= foremost.cgMm[0] - band.forwardMm ? aftmost : foremost;
+}

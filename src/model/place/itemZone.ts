@@ -1,5 +1,5 @@
 import type { Band } from '../../engine/balance/band';
-import type { Vec3 } from '../../engine/geometry/types';
+import type { Stretch, Vec3 } from '../../engine/geometry/types';
 import { lastOnly } from '../../engine/memory/memory';
 import {
   type AllowedZone,
@@ -107,11 +107,6 @@ function leadSharesG(aircraft: Aircraft, item: Item): { readonly id: string; rea
     const shareG = (momentAt(FOLLOWED_MM) - momentAt(-FOLLOWED_MM)) / (2 * FOLLOWED_MM);
     return [{ id: lead.id, shareG }];
   });
-}
-
-interface Stretch {
-  readonly fromMm: number;
-  readonly toMm: number;
 }
 
 function freeWithin(aircraft: Aircraft, item: Item, allowed: Stretch): Stretch[] {

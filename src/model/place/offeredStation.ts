@@ -1,3 +1,4 @@
+import type { Stretch } from '../../engine/geometry/types';
 import { aircraftExtent } from '../airframe/extent';
 import type { Aircraft } from '../document/types';
 import type { nearestRoom } from '../fit/roomAt';
@@ -7,11 +8,6 @@ import type { ItemZone } from './itemZone';
 export interface Aboard {
   readonly noseMm: number;
   readonly tailMm: number;
-}
-
-export interface Stretch {
-  readonly fromMm: number;
-  readonly toMm: number;
 }
 
 /** Shorter than this is no place to put anything, mm. */

@@ -1,5 +1,6 @@
 import type { Aircraft } from '../document/types';
 import { TINY_MARGIN_PCT } from '../judgement/limits';
+import { farthestOut } from '../judgement/states';
 import type { CgPoint, Judgement, Severity } from '../judgement/types';
 import { sureWords } from './certaintyWords';
 import { fitCount } from './fitSummary';
@@ -183,17 +184,14 @@ function sidewaysFact(judgement: Judgement, say: Say): Fact {
 
 /** The load state that lies farthest out, aft before forward; nothing where there is only one. */
 function worstFact(aircraft: Aircraft, judgement: Judgement, say: Say): readonly Fact[] {
-  const { states, foremost, aftmost, band, loads } = judgement;
-  if (!foremost || !aftmost) return [];
+  const { states, loads } = judgement;
+  const worst = farthestOut(judgement);
+  if (!worst) return [];
   if (loads === 'unchecked') {
     const value = 'not checked yet';
     return [{ key: 'worst', label: 'Worst', value, note: '', tone: 'unknown' }];
   }
   if (states.length < 2) return [];
-  const [toForward, toAft] = band
-    ? [foremost.cgMm[0] - band.forwardMm, band.aftMm - aftmost.cgMm[0]]
-    : [Number.POSITIVE_INFINITY, 0];
-  const worst = toAft < 0 || toAft <= toForward ? aftmost : foremost;
   return [
     {
       key: 'worst',

@@ -1,5 +1,6 @@
+import type { Stretch } from '../../engine/geometry/types';
 import type { ItemZone } from '../place/itemZone';
-import { type Aboard, freeAboard, LEAST_MM, type Stretch } from '../place/offeredStation';
+import { type Aboard, freeAboard, LEAST_MM } from '../place/offeredStation';
 import type { Say } from './say';
 
 /** Where an item may sit along the station axis, in a sentence or two. */

@@ -1,5 +1,6 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { createPortal } from 'react-dom';
+import { farthestOut } from '../../model/judgement/states';
 import type { Fact, FactKey } from '../../model/words/verdict';
 import type { Figure } from '../../model/words/workingSheet';
 import type { Bench } from '../../store/bench';
@@ -30,11 +31,8 @@ function openFold({ view }: Bench, id: string): void {
 
 /** Puts the load state and the fuel that lie farthest out on the bench. */
 function showWorst({ verdict, view }: Bench): void {
-  const { foremost, aftmost, band } = verdict.judgement();
-  if (!foremost || !aftmost) return;
-  const toForward = band ? foremost.cgMm[0] - band.forwardMm : Number.POSITIVE_INFINITY;
-  const toAft = band ? band.aftMm - aftmost.cgMm[0] : 0;
-  const worst = toAft < 0 || toAft <= toForward ? aftmost : foremost;
+  const worst = farthestOut(verdict.judgement());
+  if (!worst) return;
   for (const [id, position] of Object.entries(worst.positions)) setSwitch(view, id, position);
   view.setState({ fuelFraction: worst.fuelFraction, playing: false });
 }
@@ -59,23 +57,27 @@ const does = (key: FactKey): string => {
   return key === 'fit' ? 'show the first' : 'open it on the card';
 };
 
-/** One figure of the answer with its label. */
-export function FactButton({ fact: { key, label, value, note, tone } }: { readonly fact: Fact }) {
+interface FactButtonProps extends Omit<Fact, 'key'> {
+  readonly of: FactKey;
+}
+
+/** One figure of the answer with its label; drawn anew only when it reads differently. */
+export const FactButton = memo(function FactButton({ of, label, value, note, tone }: FactButtonProps) {
   const bench = useBench();
   const [working, setWorking] = useState(false);
-  const sum = sums[key];
+  const sum = sums[of];
   return (
     <>
       <button
         type="button"
         data-tone={tone}
-        title={note ? `${note}. Press to ${does(key)}.` : `Press to ${does(key)}.`}
-        onClick={() => (sum ? setWorking(true) : act(bench, key))}
+        title={note ? `${note}. Press to ${does(of)}.` : `Press to ${does(of)}.`}
+        onClick={() => (sum ? setWorking(true) : act(bench, of))}
       >
         <span className="fact-label">{label}</span>
         <span className="fact-value figure">{value}</span>
         <span className="unseen">
-          {note && `, ${note}`}: {does(key)}
+          {note && `, ${note}`}: {does(of)}
         </span>
       </button>
       {working &&
@@ -84,4 +86,4 @@ export function FactButton({ fact: { key, label, value, note, tone } }: { readon
         createPortal(<WorkingDialog first={sum} onClose={() => setWorking(false)} />, document.body)}
     </>
   );
-}
+});

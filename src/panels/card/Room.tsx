@@ -1,3 +1,4 @@
+import type { Stretch } from '../../engine/geometry/types';
 import './room.css';
 import { useCallback, useMemo, useSyncExternalStore } from 'react';
 import { aircraftExtent } from '../../model/airframe/extent';
@@ -11,7 +12,7 @@ import { useBench, useCommitted, useFit } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
 import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';
-import { RoomStrip, type Stretch } from './RoomStrip';
+import { RoomStrip } from './RoomStrip';
 
 /** What is nearer to the plane of symmetry than this is not asked about sideways, mm. */
 const CENTRED_MM = 1;

@@ -1,3 +1,5 @@
+import type { Stretch } from '../../engine/geometry/types';
+
 const WIDTH = 250;
 /** The margin's curve above the strip, and the strip, in the drawing's own units. */
 const CURVE_HEIGHT = 30;
@@ -5,11 +7,6 @@ const STRIP_TOP = 36;
 const STRIP_HEIGHT = 10;
 const HEIGHT = 52;
 const SAMPLES = 60;
-
-export interface Stretch {
-  readonly fromMm: number;
-  readonly toMm: number;
-}
 
 interface RoomStripProps {
   readonly fromMm: number;
