@@ -39,8 +39,13 @@ export function buttlineFigure(figure: Figure, say: Say): string {
   return `${where} ${plusMinusLength(figure, say)}`;
 }
 
+/** "20.4 mm ± 3.1 mm", waterline. */
+export const waterlineFigure = (figure: Figure, say: Say): string =>
+  `${formatLength(figure.value, say.units, { fine: true })} ${plusMinusLength(figure, say)}`;
+
 export const quantityFigure = ({ quantity }: Difference, figure: Figure, say: Say): string => {
   if (quantity === 'mass') return massFigure(figure, say);
+  if (quantity === 'waterline') return waterlineFigure(figure, say);
   return quantity === 'buttline' ? buttlineFigure(figure, say) : stationFigure(figure, say);
 };
 
@@ -52,6 +57,7 @@ function offWords({ quantity, difference: { value } }: Difference, say: Say): st
   const by = lengthUp(Math.abs(value), say);
   if (quantity === 'mass') return `${say.mass(Math.abs(value))} ${value > 0 ? 'heavier' : 'lighter'}`;
   if (quantity === 'station') return `${by} farther ${value > 0 ? 'aft' : 'forward'}`;
+  if (quantity === 'waterline') return `${by} ${value > 0 ? 'higher' : 'lower'}`;
   return `${by} farther ${value > 0 ? 'right' : 'left'}`;
 }
 
@@ -79,6 +85,13 @@ export function agreementFact({ reconciled, stationOffMm }: HeldAgainst, say: Sa
   if (reconciled.agrees) return `agrees within ${lengthUp(Math.abs(stationOffMm), say)}`;
   const [worst] = [...reconciled.differences].sort((a, b) => share(b) - share(a));
   return worst ? `${offWords(worst, say)} than listed` : 'does not agree';
+}
+
+/** The sum of the list against the whole as weighed: "The list sums to 6845 g ± 35 g; weighed on 12 May the whole was 6847 g ± 2 g". */
+export function sumWords(listed: Figure, weighed: Figure, day: string, say: Say): string {
+  const off = weighed.value - listed.value;
+  const more = `${say.mass(Math.abs(off))} ${off < 0 ? 'less' : 'more'}`;
+  return `With structure and fuel as on ${day} the list sums to ${massFigure(listed, say)}; the whole weighed ${massFigure(weighed, say)} then, ${more}.`;
 }
 
 const shelfName = (id: string) => shelf[Number(id)]?.name ?? 'an item of the shelf';

@@ -1,5 +1,5 @@
 import type { Updated } from '../../engine/weigh/reconcile';
-import { formatLength } from '../../model/units';
+import { formatLength, formatMass } from '../../model/units';
 import type { HeldAgainst } from '../../model/weigh/heldAgainst';
 import { lengthUp } from '../../model/words/say';
 import { useReadings } from '../readings';
@@ -34,7 +34,7 @@ export function Moved({ held }: { readonly held: HeldAgainst }) {
               <span>{held.thought.names.get(id) ?? id}</span>
               <span className="figure">
                 {[
-                  Math.abs(movedG) >= WORTH && `${movedG > 0 ? '+' : '−'}${say.mass(Math.abs(movedG))}`,
+                  Math.abs(movedG) >= WORTH && formatMass(movedG, say.units, { fine: true, signed: true }),
                   Math.abs(movedMm[0]) >= WORTH &&
                     formatLength(movedMm[0], say.units, { fine: true, signed: true }),
                 ]
