@@ -91,8 +91,11 @@ export function tiltedHeight(
   });
 }
 
+/** How an aircraft was loaded. */
+type LoadedAs = Pick<WeighIn, 'fuelPct' | 'switches'>;
+
 /** The aircraft as listed, held at a pitch: its liquid has run to where it lies then. */
-export const tiltedBalance = (aircraft: Aircraft, entry: WeighIn, pitchDeg: number): Balance =>
+export const tiltedBalance = (aircraft: Aircraft, entry: LoadedAs, pitchDeg: number): Balance =>
   balanceAt(aircraft, {
     fuelFraction: entry.fuelPct / 100,
     down: downAtPitch(pitchDeg),
@@ -120,7 +123,7 @@ function tiltGeometry({
 /** The tilt to take beside a level reading, nose up or down, whichever tells more; null where none keeps weight on the scale. */
 export function tiltToTake(
   aircraft: Aircraft,
-  entry: WeighIn,
+  entry: LoadedAs,
   reading: OfReading<'tilt'>,
 ): RecommendedTilt | null {
   const listed = tiltedBalance(aircraft, entry, 0);

@@ -50,13 +50,15 @@ const makeUp = (name: string, massG: number, positionMm: Vec3, notes: string): O
 export function correctionOf(
   aircraft: Aircraft,
   culprit: Culprit,
-  { suspects, sources, names }: Thought,
+  { suspects, sources, names, dryIds }: Thought,
 ): Correction | null {
   const { kind, id, massG, positionMm } = culprit;
   if (kind === 'forgotten') {
     const part = shelf[Number(id)];
     return part ? { kind: 'add', part: { ...part, positionMm: rounded(positionMm) } } : null;
   }
+  // How much liquid was aboard is said by the weigh-in, not by the list.
+  if (!dryIds.has(id)) return null;
   const sourceId = sources.get(id) ?? id;
   const item = id === sourceId ? itemById(aircraft, sourceId) : undefined;
   const own = suspects.find((suspect) => suspect.id === id);

@@ -1,4 +1,5 @@
 import type { Aircraft, ScaleReading, WeighIn, WeighLine } from '../document/types';
+import { tiltToTake } from './byTilt';
 import { lastWeighIn, weighInsOf } from './weighIns';
 import { axlesOf, wheelsOf } from './wheels';
 
@@ -86,10 +87,13 @@ export const freshLines = (aircraft: Aircraft, fuelPct: number): Reading => ({
 export const freshLine = (name: string) =>
   ({ name, throughMm: [0, 0, 0], andMm: [0, 0, 0] }) as const satisfies WeighLine;
 
-/** Turned about the main axle with a scale under the nose or tail wheel; level to begin with, and once tilted. */
+/** What is tilted to where the list recommends nothing, degrees nose up. */
+const USUAL_TILT_DEG = 10;
+
+/** Turned about the main axle with a scale under the nose or tail wheel; level to begin with, and once tilted as far as is best. */
 export function freshTilt(aircraft: Aircraft, fuelPct: number): Reading {
   const axles = axlesOf(aircraft);
-  return {
+  const reading = {
     by: 'tilt',
     ...whole(aircraft, fuelPct),
     pivotMm: axles?.mainMm ?? [500, 0, 0],
@@ -98,11 +102,10 @@ export function freshTilt(aircraft: Aircraft, fuelPct: number): Reading {
     resolutionG: USUAL.resolutionG,
     tapeMm: USUAL.tapeMm,
     pitchPlusMinusDeg: USUAL.pitchPlusMinusDeg,
-    readings: [
-      { pitchDeg: 0, grossG: 0 },
-      { pitchDeg: 10, grossG: 0 },
-    ],
-  };
+    readings: [{ pitchDeg: 0, grossG: 0 }],
+  } as const satisfies Reading;
+  const pitchDeg = tiltToTake(aircraft, { fuelPct, switches: [] }, reading)?.pitchDeg ?? USUAL_TILT_DEG;
+  return { ...reading, readings: [...reading.readings, { pitchDeg, grossG: 0 }] };
 }
 
 /** On two threads, nothing timed yet. */

@@ -15,6 +15,7 @@ import { weighedOf } from './weighed';
 /** A weigh-in held against the list as it stands now. */
 export interface HeldAgainst {
   readonly ok: true;
+  readonly by: WeighIn['reading']['by'];
   readonly thought: Thought;
   readonly weighed: Weighed;
   readonly reconciled: Reconciled;
@@ -47,6 +48,7 @@ function held(aircraft: Aircraft, weighIn: WeighIn): HeldAgainst | Refusal {
   let ranking: CulpritRanking | null | undefined;
   return {
     ok: true,
+    by: weighIn.reading.by,
     thought,
     weighed,
     reconciled,

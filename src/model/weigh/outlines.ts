@@ -38,6 +38,20 @@ const outlinesOfPiece = perObject((piece: Piece) => ({
 export const outlinesOf = (aircraft: Aircraft, view: OutlineView): readonly Outline[] =>
   pieces(aircraft).map((piece) => outlinesOfPiece(piece)[view]);
 
+/** The lowest waterline of hulls, wings and booms at a station, mm; 0 where there are none. */
+export function undersideAt(aircraft: Aircraft, stationMm: number): number {
+  const heights = outlinesOf(aircraft, 'side')
+    .filter(({ kind }) => kind === 'hull' || kind === 'panel' || kind === 'boom')
+    .flatMap(({ corners }) =>
+      corners.flatMap(([ax, az], at): readonly number[] => {
+        const [bx, bz] = corners[(at + 1) % corners.length]!;
+        if ((ax - stationMm) * (bx - stationMm) > 0 || ax === bx) return [];
+        return [az + ((bz - az) * (stationMm - ax)) / (bx - ax)];
+      }),
+    );
+  return heights.length > 0 ? Math.min(...heights) : 0;
+}
+
 function outline(piece: Piece, view: OutlineView): Outline {
   const [right, up] = axesOfView[view];
   const { verticesMm } = tessellate(piece.shape, { segments: SEGMENTS });

@@ -22,7 +22,7 @@ export interface Thought {
   readonly sources: ReadonlyMap<string, string>;
 }
 
-export const positionsOf = ({ switches }: WeighIn): Positions =>
+export const positionsOf = ({ switches }: Pick<WeighIn, 'switches'>): Positions =>
   Object.fromEntries(switches.map(({ switchId, positionId }) => [switchId, positionId]));
 
 /** How it stood; hung up or swung its liquid is taken as it lies level. */

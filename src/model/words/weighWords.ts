@@ -67,17 +67,35 @@ const share = ({ difference: { value, sigma } }: Difference) => Math.abs(value) 
 const chanceWords = (chance: number) =>
   chance < 1e-4 ? 'less than 1 time in 10 000' : `1 time in ${formatNumber(Math.floor(1 / chance), 0)}`;
 
+const measuredBy: Readonly<Record<HeldAgainst['by'], string>> = {
+  scales: 'Scales',
+  stand: 'Stand',
+  lines: 'Lines',
+  tilt: 'Tilt',
+  swing: 'Swing',
+};
+const ways = { station: 'along', buttline: 'across', waterline: 'in height' } as const;
+
+/** "a", "a and b", "a, b and c". */
+const listed = (words: readonly string[]): string =>
+  words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+
 /** One sentence: whether it agrees, by how much, and how sure that is. */
-export function agreementWords({ reconciled, stationOffMm }: HeldAgainst, say: Say): string {
+export function agreementWords({ reconciled, by }: HeldAgainst, say: Say): string {
   const { agrees, confidence, differences, chance } = reconciled;
   const at = `${Math.round(confidence * 100)} %`;
-  if (agrees)
-    return `Scales and list agree within ${lengthUp(Math.abs(stationOffMm), say)} at ${at} confidence.`;
+  const both = `${measuredBy[by]} and list`;
+  if (agrees) {
+    const within = differences.flatMap(({ quantity, difference: { value } }) =>
+      quantity === 'mass' ? [] : [`${lengthUp(Math.abs(value), say)} ${ways[quantity]}`],
+    );
+    return `${both} agree within ${listed(within)}, at ${at} confidence.`;
+  }
   const off = differences
     .filter((one) => share(one) > 1)
     .sort((a, b) => share(b) - share(a))
     .map((one) => offWords(one, say));
-  return `Scales and list do not agree at ${at} confidence: weighed, it is ${off.join(', ')}. Chance alone would do that ${chanceWords(chance)}.`;
+  return `${both} do not agree at ${at} confidence: measured, it is ${off.join(', ')}. Chance alone would do that ${chanceWords(chance)}.`;
 }
 
 /** Short, for the row of facts: "agrees within 0.6 mm", "off by 4.2 mm". */

@@ -22,7 +22,7 @@ export function Moved({ held }: { readonly held: HeldAgainst }) {
     .slice(0, MOST_NAMED);
   return (
     <>
-      <h3>List and scales together</h3>
+      <h3>List and measurement together</h3>
       <p>
         {`The likeliest CG of both is ${say.stationFine(to.value)}, ± ${lengthUp(2 * to.sigma, say)}; by the list alone it was ± ${lengthUp(2 * from.sigma, say)}.`}
         {!held.reconciled.agrees && ' As they do not agree, find out why before you trust it.'}

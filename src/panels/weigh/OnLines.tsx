@@ -67,7 +67,7 @@ export function OnLines({ id }: { readonly id: string }) {
               <td className="weigh-take">
                 {reading.lines.length > 2 && (
                   <EditButton
-                    className="button quiet"
+                    className="button bare"
                     aria-label={`Remove “${name}”`}
                     step="Remove a line"
                     edit={(aircraft) => lines.remove(aircraft, at)}

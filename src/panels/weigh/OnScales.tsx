@@ -66,7 +66,7 @@ export function OnScales({ id }: { readonly id: string }) {
               <td className="weigh-take">
                 {reading.scales.length > 2 && (
                   <EditButton
-                    className="button quiet"
+                    className="button bare"
                     aria-label={`Take the scale under ${scale.name} away`}
                     step="Take a scale away"
                     edit={(aircraft) => rows.remove(aircraft, at)}

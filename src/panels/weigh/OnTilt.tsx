@@ -79,7 +79,7 @@ export function OnTilt({ id }: { readonly id: string }) {
               <td className="weigh-take">
                 {reading.readings.length > 2 && (
                   <EditButton
-                    className="button quiet"
+                    className="button bare"
                     aria-label={`Remove tilt ${at + 1}`}
                     step="Remove a tilt"
                     edit={(now) => rows.remove(now, at)}

@@ -42,7 +42,7 @@ export function Runs({ id }: { readonly id: string }) {
                 write={(aircraft, timeS) => rows.change(aircraft, at, { timeS })}
               />
               <EditButton
-                className="button quiet"
+                className="button bare"
                 aria-label={`Remove run ${at + 1}`}
                 step="Remove a run"
                 edit={(aircraft) => rows.remove(aircraft, at)}

@@ -29,7 +29,7 @@ function CgVerdict({ id }: { readonly id: string }) {
   const say = useReadings();
   if (!held) return null;
   return (
-    <section className="weigh-verdict" aria-label="Scales against list" data-testid="weigh-verdict">
+    <section className="weigh-verdict" aria-label="Measured against listed" data-testid="weigh-verdict">
       {held.ok ? (
         <>
           <p className="weigh-sentence" data-agrees={held.reconciled.agrees} role="status">
@@ -125,7 +125,11 @@ function Suspected({ culprit, held, weighInId }: SuspectedProps) {
       {correction ? (
         <Apply correction={correction} weighInId={weighInId} buttlineIsKnown />
       ) : (
-        <p className="hint">Weigh it and enter it on its card: nothing is changed from here.</p>
+        <p className="hint">
+          {held.thought.dryIds.has(culprit.id)
+            ? 'Weigh it and enter it on its card: nothing is changed from here.'
+            : 'Was there as much aboard as this weigh-in says? Set it right under “How the aircraft was”.'}
+        </p>
       )}
     </li>
   );

@@ -1,5 +1,6 @@
 import type { Corner } from '../../../engine/geometry/polygon';
 import { aircraftExtent } from '../../../model/airframe/extent';
+import { undersideAt } from '../../../model/weigh/outlines';
 import { thoughtAt } from '../../../model/weigh/thought';
 import { readingOf, weighInById } from '../../../model/weigh/weighIns';
 import { useCommitted } from '../../../store/react';
@@ -9,7 +10,7 @@ import { Airframe, CgKey, CgMark, EDGE, fitted, inSight, useCorners, WIDE } from
 
 const MOST_HIGH = 300;
 /** A support, and room under it for its figures. */
-const SUPPORT = 46;
+const SUPPORT = 22;
 const BELOW = 56;
 
 /** The aircraft on its stand from the left side and, where it was hung up, from behind. */
@@ -42,11 +43,14 @@ export function StandPicture({ id }: { readonly id: string }) {
       >
         <Airframe view="side" at={place} />
         {shouldMm !== null && supportMm !== null && (
-          <path className="should-stand" d={triangle(place([shouldMm, 0])[0], under, SUPPORT)} />
+          <path
+            className="should-stand"
+            d={triangle(place([shouldMm, undersideAt(aircraft, shouldMm)]), under + SUPPORT)}
+          />
         )}
         {from !== null && (
           <g className={supportMm === null ? 'should-stand' : 'scale'}>
-            <path d={triangle(place([from, 0])[0], under, SUPPORT)} />
+            <path d={triangle(place([from, undersideAt(aircraft, from)]), under + SUPPORT)} />
             <text y={under + SUPPORT}>
               {supportMm !== null && (
                 <tspan x={inSight(place([from, 0])[0])} dy="1.15em">
@@ -108,10 +112,11 @@ function FromBehind({ top, wideMm, listedMm, weighedMm, grams }: FromBehindProps
 const Grams = ({ at: [x, y], says }: { readonly at: Corner; readonly says: string }) => (
   <g className="grams">
     <path d={`M${x - 9} ${y - 2}l3 -14h12l3 14z`} />
-    <text x={inSight(x)} y={y - 24}>
+    <text x={x} y={y + 18}>
       {says}
     </text>
   </g>
 );
 
-const triangle = (x: number, y: number, high: number) => `M${x} ${y}l${high * 0.5} ${high}h${-high}z`;
+/** From the ground up to where it carries the aircraft. */
+const triangle = ([x, y]: Corner, groundY: number) => `M${x} ${y}L${x + 24} ${groundY}h-48z`;

@@ -58,7 +58,7 @@ export function TiltPicture({ id }: { readonly id: string }) {
             <path
               d={`M${x} ${y}h${side * far}M${x} ${y}L${x + ((ahead - x) * far) / Math.hypot(ahead - x, up - y)} ${y + ((up - y) * far) / Math.hypot(ahead - x, up - y)}`}
             />
-            <text x={x + side * (far + 40)} y={y + 5}>
+            <text x={x + side * far * 0.62} y={y + (up - y) * 0.26 + 5}>
               {formatAngle(pitchDeg, { signed: true })}
             </text>
           </g>
