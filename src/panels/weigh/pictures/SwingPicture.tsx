@@ -98,13 +98,19 @@ function Threads({ reading, cg: [x, y], perMm, bottom, children }: ThreadsProps)
       {!two && <path className="beam-above" d={`M${x - half - 14} ${foot}h${2 * half + 28}`} />}
       <path className="turning" d={`M${x - 46} 88a46 13 0 0 0 92 0m-9 -7l9 7l6 -10`} />
       <g className="measure">
-        <path d={`M${x - (two ? half : 0)} 56H${x + half}`} />
-        <text x={x + (two ? 0 : half / 2)} y="50">
-          {say.length(apartMm)}
-        </text>
-        <text className="beside" x={x + half + 12} y={(BEAM + TOP) / 2 + 14}>
-          {say.length(threadMm)}
-        </text>
+        {apartMm > 0 && (
+          <>
+            <path d={`M${x - (two ? half : 0)} 56H${x + half}`} />
+            <text x={x + (two ? 0 : half / 2)} y="50">
+              {say.length(apartMm)}
+            </text>
+          </>
+        )}
+        {threadMm > 0 && (
+          <text className="beside" x={x + half + 12} y={(BEAM + TOP) / 2 + 14}>
+            {say.length(threadMm)}
+          </text>
+        )}
       </g>
     </>
   );
@@ -127,9 +133,11 @@ function Pendulum({ cg: [x, y], armMm, perMm, children }: PendulumProps) {
       <path className="thread" d={`M${x} ${pivot}V${y}`} />
       <path className="knife-edge" d={`M${x} ${pivot}l-9 -14h18z`} />
       <path className="turning" d={`M${x - 70} ${BEAM + 66}a100 100 0 0 0 140 0m-13 3l13 -3l0 13`} />
-      <text className="beside" x={x + 12} y={(pivot + Math.min(y, pivot + 90)) / 2}>
-        {say.length(armMm)}
-      </text>
+      {armMm > 0 && (
+        <text className="beside" x={x + 12} y={(pivot + Math.min(y, pivot + 90)) / 2}>
+          {say.length(armMm)}
+        </text>
+      )}
     </>
   );
 }
