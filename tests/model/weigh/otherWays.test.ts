@@ -16,7 +16,7 @@ import { heldAgainst } from '../../../src/model/weigh/heldAgainst';
 import type { OfReading } from '../../../src/model/weigh/measured';
 import { swungAgainst } from '../../../src/model/weigh/swung';
 import { addWeighIn, lastOfCg, lastWeighIn } from '../../../src/model/weigh/weighIns';
-import { wheelsOf } from '../../../src/model/weigh/wheels';
+import { axlesOf, wheelsOf } from '../../../src/model/weigh/wheels';
 import { balanced, cgOf, demo, NAMES } from '../../demo/demoAircraft';
 
 const entryOf = (reading: WeighIn['reading'], fuelPct = 0): WeighIn => ({
@@ -304,6 +304,22 @@ test('every way to weigh starts unfinished on every demo, says what is missing, 
       const back = readAircraft(JSON.parse(writeAircraft(logged)));
       expect(back.ok && writeAircraft(back.aircraft)).toBe(writeAircraft(logged));
     }
+  }
+});
+
+test('it is tilted about the axle with a pair of wheels, or else about the largest wheel', () => {
+  for (const name of NAMES) {
+    const aircraft = demo(name);
+    const wheels = wheelsOf(aircraft);
+    const axles = axlesOf(aircraft);
+    if (new Set(wheels.map(({ axleMm }) => axleMm[0])).size < 2) {
+      expect(axles).toBeNull();
+      continue;
+    }
+    const atMain = wheels.filter(({ axleMm }) => axleMm[0] === axles?.mainMm[0]);
+    const largest = Math.max(...wheels.map(({ radiusMm }) => radiusMm));
+    expect(atMain.length === 2 || atMain[0]?.radiusMm === largest).toBe(true);
+    expect(axles?.otherMm[0]).not.toBe(axles?.mainMm[0]);
   }
 });
 
