@@ -14,6 +14,7 @@ import { estimateStability } from '../../src/model/stability/estimateStability';
 import { usualMargins } from '../../src/model/stability/marginKind';
 import { changeStability, type StabilityEstimate, stabilityInput } from '../../src/model/stability/stability';
 import { randomFrom } from '../randomFrom';
+import { seed } from '../seed';
 import { brokenDemos } from './brokenDemos';
 import { type DemoName, demo, NAMES } from './demoAircraft';
 
@@ -125,7 +126,6 @@ describe.each(NAMES)('%s as it comes: each offer is taken and judged again', (na
   });
 });
 
-const seed = Number(process.env.OFFERS_SEED ?? 1);
 /** How many of the broken demos are gone through; 1 for all of them, which takes minutes. */
 const share = Number(process.env.OFFERS_SHARE ?? 0.12);
 const random = randomFrom(seed);
