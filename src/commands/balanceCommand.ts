@@ -44,8 +44,8 @@ export function balanceCommand(args: readonly string[]): Outcome {
     return wish === 'help' ? { status: 0, out: HELP, err: '' } : balanced(wish);
   } catch (error) {
     if (error instanceof Refused) return { status: 2, out: '', err: `${error.message}\n` };
-    const told = `The balance could not be worked out: ${reasonOf(error)}.\n`;
-    return { status: 1, out: '', err: told };
+    const sentence = `The balance could not be worked out: ${reasonOf(error)}.\n`;
+    return { status: 1, out: '', err: sentence };
   }
 }
 

@@ -92,10 +92,10 @@ export function createStabilityStore(document: DocumentStore): StabilityStore {
 
   const update = () => {
     const wish = wished();
-    const known = fineAnswers.get(wish.input);
-    if (known !== undefined) {
+    const kept = fineAnswers.get(wish.input);
+    if (kept !== undefined) {
       if (shown?.input !== wish.input || shown.detail !== 'fine' || !api.getState().fresh) {
-        show({ ...wish, detail: 'fine' }, known, true);
+        show({ ...wish, detail: 'fine' }, kept, true);
       }
       return;
     }

@@ -68,9 +68,9 @@ export function agreementWords({ reconciled, stationOffMm }: HeldAgainst, say: S
   if (agrees)
     return `Scales and list agree within ${lengthUp(Math.abs(stationOffMm), say)} at ${at} confidence.`;
   const off = differences
-    .filter((one) => share(one) > 1)
+    .filter((culprit) => share(culprit) > 1)
     .sort((a, b) => share(b) - share(a))
-    .map((one) => offWords(one, say));
+    .map((culprit) => offWords(culprit, say));
   return `Scales and list do not agree at ${at} confidence: weighed, it is ${off.join(', ')}. Chance alone would do that ${chanceWords(chance)}.`;
 }
 
