@@ -3,7 +3,8 @@ import type { Bench } from '../../store/bench';
 import { roleLooks } from '../roleLooks';
 import type { Line } from './lines';
 import { type Rows, rowsOf } from './rows';
-import { areaPerGram, stackBlocks, stackTop, type Weight, weightSizePx, weightsAlong } from './weights';
+import { stackBlocks, stackTop } from './stackBlocks';
+import { areaPerGram, type Weight, weightSizePx, weightsAlong } from './weights';
 
 /** The largest part and the largest piece of structure, as shares of their side of the beam. */
 const PART_SHARE = 0.58;
@@ -53,15 +54,24 @@ function stackSide(weights: readonly Weight[], axis: Axis, scale: number, side: 
   return stackBlocks(blocks, side.roomPx);
 }
 
-/** The largest scale at which what stands on the beam need not be pressed together, tried in steps. */
+/** The scale goes down in steps of this, at most so many. */
+const SCALE_STEP = 0.88;
+const MOST_STEPS = 16;
+
+/** The largest scale at which what stands on the beam need not be pressed together, by halving the steps down to it. */
 export function fittingScale(weights: readonly Weight[], axis: Axis, rows: Rows): number {
-  let scale = areaPerGram(weights, PART_SHARE * standingPx(rows), STRUCTURE_SHARE * hungPx(rows));
-  for (let tries = 0; tries < 16; tries += 1) {
-    const free = stackSide(weights, axis, scale, { structure: false, roomPx: Number.POSITIVE_INFINITY });
-    if (stackTop(free) <= standingPx(rows)) break;
-    scale *= 0.88;
+  const largest = areaPerGram(weights, PART_SHARE * standingPx(rows), STRUCTURE_SHARE * hungPx(rows));
+  const fits = (steps: number) => {
+    const side: Side = { structure: false, roomPx: Number.POSITIVE_INFINITY };
+    return stackTop(stackSide(weights, axis, largest * SCALE_STEP ** steps, side)) <= standingPx(rows);
+  };
+  let [from, to] = [0, MOST_STEPS];
+  while (from < to) {
+    const middle = Math.floor((from + to) / 2);
+    if (fits(middle)) to = middle;
+    else from = middle + 1;
   }
-  return scale;
+  return largest * SCALE_STEP ** from;
 }
 
 /** Everything that stands on or hangs from the beam, with its place on the screen. */
