@@ -3,7 +3,7 @@ import type { Bench } from '../../store/bench';
 import { roleLooks } from '../roleLooks';
 import type { Line } from './lines';
 import { type Rows, rowsOf } from './rows';
-import { stackBlocks, stackTop } from './stackBlocks';
+import { type Block, stackBlocks, stackFits } from './stackBlocks';
 import { areaPerGram, type Weight, weightSizePx, weightsAlong } from './weights';
 
 /** The largest part and the largest piece of structure, as shares of their side of the beam. */
@@ -42,16 +42,15 @@ const sides = (rows: Rows): readonly Side[] => [
   { structure: false, roomPx: standingPx(rows) },
 ];
 
-/** One side of the beam stacked at a scale, px² for each gram. */
-function stackSide(weights: readonly Weight[], axis: Axis, scale: number, side: Side) {
-  const blocks = weights
-    .filter(({ group }) => (group === 'structure') === side.structure)
+/** One side of the beam at a scale, px² for each gram. */
+function blocksOf(weights: readonly Weight[], axis: Axis, scale: number, structure: boolean): Block[] {
+  return weights
+    .filter(({ group }) => (group === 'structure') === structure)
     .map(({ key, atMm, massG, role }) => ({
       key,
       xPx: axisToPx(axis, atMm),
       sizePx: weightSizePx(massG, scale, roleLooks[role].filled),
     }));
-  return stackBlocks(blocks, side.roomPx);
 }
 
 /** The scale goes down in steps of this, at most so many. */
@@ -61,10 +60,8 @@ const MOST_STEPS = 16;
 /** The largest scale at which what stands on the beam need not be pressed together, by halving the steps down to it. */
 export function fittingScale(weights: readonly Weight[], axis: Axis, rows: Rows): number {
   const largest = areaPerGram(weights, PART_SHARE * standingPx(rows), STRUCTURE_SHARE * hungPx(rows));
-  const fits = (steps: number) => {
-    const side: Side = { structure: false, roomPx: Number.POSITIVE_INFINITY };
-    return stackTop(stackSide(weights, axis, largest * SCALE_STEP ** steps, side)) <= standingPx(rows);
-  };
+  const fits = (steps: number) =>
+    stackFits(blocksOf(weights, axis, largest * SCALE_STEP ** steps, false), standingPx(rows));
   let [from, to] = [0, MOST_STEPS];
   while (from < to) {
     const middle = Math.floor((from + to) / 2);
@@ -80,7 +77,7 @@ export function drawnWeights(bench: Bench, line: Line, scale: number): Drawn[] {
   const weights = shownWeights(bench, line);
   const byKey = new Map(weights.map((weight) => [weight.key, weight]));
   return sides(rowsOf(bench.view.getState()))
-    .flatMap((side) => stackSide(weights, axis, scale, side))
+    .flatMap(({ structure, roomPx }) => stackBlocks(blocksOf(weights, axis, scale, structure), roomPx))
     .flatMap(({ key, ...at }) => {
       const weight = byKey.get(key);
       return weight ? [{ weight, ...at }] : [];

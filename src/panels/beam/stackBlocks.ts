@@ -21,39 +21,67 @@ const COLUMN_PX = 8;
  * would overlap stands on top of what is there. A stack higher than `roomPx` is pressed together.
  */
 export function stackBlocks(blocks: readonly Block[], roomPx: number): Stacked[] {
-  const placed: Stacked[] = [];
-  const columns = new Map<number, Stacked[]>();
-  for (const block of [...blocks].sort((a, b) => b.sizePx - a.sizePx)) {
-    let offPx = 0;
-    for (const other of besideIn(columns, block)) {
-      if (other.offPx - offPx >= block.sizePx + GAP_PX) break;
-      offPx = Math.max(offPx, other.offPx + other.sizePx + GAP_PX);
-    }
-    const stacked = { ...block, offPx };
-    placed.push(stacked);
-    for (let column = columnAt(block, -1); column <= columnAt(block, 1); column += 1) {
-      const there = columns.get(column);
-      if (there) there.push(stacked);
-      else columns.set(column, [stacked]);
-    }
-  }
+  const placed = stacked(blocks, Number.POSITIVE_INFINITY);
   const pressed = Math.min(1, roomPx / stackTop(placed));
   return placed.map((block) => ({ ...block, offPx: block.offPx * pressed }));
 }
+
+/** Whether they can be stacked in the room there is without being pressed together. */
+export const stackFits = (blocks: readonly Block[], roomPx: number): boolean =>
+  stacked(blocks, roomPx).length === blocks.length;
+
+/** All that can be stacked, the largest first, up to the first that stands higher than the limit. */
+function stacked(blocks: readonly Block[], limitPx: number): Stacked[] {
+  const placed: Stacked[] = [];
+  const columns: Columns = new Map();
+  for (const block of [...blocks].sort((a, b) => b.sizePx - a.sizePx)) {
+    const offPx = footOf(columns, block);
+    if (offPx + block.sizePx > limitPx) break;
+    const standing = { ...block, offPx };
+    placed.push(standing);
+    enter(columns, standing);
+  }
+  return placed;
+}
+
+/** What reaches into each column, the lowest first. */
+type Columns = Map<number, Stacked[]>;
 
 /** The first or last column that a weight reaches into with half of the gap round it: weights that touch share one. */
 const columnAt = ({ xPx, sizePx }: Block, side: -1 | 1): number =>
   Math.floor((xPx + (side * (sizePx + GAP_PX)) / 2) / COLUMN_PX);
 
-/** What stands so near that it would overlap, the lowest first; what reaches into several columns may come again. */
-function besideIn(columns: ReadonlyMap<number, readonly Stacked[]>, block: Block): readonly Stacked[] {
-  const beside: Stacked[] = [];
+function enter(columns: Columns, block: Stacked): void {
   for (let column = columnAt(block, -1); column <= columnAt(block, 1); column += 1) {
-    for (const other of columns.get(column) ?? []) {
-      if (Math.abs(other.xPx - block.xPx) < (other.sizePx + block.sizePx) / 2 + GAP_PX) beside.push(other);
-    }
+    const there = columns.get(column) ?? [];
+    let at = there.length;
+    while (at > 0 && there[at - 1]!.offPx > block.offPx) at -= 1;
+    there.splice(at, 0, block);
+    columns.set(column, there);
   }
-  return beside.sort((a, b) => a.offPx - b.offPx);
+}
+
+/** The lowest foot at which a weight is clear of all that stands beside it, px. */
+function footOf(columns: Columns, block: Block): number {
+  const lists: (readonly Stacked[])[] = [];
+  for (let column = columnAt(block, -1); column <= columnAt(block, 1); column += 1)
+    lists.push(columns.get(column) ?? []);
+  const next = lists.map(() => 0);
+  let offPx = 0;
+  for (;;) {
+    // The lowest that was not gone by yet, of all columns; what reaches into several comes again.
+    let lowest: Stacked | null = null;
+    let from = 0;
+    for (let i = 0; i < lists.length; i += 1) {
+      const other = lists[i]![next[i]!];
+      if (other && (!lowest || other.offPx < lowest.offPx)) [lowest, from] = [other, i];
+    }
+    if (!lowest) return offPx;
+    next[from]! += 1;
+    if (Math.abs(lowest.xPx - block.xPx) >= (lowest.sizePx + block.sizePx) / 2 + GAP_PX) continue;
+    if (lowest.offPx - offPx >= block.sizePx + GAP_PX) return offPx;
+    offPx = Math.max(offPx, lowest.offPx + lowest.sizePx + GAP_PX);
+  }
 }
 
 /** How high the highest stack is, px. */
