@@ -55,9 +55,10 @@ function balanced(wish: Wish): Outcome {
   const [estimate, err] = estimateOf(aircraft);
   const { fuelFraction, attitude, system } = wish;
   const balance: Balance = balanceAt(aircraft, { fuelFraction, down: downOf(attitude), estimate });
+  const estimating = err === '' ? 'done' : 'failed';
   const out = wish.json
-    ? balanceJson(aircraft, balance, { fuelFraction, attitude })
-    : balanceTable(aircraft, balance, { fuelFraction, attitude, system, from });
+    ? balanceJson(aircraft, balance, { fuelFraction, attitude, estimating })
+    : balanceTable(aircraft, balance, { fuelFraction, attitude, system, from, estimating });
   return { status: 0, out, err };
 }
 

@@ -129,6 +129,7 @@ function sizeOf(finding: Finding): number {
     case 'not-finite':
     case 'loads-unchecked':
     case 'fit-unchecked':
+    case 'margin-unchecked':
       return 0;
   }
 }

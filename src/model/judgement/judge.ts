@@ -40,7 +40,8 @@ export function judge(aircraft: Aircraft, known: Known): Judgement {
   const mostLateral = farthest([...judged.map((state) => state.mostLateral), ...searched], ({ cgMm }) =>
     Math.abs(cgMm[1]),
   );
-  const margin = marginJudgement(aircraft, shown.balance, foremost, aftmost);
+  const margin =
+    marginAwaited(aircraft, known) ?? marginJudgement(aircraft, shown.balance, foremost, aftmost);
   const limitMm = lateralLimitMm(aircraft);
   // What only the balancing stand sees is information.
   const fit = known.fit?.filter((problem) => holdsInFlight(problem.states)) ?? null;
@@ -111,6 +112,12 @@ function loadsChecked({ loads }: Known, states: readonly StateBalance[], all: bo
   }
   if (!all) return 'unchecked';
   return states.every(({ balance }) => balance.travelWithinMm <= CERTAIN_MM) ? 'certified' : 'sampled';
+}
+
+/** That the margin is not checked; null where it is, or where nothing aboard could have one. */
+function marginAwaited({ structure }: Aircraft, { estimating = 'done' }: Known): MarginJudgement | null {
+  if (estimating === 'done' || !structure.some(({ kind }) => kind === 'surface')) return null;
+  return { status: 'unknown', why: estimating === 'failed' ? 'not checked' : 'not checked yet' };
 }
 
 function marginJudgement(

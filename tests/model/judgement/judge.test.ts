@@ -11,7 +11,7 @@ import {
   type Severity,
 } from '../../../src/model/judgement/types';
 import { changeStability } from '../../../src/model/stability/stability';
-import { aircraftOf, boxPart } from '../aircraft';
+import { aircraftOf, boxPart, weightlessWing } from '../aircraft';
 import { estimateAt } from './estimate';
 
 /** A thing of 1000 g with its CG at a place, and the band from 500 to 540 mm. */
@@ -104,6 +104,24 @@ describe('the estimated static margin, with a band or without', () => {
       severity: 'good',
     });
   });
+
+  test.each([
+    ['unfinished', 'not checked yet'],
+    ['failed', 'not checked'],
+  ] as const)(
+    'an estimate that is %s leaves a winged aircraft unjudged, and one without wings alone',
+    (estimating, why) => {
+      const winged = { ...at(520), structure: [weightlessWing] };
+      const found = judged(winged, { estimate: estimateAt(510), estimating });
+      expect(found).toMatchObject({
+        severity: 'unknown',
+        severitySoFar: 'good',
+        margin: { status: 'unknown', why },
+      });
+      expect(judged(winged, { estimating: 'done' }).severity).toBe('good');
+      expect(judged(at(520), { estimating }).severity).toBe('good');
+    },
+  );
 
   test('a stated band that reaches 12 mm behind the neutral point is not to be trusted', () => {
     const found = judged(at(505), { estimate: estimateAt(528) }).findings;
