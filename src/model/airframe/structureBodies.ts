@@ -56,16 +56,13 @@ function lessCuts(structure: readonly Body[], cuts: readonly CutOut[]): readonly
   });
 }
 
-const cutBody = lastPerObject(
-  (body: Body, ...cuts: readonly CutOut[]): Body => {
-    const left = cuts.reduce(
-      (rest, { massRemoved }) => (massRemoved.massG < rest.massG ? massRemove(rest, massRemoved) : noMass),
-      body.mass,
-    );
-    return { ...body, mass: left };
-  },
-  sameCuts,
-);
+const cutBody = lastPerObject((body: Body, ...cuts: readonly CutOut[]): Body => {
+  const left = cuts.reduce(
+    (rest, { massRemoved }) => (massRemoved.massG < rest.massG ? massRemove(rest, massRemoved) : noMass),
+    body.mass,
+  );
+  return { ...body, mass: left };
+}, sameCuts);
 
 const massLessCuts = lastPerObject(
   (structure: Aircraft['structure'], ...cuts: readonly CutOut[]): MassProperties =>
