@@ -51,7 +51,7 @@ const itemsOf = ({ parts, tanks }: Aircraft) => [...parts, ...tanks];
 /** Every "Move to", taken. How many there were comes back. */
 function takeMoves(name: DemoName, aircraft: Aircraft): number {
   const loading = { fuelFraction: 1, down: LEVEL, estimate: estimateFor(name), estimateFresh: true };
-  const band = bandToKeep(aircraft, balanceAt(aircraft, loading));
+  const band = bandToKeep(balanceAt(aircraft, loading), aircraft);
   let offered = 0;
   for (const { id, positionMm } of itemsOf(aircraft)) {
     const zone = itemZone(aircraft, id, LEVEL, band);

@@ -54,9 +54,14 @@ export interface Moment {
 export interface CgPoint extends Moment {
   readonly massG: number;
   readonly cgMm: Vec3;
-  /** How far outside the band: aft of the aft limit +, ahead of the forward limit −, 0 inside; null without a band. */
+  /** Of the aft end of a travel or of all load states: a CG may lie so much farther aft that was not found, mm; else 0. */
+  readonly maybeAftMm: number;
+  /**
+   * How far outside the band: aft of the aft limit +, ahead of the forward limit −, 0 inside; null without a band. What may
+   * lie farther aft counts.
+   */
   readonly outsideMm: number | null;
-  /** Estimated static margin, % MAC; null where it is not known. */
+  /** Estimated static margin, of what may lie farther aft, % MAC; null where it is not known. */
   readonly marginPct: number | null;
 }
 

@@ -131,7 +131,10 @@ function outside(
   const limit = band
     ? `${tail ? 'aft' : 'forward'} limit ${fineStation(tail ? band.aftMm : band.forwardMm, say)}`
     : '';
-  return { headline, cause: `CG at ${fineStation(at.cgMm[0], say)}, ${limit}.` };
+  // One that is inside as far as it was found is outside by what is not certain.
+  const doubt =
+    tail && band && at.cgMm[0] <= band.aftMm ? `, certain to ${lengthUp(at.maybeAftMm, say)}` : '';
+  return { headline, cause: `CG at ${fineStation(at.cgMm[0], say)}${doubt}, ${limit}.` };
 }
 
 /** A whole per cent that rounding errors brought just under it is still that per cent. */

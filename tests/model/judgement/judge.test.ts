@@ -188,6 +188,45 @@ describe('load states', () => {
   });
 });
 
+describe('an aft end that is certain to so much only, the aft limit at 540', () => {
+  /** The only load state that flies, as a search that is certain to so much of it would find it. */
+  const searched = (stationMm: number, withinMm: number | null): Partial<Known> => {
+    const state = { cgMm: [stationMm, 0, 0], massG: 1000, fuelFraction: 1, positions: {} } as const;
+    const end = { ...state, withinMm };
+    return {
+      loads: {
+        status: 'found',
+        envelope: {
+          foremost: end,
+          aftmost: end,
+          leftmost: end,
+          rightmost: end,
+          heaviest: state,
+          lightest: state,
+        },
+      },
+    };
+  };
+
+  test('is held to it as if the CG lay as far aft as it may', () => {
+    const { severity, aftmost, foremost } = judged(at(539.95), searched(539.95, 0.1));
+    expect([severity, aftmost?.cgMm[0], foremost?.outsideMm]).toEqual(['bad-aft', 539.95, 0]);
+    expect(aftmost?.outsideMm).toBeCloseTo(0.05, 9);
+    expect(judged(at(539.85), searched(539.85, 0.1)).severity).toBe('good');
+  });
+
+  test('so does the margin: 2 % of 200 mm at the CG, 1.95 % where it may lie', () => {
+    const { margin, findings } = judged(at(520), { ...searched(520, 0.1), estimate: estimateAt(524) });
+    expect(margin.status === 'estimated' && margin.least.marginPct).toBeCloseTo(1.95, 9);
+    expect(findings.map(({ kind }) => kind)).toContain('margin-tiny');
+  });
+
+  test('forward nothing is added, and what nothing bounds was not checked', () => {
+    expect(judged(at(500), searched(500, 0.1)).severity).toBe('good');
+    expect(kinds(at(520), searched(520, null))).toEqual(['loads-unchecked']);
+  });
+});
+
 describe('what is not known is never good', () => {
   test('fit that nobody has looked at', () => {
     expect(judged(at(520), { fit: null })).toMatchObject({ severity: 'unknown', severitySoFar: 'good' });
