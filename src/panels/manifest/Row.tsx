@@ -62,12 +62,12 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
         </th>
         {/* The figures are written by hand: see RowFigures. */}
         <td className="figure">
-          <span />
+          <span data-of="mass" />
         </td>
         <td className="figure">
-          <span />
+          <span data-of="station" />
           <span className="moment" aria-hidden="true">
-            <span />
+            <span data-of="moment" />
           </span>
         </td>
       </tr>

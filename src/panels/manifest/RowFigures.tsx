@@ -20,15 +20,37 @@ const wordsOf = lastPerObject(
   }),
 );
 
-/** To the tenth of a per cent of the row. */
-const percent = (share: number) => `${Math.round(share * 1000) / 10}%`;
+/** Where a row's figures stand on the page, and what was written there last. */
+interface Line {
+  readonly mass: Element | null;
+  readonly station: Element | null;
+  readonly bar: HTMLElement | null;
+  words: RowWords | null;
+  barPct: number;
+}
+
+const lineOf = (row: Element): Line => ({
+  mass: row.querySelector('[data-of=mass]'),
+  station: row.querySelector('[data-of=station]'),
+  bar: row.querySelector('[data-of=moment]'),
+  words: null,
+  barPct: Number.NaN,
+});
+
+function writeWords(line: Line, words: RowWords): void {
+  if (line.words === words) return;
+  line.words = words;
+  setText(line.mass, words.mass);
+  setText(line.station, words.station);
+}
 
 /** A moment as a share of the largest, −1 to 1: to the left what pulls the nose down. The longest is half the row. */
-function drawBar(bar: Element | null | undefined, share: number): void {
-  if (!(bar instanceof HTMLElement)) return;
-  const [left, width] = [percent(0.5 + Math.min(0, share) / 2), percent(Math.abs(share) / 2)];
-  if (bar.style.left !== left) bar.style.left = left;
-  if (bar.style.width !== width) bar.style.width = width;
+function drawBar(line: Line, share: number): void {
+  const pct = Math.round(share * 500) / 10;
+  if (!line.bar || line.barPct === pct) return;
+  line.barPct = pct;
+  line.bar.style.left = `${50 + Math.min(0, pct)}%`;
+  line.bar.style.width = `${Math.abs(pct)}%`;
 }
 
 /**
@@ -38,11 +60,11 @@ function drawBar(bar: Element | null | undefined, share: number): void {
 export function RowFigures() {
   const here = useRef<HTMLSpanElement>(null);
   const say = useReadings();
-  const lines = useRef<ReadonlyMap<string, HTMLElement>>(new Map());
+  const lines = useRef<ReadonlyMap<string, Line>>(new Map());
   // The rows are made and dropped with the table, which renders this too.
   useLayoutEffect(() => {
     const found = here.current?.parentElement?.querySelectorAll<HTMLElement>('tr[data-item]') ?? [];
-    lines.current = new Map([...found].map((line) => [line.dataset.item ?? '', line]));
+    lines.current = new Map([...found].map((row) => [row.dataset.item ?? '', lineOf(row)]));
   });
   useDrawn(({ balance, document }) => {
     const answer = balance.get();
@@ -55,11 +77,8 @@ export function RowFigures() {
     for (const row of manifestRows(document.current())) {
       const line = lines.current.get(row.id);
       if (!line) continue;
-      const words = wordsOf(row, say, liquids.get(row.id) ?? 0);
-      const [, mass, station] = line.children;
-      setText(mass?.firstElementChild, words.mass);
-      setText(station?.firstElementChild, words.station);
-      drawBar(station?.lastElementChild?.firstElementChild, (moments.get(row.id) ?? 0) / most);
+      writeWords(line, wordsOf(row, say, liquids.get(row.id) ?? 0));
+      drawBar(line, (moments.get(row.id) ?? 0) / most);
     }
   });
   return <span ref={here} hidden />;
