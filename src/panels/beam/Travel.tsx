@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
 import { useAircraft, useBench, useView } from '../../store/react';
+import { setAttribute, setText } from '../drawing';
 import { QuarteredDisc } from '../icons';
 import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';
@@ -47,22 +48,23 @@ export function Travel({ line, widthPx }: TravelProps) {
     const { travel, cgMm } = bench.balance.get();
     const scale = scaleOf(bench);
     const points = travel.map((point) => [x(scale, point.cgMm[line.axis]), y(point.fuelFraction)] as const);
-    curve.current?.setAttribute('d', pathThrough(points.map((point) => point.join(' '))));
+    setAttribute(curve.current, 'd', pathThrough(points.map((point) => point.join(' '))));
     // A round cap makes each end a dot.
-    ends.current?.setAttribute(
+    setAttribute(
+      ends.current,
       'd',
       [points[0], points.at(-1)].map((end) => end && `M${end.join(' ')}h0`).join(''),
     );
     if (!cgMm) return;
     const [discX, discY] = [x(scale, cgMm[line.axis]), y(bench.view.getState().fuelFraction)];
-    handle.current?.setAttribute('transform', `translate(${discX} ${discY})`);
+    setAttribute(handle.current, 'transform', `translate(${discX} ${discY})`);
     const text = momentWords(bench, say, line);
     const fits = discX + OFF_PX + text.length * CHARACTER_PX <= toPx(widthPx);
     if (!reading.current) return;
-    reading.current.textContent = text;
-    reading.current.setAttribute('x', String(fits ? discX + OFF_PX : discX - OFF_PX));
-    reading.current.setAttribute('text-anchor', fits ? 'start' : 'end');
-    reading.current.setAttribute('y', String(Math.max(discY + 4.5, rows.travelTop + 22)));
+    setText(reading.current, text);
+    setAttribute(reading.current, 'x', String(fits ? discX + OFF_PX : discX - OFF_PX));
+    setAttribute(reading.current, 'text-anchor', fits ? 'start' : 'end');
+    setAttribute(reading.current, 'y', String(Math.max(discY + 4.5, rows.travelTop + 22)));
   });
 
   const burnTo = (fraction: number) =>

@@ -6,9 +6,9 @@ import { Icon } from '../icons';
 import { Live } from '../Live';
 import { later } from '../later';
 import { useReadings } from '../readings';
-import { MomentBars } from './MomentBars';
 import { orderRows, type Sort, type SortKey, usualSort } from './order';
 import { Row } from './Row';
+import { RowFigures } from './RowFigures';
 import { useManifestKeys } from './useManifestKeys';
 
 const AddDialog = later(
@@ -142,7 +142,7 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
             </tr>
           </tfoot>
         </table>
-        <MomentBars />
+        <RowFigures />
         {rows.length === 0 && (
           <p className="nothing">Nothing aboard yet. Add a part, or an airframe to carry it.</p>
         )}
