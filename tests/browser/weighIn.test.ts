@@ -25,7 +25,7 @@ test('the slip that comes first is mended by one button and one undo step', asyn
   await verdict()
     .getByRole('button', { name: /Put Silencer at buttline/ })
     .click();
-  await expect.poll(said).toMatch(/Scales and list agree within/);
+  await expect.poll(said).toMatch(/agree within/);
   await page.keyboard.press('Control+z');
   await expect.poll(said).toMatch(/do not agree/);
 });
