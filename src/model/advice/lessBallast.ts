@@ -58,7 +58,7 @@ function lessOf(shop: Workshop, goal: Goal, part: Part, removed: readonly Part[]
 
 function lessWords({ spoken }: Workshop, part: Part, massG: number, removed: readonly Part[]): string {
   const [name, was] = [`“${shownText(part.name)}”`, massWords(part.massG, spoken)];
-  const out = removed.map((one) => `“${shownText(one.name)}”`);
+  const out = removed.map((weight) => `“${shownText(weight.name)}”`);
   if (massG === 0)
     return out.length > 0 ? `Take out ${[...out, name].join(' and ')}` : `Take out ${name}, ${was}`;
   const less = `educe ${name} from ${was} to ${massWords(massG, spoken)}`;

@@ -22,7 +22,7 @@ export interface Column<Row> {
 interface RowsTableProps<Row> {
   readonly title: string;
   /** One row, as in "Add a section". */
-  readonly one: string;
+  readonly noun: string;
   readonly columns: readonly Column<Row>[];
   readonly read: (aircraft: Aircraft) => readonly Row[];
   readonly write: (aircraft: Aircraft, rows: readonly Row[]) => Aircraft;
@@ -36,22 +36,22 @@ const replaced = <Row,>(rows: readonly Row[], at: number, change: Partial<Row>):
 
 /** A list of like things, every figure of which can be typed: sections, panels, phases. */
 export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
-  const { title, one, columns, read, write, another, least } = props;
+  const { title, noun, columns, read, write, another, least } = props;
   const count = useAircraft((aircraft) => read(aircraft).length);
   const edit = useEdit();
   const [fault, setFault] = useState<string | null>(null);
   const add = () =>
-    edit(`Add a ${one}`, (aircraft) => write(aircraft, [...read(aircraft), another(read(aircraft))]));
+    edit(`Add a ${noun}`, (aircraft) => write(aircraft, [...read(aircraft), another(read(aircraft))]));
   const remove = (at: number) =>
-    edit(`Remove a ${one}`, (aircraft) =>
+    edit(`Remove a ${noun}`, (aircraft) =>
       write(
         aircraft,
         read(aircraft).filter((_row, index) => index !== at),
       ),
     );
   const field = (column: Column<Row>, at: number) => {
-    const label = `${column.label}, ${one} ${at + 1}`;
-    const step = `Change ${column.label.toLowerCase()} of a ${one}`;
+    const label = `${column.label}, ${noun} ${at + 1}`;
+    const step = `Change ${column.label.toLowerCase()} of a ${noun}`;
     const put = (aircraft: Aircraft, value: unknown) =>
       write(aircraft, replaced(read(aircraft), at, { [column.key]: value } as Partial<Row>));
     const value = (aircraft: Aircraft) => read(aircraft)[at]?.[column.key];
@@ -101,7 +101,7 @@ export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
                     type="button"
                     className="button bare"
                     disabled={count <= least}
-                    aria-label={`Remove ${one} ${at + 1}`}
+                    aria-label={`Remove ${noun} ${at + 1}`}
                     onClick={() => setFault(remove(at))}
                   >
                     <Icon name="cross" />
@@ -113,7 +113,7 @@ export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
         </table>
       </section>
       <button type="button" className="button" onClick={() => setFault(add())}>
-        <Icon name="plus" /> Add a {one}
+        <Icon name="plus" /> Add a {noun}
       </button>
       <Refusal fault={fault} />
     </div>
