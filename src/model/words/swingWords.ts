@@ -11,9 +11,9 @@ export const axisOfSwing = (axis: SwungAxis): string => axisNames[axis];
 /** Inertia is shown to this, g·mm²: 0.0001 kg·m². */
 const STEP_GMM2 = 1e5;
 
-/** "0.4120 ± 0.0130 kg·m²", two standard uncertainties, rounded up. */
-export const inertiaFigure = ({ value, sigma }: Figure): string =>
-  `${formatInertia(value, { unit: false })} ± ${formatInertia(Math.ceil((2 * sigma) / STEP_GMM2 - 1e-6) * STEP_GMM2)}`;
+/** "0.4120 ± 0.0130 kg·m²", two standard uncertainties, rounded up; without its unit for a row that names it. */
+export const inertiaFigure = ({ value, sigma }: Figure, unit = true): string =>
+  `${formatInertia(value, { unit: false })} ± ${formatInertia(Math.ceil((2 * sigma) / STEP_GMM2 - 1e-6) * STEP_GMM2, { unit })}`;
 
 const percent = (share: number) =>
   `${formatNumber(Math.max(1, Math.ceil(Math.abs(share) * 100 - 1e-6)), 0)} %`;

@@ -38,7 +38,7 @@ export function OnTilt({ id }: { readonly id: string }) {
         <caption className="unseen">Tilts</caption>
         <thead>
           <tr>
-            <th scope="col">Tilt</th>
+            <td />
             <th scope="col">Pitch, nose up</th>
             <th scope="col">Should read</th>
             <th scope="col">Reads</th>
@@ -49,7 +49,7 @@ export function OnTilt({ id }: { readonly id: string }) {
         <tbody>
           {reading.readings.map((_, at) => (
             <tr key={at}>
-              <th scope="row">{`${at + 1}`}</th>
+              <th scope="row">{`Tilt ${at + 1}`}</th>
               <td data-head="Pitch, nose up">
                 <Measure
                   bare

@@ -222,7 +222,13 @@ describe('swung', () => {
   const aircraft = demo('sandmartin');
   const { massG, inertiaAboutCgGmm2 } = balanced(aircraft, 0);
   const g = 9806.65;
-  const fresh = { ...ofKind(freshSwing(aircraft, 0), 'swing'), massG, amplitudeDeg: 0 };
+  const fresh = {
+    ...ofKind(freshSwing(aircraft, 0), 'swing'),
+    massG,
+    apartMm: 500,
+    threadMm: 1500,
+    amplitudeDeg: 0,
+  };
   const ofAxis = { roll: 'xx', pitch: 'yy', yaw: 'zz' } as const;
   const runs = (periodS: number) => [1, 2, 3].map(() => ({ swings: 20, timeS: 20 * periodS }));
 
