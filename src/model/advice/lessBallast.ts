@@ -39,7 +39,7 @@ function lessOf(shop: Workshop, goal: Goal, part: Part): Remedy | null {
 function massesToTry(shop: Workshop, goal: Goal, part: Part): readonly number[] {
   const at = partBody(part).mass.cgMm;
   if (!at) return [];
-  const states = statesOf(removeItem(shop.aircraft, part.id), shop.given);
+  const states = statesOf(removeItem(shop.aircraft, part.id), shop.given).states;
   const step = massStepG(shop.spoken);
   const masses = [goal.reserved, goal].flatMap(({ lowMm, highMm }) => {
     let [leastG, mostG] = [0, part.massG];
