@@ -75,7 +75,7 @@ function massesToTry(
   const at = partBody(part).mass.cgMm;
   if (!at) return [];
   const without = applyRemedy(shop.aircraft, { edits: [...removals, { do: 'remove', id: part.id }] });
-  const states = statesOf(without, shop.given);
+  const { states } = statesOf(without, shop.given);
   const step = massStepG(shop.spoken);
   const masses = [goal.reserved, goal].flatMap(({ lowMm, highMm }) => {
     let [leastG, mostG] = [0, part.massG];

@@ -40,7 +40,7 @@ export function moreBallast(shop: Workshop, goal: Goal): Remedy | null {
   const wrong = ballastAtWrongEnd(shop, goal);
   const removals = wrong.map(({ id }): RemedyEdit => ({ do: 'remove', id }));
   const aircraft = applyRemedy(shop.aircraft, { edits: removals });
-  const states = removals.length > 0 ? statesOf(aircraft, shop.given) : shop.states;
+  const states = removals.length > 0 ? statesOf(aircraft, shop.given).states : shop.states;
   const cleared: Workshop = { ...shop, states };
   for (const spot of spotsOf(aircraft, way, shop.spoken)) {
     const remedy = ballastAt(cleared, goal, spot, removals, wrong);
