@@ -55,7 +55,9 @@ export function marginFindings(margin: MarginJudgement, band: JudgedBand | null)
   ) => {
     const byMm = ((wantedPct - at.marginPct) / 100) * macMm;
     const { marginPct } = at;
-    found.push({ kind, severity, marginPct, wantedPct, wanted, byMm, at } as Finding);
+    // Nobody asked for what is only just not tiny.
+    const asked = wanted && (wantedPct === leastWantedPct || wantedPct === mostWantedPct);
+    found.push({ kind, severity, marginPct, wantedPct, wanted: asked, byMm, at } as Finding);
   };
   const leastPct = Math.max(TINY_MARGIN_PCT, leastWantedPct);
   if (least.marginPct < 0) say('behind-neutral-point', 'bad-aft', least, leastPct);
