@@ -145,7 +145,7 @@ export function toggleChosen(view: ViewStore, id: string): void {
 /** Takes something out of the picture, or puts it back. */
 export function toggleHidden(view: ViewStore, id: string): void {
   view.setState(({ hiddenIds }) => ({
-    hiddenIds: hiddenIds.includes(id) ? hiddenIds.filter((one) => one !== id) : [...hiddenIds, id],
+    hiddenIds: hiddenIds.includes(id) ? hiddenIds.filter((each) => each !== id) : [...hiddenIds, id],
   }));
 }
 

@@ -1,4 +1,4 @@
-import { carriedFigure, carryOver, type Figure, type Refusal, refusal } from './figure';
+import { type Carried, carriedFigure, carryOver, type Figure, type Refusal, refusal } from './figure';
 
 /** A balance found on a stand, a knife edge or two fingertips, along one axis of the aircraft. */
 export interface BalanceFound {
@@ -27,8 +27,8 @@ export interface BalancePoint {
  */
 export function balancePoint({ supportMm, added, massG }: BalanceFound): BalancePoint | Refusal {
   if (!Number.isFinite(supportMm.value)) return refusal('The support: expected where it stood, in mm.');
-  if (!added || added.massG.value === 0) return { ok: true, cgMm: supportMm, fromSupportMm: 0 };
-  if (!(added.massG.value > 0)) {
+  if (!added || (added.massG.value === 0 && !massG)) return { ok: true, cgMm: supportMm, fromSupportMm: 0 };
+  if (!(added.massG.value >= 0)) {
     return refusal(`The grams added must be 0 g or more, not ${added.massG.value} g.`);
   }
   if (!massG || !(massG.value > 0))
@@ -51,6 +51,8 @@ export interface CgLine {
 export interface LinesCrossing {
   readonly ok: true;
   readonly crossingMm: readonly [Figure, Figure];
+  /** Of the two coordinates, plain covariances in mm². */
+  readonly covariance: Carried['covariance'];
   /** How far the worst line passes it by, mm; 0 for two lines. */
   readonly worstMissMm: number;
 }
@@ -78,6 +80,7 @@ export function crossingOfLines(lines: readonly CgLine[]): LinesCrossing | Refus
   return {
     ok: true,
     crossingMm: [carriedFigure(carried, 0), carriedFigure(carried, 1)],
+    covariance: carried.covariance,
     worstMissMm: Math.max(...lines.map((line) => missMm(line, x, z))),
   };
 }

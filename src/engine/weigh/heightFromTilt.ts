@@ -8,7 +8,7 @@ export interface TiltReading {
   readonly pitchDeg: Figure;
   /** Net of the scale under the other support, g. */
   readonly readingG: Figure;
-  /** What is still in the tanks, as it lies at this pitch; left out when drained. Its own ± is not counted. */
+  /** What is still in the tanks, as it lies at this pitch; left out when drained. */
   readonly liquid?: { readonly massG: number; readonly cgMm: Vec3 };
 }
 
@@ -20,13 +20,18 @@ export interface TiltSetup {
   /** Axle over the scale that is read, [station, waterline], mm. */
   readonly otherMm: readonly [Figure, Figure];
   readonly readings: readonly TiltReading[];
+  /** What all of the liquid may be off by, one sigma as a share of its mass. */
+  readonly liquidShareSigma?: number;
 }
 
 /** The CG of the aircraft without the liquid that was accounted for. Aircraft frame, from the datum. */
 export interface TiltedHeight {
   readonly ok: true;
+  readonly massG: Figure;
   readonly stationMm: Figure;
   readonly waterlineMm: Figure;
+  /** Of mass, station and waterline, plain covariances in g and mm. */
+  readonly covariance: Carried['covariance'];
   /** How far each reading is from the fitted line, g. */
   readonly leftG: readonly number[];
   /** What one gram on the scale at the steepest tilt does to the waterline, mm. */
@@ -49,21 +54,27 @@ const LEAST_SPREAD = 0.03;
 export function heightFromTilt(setup: TiltSetup): TiltedHeight | Refusal {
   const sentence = tiltFault(setup);
   if (sentence) return refusal(sentence);
-  const { massG, pivotMm, otherMm, readings } = setup;
+  const { massG, pivotMm, otherMm, readings, liquidShareSigma = 0 } = setup;
   const inputs = [
+    { value: 1, sigma: liquidShareSigma },
     massG,
     ...pivotMm,
     ...otherMm,
     ...readings.flatMap(({ pitchDeg, readingG }) => [pitchDeg, readingG]),
   ];
   const fit = (of: readonly number[]) => fitTilt(of, readings);
-  const carried: Carried = carryOver(inputs, (of) => fit(of).cg);
+  const carried = carryOver(inputs, (of) => {
+    const { dryG, cg } = fit(of);
+    return [dryG, ...cg];
+  });
   const { leftG, dryG } = fit(inputs.map(({ value }) => value));
   const steepest = Math.max(...readings.map(({ pitchDeg }) => Math.abs(tangent(pitchDeg.value))));
   return {
     ok: true,
-    stationMm: carriedFigure(carried, 0),
-    waterlineMm: carriedFigure(carried, 1),
+    massG: carriedFigure(carried, 0),
+    stationMm: carriedFigure(carried, 1),
+    waterlineMm: carriedFigure(carried, 2),
+    covariance: carried.covariance,
     leftG,
     mmPerG: Math.abs(otherMm[0].value - pivotMm[0].value) / (dryG * steepest),
   };
@@ -72,14 +83,13 @@ export function heightFromTilt(setup: TiltSetup): TiltedHeight | Refusal {
 const tangent = (deg: number) => sinDeg(deg) / cosDeg(deg);
 
 function fitTilt(of: readonly number[], readings: readonly TiltReading[]) {
-  const [mass = 0, pivotX = 0, pivotZ = 0, otherX = 0, otherZ = 0, ...pairs] = of;
+  const [share = 1, mass = 0, pivotX = 0, pivotZ = 0, otherX = 0, otherZ = 0, ...pairs] = of;
   const points = readings.map(({ liquid }, index) => {
     const t = tangent(pairs[2 * index] ?? 0);
     const arm = otherX - pivotX + (otherZ - pivotZ) * t;
-    const liquidMoment = liquid
-      ? liquid.massG * (liquid.cgMm[0] - pivotX + (liquid.cgMm[2] - pivotZ) * t)
-      : 0;
-    const dryG = mass - (liquid?.massG ?? 0);
+    const liquidG = share * (liquid?.massG ?? 0);
+    const liquidMoment = liquid ? liquidG * (liquid.cgMm[0] - pivotX + (liquid.cgMm[2] - pivotZ) * t) : 0;
+    const dryG = mass - liquidG;
     return { t, arm, dryG, lever: ((pairs[2 * index + 1] ?? 0) * arm - liquidMoment) / dryG };
   });
   const n = points.length;
@@ -96,17 +106,32 @@ function fitTilt(of: readonly number[], readings: readonly TiltReading[]) {
 export function tiltFault({ massG, pivotMm, otherMm, readings }: TiltSetup): string | null {
   if (readings.length < 2) return `Two angles or more are needed, not ${readings.length}.`;
   if (!(massG.value > 0)) return `The mass must be more than 0 g, not ${massG.value} g.`;
-  if (Math.abs(pivotMm[0].value - otherMm[0].value) < 1) return 'The two axles are at one station.';
-  for (const { pitchDeg, readingG } of readings) {
-    if (!(Math.abs(pitchDeg.value) <= 60)) return `A pitch must be within ±60°, not ${pitchDeg.value}°.`;
-    if (!(readingG.value >= 0)) return `A reading must be 0 g or more, not ${readingG.value} g.`;
-    if (readingG.value > massG.value) {
-      return `A reading of ${readingG.value} g is more than the whole aircraft, ${massG.value} g.`;
-    }
+  if (!(Math.abs(pivotMm[0].value - otherMm[0].value) >= 1)) {
+    return 'The two axles are at one station: expected the axle it turns about and another one ahead of it or behind.';
   }
+  const faulty = readings.map((reading, at) => readingFault(reading, at, massG.value)).find(Boolean);
+  if (faulty) return faulty;
   const tangents = readings.map(({ pitchDeg }) => tangent(pitchDeg.value));
   if (Math.max(...tangents) - Math.min(...tangents) < LEAST_SPREAD) {
     return 'The angles are too close together: tilt it farther for one of them.';
+  }
+  return null;
+}
+
+function readingFault(
+  { pitchDeg, readingG, liquid }: TiltReading,
+  at: number,
+  wholeG: number,
+): string | null {
+  const where = `Reading ${at + 1}`;
+  const grams = readingG.value;
+  if (!(Math.abs(pitchDeg.value) <= 60))
+    return `${where}: a pitch must be within ±60°, not ${pitchDeg.value}°.`;
+  if (!(grams >= 0)) return `${where}: the scale must read 0 g or more, not ${grams} g.`;
+  if (grams > wholeG)
+    return `${where}: ${grams} g on one scale is more than the whole aircraft, ${wholeG} g.`;
+  if (liquid && !(liquid.massG < wholeG)) {
+    return `${where}: ${liquid.massG} g of liquid is not less than the whole aircraft, ${wholeG} g.`;
   }
   return null;
 }

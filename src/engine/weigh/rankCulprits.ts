@@ -40,6 +40,8 @@ export interface CulpritRanking {
 /** Less likely by this factor than the first, and it is told apart from it. */
 const TOLD_APART = 3;
 const LEAST_PROBABILITY = 0.005;
+/** What leaves differences that chance makes more seldom than this explains nothing, however it stands against the others. */
+const LEAST_CHANCE = 1e-3;
 /** "Something else": any mass up to a few per cent of the whole, anywhere aboard. */
 const ELSE_SHARE = 0.03;
 const ELSE_WEIGHT = 0.5;
@@ -57,10 +59,12 @@ export function rankCulprits(
 ): CulpritRanking {
   const thought = thoughtOf(suspects);
   if (measurementsFault(thought, measurements)) return { culprits: [], alike: [], somethingElse: 1 };
-  const tried = hypotheses(suspects, thought, forgotten, extent).map((hypothesis) => ({
-    hypothesis,
-    ...likelihood(hypothesis.things, withForgotten(measurements, hypothesis)),
-  }));
+  const tried = hypotheses(suspects, thought, forgotten, extent)
+    .map((hypothesis) => ({
+      hypothesis,
+      ...likelihood(hypothesis.things, withForgotten(measurements, hypothesis)),
+    }))
+    .filter(({ chanceLeft }) => chanceLeft >= LEAST_CHANCE);
   const other = likelihood(withAnything(thought, extent), measurements);
   const logs = [
     Math.log(ELSE_WEIGHT) + other.log,

@@ -91,7 +91,12 @@ export function weighOnScales(setup: ScalesSetup): ScalesWeighing | Refusal {
 }
 
 /** What a scale reads without what stands on it besides, g. */
-export function netOf({ grossG, tareG, resolutionG, sigmaG = 0 }: Scale): Figure {
+export function netOf({
+  grossG,
+  tareG,
+  resolutionG,
+  sigmaG = 0,
+}: Pick<Scale, 'grossG' | 'tareG' | 'resolutionG' | 'sigmaG'>): Figure {
   const readings = tareG === 0 ? 1 : 2;
   return {
     value: grossG - tareG,

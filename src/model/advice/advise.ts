@@ -131,6 +131,7 @@ function aboutOf(kind: FindingKind): Advice['about'] {
     case 'not-finite':
     case 'loads-unchecked':
     case 'fit-unchecked':
+    case 'margin-unchecked':
       return null;
   }
 }

@@ -29,4 +29,5 @@ export type ReferencePoint = Aircraft['referencePoints'][number];
 export type Role = (typeof roles)[number];
 export type AircraftKind = Aircraft['kind'];
 export type WeighIn = NonNullable<Aircraft['weighIns']>[number];
+export type WeighLine = Extract<WeighIn['reading'], { readonly by: 'lines' }>['lines'][number];
 export type ScaleReading = Extract<WeighIn['reading'], { readonly by: 'scales' }>['scales'][number];

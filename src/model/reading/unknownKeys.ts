@@ -46,8 +46,8 @@ export function misspeltKeys(json: unknown): readonly Fault[] {
     const meant = wanted.find((name) => !Object.hasOwn(value, name) && alike(key, name));
     if (meant === undefined) return;
     const unknown = `unknown key "${shortened(key)}"`;
-    const told = `${unknown}, did you mean "${meant}"?`;
-    faults.push(toldFault(json, at, told, `"${meant}"`, unknown));
+    const sentence = `${unknown}, did you mean "${meant}"?`;
+    faults.push(toldFault(json, at, sentence, `"${meant}"`, unknown));
   }
 }
 

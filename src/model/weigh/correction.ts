@@ -5,7 +5,9 @@ import type { UnaccountedFor } from '../../engine/weigh/unaccountedFor';
 import { shelf } from '../airframe/shelf';
 import { addPart, itemById, placeItem, removeItem, updatePart, updateTank } from '../document/edit';
 import type { Aircraft, Part } from '../document/types';
+import { fitRefusals } from '../place/fitRefusals';
 import type { Thought } from './thought';
+import { noteCorrected } from './weighIns';
 
 /** One change to the list that a weigh-in asks for; it is carried out only when a person presses its button. */
 export type Correction =
@@ -48,13 +50,15 @@ const makeUp = (name: string, massG: number, positionMm: Vec3, notes: string): O
 export function correctionOf(
   aircraft: Aircraft,
   culprit: Culprit,
-  { suspects, sources, names }: Thought,
+  { suspects, sources, names, dryIds }: Thought,
 ): Correction | null {
   const { kind, id, massG, positionMm } = culprit;
   if (kind === 'forgotten') {
     const part = shelf[Number(id)];
     return part ? { kind: 'add', part: { ...part, positionMm: rounded(positionMm) } } : null;
   }
+  // How much liquid was aboard is said by the weigh-in, not by the list.
+  if (!dryIds.has(id)) return null;
   const sourceId = sources.get(id) ?? id;
   const item = id === sourceId ? itemById(aircraft, sourceId) : undefined;
   const own = suspects.find((suspect) => suspect.id === id);
@@ -107,6 +111,37 @@ export function applyCorrection(aircraft: Aircraft, correction: Correction): Air
     case 'add':
       return addPart(aircraft, correction.part).aircraft;
   }
+}
+
+/** The list after the change, with the change noted in the log of the weigh-in that asked for it. */
+export const applyAndNote = (
+  aircraft: Aircraft,
+  correction: Correction,
+  { weighInId, date, what }: { readonly weighInId: string; readonly date: string; readonly what: string },
+): Aircraft => noteCorrected(applyCorrection(aircraft, correction), weighInId, date, what);
+
+/** What the fit would have against the list after the change and has not against it now. */
+export const fitAfter = (aircraft: Aircraft, correction: Correction): readonly string[] =>
+  fitRefusals(aircraft, applyCorrection(aircraft, correction)).map(({ sentence }) => sentence);
+
+/** How far from where it was thought an added entry may be set aside, across and up, so that it runs into nothing; mm. */
+const ASIDE_MM = [0, 12, -12, 24, -24, 40, -40, 60, -60, 90, -90] as const;
+
+/**
+ * An added entry where it runs into nothing: its station stands, its height is not known and gives way first, then, where it was not
+ * measured either, its buttline. As it was where no such place is near.
+ */
+export function setClear(aircraft: Aircraft, correction: Correction, buttlineIsKnown: boolean): Correction {
+  if (correction.kind !== 'add') return correction;
+  const [x, y, z] = correction.part.positionMm;
+  for (const across of buttlineIsKnown ? [0] : ASIDE_MM) {
+    for (const up of ASIDE_MM) {
+      const positionMm: Vec3 = [x, y + across, z + up];
+      const moved: Correction = { kind: 'add', part: { ...correction.part, positionMm } };
+      if (fitAfter(aircraft, moved).length === 0) return moved;
+    }
+  }
+  return correction;
 }
 
 /** A part or tank turned left for right where it stands: shape, yaw and roll. */

@@ -8,12 +8,14 @@ import { aircraftExtent } from '../airframe/extent';
 import { shelf } from '../airframe/shelf';
 import { USUAL } from '../balance/measurements';
 import type { Aircraft, WeighIn } from '../document/types';
+import type { Weighed } from './measured';
 import { type Thought, thoughtAt } from './thought';
-import { type Weighed, weighedOf } from './weighed';
+import { weighedOf } from './weighed';
 
 /** A weigh-in held against the list as it stands now. */
 export interface HeldAgainst {
   readonly ok: true;
+  readonly by: WeighIn['reading']['by'];
   readonly thought: Thought;
   readonly weighed: Weighed;
   readonly reconciled: Reconciled;
@@ -35,15 +37,18 @@ function held(aircraft: Aircraft, weighIn: WeighIn): HeldAgainst | Refusal {
   const thought = thoughtAt(aircraft, weighIn);
   const before = propagate(thought.suspects);
   const cgMm = before?.mass.cgMm ?? [0, 0, 0];
-  const weighed = weighedOf(weighIn, { value: cgMm[2], sigma: before?.cgSigmaMm[2] ?? 0 });
+  const height = { value: cgMm[2], sigma: before?.cgSigmaMm[2] ?? 0 };
+  const weighed = weighedOf(aircraft, weighIn, thought, height);
   if (!weighed.ok) return weighed;
   const { measurement } = weighed;
-  const reconciled = reconcile(thought.suspects, [measurement]);
+  const { aboard } = measurement;
+  const reconciled = reconcile(thought.suspects, [measurement], aboard && { ofWhole: aboard });
   if (!reconciled.ok) return reconciled;
   const { massG, cgMm: cg } = reconciled.before;
   let ranking: CulpritRanking | null | undefined;
   return {
     ok: true,
+    by: weighIn.reading.by,
     thought,
     weighed,
     reconciled,
@@ -51,7 +56,7 @@ function held(aircraft: Aircraft, weighIn: WeighIn): HeldAgainst | Refusal {
     unaccounted: weighed.massG
       ? unaccountedFor(
           { massG, cgMm: [...cg] },
-          { massG: weighed.massG, cgMm: [weighed.stationMm, weighed.buttlineMm, null] },
+          { massG: weighed.massG, cgMm: [weighed.stationMm, weighed.buttlineMm, weighed.waterlineMm] },
         )
       : null,
     ranking: () => {

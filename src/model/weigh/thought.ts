@@ -3,29 +3,35 @@ import type { Suspect } from '../../engine/weigh/culpritHypotheses';
 import { BARE_AIRFRAME_ID } from '../airframe/bareAirframe';
 import type { Positions } from '../airframe/loadSwitches';
 import { fuelDensity } from '../airframe/tanks';
-import { type Balance, balanceAt, LEVEL } from '../balance/balance';
+import { type Balance, balanceAt } from '../balance/balance';
 import { densityPlusMinus, type MeasuredThing, measuredThings, USUAL } from '../balance/measurements';
 import { itemById, structureById } from '../document/edit';
 import type { Aircraft, WeighIn } from '../document/types';
+import { downAtPitch } from './pitch';
 
 /** The aircraft as the list has it, in the load state and at the fuel of a weigh-in. */
 export interface Thought {
   readonly balance: Balance;
   /** Everything aboard, liquid too. */
   readonly suspects: readonly Suspect[];
+  /** All of it but the liquid. */
+  readonly dryIds: ReadonlySet<string>;
   /** What each is called, by id. */
   readonly names: ReadonlyMap<string, string>;
   /** What each comes from in the file; liquid from its tank. */
   readonly sources: ReadonlyMap<string, string>;
 }
 
-export const positionsOf = ({ switches }: WeighIn): Positions =>
+export const positionsOf = ({ switches }: Pick<WeighIn, 'switches'>): Positions =>
   Object.fromEntries(switches.map(({ switchId, positionId }) => [switchId, positionId]));
+
+/** How it stood; hung up or swung its liquid is taken as it lies level. */
+const pitchOf = ({ reading }: WeighIn): number => (reading.by === 'scales' ? reading.pitchDeg : 0);
 
 export function thoughtAt(aircraft: Aircraft, weighIn: WeighIn): Thought {
   const balance = balanceAt(aircraft, {
     fuelFraction: weighIn.fuelPct / 100,
-    down: LEVEL,
+    down: downAtPitch(pitchOf(weighIn)),
     positions: positionsOf(weighIn),
   });
   const things = measuredThings(aircraft, balance.bodies);
@@ -34,6 +40,7 @@ export function thoughtAt(aircraft: Aircraft, weighIn: WeighIn): Thought {
   return {
     balance,
     suspects,
+    dryIds: new Set(things.map(({ id }) => id)),
     names: new Map([
       ...things.map(({ id, name }) => [id, name] as const),
       ...balance.liquids.map(({ tankId }) => [liquidId(tankId), `Liquid in ${tankName(tankId)}`] as const),
@@ -66,12 +73,16 @@ function suspectOf(aircraft: Aircraft, thing: MeasuredThing): Suspect {
   };
 }
 
+/** What all of the liquid may be off by, one sigma as a share of its mass: as sure as its density. */
+export function liquidShareSigma(aircraft: Aircraft, { loaded: { fuel } }: Balance): number {
+  return fuel ? standardUncertainty(densityPlusMinus(aircraft)) / fuelDensity(fuel) : 0;
+}
+
 /** What the tanks hold: its mass is as sure as its density, its place as that of its tank. */
-function liquids(aircraft: Aircraft, { liquids: states, loaded }: Balance): readonly Suspect[] {
-  return states.flatMap(({ tankId, mass }) => {
+function liquids(aircraft: Aircraft, balance: Balance): readonly Suspect[] {
+  const share = liquidShareSigma(aircraft, balance);
+  return balance.liquids.flatMap(({ tankId, mass }) => {
     if (!mass.cgMm) return [];
-    const { fuel } = loaded;
-    const share = fuel ? standardUncertainty(densityPlusMinus(aircraft)) / fuelDensity(fuel) : 0;
     const item = itemById(aircraft, tankId);
     const sigma = standardUncertainty(item?.plusMinusMm ?? USUAL.tapeMm);
     return {

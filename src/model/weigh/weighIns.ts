@@ -1,4 +1,3 @@
-import type { Vec3 } from '../../engine/geometry/types';
 import { freeId } from '../document/ids';
 import type { Aircraft, ScaleReading, WeighIn } from '../document/types';
 
@@ -12,12 +11,18 @@ export const weighInsOf = ({ weighIns = NONE }: Aircraft): readonly WeighIn[] =>
 export const weighInById = (aircraft: Aircraft, id: string | null): WeighIn | undefined =>
   weighInsOf(aircraft).find((entry) => entry.id === id);
 
-/** The one of the latest day; of one day the one that was entered last. */
-export const lastWeighIn = (aircraft: Aircraft): WeighIn | undefined =>
-  weighInsOf(aircraft).reduce<WeighIn | undefined>(
+const lastOf = (log: readonly WeighIn[]): WeighIn | undefined =>
+  log.reduce<WeighIn | undefined>(
     (last, entry) => (last && last.date > entry.date ? last : entry),
     undefined,
   );
+
+/** The one of the latest day; of one day the one that was entered last. */
+export const lastWeighIn = (aircraft: Aircraft): WeighIn | undefined => lastOf(weighInsOf(aircraft));
+
+/** The last that says where the CG is: any but a swing. */
+export const lastOfCg = (aircraft: Aircraft): WeighIn | undefined =>
+  lastOf(weighInsOf(aircraft).filter(({ reading }) => reading.by !== 'swing'));
 
 export function addWeighIn(
   aircraft: Aircraft,
@@ -62,57 +67,29 @@ export function updateScale(
   return updateReading(aircraft, id, 'scales', { scales });
 }
 
-export interface Wheel {
-  readonly name: string;
-  readonly axleMm: Vec3;
+/** Changes what a weigh-in of that sort read, worked out from what it read before. */
+export function changeReading<K extends Reading['by']>(
+  aircraft: Aircraft,
+  id: string,
+  by: K,
+  change: (reading: Extract<Reading, { readonly by: K }>) => Partial<Extract<Reading, { readonly by: K }>>,
+): Aircraft {
+  const reading = readingOf(aircraft, id, by);
+  return reading ? updateReading(aircraft, id, by, change(reading)) : aircraft;
 }
 
-/** Every wheel of the aircraft as it stands on the ground, legs down, from the nose aft. */
-export function wheelsOf({ structure }: Aircraft): readonly Wheel[] {
-  return structure
-    .flatMap((piece): readonly Wheel[] => {
-      if (piece.kind !== 'leg') return [];
-      const { name, axleMm, sides } = piece;
-      const [x, y, z] = axleMm;
-      if (sides !== 'both') return [{ name, axleMm }];
-      return [
-        { name: `${name}, left`, axleMm: [x, -y, z] },
-        { name: `${name}, right`, axleMm },
-      ];
-    })
-    .sort((a, b) => a.axleMm[0] - b.axleMm[0]);
+/** What a weigh-in read, if it is of that sort. */
+export function readingOf<K extends Reading['by']>(
+  aircraft: Aircraft,
+  id: string,
+  by: K,
+): Extract<Reading, { readonly by: K }> | null {
+  const reading = weighInById(aircraft, id)?.reading;
+  return reading?.by === by ? (reading as Extract<Reading, { readonly by: K }>) : null;
 }
 
-/** Kitchen scales and a tape, where nothing else is said. Common practice, no source. */
-const USUAL = { resolutionG: 1, tapeMm: 2, pitchPlusMinusDeg: 0.2, standMm: 2, massPlusMinusG: 2 } as const;
-
-/** Scales under every wheel, nothing read yet; two places to be measured where there are no wheels. */
-export function freshScales(aircraft: Aircraft): Reading {
-  const wheels = wheelsOf(aircraft);
-  const supports =
-    wheels.length > 1
-      ? wheels
-      : [
-          { name: 'Front support', axleMm: [0, 0, 0] as const },
-          { name: 'Rear support', axleMm: [500, 0, 0] as const },
-        ];
-  return {
-    by: 'scales',
-    scales: supports.map(({ name, axleMm }) => ({ name, grossG: 0, tareG: 0, supportMm: axleMm })),
-    resolutionG: USUAL.resolutionG,
-    tapeMm: USUAL.tapeMm,
-    pitchDeg: 0,
-    pitchPlusMinusDeg: USUAL.pitchPlusMinusDeg,
-  };
+/** Notes in the log what was changed in the list because of a weigh-in. */
+export function noteCorrected(aircraft: Aircraft, id: string, date: string, what: string): Aircraft {
+  const corrected = weighInById(aircraft, id)?.corrected ?? [];
+  return updateWeighIn(aircraft, id, { corrected: [...corrected, { date, what }] });
 }
-
-/** A stand with nothing added; the supports start where the CG is thought to be. */
-export const freshStand = (stationMm: number): Reading => ({
-  by: 'stand',
-  supportMm: stationMm,
-  plusMinusMm: USUAL.standMm,
-  addedG: 0,
-  addedAtMm: 0,
-  massG: null,
-  massPlusMinusG: USUAL.massPlusMinusG,
-});

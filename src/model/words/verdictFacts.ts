@@ -213,14 +213,14 @@ function fitFact(judgement: Judgement): Fact {
 
 function massFact(mass: ShownMass | null, say: Say): readonly Fact[] {
   if (!mass) return [];
-  const known = Number.isFinite(mass.massG);
+  const finite = Number.isFinite(mass.massG);
   return [
     {
       key: 'mass',
       label: 'Ready to fly',
-      value: known ? say.mass(mass.massG) : 'not known',
+      value: finite ? say.mass(mass.massG) : 'not known',
       note: mass.plusMinusG === null ? '' : `± ${say.mass(Math.ceil(mass.plusMinusG))}`,
-      tone: known ? 'good' : 'unknown',
+      tone: finite ? 'good' : 'unknown',
     },
   ];
 }

@@ -39,8 +39,13 @@ export function buttlineFigure(figure: Figure, say: Say): string {
   return `${where} ${plusMinusLength(figure, say)}`;
 }
 
+/** "20.4 mm ± 3.1 mm", waterline. */
+export const waterlineFigure = (figure: Figure, say: Say): string =>
+  `${formatLength(figure.value, say.units, { fine: true })} ${plusMinusLength(figure, say)}`;
+
 export const quantityFigure = ({ quantity }: Difference, figure: Figure, say: Say): string => {
   if (quantity === 'mass') return massFigure(figure, say);
+  if (quantity === 'waterline') return waterlineFigure(figure, say);
   return quantity === 'buttline' ? buttlineFigure(figure, say) : stationFigure(figure, say);
 };
 
@@ -52,6 +57,7 @@ function offWords({ quantity, difference: { value } }: Difference, say: Say): st
   const by = lengthUp(Math.abs(value), say);
   if (quantity === 'mass') return `${say.mass(Math.abs(value))} ${value > 0 ? 'heavier' : 'lighter'}`;
   if (quantity === 'station') return `${by} farther ${value > 0 ? 'aft' : 'forward'}`;
+  if (quantity === 'waterline') return `${by} ${value > 0 ? 'higher' : 'lower'}`;
   return `${by} farther ${value > 0 ? 'right' : 'left'}`;
 }
 
@@ -61,17 +67,35 @@ const share = ({ difference: { value, sigma } }: Difference) => Math.abs(value) 
 const chanceWords = (chance: number) =>
   chance < 1e-4 ? 'less than 1 time in 10 000' : `1 time in ${formatNumber(Math.floor(1 / chance), 0)}`;
 
+const measuredBy: Readonly<Record<HeldAgainst['by'], string>> = {
+  scales: 'Scales',
+  stand: 'Stand',
+  lines: 'Lines',
+  tilt: 'Tilt',
+  swing: 'Swing',
+};
+const ways = { station: 'along', buttline: 'across', waterline: 'in height' } as const;
+
+/** "a", "a and b", "a, b and c". */
+const listed = (words: readonly string[]): string =>
+  words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+
 /** One sentence: whether it agrees, by how much, and how sure that is. */
-export function agreementWords({ reconciled, stationOffMm }: HeldAgainst, say: Say): string {
+export function agreementWords({ reconciled, by }: HeldAgainst, say: Say): string {
   const { agrees, confidence, differences, chance } = reconciled;
   const at = `${Math.round(confidence * 100)} %`;
-  if (agrees)
-    return `Scales and list agree within ${lengthUp(Math.abs(stationOffMm), say)} at ${at} confidence.`;
+  const both = `${measuredBy[by]} and list`;
+  if (agrees) {
+    const within = differences.flatMap(({ quantity, difference: { value } }) =>
+      quantity === 'mass' ? [] : [`${lengthUp(Math.abs(value), say)} ${ways[quantity]}`],
+    );
+    return `${both} agree within ${listed(within)}, at ${at} confidence.`;
+  }
   const off = differences
-    .filter((one) => share(one) > 1)
+    .filter((difference) => share(difference) > 1)
     .sort((a, b) => share(b) - share(a))
-    .map((one) => offWords(one, say));
-  return `Scales and list do not agree at ${at} confidence: weighed, it is ${off.join(', ')}. Chance alone would do that ${chanceWords(chance)}.`;
+    .map((difference) => offWords(difference, say));
+  return `${both} do not agree at ${at} confidence: measured, it is ${off.join(', ')}. Chance alone would do that ${chanceWords(chance)}.`;
 }
 
 /** Short, for the row of facts: "agrees within 0.6 mm", "off by 4.2 mm". */
@@ -79,6 +103,13 @@ export function agreementFact({ reconciled, stationOffMm }: HeldAgainst, say: Sa
   if (reconciled.agrees) return `agrees within ${lengthUp(Math.abs(stationOffMm), say)}`;
   const [worst] = [...reconciled.differences].sort((a, b) => share(b) - share(a));
   return worst ? `${offWords(worst, say)} than listed` : 'does not agree';
+}
+
+/** The sum of the list against the whole as weighed: "The list sums to 6845 g ± 35 g; weighed on 12 May the whole was 6847 g ± 2 g". */
+export function sumWords(listed: Figure, weighed: Figure, day: string, say: Say): string {
+  const off = weighed.value - listed.value;
+  const more = `${say.mass(Math.abs(off))} ${off < 0 ? 'less' : 'more'}`;
+  return `With structure and fuel as on ${day} the list sums to ${massFigure(listed, say)}; the whole weighed ${massFigure(weighed, say)} then, ${more}.`;
 }
 
 const shelfName = (id: string) => shelf[Number(id)]?.name ?? 'an item of the shelf';

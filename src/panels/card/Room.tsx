@@ -56,7 +56,7 @@ const HELD_WORDS: Readonly<Record<KeptFor, string>> = {
 
 function HeldAgainst() {
   const words = useBenchValue(({ document, balance }) => {
-    const kept = bandToKeep(document.current(), balance.get());
+    const kept = bandToKeep(balance.get(), document.current());
     return kept ? HELD_WORDS[kept.keptFor] : '';
   });
   return words ? <p className="hint">{words}</p> : null;

@@ -23,7 +23,7 @@ export interface Column<Row> {
 interface RowsTableProps<Row> {
   readonly title: string;
   /** One row, as in "Add a section". */
-  readonly one: string;
+  readonly noun: string;
   readonly columns: readonly Column<Row>[];
   readonly read: (aircraft: Aircraft) => readonly Row[];
   readonly write: (aircraft: Aircraft, rows: readonly Row[]) => Aircraft;
@@ -59,22 +59,22 @@ export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
 }
 
 function Rows<Row extends object>(props: RowsTableProps<Row> & { readonly children?: ReactNode }) {
-  const { title, one, columns, read, write, another, least, children } = props;
+  const { title, noun, columns, read, write, another, least, children } = props;
   const count = useAircraft((aircraft) => read(aircraft).length);
   const edit = useEdit();
   const [fault, setFault] = useState<string | null>(null);
   const add = () =>
-    edit(`Add a ${one}`, (aircraft) => write(aircraft, [...read(aircraft), another(read(aircraft))]));
+    edit(`Add a ${noun}`, (aircraft) => write(aircraft, [...read(aircraft), another(read(aircraft))]));
   const remove = (at: number) =>
-    edit(`Remove a ${one}`, (aircraft) =>
+    edit(`Remove a ${noun}`, (aircraft) =>
       write(
         aircraft,
         read(aircraft).filter((_row, index) => index !== at),
       ),
     );
   const field = (column: Column<Row>, at: number) => {
-    const label = `${column.label}, ${one} ${at + 1}`;
-    const step = `Change ${column.label.toLowerCase()} of a ${one}`;
+    const label = `${column.label}, ${noun} ${at + 1}`;
+    const step = `Change ${column.label.toLowerCase()} of a ${noun}`;
     const put = (aircraft: Aircraft, value: unknown) =>
       write(aircraft, replaced(read(aircraft), at, { [column.key]: value } as Partial<Row>));
     const value = (aircraft: Aircraft) => read(aircraft)[at]?.[column.key];
@@ -124,7 +124,7 @@ function Rows<Row extends object>(props: RowsTableProps<Row> & { readonly childr
                     type="button"
                     className="button bare"
                     disabled={count <= least}
-                    aria-label={`Remove ${one} ${at + 1}`}
+                    aria-label={`Remove ${noun} ${at + 1}`}
                     onClick={() => setFault(remove(at))}
                   >
                     <Icon name="cross" />
@@ -136,7 +136,7 @@ function Rows<Row extends object>(props: RowsTableProps<Row> & { readonly childr
         </table>
       </section>
       <button type="button" className="button" onClick={() => setFault(add())}>
-        <Icon name="plus" /> Add a {one}
+        <Icon name="plus" /> Add a {noun}
       </button>{' '}
       {children}
       <Refusal fault={fault} />

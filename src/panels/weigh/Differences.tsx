@@ -1,16 +1,20 @@
-import type { Difference } from '../../engine/weigh/reconcile';
-import { quantityName } from '../../model/words/weighWords';
+import type { Figure } from '../../engine/weigh/figure';
+
+interface Row {
+  readonly name: string;
+  readonly predicted: Figure;
+  readonly measured: Figure;
+}
 
 const WIDE = 320;
 const ROW = 46;
 const NAME = 74;
 
 /** List and scales, each a bar of its ±, for each figure on a line of its own; bars that do not touch do not agree. */
-export function Differences({ differences }: { readonly differences: readonly Difference[] }) {
+export function Differences({ rows }: { readonly rows: readonly Row[] }) {
   return (
-    <svg className="differences" viewBox={`0 0 ${WIDE} ${differences.length * ROW}`} aria-hidden="true">
-      {differences.map((one, row) => {
-        const { predicted, measured } = one;
+    <svg className="differences" viewBox={`0 0 ${WIDE} ${rows.length * ROW}`} aria-hidden="true">
+      {rows.map(({ name, predicted, measured }, row) => {
         const middle = (predicted.value + measured.value) / 2;
         const reach = Math.max(
           1e-9,
@@ -20,9 +24,9 @@ export function Differences({ differences }: { readonly differences: readonly Di
           NAME + (WIDE - NAME) / 2 + ((value - middle) / reach) * ((WIDE - NAME) / 2 - 6);
         const top = row * ROW;
         return (
-          <g key={one.quantity}>
+          <g key={name}>
             <text x="0" y={top + 26}>
-              {quantityName(one)}
+              {name}
             </text>
             {[predicted, measured].map(({ value, sigma }, at) => (
               <g key={at === 0 ? 'list' : 'scales'} className={at === 0 ? 'by-list' : 'by-scales'}>

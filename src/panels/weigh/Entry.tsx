@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { WeighIn } from '../../model/document/types';
 import { removeWeighIn, updateWeighIn, weighInById } from '../../model/weigh/weighIns';
 import { dayWords } from '../../model/words/weighWords';
 import { useCommitted } from '../../store/react';
@@ -7,8 +8,11 @@ import { Measure } from '../fields/Measure';
 import { TextEntry } from '../fields/TextEntry';
 import { useEdit } from '../fields/useEdit';
 import { LoadState } from './LoadState';
+import { OnLines } from './OnLines';
 import { OnScales } from './OnScales';
 import { OnStand } from './OnStand';
+import { OnSwing } from './OnSwing';
+import { OnTilt } from './OnTilt';
 
 /** One weigh-in: what was read, and how the aircraft was then. */
 export function Entry({ id }: { readonly id: string }) {
@@ -17,7 +21,7 @@ export function Entry({ id }: { readonly id: string }) {
   const burns = useCommitted(({ tanks }) => tanks.length > 0);
   return (
     <section className="weigh-entry" aria-label={`Weigh-in of ${dayWords(date, true)}`}>
-      {by === 'scales' ? <OnScales id={id} /> : <OnStand id={id} />}
+      {by && <Reading by={by} id={id} />}
       <h3>How the aircraft was</h3>
       <div className="weigh-fields">
         <Day id={id} />
@@ -45,6 +49,7 @@ export function Entry({ id }: { readonly id: string }) {
         read={(aircraft) => weighInById(aircraft, id)?.notes}
         write={(aircraft, notes) => updateWeighIn(aircraft, id, { notes })}
       />
+      <Corrected id={id} />
       <EditButton
         className="link weigh-remove"
         step={`Take the weigh-in of ${dayWords(date)} out of the log`}
@@ -53,6 +58,40 @@ export function Entry({ id }: { readonly id: string }) {
         Take this weigh-in out of the log
       </EditButton>
     </section>
+  );
+}
+
+function Reading({ by, id }: { readonly by: WeighIn['reading']['by']; readonly id: string }) {
+  switch (by) {
+    case 'scales':
+      return <OnScales id={id} />;
+    case 'stand':
+      return <OnStand id={id} />;
+    case 'lines':
+      return <OnLines id={id} />;
+    case 'tilt':
+      return <OnTilt id={id} />;
+    case 'swing':
+      return <OnSwing id={id} />;
+  }
+}
+
+/** What was changed in the list because of this weigh-in. */
+function Corrected({ id }: { readonly id: string }) {
+  const corrected = useCommitted((aircraft) => weighInById(aircraft, id)?.corrected);
+  if (!corrected || corrected.length === 0) return null;
+  return (
+    <>
+      <h3>Corrected because of it</h3>
+      <ul className="weigh-corrected">
+        {corrected.map(({ date, what }, at) => (
+          <li key={at}>
+            <span>{what}</span>
+            <span className="figure">{dayWords(date, true)}</span>
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 

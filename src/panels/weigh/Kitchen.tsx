@@ -1,6 +1,8 @@
 import { useId, useMemo, useState } from 'react';
+import { heldAgainst } from '../../model/weigh/heldAgainst';
 import { enterWeighed, type ToWeigh, toWeigh } from '../../model/weigh/toWeigh';
-import { dayWords } from '../../model/words/weighWords';
+import { lastOfCg } from '../../model/weigh/weighIns';
+import { dayWords, sumWords } from '../../model/words/weighWords';
 import { useBench, useCommitted } from '../../store/react';
 import { entryText, readEntry } from '../fields/entryText';
 import { useEdit } from '../fields/useEdit';
@@ -30,6 +32,7 @@ export function Kitchen() {
           <strong>{`${done.length} of ${list.length} weighed`}</strong>
           {`, ${say.mass(done.reduce((sum, { massG }) => sum + massG, 0))} of ${say.mass(list.reduce((sum, { massG }) => sum + massG, 0))}. What moves the CG most comes first. Structure is weighed on its own card.`}
         </p>
+        <Sums />
         <fieldset>
           <legend>Scale reads to</legend>
           {STEPS.map((grams) => (
@@ -51,6 +54,20 @@ export function Kitchen() {
         ))}
       </ol>
     </section>
+  );
+}
+
+/** What all of the list comes to, against the whole as it was weighed last. */
+function Sums() {
+  const say = useReadings();
+  const aircraft = useCommitted((committed) => committed);
+  const last = lastOfCg(aircraft);
+  const held = last && heldAgainst(aircraft, last);
+  if (!last || !held?.ok || !held.weighed.massG) return null;
+  return (
+    <p className="hint">
+      {sumWords(held.reconciled.before.massG, held.weighed.massG, dayWords(last.date), say)}
+    </p>
   );
 }
 

@@ -1,6 +1,6 @@
 import './lastWeighed.css';
 import { heldAgainst } from '../../model/weigh/heldAgainst';
-import { lastWeighIn } from '../../model/weigh/weighIns';
+import { lastOfCg } from '../../model/weigh/weighIns';
 import { agreementFact, dayWords } from '../../model/words/weighWords';
 import { useBench, useCommitted } from '../../store/react';
 import { useReadings } from '../readings';
@@ -10,7 +10,7 @@ export function LastWeighed() {
   const { view } = useBench();
   const say = useReadings();
   const aircraft = useCommitted((committed) => committed);
-  const last = lastWeighIn(aircraft);
+  const last = lastOfCg(aircraft);
   if (!last) return null;
   const held = heldAgainst(aircraft, last);
   const says = held.ok ? agreementFact(held, say) : 'not finished';

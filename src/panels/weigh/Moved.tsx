@@ -1,5 +1,5 @@
 import type { Updated } from '../../engine/weigh/reconcile';
-import { formatLength } from '../../model/units';
+import { formatLength, formatMass } from '../../model/units';
 import type { HeldAgainst } from '../../model/weigh/heldAgainst';
 import { lengthUp } from '../../model/words/say';
 import { useReadings } from '../readings';
@@ -22,7 +22,7 @@ export function Moved({ held }: { readonly held: HeldAgainst }) {
     .slice(0, MOST_NAMED);
   return (
     <>
-      <h3>List and scales together</h3>
+      <h3>List and measurement together</h3>
       <p>
         {`The likeliest CG of both is ${say.stationFine(to.value)}, ± ${lengthUp(2 * to.sigma, say)}; by the list alone it was ± ${lengthUp(2 * from.sigma, say)}.`}
         {!held.reconciled.agrees && ' As they do not agree, find out why before you trust it.'}
@@ -34,7 +34,7 @@ export function Moved({ held }: { readonly held: HeldAgainst }) {
               <span>{held.thought.names.get(id) ?? id}</span>
               <span className="figure">
                 {[
-                  Math.abs(movedG) >= WORTH && `${movedG > 0 ? '+' : '−'}${say.mass(Math.abs(movedG))}`,
+                  Math.abs(movedG) >= WORTH && formatMass(movedG, say.units, { fine: true, signed: true }),
                   Math.abs(movedMm[0]) >= WORTH &&
                     formatLength(movedMm[0], say.units, { fine: true, signed: true }),
                 ]

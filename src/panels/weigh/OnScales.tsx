@@ -1,9 +1,14 @@
-import type { Aircraft, ScaleReading } from '../../model/document/types';
+import type { Aircraft } from '../../model/document/types';
+import { freshScale } from '../../model/weigh/freshReadings';
 import { updateReading, updateScale } from '../../model/weigh/weighIns';
 import { useCommitted } from '../../store/react';
+import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
+import { Icon } from '../icons';
 import { useReadings } from '../readings';
-import { ScalesPicture } from './ScalesPicture';
+import { PointField } from './PointField';
+import { ScalesPicture } from './pictures/ScalesPicture';
+import { readingRows } from './readingField';
 import { predictedOf, scalesOf } from './scalesOf';
 
 /** Wheels on scales: the picture, then what was read. */
@@ -11,6 +16,7 @@ export function OnScales({ id }: { readonly id: string }) {
   const reading = useCommitted((aircraft) => scalesOf(aircraft, id));
   const loads = useCommitted((aircraft) => predictedOf(aircraft, id));
   const say = useReadings();
+  const rows = readingRows(id, 'scales', 'scales');
   if (!reading) return null;
   const field = <K extends 'resolutionG' | 'tapeMm' | 'pitchDeg' | 'pitchPlusMinusDeg'>(key: K) => ({
     read: (aircraft: Aircraft) => scalesOf(aircraft, id)?.[key],
@@ -19,49 +25,67 @@ export function OnScales({ id }: { readonly id: string }) {
   return (
     <>
       <ScalesPicture id={id} />
-      <div className="rows-scroll">
-        <table className="weigh-scales">
-          <caption className="unseen">Scales</caption>
-          <thead>
-            <tr>
-              <th scope="col">Scale under</th>
-              <th scope="col">Should read</th>
-              <th scope="col">Reads</th>
-              <th scope="col">Tare</th>
-              <th scope="col">Station</th>
-              <th scope="col">Buttline</th>
-              {reading.pitchDeg !== 0 && <th scope="col">Waterline</th>}
-            </tr>
-          </thead>
-          <tbody>
-            {reading.scales.map((scale, at) => (
-              <tr key={at}>
-                <th scope="row">{scale.name}</th>
-                <td className="figure">
-                  {loads?.[at] === undefined ? '–' : say.mass(loads[at] + scale.tareG)}
+      <table className="weigh-scales">
+        <caption className="unseen">Scales</caption>
+        <thead>
+          <tr>
+            <th scope="col">Scale under</th>
+            <th scope="col">Should read</th>
+            <th scope="col">Reads</th>
+            <th scope="col">Tare</th>
+            <th scope="col">Station</th>
+            <th scope="col">Buttline</th>
+            {reading.pitchDeg !== 0 && <th scope="col">Waterline</th>}
+            <td />
+          </tr>
+        </thead>
+        <tbody>
+          {reading.scales.map((scale, at) => (
+            <tr key={at}>
+              <th scope="row">{scale.name}</th>
+              <td className="figure" data-head="Should read">
+                {loads?.[at] === undefined ? '–' : say.mass(loads[at] + scale.tareG)}
+              </td>
+              <td data-head="Reads">
+                <OfScale id={id} at={at} name={scale.name} of="grossG" />
+              </td>
+              <td data-head="Tare">
+                <OfScale id={id} at={at} name={scale.name} of="tareG" />
+              </td>
+              {(reading.pitchDeg === 0 ? ([0, 1] as const) : ([0, 1, 2] as const)).map((axis) => (
+                <td key={axis} data-head={heads[axis]}>
+                  <PointField
+                    of={scale.name}
+                    axis={axis}
+                    step={`Measure where ${scale.name} stands`}
+                    read={(aircraft) => scalesOf(aircraft, id)?.scales[at]?.supportMm}
+                    write={(aircraft, supportMm) => updateScale(aircraft, id, at, { supportMm })}
+                  />
                 </td>
-                <td>
-                  <OfScale id={id} at={at} name={scale.name} of="grossG" />
-                </td>
-                <td>
-                  <OfScale id={id} at={at} name={scale.name} of="tareG" />
-                </td>
-                <td>
-                  <OfSupport id={id} at={at} name={scale.name} axis={0} />
-                </td>
-                <td>
-                  <OfSupport id={id} at={at} name={scale.name} axis={1} />
-                </td>
-                {reading.pitchDeg !== 0 && (
-                  <td>
-                    <OfSupport id={id} at={at} name={scale.name} axis={2} />
-                  </td>
+              ))}
+              <td className="weigh-take">
+                {reading.scales.length > 2 && (
+                  <EditButton
+                    className="button bare"
+                    aria-label={`Take the scale under ${scale.name} away`}
+                    step="Take a scale away"
+                    edit={(aircraft) => rows.remove(aircraft, at)}
+                  >
+                    <Icon name="bin" />
+                  </EditButton>
                 )}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <EditButton
+        className="link weigh-more"
+        step="Add a scale"
+        edit={(aircraft) => rows.add(aircraft, freshScale(reading.scales))}
+      >
+        Add a scale
+      </EditButton>
       <div className="weigh-fields">
         <Measure
           label="Scales’ step"
@@ -106,24 +130,4 @@ function OfScale({ id, at, name, of }: OfScaleProps & { readonly of: 'grossG' | 
   );
 }
 
-function OfSupport({ id, at, name, axis }: OfScaleProps & { readonly axis: 0 | 1 | 2 }) {
-  const say = useReadings();
-  const words = ['station', 'buttline', 'waterline'][axis];
-  const read = (aircraft: Aircraft) => scalesOf(aircraft, id)?.scales[at]?.supportMm;
-  return (
-    <Measure
-      bare
-      label={`${name}: ${words}`}
-      quantity="length"
-      from={axis === 0 ? say.fromMm : 0}
-      step={`Measure where ${name} stands`}
-      read={(aircraft) => read(aircraft)?.[axis]}
-      write={(aircraft, value) => {
-        const supportMm = read(aircraft)?.map((was, index) => (index === axis ? value : was));
-        return supportMm
-          ? updateScale(aircraft, id, at, { supportMm: supportMm as unknown as ScaleReading['supportMm'] })
-          : aircraft;
-      }}
-    />
-  );
-}
+const heads = ['Station', 'Buttline', 'Waterline'] as const;

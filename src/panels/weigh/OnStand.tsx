@@ -1,25 +1,22 @@
-import type { Aircraft, WeighIn } from '../../model/document/types';
-import { updateReading, weighInById } from '../../model/weigh/weighIns';
+import { freshAcross } from '../../model/weigh/freshReadings';
+import { changeReading, readingOf } from '../../model/weigh/weighIns';
 import { useCommitted } from '../../store/react';
+import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
 import { useReadings } from '../readings';
+import { StandPicture } from './pictures/StandPicture';
+import { readingField } from './readingField';
+import { WholeMass } from './WholeMass';
 
-type StandReading = Extract<WeighIn['reading'], { readonly by: 'stand' }>;
-
-const standOf = (aircraft: Aircraft, id: string): StandReading | null => {
-  const reading = weighInById(aircraft, id)?.reading;
-  return reading?.by === 'stand' ? reading : null;
-};
-
-/** Two supports left and right, and grams at nose or tail that bring it level. */
+/** Two supports left and right, and grams at nose or tail that bring it level; hung by nose and tail, grams on one side. */
 export function OnStand({ id }: { readonly id: string }) {
   const say = useReadings();
-  const addedG = useCommitted((aircraft) => standOf(aircraft, id)?.addedG ?? 0);
-  const write = (change: Partial<StandReading>) => (aircraft: Aircraft) =>
-    updateReading(aircraft, id, 'stand', change);
+  const addedG = useCommitted((aircraft) => readingOf(aircraft, id, 'stand')?.addedG ?? 0);
+  const across = useCommitted((aircraft) => readingOf(aircraft, id, 'stand')?.across !== undefined);
   return (
     <>
-      <h3>Found by hand</h3>
+      <StandPicture id={id} />
+      <h3>Along</h3>
       <p className="hint">
         Set two supports left and right at one station, or use two fingertips, and move them until the
         aircraft rests level. Where they cannot stand, leave them and lay grams on nose or tail until it does.
@@ -30,22 +27,23 @@ export function OnStand({ id }: { readonly id: string }) {
           quantity="length"
           from={say.fromMm}
           step="Measure the supports"
-          read={(aircraft) => standOf(aircraft, id)?.supportMm}
-          write={(aircraft, supportMm) => write({ supportMm })(aircraft)}
+          empty={{
+            means: 'not measured',
+            write: (aircraft) => readingField(id, 'stand', 'supportMm').write(aircraft, null),
+          }}
+          {...readingField(id, 'stand', 'supportMm')}
         />
         <Measure
           label="Found to, ±"
           quantity="length"
           step="Change how well the balance was found"
-          read={(aircraft) => standOf(aircraft, id)?.plusMinusMm}
-          write={(aircraft, plusMinusMm) => write({ plusMinusMm })(aircraft)}
+          {...readingField(id, 'stand', 'plusMinusMm')}
         />
         <Measure
           label="Grams added"
           quantity="mass"
           step="Change the grams added"
-          read={(aircraft) => standOf(aircraft, id)?.addedG}
-          write={(aircraft, grams) => write({ addedG: grams })(aircraft)}
+          {...readingField(id, 'stand', 'addedG')}
         />
         {addedG > 0 && (
           <Measure
@@ -53,26 +51,68 @@ export function OnStand({ id }: { readonly id: string }) {
             quantity="length"
             from={say.fromMm}
             step="Measure where the grams lay"
-            read={(aircraft) => standOf(aircraft, id)?.addedAtMm}
-            write={(aircraft, addedAtMm) => write({ addedAtMm })(aircraft)}
+            {...readingField(id, 'stand', 'addedAtMm')}
           />
         )}
+        <WholeMass id={id} by="stand" />
+      </div>
+      <h3>Across</h3>
+      <p className="hint">
+        Hang it by spinner and tail, or on two threads round nose and tail, so that it can roll. The heavy
+        wing drops: lay grams on the other one until it stays level.
+      </p>
+      {across ? <Across id={id} /> : <LookAcross id={id} />}
+    </>
+  );
+}
+
+const LookAcross = ({ id }: { readonly id: string }) => (
+  <EditButton
+    className="link weigh-more"
+    step="Hang it by nose and tail"
+    edit={(aircraft) => changeReading(aircraft, id, 'stand', () => ({ across: freshAcross }))}
+  >
+    It was hung up
+  </EditButton>
+);
+
+function Across({ id }: { readonly id: string }) {
+  const field = (key: keyof typeof freshAcross) => ({
+    read: (aircraft: Parameters<typeof readingOf>[0]) => readingOf(aircraft, id, 'stand')?.across?.[key],
+    write: (aircraft: Parameters<typeof readingOf>[0], value: number) =>
+      changeReading(aircraft, id, 'stand', ({ across = freshAcross }) => ({
+        across: { ...across, [key]: value },
+      })),
+  });
+  return (
+    <>
+      <div className="weigh-fields">
         <Measure
-          label="Whole, weighed"
+          label="Grams on it"
           quantity="mass"
-          step="Weigh the whole"
-          empty={{ means: 'not weighed', write: write({ massG: null }) }}
-          read={(aircraft) => standOf(aircraft, id)?.massG ?? null}
-          write={(aircraft, massG) => write({ massG })(aircraft)}
+          step="Change the grams on one side"
+          {...field('addedG')}
         />
         <Measure
-          label="Whole, ±"
+          label="At buttline"
+          quantity="length"
+          step="Measure where the grams lay across"
+          {...field('addedAtMm')}
+        />
+        <Measure
+          label="Grams, ±"
           quantity="mass"
-          step="Change how well the whole was weighed"
-          read={(aircraft) => standOf(aircraft, id)?.massPlusMinusG}
-          write={(aircraft, massPlusMinusG) => write({ massPlusMinusG })(aircraft)}
+          step="Change how many grams make no difference"
+          {...field('plusMinusG')}
         />
       </div>
+      <EditButton
+        className="link weigh-more"
+        step="Leave out how it hung"
+        edit={(aircraft) => changeReading(aircraft, id, 'stand', () => ({ across: undefined }))}
+      >
+        It was not hung up
+      </EditButton>
     </>
   );
 }

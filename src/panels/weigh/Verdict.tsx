@@ -1,59 +1,57 @@
 import type { Culprit } from '../../engine/weigh/rankCulprits';
-import {
-  applyCorrection,
-  type Correction,
-  correctionOf,
-  unaccountedEntry,
-} from '../../model/weigh/correction';
+import { correctionOf, unaccountedEntry } from '../../model/weigh/correction';
 import type { HeldAgainst } from '../../model/weigh/heldAgainst';
+import { readingOf } from '../../model/weigh/weighIns';
 import {
   agreementWords,
-  correctionWords,
   culpritWords,
   quantityFigure,
   quantityName,
   unaccountedWords,
 } from '../../model/words/weighWords';
 import { useCommitted } from '../../store/react';
-import { EditButton } from '../fields/EditButton';
 import { useReadings } from '../readings';
+import { Apply } from './Apply';
 import { Differences } from './Differences';
+import { FiguresTable } from './FiguresTable';
 import { Moved } from './Moved';
+import { SwungVerdict } from './SwungVerdict';
 import { useHeld } from './useHeld';
 
-/** Scales against list: one picture, one sentence, and what would explain it. */
+/** What was measured against the list: one picture, one sentence, and what would explain it. */
 export function Verdict({ id }: { readonly id: string }) {
+  const swung = useCommitted((aircraft) => readingOf(aircraft, id, 'swing') !== null);
+  return swung ? <SwungVerdict id={id} /> : <CgVerdict id={id} />;
+}
+
+function CgVerdict({ id }: { readonly id: string }) {
   const held = useHeld(id);
   const say = useReadings();
   if (!held) return null;
   return (
-    <section className="weigh-verdict" aria-label="Scales against list" data-testid="weigh-verdict">
+    <section className="weigh-verdict" aria-label="Measured against listed" data-testid="weigh-verdict">
       {held.ok ? (
         <>
           <p className="weigh-sentence" data-agrees={held.reconciled.agrees} role="status">
             {agreementWords(held, say)}
           </p>
-          <Differences differences={held.reconciled.differences} />
-          <table className="weigh-figures">
-            <caption className="unseen">By the list and by the scales</caption>
-            <thead>
-              <tr>
-                <td />
-                <th scope="col">By the list</th>
-                <th scope="col">By the scales</th>
-              </tr>
-            </thead>
-            <tbody>
-              {held.reconciled.differences.map((one) => (
-                <tr key={one.quantity}>
-                  <th scope="row">{quantityName(one)}</th>
-                  <td className="figure">{quantityFigure(one, one.predicted, say)}</td>
-                  <td className="figure">{quantityFigure(one, one.measured, say)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-          {!held.reconciled.agrees && <Explained held={held} />}
+          <Differences
+            rows={held.reconciled.differences.map((one) => ({ ...one, name: quantityName(one) }))}
+          />
+          {held.weighed.withoutLiquid && held.thought.balance.liquids.length > 0 && (
+            <p className="hint">
+              Both without the liquid aboard: it was taken off where it lay at each tilt.
+            </p>
+          )}
+          <FiguresTable
+            by="scales"
+            rows={held.reconciled.differences.map((one) => ({
+              name: quantityName(one),
+              listed: quantityFigure(one, one.predicted, say),
+              measured: quantityFigure(one, one.measured, say),
+            }))}
+          />
+          {!held.reconciled.agrees && <Explained held={held} id={id} />}
           <Moved held={held} />
         </>
       ) : (
@@ -68,7 +66,7 @@ export function Verdict({ id }: { readonly id: string }) {
 /** So many culprits are named. */
 const MOST_NAMED = 4;
 
-function Explained({ held }: { readonly held: HeldAgainst }) {
+function Explained({ held, id }: { readonly held: HeldAgainst; readonly id: string }) {
   const say = useReadings();
   const { unaccounted } = held;
   const ranking = held.ranking();
@@ -92,20 +90,29 @@ function Explained({ held }: { readonly held: HeldAgainst }) {
             key={`${culprit.kind} ${culprit.id} ${culprit.axis} ${culprit.factor}`}
             culprit={culprit}
             held={held}
+            weighInId={id}
           />
         ))}
       </ol>
       {unaccounted && (
         <div className="unaccounted">
           <p>{unaccountedWords(unaccounted, say)}</p>
-          {entry && <Apply correction={entry} />}
+          {entry && (
+            <Apply correction={entry} weighInId={id} buttlineIsKnown={unaccounted.placeMm[1] !== null} />
+          )}
         </div>
       )}
     </>
   );
 }
 
-function Suspected({ culprit, held }: { readonly culprit: Culprit; readonly held: HeldAgainst }) {
+interface SuspectedProps {
+  readonly culprit: Culprit;
+  readonly held: HeldAgainst;
+  readonly weighInId: string;
+}
+
+function Suspected({ culprit, held, weighInId }: SuspectedProps) {
   const say = useReadings();
   const aircraft = useCommitted((committed) => committed);
   const correction = correctionOf(aircraft, culprit, held.thought);
@@ -116,21 +123,14 @@ function Suspected({ culprit, held }: { readonly culprit: Culprit; readonly held
         {`${Math.floor(culprit.probability * 100)} %`}
       </span>
       {correction ? (
-        <Apply correction={correction} />
+        <Apply correction={correction} weighInId={weighInId} buttlineIsKnown />
       ) : (
-        <p className="hint">Weigh it and enter it on its card: nothing is changed from here.</p>
+        <p className="hint">
+          {held.thought.dryIds.has(culprit.id)
+            ? 'Weigh it and enter it on its card: nothing is changed from here.'
+            : 'Was there as much aboard as this weigh-in says? Set it right under “How the aircraft was”.'}
+        </p>
       )}
     </li>
-  );
-}
-
-function Apply({ correction }: { readonly correction: Correction }) {
-  const say = useReadings();
-  const aircraft = useCommitted((committed) => committed);
-  const words = correctionWords(aircraft, correction, say);
-  return (
-    <EditButton step={`${words} (by the scales)`} edit={(now) => applyCorrection(now, correction)}>
-      {words}
-    </EditButton>
   );
 }

@@ -1,5 +1,6 @@
 import './weigh.css';
-import './pictures.css';
+import './entry.css';
+import './pictures/pictures.css';
 import './kitchen.css';
 import { useState } from 'react';
 import { lastWeighIn, weighInById, weighInsOf } from '../../model/weigh/weighIns';

@@ -1,7 +1,7 @@
 import { lastOnly } from '../../engine/memory/memory';
 import type { Aircraft, WeighIn } from '../../model/document/types';
+import { predictedLoads } from '../../model/weigh/predicted';
 import { thoughtAt } from '../../model/weigh/thought';
-import { predictedLoads } from '../../model/weigh/weighed';
 import { weighInById } from '../../model/weigh/weighIns';
 
 type ScalesReading = Extract<WeighIn['reading'], { readonly by: 'scales' }>;

@@ -4,17 +4,13 @@ import type { Aircraft, WeighIn } from '../../../src/model/document/types';
 import { writeAircraft } from '../../../src/model/document/write';
 import { readAircraft } from '../../../src/model/reading/read';
 import { applyCorrection, correctionOf, unaccountedEntry } from '../../../src/model/weigh/correction';
+import { freshScales, freshStand } from '../../../src/model/weigh/freshReadings';
 import { heldAgainst } from '../../../src/model/weigh/heldAgainst';
+import { predictedLoads } from '../../../src/model/weigh/predicted';
 import { thoughtAt } from '../../../src/model/weigh/thought';
 import { enterWeighed, toWeigh } from '../../../src/model/weigh/toWeigh';
-import { predictedLoads } from '../../../src/model/weigh/weighed';
-import {
-  addWeighIn,
-  freshScales,
-  freshStand,
-  lastWeighIn,
-  wheelsOf,
-} from '../../../src/model/weigh/weighIns';
+import { addWeighIn, lastWeighIn } from '../../../src/model/weigh/weighIns';
+import { wheelsOf } from '../../../src/model/weigh/wheels';
 import { agreementWords, culpritWords } from '../../../src/model/words/weighWords';
 import { balanced, demo, NAMES } from '../../demo/demoAircraft';
 
@@ -31,6 +27,12 @@ function held(aircraft: Aircraft, entry: WeighIn) {
   if (!answer.ok) throw new Error(answer.sentence);
   return answer;
 }
+
+const standAt = (aircraft: Aircraft, supportMm: number) => {
+  const reading = freshStand(aircraft, 100);
+  if (reading.by !== 'stand') throw new Error('no stand');
+  return { ...reading, supportMm };
+};
 
 /** A weigh-in whose scales read exactly what the truth puts on them. */
 function weighed(truth: Aircraft, fuelPct: number): WeighIn {
@@ -121,11 +123,11 @@ test('something that is not in the list is entered as an entry of its own, where
 test('a stand that balances where the list says agrees; grams without the whole’s mass are asked for', () => {
   const aircraft = demo('sandmartin');
   const { cgMm } = balanced(aircraft, 1);
-  const entry: WeighIn = { ...weighed(aircraft, 100), reading: freshStand(cgMm![0]) };
+  const entry: WeighIn = { ...weighed(aircraft, 100), reading: standAt(aircraft, cgMm![0]) };
   expect(held(aircraft, entry).reconciled.agrees).toBe(true);
   const answer = heldAgainst(aircraft, {
     ...entry,
-    reading: { ...freshStand(760), by: 'stand', addedG: 20 } as WeighIn['reading'],
+    reading: { ...standAt(aircraft, 760), addedG: 20 },
   });
   expect(answer.ok ? '' : answer.sentence).toMatch(/mass of the whole aircraft is needed/);
 });
