@@ -8,7 +8,9 @@ import { useDrawn } from '../useDrawn';
 import { type Line, pathThrough } from './lines';
 import { type Rows, rowsOf } from './rows';
 import { Spread } from './Spread';
+import { stabilityShown } from './stabilityLayer';
 import { TravelBand } from './TravelBand';
+import { TravelMac } from './TravelMac';
 import { type TravelScale, travelPx } from './travelScale';
 import { momentWords } from './travelWords';
 import { fromPx, toPx, useTravelScale } from './useTravelScale';
@@ -32,6 +34,7 @@ export function Travel({ line, widthPx }: TravelProps) {
   const bench = useBench();
   const say = useReadings();
   const rows = useView(rowsOf);
+  const stability = useView(stabilityShown) && line.axis === 0;
   const scaleOf = useTravelScale(line);
   const curve = useRef<SVGPathElement>(null);
   const ends = useRef<SVGPathElement>(null);
@@ -94,6 +97,7 @@ export function Travel({ line, widthPx }: TravelProps) {
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group in a drawing takes no focus */}
       <g aria-hidden="true">
         <TravelBand line={line} scaleOf={scaleOf} />
+        {stability && <TravelMac widthPx={widthPx} scaleOf={scaleOf} />}
         <g className="travel-lines">
           <path
             d={`M${fromPx - 8} ${rows.travelTop}H${toPx(widthPx)}M${fromPx - 8} ${rows.travelFoot}H${toPx(widthPx)}`}

@@ -1,9 +1,10 @@
 import './fields.css';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import type { Aircraft } from '../../model/document/types';
 import type { Quantity } from '../../model/units';
 import { useAircraft } from '../../store/react';
 import { Icon } from '../icons';
+import { Modal } from '../Modal';
 import { Refusal } from './EditButton';
 import { Measure } from './Measure';
 import { TextEntry } from './TextEntry';
@@ -34,9 +35,31 @@ interface RowsTableProps<Row> {
 const replaced = <Row,>(rows: readonly Row[], at: number, change: Partial<Row>): readonly Row[] =>
   rows.map((row, index) => (index === at ? { ...row, ...change } : row));
 
-/** A list of like things, every figure of which can be typed: sections, panels, phases. */
+/** More columns than this do not stand side by side on a card. */
+const ON_CARD = 3;
+
+/** A list of like things, every figure of which can be typed: sections, panels, phases. What is too wide opens wide. */
 export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
-  const { title, noun, columns, read, write, another, least } = props;
+  const [wide, setWide] = useState(false);
+  if (props.columns.length <= ON_CARD) return <Rows {...props} />;
+  return (
+    <>
+      <Rows {...props}>
+        <button type="button" className="button" onClick={() => setWide(true)}>
+          Open wide
+        </button>
+      </Rows>
+      {wide && (
+        <Modal title={props.title} onClose={() => setWide(false)} wide>
+          <Rows {...props} />
+        </Modal>
+      )}
+    </>
+  );
+}
+
+function Rows<Row extends object>(props: RowsTableProps<Row> & { readonly children?: ReactNode }) {
+  const { title, noun, columns, read, write, another, least, children } = props;
   const count = useAircraft((aircraft) => read(aircraft).length);
   const edit = useEdit();
   const [fault, setFault] = useState<string | null>(null);
@@ -114,7 +137,8 @@ export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
       </section>
       <button type="button" className="button" onClick={() => setFault(add())}>
         <Icon name="plus" /> Add a {noun}
-      </button>
+      </button>{' '}
+      {children}
       <Refusal fault={fault} />
     </div>
   );
