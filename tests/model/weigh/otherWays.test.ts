@@ -213,6 +213,7 @@ describe('hung by nose and tail', () => {
       /Across: the mass of the whole aircraft is needed/,
     ],
     ['supports that nobody measured', { supportMm: null }, /expected where they stood/],
+    ['a whole of 0 g', { massG: 0 }, /The whole, weighed: expected more than 0 g/],
   ])('%s', (_, change, words) => {
     expect(sentence(heldAgainst(aircraft, entryOf({ ...stand, ...change })))).toMatch(words);
   });
@@ -304,6 +305,15 @@ test('every way to weigh starts unfinished on every demo, says what is missing, 
       expect(back.ok && writeAircraft(back.aircraft)).toBe(writeAircraft(logged));
     }
   }
+});
+
+test('a scale that was left unread is named', () => {
+  const aircraft = demo('sandmartin');
+  const fresh = ofKind(freshScales(aircraft), 'scales');
+  const scales = fresh.scales.map((scale, at) => ({ ...scale, grossG: at === 0 ? 0 : 3000 }));
+  expect(sentence(heldAgainst(aircraft, entryOf({ ...fresh, scales })))).toMatch(
+    /^Nose leg: its scale has not been read yet/,
+  );
 });
 
 test('pitched on its wheels with fuel aboard, the fuel is where it runs to', () => {

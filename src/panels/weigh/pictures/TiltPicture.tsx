@@ -1,5 +1,5 @@
 import { formatAngle } from '../../../model/units';
-import { tiltedBalance } from '../../../model/weigh/byTilt';
+import { tiltedState } from '../../../model/weigh/byTilt';
 import { predictedTilt } from '../../../model/weigh/predicted';
 import { readingOf, weighInById } from '../../../model/weigh/weighIns';
 import { useCommitted } from '../../../store/react';
@@ -19,7 +19,7 @@ export function TiltPicture({ id }: { readonly id: string }) {
     (a, b) => Math.abs(b.pitchDeg) - Math.abs(a.pitchDeg),
   )[0];
   const pitchDeg = Math.min(60, Math.max(-60, steepest?.pitchDeg ?? 0));
-  const state = entry && tiltedBalance(aircraft, entry, pitchDeg);
+  const state = entry && tiltedState(aircraft, entry, pitchDeg);
   const supports: readonly Support[] = reading
     ? [
         { atMm: reading.pivotMm, scale: null },
