@@ -39,7 +39,8 @@ export function TiltPicture({ id }: { readonly id: string }) {
   const [x, y] = layout.at([reading.pivotMm[0], reading.pivotMm[2]]);
   const [ahead, up] = layout.at([reading.otherMm[0], reading.otherMm[2]]);
   const side = Math.sign(ahead - x) || 1;
-  const far = Math.hypot(ahead - x, up - y) * 0.72;
+  const long = Math.hypot(ahead - x, up - y);
+  const far = long * 0.72;
   return (
     <figure className="scales-picture">
       <svg
@@ -53,11 +54,9 @@ export function TiltPicture({ id }: { readonly id: string }) {
           listedMm={cg ? [cg[0]!, cg[2]!] : null}
           weighedMm={weighed?.waterlineMm ? [weighed.stationMm.value, weighed.waterlineMm.value] : null}
         />
-        {pitchDeg !== 0 && (
+        {pitchDeg !== 0 && long > 1 && (
           <g className="angle">
-            <path
-              d={`M${x} ${y}h${side * far}M${x} ${y}L${x + ((ahead - x) * far) / Math.hypot(ahead - x, up - y)} ${y + ((up - y) * far) / Math.hypot(ahead - x, up - y)}`}
-            />
+            <path d={`M${x} ${y}h${side * far}M${x} ${y}L${x + (ahead - x) * 0.72} ${y + (up - y) * 0.72}`} />
             <text x={x + side * far * 0.62} y={y + (up - y) * 0.26 + 5}>
               {formatAngle(pitchDeg, { signed: true })}
             </text>

@@ -77,9 +77,11 @@ interface FiguresProps {
 /** What a scale reads, and under it what it should read by the list. */
 export function Figures({ x, y, reads, should, beside = false }: FiguresProps) {
   const say = useReadings();
-  const at = beside ? x : inSight(x);
+  // By the right edge the figures stand to the left of their scale.
+  const toTheLeft = beside && x > WIDE - 150;
+  const at = toTheLeft ? x - 44 : beside ? x : inSight(x);
   return (
-    <text y={y} className={beside ? 'beside' : undefined}>
+    <text y={y} className={toTheLeft ? 'to-the-left' : beside ? 'beside' : undefined}>
       {reads > 0 && (
         <tspan x={at} dy="1.15em">
           {say.mass(reads)}
