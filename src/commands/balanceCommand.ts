@@ -44,8 +44,8 @@ export function balanceCommand(args: readonly string[]): Outcome {
     return wish === 'help' ? { status: 0, out: HELP, err: '' } : balanced(wish);
   } catch (error) {
     if (error instanceof Refused) return { status: 2, out: '', err: `${error.message}\n` };
-    const told = `The balance could not be worked out: ${reasonOf(error)}.\n`;
-    return { status: 1, out: '', err: told };
+    const sentence = `The balance could not be worked out: ${reasonOf(error)}.\n`;
+    return { status: 1, out: '', err: sentence };
   }
 }
 
@@ -55,9 +55,10 @@ function balanced(wish: Wish): Outcome {
   const [estimate, err] = estimateOf(aircraft);
   const { fuelFraction, attitude, system } = wish;
   const balance: Balance = balanceAt(aircraft, { fuelFraction, down: downOf(attitude), estimate });
+  const estimating = err === '' ? 'done' : 'failed';
   const out = wish.json
-    ? balanceJson(aircraft, balance, { fuelFraction, attitude })
-    : balanceTable(aircraft, balance, { fuelFraction, attitude, system, from });
+    ? balanceJson(aircraft, balance, { fuelFraction, attitude, estimating })
+    : balanceTable(aircraft, balance, { fuelFraction, attitude, system, from, estimating });
   return { status: 0, out, err };
 }
 

@@ -1,9 +1,10 @@
 import { bareAirframeDifference } from '../model/airframe/bodies';
 import type { Balance } from '../model/balance/balance';
 import type { Aircraft } from '../model/document/types';
-import { attitudeName, type BenchAttitude, downOf } from '../model/loads/attitude';
+import { attitudeName, downOf } from '../model/loads/attitude';
 import { balanceRows } from './balanceRows';
 import { loadReport } from './loadReport';
+import type { TableOptions } from './tableOptions';
 import { verdictOf } from './verdictOf';
 
 /**
@@ -16,10 +17,19 @@ import { verdictOf } from './verdictOf';
 export function balanceJson(
   aircraft: Aircraft,
   balance: Balance,
-  { fuelFraction, attitude }: { readonly fuelFraction: number; readonly attitude: BenchAttitude },
+  {
+    fuelFraction,
+    attitude,
+    estimating = 'done',
+  }: Pick<TableOptions, 'fuelFraction' | 'attitude' | 'estimating'>,
 ): string {
   const { massG, cgMm, inertiaAboutCgGmm2, usableMl, remainingMl, band, travel, estimate, margin } = balance;
-  const { fix, ...answer } = verdictOf(aircraft, balance, { attitude, system: 'metric', from: null });
+  const { fix, ...answer } = verdictOf(aircraft, balance, {
+    attitude,
+    system: 'metric',
+    from: null,
+    estimating,
+  });
   const report = {
     name: aircraft.name,
     fuelFraction,

@@ -36,8 +36,10 @@ function wish(): Wish | string {
 /** The folder that mirrors a room of src; of its layer where it has none. */
 function testsOf(path: string): string {
   const [, layer = '', room = ''] = path.split('/');
-  const own = `tests/${layer}/${room}`;
-  return existsSync(inProject(own)) && statSync(inProject(own)).isDirectory() ? own : `tests/${layer}`;
+  const mirrored = `tests/${layer}/${room}`;
+  return existsSync(inProject(mirrored)) && statSync(inProject(mirrored)).isDirectory()
+    ? mirrored
+    : `tests/${layer}`;
 }
 
 const isFolder = (path: string) => statSync(inProject(path)).isDirectory();

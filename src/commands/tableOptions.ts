@@ -1,4 +1,5 @@
 import type { ReferencePoint } from '../model/document/types';
+import type { Estimating } from '../model/judgement/types';
 import type { BenchAttitude } from '../model/loads/attitude';
 import type { UnitSystem } from '../model/units';
 
@@ -8,4 +9,6 @@ export interface TableOptions {
   readonly system: UnitSystem;
   /** Places are shown from here; null is the datum. */
   readonly from: ReferencePoint | null;
+  /** Whether the estimate of the neutral point came to anything; it did when this is left out. */
+  readonly estimating?: Estimating;
 }

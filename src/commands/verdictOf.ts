@@ -11,10 +11,10 @@ import type { TableOptions } from './tableOptions';
 export function verdictOf(
   aircraft: Aircraft,
   balance: Balance,
-  { attitude, system, from }: Omit<TableOptions, 'fuelFraction'>,
+  { attitude, system, from, estimating = 'done' }: Omit<TableOptions, 'fuelFraction'>,
 ): Verdict {
   const say = sayIn(system, from);
-  const advice = advise(aircraft, { down: downOf(attitude), estimate: balance.estimate }, say);
+  const advice = advise(aircraft, { down: downOf(attitude), estimate: balance.estimate, estimating }, say);
   const error = cgErrorOf(aircraft, balance);
   const mass = { massG: balance.massG, plusMinusG: error && LINE_95 * error.massSigmaG };
   return verdict(aircraft, advice.before, say, { advice, mass });

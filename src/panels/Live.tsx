@@ -7,19 +7,40 @@ export function useBenchValue<T extends string | number | boolean | null>(select
   return useWorkedOut(select);
 }
 
+/** How long a hand must rest before what costs more than a frame of its drag follows it, ms. */
+const REST_MS = 80;
+
+/** The same, but while something is in hand only where it rests: for places that cost too much to draw with each move. */
+export function useRestingValue<T extends string | number | boolean | null>(select: (bench: Bench) => T): T {
+  const bench = useBench();
+  const subscribe = useCallback((listener: () => void) => whenResting(bench, listener), [bench]);
+  return useSyncExternalStore(subscribe, () => select(bench));
+}
+
+function whenResting(bench: Bench, listener: () => void): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const stop = subscribeToAll(bench, () => {
+    clearTimeout(timer);
+    if (bench.document.api.getState().preview === null) listener();
+    else timer = setTimeout(listener, REST_MS);
+  });
+  return () => {
+    clearTimeout(timer);
+    stop();
+  };
+}
+
+function subscribeToAll({ balance, view, rest, place, fit, verdict }: Bench, listener: () => void) {
+  const off = [balance, view, rest, place, fit, verdict.api].map((store) => store.subscribe(listener));
+  return () =>
+    off.forEach((stop) => {
+      stop();
+    });
+}
+
 function useWorkedOut<T>(select: (bench: Bench) => T): T {
   const bench = useBench();
-  const subscribe = useCallback(
-    (listener: () => void) => {
-      const { balance, view, rest, place, fit, verdict } = bench;
-      const off = [balance, view, rest, place, fit, verdict.api].map((store) => store.subscribe(listener));
-      return () =>
-        off.forEach((stop) => {
-          stop();
-        });
-    },
-    [bench],
-  );
+  const subscribe = useCallback((listener: () => void) => subscribeToAll(bench, listener), [bench]);
   return useSyncExternalStore(subscribe, () => select(bench));
 }
 

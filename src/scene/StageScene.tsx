@@ -16,6 +16,7 @@ import type { LabelPlace } from './marks/Labels';
 import { Mat } from './mat/Mat';
 import { usePalette } from './materials/palette';
 import { useCut } from './materials/useCut';
+import { useKeptPrograms } from './materials/useKeptPrograms';
 
 // The aircraft shows before what is said of it is fetched.
 const stageExtras = createPiece(
@@ -39,6 +40,7 @@ export function StageScene({ box, labels, onDrag }: StageSceneProps) {
   const tilt = useTiltStore(invalidate);
   const eye = useRef<EyeControl>(null);
   useCut();
+  useKeptPrograms();
 
   useLive(({ axis }) => {
     const { widthPx, heightPx } = axis.getState();

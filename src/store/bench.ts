@@ -47,7 +47,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     balance,
     stability,
     rest,
-    verdict: createVerdictStore({ document, view: viewStore, balance, rest, fit }),
+    verdict: createVerdictStore({ document, view: viewStore, stability, balance, rest, fit }),
     axis: createAxisStore(),
     eye: createEye(),
     drag,

@@ -97,12 +97,12 @@ export function createFitStore(document: DocumentStore, view: ViewStore): FitSto
     whole,
     problemsOf,
     clashName: (id) => {
-      const clash = problemsOf(id).find((one) => clashKinds.includes(one.kind) && isNow(one));
+      const clash = problemsOf(id).find((problem) => clashKinds.includes(problem.kind) && isNow(problem));
       return clash?.parties.find((party) => party.id !== id)?.name ?? '';
     },
     mark: (id) => {
-      const own = problemsOf(id);
-      const worst = own.find(isNow) ?? own[0];
+      const problems = problemsOf(id);
+      const worst = problems.find(isNow) ?? problems[0];
       return worst ? { severity: worst.severity, now: isNow(worst) } : null;
     },
   };

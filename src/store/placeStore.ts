@@ -2,7 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { Band } from '../engine/balance/band';
 import type { Vec3 } from '../engine/geometry/types';
 import type { Aircraft, Part } from '../model/document/types';
-import { bandToKeep } from '../model/judgement/bandToKeep';
+import { bandToKeep, type KeptBand } from '../model/judgement/bandToKeep';
 import type { ItemZone } from '../model/place/itemZone';
 import type { PlaceSolver } from '../model/place/tasks';
 import type { BalanceStore } from './balanceStore';
@@ -44,6 +44,8 @@ export interface PlaceStore {
    * is dragged: its zone does not depend on where it is.
    */
   zone(itemId: string): ItemZone | null;
+  /** What a place is held against, by the zone and by every search; null without a band. */
+  band(): KeptBand | null;
   /** Null before the start. */
   solver(): PlaceSolver | null;
   start(parts: PlaceParts): void;
@@ -61,15 +63,16 @@ export function createPlaceStore(
   document.api.subscribe((now, before) => {
     if (now.committed !== before.committed && api.getState().ghost) api.setState({ ghost: null });
   });
+  const aircraftHeld = (inHand: boolean) => (inHand ? document.api.getState().committed : document.current());
   return {
     api,
     get: api.getState,
     subscribe: (listener) => api.subscribe(listener),
+    band: () => bandToKeep(balance.get(), document.api.getState().committed),
     zone: (itemId) => {
-      const inHand = drag.api.getState().itemId === itemId;
-      const aircraft = inHand ? document.api.getState().committed : document.current();
+      const aircraft = aircraftHeld(drag.api.getState().itemId === itemId);
       return (
-        given?.itemZone(aircraft, itemId, view.getState().down, bandToKeep(aircraft, balance.get())) ?? null
+        given?.itemZone(aircraft, itemId, view.getState().down, bandToKeep(balance.get(), aircraft)) ?? null
       );
     },
     solver: () => given?.solve ?? null,

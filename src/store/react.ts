@@ -10,6 +10,7 @@ import {
 import { shallow } from 'zustand/vanilla/shallow';
 import type { Balance } from '../model/balance/balance';
 import type { Aircraft } from '../model/document/types';
+import type { KeptBand } from '../model/judgement/bandToKeep';
 import type { AxisState } from './axisStore';
 import type { Bench } from './bench';
 import type { FitState, FitStore } from './fitStore';
@@ -110,6 +111,12 @@ export function useFitOf<T>(select: (fit: FitStore) => T): T {
 export function usePlace<T>(select: (place: PlaceState) => T): T {
   const { place } = useBench();
   return useSyncExternalStore(place.subscribe, () => select(place.get()));
+}
+
+/** What a place is held against: the limits, and the margin that the verdict asks for; null without a band. */
+export function useKeptBand(): KeptBand | null {
+  const { place, balance } = useBench();
+  return useSyncExternalStore(balance.subscribe, place.band);
 }
 
 /** A piece that is fetched from now on, and how far that is. */

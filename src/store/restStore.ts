@@ -56,7 +56,7 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
     wander: null,
   }));
   /** What each answer was worked out from. */
-  const known: Record<Key, readonly unknown[] | null> = { envelope: null, certainty: null, wander: null };
+  const answered: Record<Key, readonly unknown[] | null> = { envelope: null, certainty: null, wander: null };
   let solve: EnvelopeSolve | null = null;
   let certaintyOf: CertaintyOf | null = null;
   let running: { readonly asked: readonly unknown[]; readonly search: RunningSearch } | null = null;
@@ -78,13 +78,13 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
     };
   };
   const fresh = (key: Key, now: Record<Key, readonly unknown[]>) =>
-    known[key]?.every((cause, index) => cause === now[key][index]) ?? false;
+    answered[key]?.every((cause, index) => cause === now[key][index]) ?? false;
 
   const drop = () => {
     const now = causes();
     const stale = (['envelope', 'certainty', 'wander'] as const).filter((key) => !fresh(key, now));
     const gone = stale.filter((key) => api.getState()[key] !== null);
-    for (const key of stale) known[key] = null;
+    for (const key of stale) answered[key] = null;
     const change: Partial<RestState> = Object.fromEntries(gone.map((key) => [key, null]));
     const searchGone = stale.includes('envelope') && api.getState().loadSearch.state !== searchState().state;
     if (gone.length > 0 || searchGone) {
@@ -106,7 +106,7 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
     if (sure && !fresh('certainty', now))
       found.certainty = orNotKnown(() => sure(document.current(), balance.get()));
     if (!fresh('wander', now)) found.wander = orNotKnown(() => attitudeTravel(balance.get()));
-    Object.assign(known, Object.fromEntries(Object.keys(found).map((key) => [key, now[key as Key]])));
+    Object.assign(answered, Object.fromEntries(Object.keys(found).map((key) => [key, now[key as Key]])));
     if (Object.keys(found).length > 0) api.setState(found as Partial<RestState>);
     if (!fresh('envelope', now)) search(now.envelope);
   };
@@ -116,14 +116,14 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
     if (!solve || !hasOtherLoadStates(aircraft)) return;
     if (running && asked.every((cause, index) => cause === running?.asked[index])) return;
     running?.search.callOff();
-    const own = { asked, search: startSearch(solve, aircraft, view.getState().down) };
-    running = own;
-    const outcome = await own.search.outcome;
-    if (running !== own) return;
+    const mine = { asked, search: startSearch(solve, aircraft, view.getState().down) };
+    running = mine;
+    const outcome = await mine.search.outcome;
+    if (running !== mine) return;
     running = null;
     const now = causes().envelope;
     if (outcome.state === 'called off' || !asked.every((cause, index) => cause === now[index])) return wait();
-    known.envelope = asked;
+    answered.envelope = asked;
     api.setState(
       outcome.state === 'found'
         ? { envelope: outcome.envelope, loadSearch: DONE }
@@ -148,7 +148,7 @@ export function createRestStore(document: DocumentStore, view: ViewStore, balanc
     retrySearch: () => {
       const { state } = api.getState().loadSearch;
       if (state !== 'failed' && state !== 'timed out') return;
-      known.envelope = null;
+      answered.envelope = null;
       api.setState({ loadSearch: searchState() });
       wait();
     },

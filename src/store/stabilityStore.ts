@@ -17,6 +17,8 @@ export interface StabilityState {
   readonly fresh: boolean;
   /** Why there is no estimate, in a sentence. */
   readonly fault: string | null;
+  /** The estimate itself stopped, so that another try may do: not the geometry's fault. */
+  readonly mayRetry: boolean;
 }
 
 /** Estimates the neutral point elsewhere: in a worker, or in a test by hand. */
@@ -32,6 +34,8 @@ export interface StabilityStore {
   subscribe(listener: () => void): () => void;
   /** Nothing is estimated before this. */
   start(solve: StabilitySolve): void;
+  /** Asks again after an estimate that stopped. */
+  retry(): void;
 }
 
 interface Wish {
@@ -39,12 +43,19 @@ interface Wish {
   readonly detail: StabilityDetail;
 }
 
-const NOTHING: StabilityState = { estimate: null, fresh: false, fault: null };
+const NOTHING: StabilityState = { estimate: null, fresh: false, fault: null, mayRetry: false };
 
-const stateOf = (answer: StabilityAnswer, fresh: boolean): StabilityState =>
-  answer && 'fault' in answer
-    ? { estimate: null, fresh, fault: answer.fault }
-    : { estimate: answer, fresh, fault: null };
+/** An estimate that stopped, and why. */
+interface Stopped {
+  readonly stopped: string;
+}
+
+function stateOf(answer: StabilityAnswer | Stopped, fresh: boolean): StabilityState {
+  if (answer === null) return { ...NOTHING, fresh };
+  if ('stopped' in answer) return { ...NOTHING, fresh, fault: answer.stopped, mayRetry: true };
+  if ('fault' in answer) return { ...NOTHING, fresh, fault: answer.fault };
+  return { ...NOTHING, fresh, estimate: answer };
+}
 
 /** Must be made before anything else listens to the document, so that nobody sees a stale figure as fresh. */
 export function createStabilityStore(document: DocumentStore): StabilityStore {
@@ -63,13 +74,13 @@ export function createStabilityStore(document: DocumentStore): StabilityStore {
     return { input, detail: atRest ? 'fine' : 'coarse' };
   };
 
-  const show = (wish: Wish, answer: StabilityAnswer, fresh: boolean) => {
+  const show = (wish: Wish, answer: StabilityAnswer | Stopped, fresh: boolean) => {
     shown = wish;
     api.setState(stateOf(answer, fresh));
   };
 
   /** Takes an answer if it is what is wanted, or the newest there is of a drag that goes on; else drops it. */
-  const take = (asked: Wish, answer: StabilityAnswer) => {
+  const take = (asked: Wish, answer: StabilityAnswer | Stopped) => {
     const wish = wished();
     const fresh = asked.input === wish.input;
     if (fresh || (asked.detail === 'coarse' && wish.detail === 'coarse')) show(asked, answer, fresh);
@@ -83,7 +94,7 @@ export function createStabilityStore(document: DocumentStore): StabilityStore {
         if (asked.detail === 'fine') fineAnswers.set(asked.input, came);
         return came;
       },
-      (error: unknown) => ({ fault: error instanceof Error ? error.message : String(error) }),
+      (error: unknown) => ({ stopped: error instanceof Error ? error.message : String(error) }),
     );
     solving = false;
     if (ofAircraft === aircraftCount) take(asked, answer);
@@ -92,10 +103,10 @@ export function createStabilityStore(document: DocumentStore): StabilityStore {
 
   const update = () => {
     const wish = wished();
-    const known = fineAnswers.get(wish.input);
-    if (known !== undefined) {
+    const kept = fineAnswers.get(wish.input);
+    if (kept !== undefined) {
       if (shown?.input !== wish.input || shown.detail !== 'fine' || !api.getState().fresh) {
-        show({ ...wish, detail: 'fine' }, known, true);
+        show({ ...wish, detail: 'fine' }, kept, true);
       }
       return;
     }
@@ -120,6 +131,12 @@ export function createStabilityStore(document: DocumentStore): StabilityStore {
     subscribe: (listener) => api.subscribe(listener),
     start: (given) => {
       solve = given;
+      update();
+    },
+    retry: () => {
+      if (!api.getState().mayRetry) return;
+      shown = null;
+      api.setState(NOTHING);
       update();
     },
   };

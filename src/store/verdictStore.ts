@@ -5,7 +5,7 @@ import { cgErrorOf, LINE_95 } from '../model/balance/certainty';
 import type { Aircraft } from '../model/document/types';
 import { judge } from '../model/judgement/judge';
 import type { Given } from '../model/judgement/judgeFully';
-import type { Judgement, Known } from '../model/judgement/types';
+import type { Estimating, Judgement, Known } from '../model/judgement/types';
 import type { LoadSearch } from '../model/loads/loadSearch';
 import type { LoadEnvelope } from '../model/loads/loadStates';
 import type { BalanceStore } from './balanceStore';
@@ -13,6 +13,7 @@ import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
 import type { FitStore } from './fitStore';
 import type { RestStore } from './restStore';
+import type { StabilityStore } from './stabilityStore';
 import type { ViewStore } from './viewStore';
 
 /** Looks for a remedy elsewhere: in a worker, or in a test by hand. */
@@ -24,6 +25,12 @@ export interface VerdictState {
   readonly advice: Advice | null;
   /** Why there is no advice, in a sentence; null while there is none to wait for or it is on its way. */
   readonly failed: string | null;
+}
+
+/** A check or a search that stopped, by what it is for. */
+export interface Stopped {
+  readonly what: 'the margin' | 'other load states' | 'a remedy';
+  readonly sentence: string;
 }
 
 /**
@@ -43,11 +50,16 @@ export interface VerdictStore {
   subscribe(listener: () => void): () => void;
   /** No advice is sought before this. */
   start(solve: AdviceSolve): void;
+  /** What could not be worked out for the answer, each in a sentence; none of it is on its way. */
+  stopped(): readonly Stopped[];
+  /** Works out anew what stopped. */
+  retry(): void;
 }
 
 interface Stores {
   readonly document: DocumentStore;
   readonly view: ViewStore;
+  readonly stability: StabilityStore;
   readonly balance: BalanceStore;
   readonly rest: RestStore;
   readonly fit: FitStore;
@@ -62,7 +74,7 @@ function searched(envelope: LoadEnvelope | null, search: LoadSearch): Known['loa
 /** How long nothing must change before advice is sought, ms. */
 const REST_MS = 60;
 
-export function createVerdictStore({ document, view, balance, rest, fit }: Stores): VerdictStore {
+export function createVerdictStore({ document, view, stability, balance, rest, fit }: Stores): VerdictStore {
   const api = createCalmStore<VerdictState>(() => ({ advice: null, failed: null }));
   let solve: AdviceSolve | null = null;
   let solving = false;
@@ -118,13 +130,20 @@ export function createVerdictStore({ document, view, balance, rest, fit }: Store
     api.setState(found);
   };
 
+  const estimatingNow = (): Estimating => {
+    const { fresh, fault } = stability.get();
+    if (!fresh) return 'unfinished';
+    return fault === null ? 'done' : 'failed';
+  };
+
   const judgement = () => {
     const now = balance.get();
     const { advice } = api.getState();
     const { envelope, loadSearch, certainty } = rest.get();
     // The judge of fit is fetched after the first paint; until then the worker's word is taken.
     const problems = fit.whole()?.problems ?? advice?.before.fit ?? null;
-    const wanted = [now, problems, envelope, loadSearch, certainty];
+    const estimating = estimatingNow();
+    const wanted = [now, problems, envelope, loadSearch, certainty, estimating];
     if (!kept || !isSame(kept.causes, wanted)) {
       const { down, positions } = view.getState();
       const { estimate, estimateFresh } = now;
@@ -135,6 +154,7 @@ export function createVerdictStore({ document, view, balance, rest, fit }: Store
           positions,
           estimate,
           estimateFresh,
+          estimating,
           loads: searched(envelope, loadSearch),
           fit: problems,
           certainty,
@@ -171,6 +191,24 @@ export function createVerdictStore({ document, view, balance, rest, fit }: Store
     },
     start: (given) => {
       solve = given;
+      wait();
+    },
+    stopped: () => {
+      const { fault, mayRetry } = stability.get();
+      const { loadSearch } = rest.get();
+      const { failed } = api.getState();
+      const found: Stopped[] = [];
+      if (fault !== null && mayRetry) found.push({ what: 'the margin', sentence: fault });
+      if ('sentence' in loadSearch) found.push({ what: 'other load states', sentence: loadSearch.sentence });
+      if (failed !== null) found.push({ what: 'a remedy', sentence: failed });
+      return found;
+    },
+    retry: () => {
+      stability.retry();
+      rest.retrySearch();
+      if (api.getState().failed === null) return;
+      adviceCauses = null;
+      api.setState({ advice: null, failed: null });
       wait();
     },
   };

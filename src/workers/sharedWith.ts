@@ -30,7 +30,7 @@ export function sharingWithLast<T>(): (after: T) => T {
 
 /** Things in a list are the same ones by their ids, wherever they stand in it. */
 const oldById = (list: readonly unknown[]): ReadonlyMap<unknown, unknown> =>
-  new Map(list.flatMap((one) => (idOf(one) === undefined ? [] : [[idOf(one), one] as const])));
+  new Map(list.flatMap((item) => (idOf(item) === undefined ? [] : [[idOf(item), item] as const])));
 
-const idOf = (one: unknown): unknown =>
-  typeof one === 'object' && one !== null && 'id' in one ? one.id : undefined;
+const idOf = (item: unknown): unknown =>
+  typeof item === 'object' && item !== null && 'id' in item ? item.id : undefined;

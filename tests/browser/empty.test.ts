@@ -72,17 +72,17 @@ test.each<[string, Partial<Aircraft>]>([
   ['nothing at all', {}],
   ['a band, and nothing in it', { targetBand: { by: 'station', forwardMm: 40, aftMm: 60 } }],
   ['one part without mass', { parts: [part(0, 20)] }],
-  ['one part that is a speck', { parts: [part(5, 1e-6)] }],
+  ['one part that is a speck', { parts: [part(5, 0.001)] }],
   ['one part on the datum', { parts: [part(10, 20)] }],
   ['only a tank, full to the brim', { tanks: [tank(40)], fuel: petrol }],
-  ['a tank that is a speck', { tanks: [tank(1e-3)], fuel: petrol, parts: [part(10, 20)] }],
+  ['a tank that is a speck', { tanks: [tank(0.001)], fuel: petrol, parts: [part(10, 20)] }],
   [
     'a tank of which nothing can be used',
     { tanks: [tank(40, { unusableMl: 64 })], fuel: petrol, parts: [part(10, 20)] },
   ],
   ['a tank with nothing in it', { tanks: [tank(40, { startMl: 0 })], fuel: petrol, parts: [part(10, 20)] }],
   ['fuel and no tank', { fuel: petrol, parts: [part(10, 20)] }],
-  ['a hull of next to no size', { structure: [pod(1e-6)], parts: [part(10, 20)] }],
+  ['a hull of next to no size', { structure: [pod(0.001)], parts: [part(10, 20)] }],
   ['a hull without mass, and nothing in it', { structure: [pod(60)] }],
 ])('%s: every place can be walked', async (_what, aboard) => {
   const aircraft: Aircraft = { ...blank, ...aboard };

@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Page, Route } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { type Bench, type BenchOptions, look, openBench, settled } from './harness';
 
@@ -225,6 +225,82 @@ describe('the solver', () => {
     await expect
       .poll(() => page.getByTestId('arrange').textContent(), { timeout: 40_000 })
       .toMatch(/Proved|No less than|least ballast/i);
+    await bench.close();
+  });
+});
+
+describe('the workers', () => {
+  const files = /\/assets\/[a-z]+\.worker-[^/]*\.js/;
+  /** Whatever is waited for longer than a few seconds is given up at once, until the clock is put right again. */
+  const hurry = () => {
+    const real = window.setTimeout;
+    const hurried = ((run: TimerHandler, ms = 0, ...given: unknown[]) =>
+      real(run, ms < 10_000 ? ms : 400, ...given)) as typeof window.setTimeout;
+    Object.assign(window, {
+      setTimeout: hurried,
+      putRight: () => Object.assign(window, { setTimeout: real }),
+    });
+  };
+  const answered = (status: number, contentType: string) => (route: Route) =>
+    route.fulfill({ status, contentType, headers: { 'cache-control': 'no-store' }, body: '' });
+  const ways = [
+    ['missing: their files are not found', answered(404, 'text/plain'), 'could not be fetched', () => {}],
+    ['silent: they never answer', answered(200, 'text/javascript'), 'it said nothing for', hurry],
+  ] as const;
+
+  test.each(ways)('%s. Told where each is missed, and Retry brings it', async (_what, fault, why, clock) => {
+    const bench = await withFault(/404/, {
+      graphics: false,
+      prepare: async (context) => {
+        await context.route(files, fault);
+        await context.addInitScript(clock);
+      },
+    });
+    const { page } = bench;
+    const stopped = page.getByTestId('stopped');
+    await expect.poll(() => stopped.textContent()).toContain('other load states and a remedy');
+    expect(await stopped.textContent()).toContain(`The worker for the neutral point stopped: `);
+    expect(await stopped.textContent()).toContain(why);
+    // In its stated band, and yet not called good: whether it is stable nobody has worked out.
+    const verdict = page.getByTestId('verdict');
+    await page.evaluate(() => {
+      const { document } = window.counterpoise;
+      document.commit('Sideways', { ...document.current(), lateralToleranceMm: 9 });
+    });
+    await expect.poll(() => stopped.textContent()).toContain('other load states and a remedy');
+    expect(await verdict.textContent()).toContain('The margin is not checked.');
+    expect(await verdict.getAttribute('data-tone')).toBe('unknown');
+
+    const arranging = (open: boolean) =>
+      page.evaluate((now) => window.counterpoise.place.api.setState({ open: now }), open);
+    const arrange = page.getByTestId('arrange');
+    const start = arrange.getByRole('button', { name: 'Start', exact: true });
+    await arranging(true);
+    await start.click();
+    await expect.poll(() => arrange.textContent()).toContain('The worker for placing stopped');
+    await arranging(false);
+    await page.evaluate(() =>
+      window.counterpoise.view.setState(({ folds }) => ({
+        selectedId: 'flight-pack',
+        folds: { ...folds, fit: true },
+      })),
+    );
+    const entry = page.getByTestId('entry');
+    await entry.getByRole('button', { name: 'Look for a way in' }).click();
+    await expect.poll(() => entry.textContent()).toContain('The worker for fitting stopped');
+
+    await page.context().unroute(files);
+    await page.evaluate(() => (window as { putRight?: () => void }).putRight?.());
+    await entry.getByRole('button', { name: 'Retry' }).click();
+    await expect.poll(() => entry.textContent()).toMatch(/Goes in through|No path found/);
+    await arranging(true);
+    await start.click();
+    await expect.poll(() => arrange.textContent()).toMatch(/Best so far|Put away/);
+    await arranging(false);
+    await stopped.getByRole('button', { name: 'Retry' }).click();
+    await expect.poll(() => stopped.count()).toBe(0);
+    await expect.poll(() => verdict.getAttribute('data-tone')).not.toBe('unknown');
+    await worksOn(page);
     await bench.close();
   });
 });

@@ -6,8 +6,8 @@ import { type Bench, expectClean, look, openBench } from './harness';
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 1280, height: 720, plainFiles: true });
-  await bench.page.waitForSelector('[data-testid=stage] canvas');
+  bench = await openBench({ width: 1280, height: 720, plainFiles: true, graphics: false });
+  await bench.page.waitForSelector('[data-testid=manifest]');
 });
 afterEach(() => expectClean(bench));
 afterAll(() => bench.close());

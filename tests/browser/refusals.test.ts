@@ -3,8 +3,8 @@ import { type Bench, expectClean, openBench, openFold } from './harness';
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 1280, height: 800 });
-  await bench.page.waitForSelector('[data-testid=stage] canvas');
+  bench = await openBench({ width: 1280, height: 800, graphics: false });
+  await bench.page.waitForSelector('[data-testid=manifest]');
 });
 afterEach(() => expectClean(bench));
 afterAll(() => bench.close());

@@ -8,7 +8,7 @@ const SLOW = { timeout: 120_000 };
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 1280, height: 720 });
+  bench = await openBench({ width: 1280, height: 720, graphics: false });
   await bench.page.waitForFunction(() => window.counterpoise.stability.get().fresh, null, SLOW);
 }, 150_000);
 afterAll(async () => {

@@ -3,7 +3,7 @@ import { axe, type Bench, openBench } from './harness';
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 1280, height: 800 });
+  bench = await openBench({ width: 1280, height: 800, graphics: false });
   await bench.page.waitForSelector('.answer-headline');
 });
 afterAll(() => bench.close());

@@ -8,9 +8,7 @@ import { tessellate } from '../../src/engine/mass/tessellate';
 import type { Mesh } from '../../src/engine/mass/types';
 import { volumeProperties } from '../../src/engine/mass/volumeProperties';
 import { randomDown, randomStream, TANK_NAMES, TANKS } from '../engine/liquid/tankShapes';
-
-const seed = 1 + Math.floor(Math.random() * 2 ** 30);
-console.log(`liquid against manifold-3d, seed ${seed}`);
+import { seed } from '../seed';
 
 /** manifold-3d takes and gives 32-bit floats: seven digits, of which the sums over many facets cost one. */
 const SINGLE = 2e-6;

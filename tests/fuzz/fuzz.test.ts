@@ -1,10 +1,9 @@
 import { expect, test } from 'vitest';
+import { seed } from '../seed';
 import { fuzzEdits } from './fuzzEdits';
 import { fuzzFiles } from './fuzzFiles';
 
-/** A new place to look at each run; FUZZ_SEED=n looks at one again. `npm run fuzz` looks longer. */
-const seed = Number(process.env.FUZZ_SEED ?? Math.floor(Math.random() * 1e9));
-console.info(`fuzz: seed ${seed}; again by FUZZ_SEED=${seed}`);
+// `npm run fuzz` looks longer, and elsewhere.
 
 /** How long a step takes on a busy machine is for `npm run fuzz` to judge. */
 const notSlow = ({ what }: { readonly what: string }) => what !== 'hang';

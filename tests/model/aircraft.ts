@@ -43,3 +43,19 @@ export const boxBlock = (
   ...place,
   mass,
 });
+
+/** A plain wing that weighs nothing: it lifts, and leaves every CG where it is. */
+export const weightlessWing: StructurePiece = {
+  id: 'wing',
+  kind: 'surface',
+  name: 'Wing',
+  role: 'wing',
+  sides: 'both',
+  rootMm: [500, 0, 0],
+  cantDeg: 0,
+  incidenceDeg: 0,
+  rootChordMm: 200,
+  rootThicknessPct: 10,
+  panels: [{ spanMm: 600, tipChordMm: 200, sweepMm: 0, dihedralDeg: 0, twistDeg: 0, tipThicknessPct: 10 }],
+  mass: { by: 'weighed', massG: 0 },
+};

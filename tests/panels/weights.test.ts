@@ -2,14 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { balanceAt, LEVEL } from '../../src/model/balance/balance';
 import { blankAircraft } from '../../src/model/document/blank';
-import {
-  areaPerGram,
-  stackBlocks,
-  stackTop,
-  tiltDeg,
-  weightSizePx,
-  weightsAlong,
-} from '../../src/panels/beam/weights';
+import { type Block, stackBlocks, stackTop } from '../../src/panels/beam/stackBlocks';
+import { areaPerGram, tiltDeg, weightSizePx, weightsAlong } from '../../src/panels/beam/weights';
+import { randomFrom } from '../randomFrom';
 import { part, waterTank } from './builders';
 
 const balanced = (aircraft: ReturnType<typeof blankAircraft>) =>
@@ -83,6 +78,34 @@ describe('stacking', () => {
         }
       }),
     );
+  });
+
+  test('each stands where going by all the others puts it, and few of them are looked at', () => {
+    const random = randomFrom(20261127);
+    let looked = 0;
+    const list: Block[] = Array.from({ length: 2000 }, (_, i) => {
+      const [at, sizePx] = [1200 * random(), 7 + 8 * random()];
+      return {
+        key: String(i),
+        sizePx,
+        get xPx() {
+          looked += 1;
+          return at;
+        },
+      };
+    });
+    stackBlocks(list, 1e9);
+    // The mean weight has some 40 beside it; going by all pairs asks two million times.
+    expect(looked).toBeLessThan(200_000);
+    const few = list.slice(0, 300).map(({ key, xPx, sizePx }) => ({ key, xPx, sizePx }));
+    const placed = stackBlocks(few, 1e9);
+    placed.forEach(({ xPx, sizePx, offPx }, i) => {
+      const beside = placed.slice(0, i).filter((b) => Math.abs(b.xPx - xPx) < (b.sizePx + sizePx) / 2 + 1.5);
+      const isFree = (at: number) =>
+        beside.every((b) => at >= b.offPx + b.sizePx + 1.5 - 1e-9 || at + sizePx + 1.5 <= b.offPx + 1e-9);
+      const feet = [0, ...beside.map((b) => b.offPx + b.sizePx + 1.5)];
+      expect(offPx).toBeCloseTo(Math.min(...feet.filter(isFree)), 9);
+    });
   });
 
   test('the heaviest stands on the beam itself', () => {

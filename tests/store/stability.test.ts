@@ -168,10 +168,18 @@ describe('the estimate on the bench', () => {
     const { document, stability, asks, start, shown } = handBench();
     start();
     await asks[0]?.settle(new Error('the worker stopped'));
-    expect(stability.get()).toEqual({ estimate: null, fresh: true, fault: 'the worker stopped' });
+    expect(stability.get()).toEqual({
+      estimate: null,
+      fresh: true,
+      fault: 'the worker stopped',
+      mayRetry: true,
+    });
     expect(asks).toHaveLength(1);
+    stability.retry();
+    expect([stability.get().fresh, asks.length]).toEqual([false, 2]);
+    await asks[1]?.settle(new Error('the worker stopped'));
     document.commit('Move the wing', wingAt(520));
-    await asks[1]?.settle();
+    await asks[2]?.settle();
     expect(shown()).toEqual({ at: 570, detail: 'fine', fresh: true });
     expect(stability.get().fault).toBe(null);
   });
@@ -184,7 +192,14 @@ describe('the estimate on the bench', () => {
     document.preview({ ...plane, structure: [crossed, { ...crossed, id: 'second' }] });
     expect(balance.get().massG).toBeGreaterThan(0);
     await asks[1]?.settle({ fault: 'The root lies left.' });
-    expect(stability.get()).toEqual({ estimate: null, fresh: true, fault: 'The root lies left.' });
+    expect(stability.get()).toEqual({
+      estimate: null,
+      fresh: true,
+      fault: 'The root lies left.',
+      mayRetry: false,
+    });
+    stability.retry();
+    expect(asks).toHaveLength(2);
   });
 
   test('reaches the balance: band, fit and margin follow when it arrives, and nobody sees it stale as fresh', async () => {

@@ -5,7 +5,7 @@ import { updatePart } from '../../src/model/document/edit';
 import type { Aircraft } from '../../src/model/document/types';
 import { createBench } from '../../src/store/bench';
 import type { AdviceSolve } from '../../src/store/verdictStore';
-import { aircraftOf, boxPart } from '../model/aircraft';
+import { aircraftOf, boxPart, weightlessWing } from '../model/aircraft';
 
 beforeEach(() => {
   vi.useFakeTimers();
@@ -67,4 +67,47 @@ test('a search that fails says so, and what it would have found is not called go
   expect(verdict.get()).toEqual({ advice: null, failed: 'The worker stopped.' });
   expect(verdict.checking()).toBe(false);
   expect(verdict.judgement().severity).toBe('unknown');
+});
+
+test('what stopped is told for each thing apart, and one retry works all of it out anew', async () => {
+  const {
+    stability,
+    rest: atRest,
+    verdict,
+  } = createBench({
+    ...tailHeavy,
+    structure: [weightlessWing],
+    switches: [
+      {
+        id: 'pod',
+        name: 'Pod',
+        positions: [
+          { id: 'on', name: 'on' },
+          { id: 'off', name: 'off', without: ['pack'] },
+        ],
+      },
+    ],
+  });
+  let broken = true;
+  const unless = async <T>(answer: T): Promise<T> => {
+    if (broken) throw new Error('The worker stopped.');
+    return answer;
+  };
+  stability.start(() => unless(null));
+  atRest.start(() => unless(null));
+  verdict.start(async (...asked) => unless(advise(...asked)));
+  await rest();
+  const sentence = 'The worker stopped.';
+  expect(verdict.stopped()).toEqual([
+    { what: 'the margin', sentence },
+    { what: 'other load states', sentence },
+    { what: 'a remedy', sentence },
+  ]);
+  broken = false;
+  verdict.retry();
+  expect(verdict.stopped()).toEqual([]);
+  await rest();
+  expect(verdict.stopped()).toEqual([]);
+  expect(verdict.get().advice).not.toBeNull();
+  expect(stability.get()).toMatchObject({ fresh: true, fault: null });
 });

@@ -151,8 +151,8 @@ function rivals(travel: readonly TravelPoint[], measurements: readonly Measureme
     const apartMm = Math.abs(travel[k]!.cgMm[0] - travel[end]!.cgMm[0]);
     let variance = 0;
     for (const { sigma, perUnitMm } of measurements) {
-      const own = sigma * (perUnitMm[k]! - perUnitMm[end]!);
-      variance += own * own;
+      const step = sigma * (perUnitMm[k]! - perUnitMm[end]!);
+      variance += step * step;
     }
     return apartMm * apartMm < NEVER * NEVER * variance;
   };
@@ -187,7 +187,9 @@ export const probabilityIfPerfect = (
 ): number | null =>
   probabilityInBand(
     travel,
-    measurements.filter((one) => one.bodyId !== perfect.bodyId || one.quantity !== perfect.quantity),
+    measurements.filter(
+      (measurement) => measurement.bodyId !== perfect.bodyId || measurement.quantity !== perfect.quantity,
+    ),
     band,
   );
 

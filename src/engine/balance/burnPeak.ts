@@ -135,7 +135,7 @@ function tops(search: BurnSearch, piece: readonly Sample[]): Sample[] {
     const after = piece[k + 1];
     const neighbour = before ?? after;
     if (here.cgMm < search.floorMm - search.toleranceMm || !neighbour) return [];
-    const beside = [before, after].flatMap((one) => (one ? [one.cgMm] : []));
+    const beside = [before, after].flatMap((point) => (point ? [point.cgMm] : []));
     // Level ground is no top: its ups and downs are rounding.
     if (beside.some((cgMm) => cgMm > here.cgMm) || !beside.some((cgMm) => cgMm < here.cgMm - SAME_MM))
       return [];

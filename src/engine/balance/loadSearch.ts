@@ -19,7 +19,7 @@ export function farthestOf(
     const options: Options = switches.map(({ positions }) =>
       positions.map(({ load }) => loadedBy(load, heading)),
     );
-    const leastG = options.reduce((sum, own) => sum + Math.min(...own.map(({ massG }) => massG)), 0);
+    const leastG = options.reduce((sum, part) => sum + Math.min(...part.map(({ massG }) => massG)), 0);
     const searches = burns.map(
       (burn): BurnSearch => ({
         heading,
@@ -82,12 +82,12 @@ export function stateOf(
 ): LoadState | null {
   const named: Record<string, string> = { ...positions };
   const aboard = [fixed, liquid];
-  switches.forEach((one, k) => {
-    const position = one.positions[chosen[k]!]!;
-    named[one.id] = position.id;
+  switches.forEach((loadSwitch, k) => {
+    const position = loadSwitch.positions[chosen[k]!]!;
+    named[loadSwitch.id] = position.id;
     aboard.push(position.load);
   });
-  const massG = aboard.reduce((sum, own) => sum + own.massG, 0);
+  const massG = aboard.reduce((sum, part) => sum + part.massG, 0);
   if (!(massG > 0)) return null;
   const moment = (axis: 0 | 1 | 2) => aboard.reduce((sum, { momentGmm }) => sum + momentGmm[axis], 0);
   return {

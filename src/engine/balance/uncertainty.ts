@@ -61,11 +61,11 @@ export function propagate(bodies: readonly MeasuredBody[]): Uncertainty | null {
   let massVariance = 0;
   const inertiaVariance: [number, number, number] = [0, 0, 0];
   const covariance = { xx: 0, yy: 0, zz: 0, xy: 0, xz: 0, yz: 0 };
-  for (const { id, mass: own, sigmaG, sigmaMm } of bodies) {
-    if (own.cgMm === null) continue;
+  for (const { id, mass: bodyMass, sigmaG, sigmaMm } of bodies) {
+    if (bodyMass.cgMm === null) continue;
     massVariance += sigmaG ** 2;
-    const perG = cgPerG(own.cgMm, mass.massG, mass.cgMm);
-    const perMm = cgPerMm(own.massG, mass.massG);
+    const perG = cgPerG(bodyMass.cgMm, mass.massG, mass.cgMm);
+    const perMm = cgPerMm(bodyMass.massG, mass.massG);
     const [mx, my, mz] = perG.map((slope) => slope * sigmaG) as [number, number, number];
     const [px, py, pz] = sigmaMm.map((sigma) => perMm * sigma) as [number, number, number];
     contributions.push(
@@ -78,7 +78,7 @@ export function propagate(bodies: readonly MeasuredBody[]): Uncertainty | null {
     covariance.xy += mx * my;
     covariance.xz += mx * mz;
     covariance.yz += my * mz;
-    inertiaVariances(own, mass.cgMm, sigmaG, sigmaMm).forEach((variance, axis) => {
+    inertiaVariances(bodyMass, mass.cgMm, sigmaG, sigmaMm).forEach((variance, axis) => {
       inertiaVariance[axis]! += variance;
     });
   }
@@ -116,7 +116,7 @@ function inertiaVariances(
   [sx, sy, sz]: Vec3,
 ): Vec3 {
   const [x, y, z] = [cgMm![0] - aboutMm[0], cgMm![1] - aboutMm[1], cgMm![2] - aboutMm[2]];
-  const ofMass = (own: number, a: number, b: number) => ((own / massG + a * a + b * b) * sigmaG) ** 2;
+  const ofMass = (inertia: number, a: number, b: number) => ((inertia / massG + a * a + b * b) * sigmaG) ** 2;
   const [ofX, ofY, ofZ] = [(2 * massG * x * sx) ** 2, (2 * massG * y * sy) ** 2, (2 * massG * z * sz) ** 2];
   return [ofMass(xx, y, z) + ofY + ofZ, ofMass(yy, x, z) + ofX + ofZ, ofMass(zz, x, y) + ofX + ofY];
 }

@@ -122,7 +122,8 @@ function exitAlong(a: Solid, b: Solid, direction: Vec3, mostMm: number): number 
     let further = 0;
     for (const p of moved.convexes) {
       for (const q of b.convexes) {
-        if (convexOverlap(p, q, true)) further = Math.max(further, convexExit(p, q, direction));
+        // At a mere touch the one may see an overlap where the other is out already: then by a touch further.
+        if (convexOverlap(p, q, true)) further = Math.max(further, convexExit(p, q, direction), touchMm);
       }
     }
     if (further === 0) return gone;

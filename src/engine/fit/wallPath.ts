@@ -44,8 +44,8 @@ export function wallPath(
   const start = nearestAngle(first, [from[1], from[2]]);
   const round = wrapped(nearestAngle(last, [to[1], to[2]]) - start);
   const alongMm = to[0] - from[0];
-  const own = sections.map(({ xMm }) => (xMm - from[0]) / alongMm).filter((t) => t > 0 && t < 1);
-  const shares = [0, ...own.sort((p, q) => p - q), 1];
+  const sectionsAt = sections.map(({ xMm }) => (xMm - from[0]) / alongMm).filter((t) => t > 0 && t < 1);
+  const shares = [0, ...sectionsAt.sort((p, q) => p - q), 1];
   const way: Vec3[] = [];
   for (const t of spaced(shares, Math.abs(alongMm) / stepMm, Math.abs(round) / ((stepDeg * Math.PI) / 180))) {
     const x = from[0] + alongMm * t;

@@ -60,9 +60,9 @@ function groupsFeeding(target: string, tanks: readonly Tank[]): FeedGroup[] {
     const members = feeding.filter(({ tank }) => tank.rank === rank);
     const branches = members.map(({ tank, index }): FeedBranch => {
       const feeders = groupsFeeding(tank.id, tanks);
-      const own = ownUsableMl(tank);
+      const ofItself = ownUsableMl(tank);
       const fedMl = total(feeders);
-      return { tank: index, feeders, ownUsableMl: own, fedMl, usableMl: own + fedMl };
+      return { tank: index, feeders, ownUsableMl: ofItself, fedMl, usableMl: ofItself + fedMl };
     });
     return { share: members[0]!.tank.share, branches, usableMl: total(branches) };
   });

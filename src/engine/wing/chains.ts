@@ -171,7 +171,7 @@ function disjointSets(count: number) {
   return {
     find,
     join: (a: number, b: number) => {
-      const [low, high] = [find(a), find(b)].sort((one, other) => one - other) as [number, number];
+      const [low, high] = [find(a), find(b)].sort((left, right) => left - right) as [number, number];
       parents[high] = low;
     },
     sets: (): number[][] => {

@@ -33,7 +33,7 @@ export function fuselageFlow(
     nose.stationMm,
     ...roots.flatMap(({ leadingMm, trailingMm }) => [inside(leadingMm), inside(trailingMm)]),
     tail.stationMm,
-  ].sort((one, other) => one - other);
+  ].sort((a, b) => a - b);
   return breaks.slice(1).flatMap((toMm, k) => {
     const fromMm = breaks[k] as number;
     if (!(toMm > fromMm)) return [];

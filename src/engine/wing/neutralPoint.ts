@@ -231,7 +231,7 @@ function told(
   const refinedMm = below && Math.abs(pointAt(mean(({ finest }) => finest)) - pointAt(below));
   const refinedBy = refinedMm && (100 * refinedMm) / wing.macMm;
   const spread = solved.reduce((sum, { share, limit }) => sum + share * (pointAt(limit) - stationMm) ** 2, 0);
-  const { circulations, level } = solved.reduce((one, other) => (other.share > one.share ? other : one));
+  const { circulations, level } = solved.reduce((best, next) => (next.share > best.share ? next : best));
   const ids = paired.map(({ id }) => id);
   const mainPatch = circulations.lattice.patches.find(({ surfaces }) => surfaces.includes(main));
   return {

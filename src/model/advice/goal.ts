@@ -51,7 +51,7 @@ export function goalsAlong({ band, margin, findings }: Judgement): readonly Goal
   // Where not everything can be had, at least what is dangerous must go; aft of where it was it then may not be.
   const dangerous = findings.some(({ kind }) => HARD.includes(kind));
   const hard = dangerous ? goal(TINY_MARGIN_PCT, null, HARD) : null;
-  return [wished, hard].filter((one) => one !== null);
+  return [wished, hard].filter((bounds) => bounds !== null);
 }
 
 function between(lowMm: number, highMm: number, kinds: readonly FindingKind[]): Goal {
@@ -129,6 +129,7 @@ function sizeOf(finding: Finding): number {
     case 'not-finite':
     case 'loads-unchecked':
     case 'fit-unchecked':
+    case 'margin-unchecked':
       return 0;
   }
 }

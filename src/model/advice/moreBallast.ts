@@ -6,10 +6,10 @@ import { shownText } from '../document/names';
 import type { Aircraft, Part } from '../document/types';
 import { lengthStepsMm, massStepG, massWords, type Spoken, stationWords, stepped } from './figures';
 import type { Goal } from './goal';
-import { ballastAboard } from './lessBallast';
+import { helpfulWay } from './helpfulWay';
+import { ballastAtWrongEnd } from './lessBallast';
 import { applyRemedy, type Remedy, type RemedyEdit } from './remedy';
 import { remedyIf, statesOf, type Workshop } from './trial';
-import { helpfulWay } from './twoMoves';
 
 /** Lead, g/ml: 11.34 (CRC Handbook of Chemistry and Physics, from memory), less a little air between the pieces. */
 const LEAD_G_PER_ML = 10;
@@ -37,11 +37,10 @@ interface Spot {
  */
 export function moreBallast(shop: Workshop, goal: Goal): Remedy | null {
   const way = helpfulWay(shop, goal);
-  const middleMm = shop.before.aftmost?.cgMm[0] ?? 0;
-  const wrong = ballastAboard(shop).filter(({ positionMm }) => (positionMm[0] - middleMm) * way < 0);
+  const wrong = ballastAtWrongEnd(shop, goal);
   const removals = wrong.map(({ id }): RemedyEdit => ({ do: 'remove', id }));
   const aircraft = applyRemedy(shop.aircraft, { edits: removals });
-  const states = removals.length > 0 ? statesOf(aircraft, shop.given) : shop.states;
+  const states = removals.length > 0 ? statesOf(aircraft, shop.given).states : shop.states;
   const cleared: Workshop = { ...shop, states };
   for (const spot of spotsOf(aircraft, way, shop.spoken)) {
     const remedy = ballastAt(cleared, goal, spot, removals, wrong);

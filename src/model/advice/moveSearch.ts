@@ -101,7 +101,7 @@ type Worked = { readonly shiftMm: number; readonly result: (Trial & { ok: true }
 
 /** Tries shifts in whole steps, the shortest first, on both sides of where the things are. */
 export function scan(
-  { tries }: Workshop,
+  { tries, judgings }: Workshop,
   { fromMm, toMm }: Interval,
   step: number,
   attempt: (shiftMm: number) => Trial,
@@ -118,7 +118,7 @@ export function scan(
   });
   for (;;) {
     const next = walkers.filter(({ at, last }) => at <= last).sort((a, b) => a.at - b.at)[0];
-    if (!next || tries.left <= 0) return null;
+    if (!next || tries.left <= 0 || judgings.left <= 0) return null;
     tries.left -= 1;
     const shiftMm = next.way * stepped(next.at, step);
     const trial = attempt(shiftMm);

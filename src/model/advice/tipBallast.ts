@@ -76,7 +76,9 @@ interface Tip {
 /** The place near the end of the wing's outermost panel on one side; null without a wing there. */
 function outermostPanel(aircraft: Aircraft, side: 'left' | 'right'): Tip | null {
   const wings = new Set(
-    aircraft.structure.flatMap((one) => (one.kind === 'surface' && one.role === 'wing' ? [one.id] : [])),
+    aircraft.structure.flatMap((piece) =>
+      piece.kind === 'surface' && piece.role === 'wing' ? [piece.id] : [],
+    ),
   );
   const tips = pieces(aircraft)
     .filter((piece) => wings.has(piece.sourceId) && piece.side === side)
@@ -87,12 +89,12 @@ function outermostPanel(aircraft: Aircraft, side: 'left' | 'right'): Tip | null 
 function tipOf({ pose, mirrored }: Piece, panel: PanelShape): Tip {
   const between = (root: number, tip: number) => root + AT.span * (tip - root);
   const chordMm = between(panel.rootChordMm, panel.tipChordMm);
-  const own: Vec3 = [
+  const inPanelMm: Vec3 = [
     AT.span * panel.sweepMm + AT.chord * chordMm,
     AT.span * panel.spanMm,
     AT.span * panel.riseMm,
   ];
-  const atMm = pointToAircraft(pose, own);
+  const atMm = pointToAircraft(pose, inPanelMm);
   return {
     atMm: mirrored ? mirrorY(atMm) : atMm,
     chordMm,

@@ -1,6 +1,6 @@
 import type { Aircraft } from '../document/types';
 import { newProblems, wholeFit } from '../fit/wholeFit';
-import { type StateBalance, stateBalances } from '../judgement/flyingStates';
+import { type StateBalance, type StateBalances, stateBalances } from '../judgement/flyingStates';
 import { type Given, judgeFully } from '../judgement/judgeFully';
 import type { Judgement } from '../judgement/types';
 import type { Spoken } from './figures';
@@ -16,6 +16,8 @@ export interface Workshop {
   readonly states: readonly StateBalance[];
   /** Places that may still be tried; a search that ends for want of them is not exhaustive. */
   readonly tries: { left: number };
+  /** Whole judgements that may still be made, of all searches together: few where each searches the load states anew. */
+  readonly judgings: { left: number };
   /** How edits were found to fit: each search comes by places that another has looked at. */
   readonly fits: Map<string, Fits>;
 }
@@ -27,9 +29,9 @@ export type Trial =
 
 const FAILED: Trial = { ok: false, atLeastMm: 0 };
 
-/** All flying load states of an aircraft along their burns. */
-export const statesOf = (aircraft: Aircraft, given: Given): readonly StateBalance[] =>
-  stateBalances(aircraft, { ...given, loads: { status: 'unfinished' }, fit: null, certainty: null }).states;
+/** All flying load states of an aircraft along their burns; where there are many only some, and then `all` is false. */
+export const statesOf = (aircraft: Aircraft, given: Given): StateBalances =>
+  stateBalances(aircraft, { ...given, loads: { status: 'unfinished' }, fit: null, certainty: null });
 
 /** Whether every point of every state lies between the limits of a goal. */
 const reaches = (states: readonly StateBalance[], { axis, lowMm, highMm }: Goal): boolean =>
@@ -71,16 +73,18 @@ export function tryEdits(shop: Workshop, goal: Goal, edits: readonly RemedyEdit[
   const after = applyRemedy(shop.aircraft, { edits });
   const fits = fitsAfter(shop, edits, after);
   if (!fits.ok) return fits;
-  if (!reaches(statesOf(after, shop.given), goal)) return FAILED;
+  if (!reaches(statesOf(after, shop.given).states, goal)) return FAILED;
   return judgedAfter(shop, after, goal);
 }
 
 /** The judgement of an aircraft that was worked on, if it mends what was aimed at. */
 export function judgedAfter(
-  { before, given }: Workshop,
+  { before, given, judgings }: Workshop,
   after: Aircraft,
   goal: Pick<Goal, 'targets' | 'mayLeave'>,
 ): Trial {
+  if (judgings.left <= 0) return FAILED;
+  judgings.left -= 1;
   const result = judgeFully(after, given);
   return mends(before, result, goal) ? { ok: true, result } : FAILED;
 }

@@ -2,6 +2,7 @@ import { itemExtent } from '../airframe/extent';
 import { hulls } from '../airframe/solids';
 import { lengthStepsMm, stepped } from './figures';
 import type { Goal } from './goal';
+import { helpfulWay } from './helpfulWay';
 import { massesOf } from './linear';
 import type { Mover } from './movers';
 import { type FoundMove, moveEdits, shortestMove, shortestOf, withinAircraft } from './moveSearch';
@@ -62,7 +63,7 @@ export function twoMoves(shop: Workshop, goal: Goal, movers: readonly Mover[]): 
 /** The workshop once some edits are done. */
 const besides = (shop: Workshop, edits: readonly RemedyEdit[]): Workshop => ({
   ...shop,
-  states: statesOf(applyRemedy(shop.aircraft, { edits }), shop.given),
+  states: statesOf(applyRemedy(shop.aircraft, { edits }), shop.given).states,
 });
 
 const overlaps = (a: Mover, b: Mover) => a.items.some((item) => b.items.includes(item));
@@ -74,18 +75,6 @@ function longest({ aircraft }: Workshop): number {
   const boxes = aircraft.parts.map(itemExtent);
   const from = Math.min(...boxes.map(({ minMm }) => minMm[0]));
   return LONGEST_SHARE * (Math.max(...boxes.map(({ maxMm }) => maxMm[0])) - from);
-}
-
-/** Forward where the CG is too far aft, and the other way round. */
-export function helpfulWay({ states }: Workshop, { axis, lowMm, highMm }: Goal): 1 | -1 {
-  let [over, under] = [0, 0];
-  for (const { balance } of states) {
-    for (const { cgMm } of balance.travel) {
-      over = Math.max(over, cgMm[axis] - highMm);
-      under = Math.max(under, lowMm - cgMm[axis]);
-    }
-  }
-  return over >= under ? -1 : 1;
 }
 
 /** How far things can go one way and still fit, in whole steps, mm; 0 for not at all. */

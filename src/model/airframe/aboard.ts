@@ -27,29 +27,29 @@ export const ALWAYS: InStates = [];
 export function bothStates(a: InStates, b: InStates): InStates | null {
   if (a.length === 0) return b;
   const shared: InPositions[] = [];
-  for (const one of a) {
-    const other = b.find(({ switchId }) => switchId === one.switchId);
+  for (const setting of a) {
+    const other = b.find(({ switchId }) => switchId === setting.switchId);
     const positions = other
-      ? one.positions.filter(({ id }) => other.positions.some((position) => position.id === id))
-      : one.positions;
+      ? setting.positions.filter(({ id }) => other.positions.some((position) => position.id === id))
+      : setting.positions;
     if (positions.length === 0) return null;
-    shared.push({ ...one, positions });
+    shared.push({ ...setting, positions });
   }
-  return [...shared, ...b.filter(({ switchId }) => !a.some((one) => one.switchId === switchId))];
+  return [...shared, ...b.filter(({ switchId }) => !a.some((setting) => setting.switchId === switchId))];
 }
 
 /** Whether every load state of `inner` is one of `outer`. */
 export const withinStates = (inner: InStates, outer: InStates): boolean =>
   outer.every(({ switchId, positions }) => {
-    const own = inner.find((one) => one.switchId === switchId);
-    return own?.positions.every(({ id }) => positions.some((position) => position.id === id)) ?? false;
+    const match = inner.find((setting) => setting.switchId === switchId);
+    return match?.positions.every(({ id }) => positions.some((position) => position.id === id)) ?? false;
   });
 
 /** Whether it holds with the switches so. */
 export const holdsIn = (states: InStates, aircraft: Aircraft, chosen: Positions): boolean =>
   states.every(({ switchId, positions }) => {
-    const own = switchesOf(aircraft).find(({ id }) => id === switchId);
-    return own !== undefined && positions.some(({ id }) => id === positionOf(own, chosen).id);
+    const match = switchesOf(aircraft).find(({ id }) => id === switchId);
+    return match !== undefined && positions.some(({ id }) => id === positionOf(match, chosen).id);
   });
 
 /** Whether it holds in a state that flies. */
@@ -65,20 +65,20 @@ export function eitherStates(a: InStates, b: InStates, aircraft: Aircraft): InSt
   if (withinStates(b, a)) return a;
   if (a.length !== b.length) return null;
   const unlike = a.filter(
-    (one) =>
+    (setting) =>
       !withinStates(
         a,
-        b.filter(({ switchId }) => switchId === one.switchId),
+        b.filter(({ switchId }) => switchId === setting.switchId),
       ),
   );
   const [only] = unlike;
   const other = b.find(({ switchId }) => switchId === only?.switchId);
-  const same = (one: InPositions) => one === only || withinStates(b, [one]);
+  const same = (setting: InPositions) => setting === only || withinStates(b, [setting]);
   if (unlike.length !== 1 || !only || !other || !a.every(same)) return null;
   const whole = switchesOf(aircraft).find(({ id }) => id === only.switchId);
-  const of = (id: string) => [...only.positions, ...other.positions].find((one) => one.id === id);
+  const of = (id: string) => [...only.positions, ...other.positions].find((position) => position.id === id);
   const positions = (whole?.positions ?? []).flatMap(({ id }) => of(id) ?? []);
-  const rest = a.filter((one) => one !== only);
+  const rest = a.filter((setting) => setting !== only);
   return positions.length === whole?.positions.length ? rest : [...rest, { ...only, positions }];
 }
 
@@ -105,8 +105,8 @@ const absences = perObject((switches: readonly SwitchItem[]): ReadonlyMap<string
 
 /** The load states with the legs up, or down, of an aircraft with a leg that retracts. */
 export function legsIn(aircraft: Aircraft, up: boolean): InStates {
-  const own: AircraftSwitch | undefined = switchesOf(aircraft).find(({ id }) => id === UNDERCARRIAGE_ID);
-  if (!own) return ALWAYS;
-  const positions = own.positions.filter(({ legsUp }) => legsUp === up);
-  return [{ switchId: own.id, switchName: own.name, positions }];
+  const match: AircraftSwitch | undefined = switchesOf(aircraft).find(({ id }) => id === UNDERCARRIAGE_ID);
+  if (!match) return ALWAYS;
+  const positions = match.positions.filter(({ legsUp }) => legsUp === up);
+  return [{ switchId: match.id, switchName: match.name, positions }];
 }

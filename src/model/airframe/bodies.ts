@@ -1,59 +1,35 @@
-import {
-  massAdd,
-  massMirror,
-  massPlace,
-  massRemove,
-  massSum,
-  noMass,
-} from '../../engine/mass/massProperties';
-import { shellMass, shellOfMass, surfaceProperties } from '../../engine/mass/surfaceProperties';
+import { massAdd, massMirror, massPlace, massRemove, noMass } from '../../engine/mass/massProperties';
+import { shellOfMass } from '../../engine/mass/surfaceProperties';
 import type { MassProperties } from '../../engine/mass/types';
-import { solidMass, solidOfMass, volumeProperties } from '../../engine/mass/volumeProperties';
+import { solidOfMass } from '../../engine/mass/volumeProperties';
 import { lastPerObject, perObject, perObjects } from '../../engine/memory/memory';
 import { type Item, itemById } from '../document/edit';
-import type {
-  Aircraft,
-  BareAirframe,
-  Lead,
-  MassSource,
-  Part,
-  Role,
-  StructurePiece,
-  TankItem,
-} from '../document/types';
+import type { Aircraft, BareAirframe, Lead, Part, TankItem } from '../document/types';
 import {
   type AirframeDifference,
   airframeCorrection,
   airframeDifference,
   BARE_AIRFRAME_ID,
 } from './bareAirframe';
-import { type CutOut, cutOuts } from './cutOuts';
 import { leadMass, leadState } from './leads';
-import { elementPieces, type Piece, type Side } from './pieces';
 import { poseOf } from './poses';
+import { type Body, cutStructureMass, structureBodies, withCutOuts } from './structureBodies';
 
-/** What a body is for: a part's role, or the airframe, or what holds the fuel. */
-export type BodyRole = Role | 'airframe' | 'fuel';
-
-/** One thing with mass aboard, liquid apart. */
-export interface Body {
-  /** Unique in the aircraft; of a structure element, its piece's id. */
-  readonly id: string;
-  /** The structure element, tank or part in the file, or `bare-airframe`. */
-  readonly sourceId: string;
-  readonly name: string;
-  readonly group: 'structure' | 'part' | 'tank' | 'lead';
-  readonly role: BodyRole;
-  readonly side: Side;
-  /** Aircraft frame. */
-  readonly mass: MassProperties;
-}
+export {
+  type Body,
+  type BodyRole,
+  cutElementBodies,
+  elementBodies,
+  structureBodies,
+  structureMass,
+} from './structureBodies';
 
 /**
  * Everything aboard that has a mass, liquid apart: the structure (or the bare airframe as weighed, where
  * the file says so), the empty tanks, the parts. What did not change in the document comes back as the
- * very same objects. Cut-outs are taken out of the blocks they are in, leads are bodies of their own. `asWeighed` is the aircraft as its bare airframe stood on the scales, where the one
- * given is in another load state.
+ * very same objects. Cut-outs are taken out of the blocks they are in, leads are bodies of their own; an airframe
+ * that was weighed had its pockets cut already. `asWeighed` is the aircraft as its bare airframe stood on the scales, where
+ * the one given is in another load state.
  */
 export function bodies(aircraft: Aircraft, asWeighed: Aircraft = aircraft): readonly Body[] {
   return [
@@ -63,36 +39,6 @@ export function bodies(aircraft: Aircraft, asWeighed: Aircraft = aircraft): read
     ...(aircraft.leads ?? []).flatMap((lead) => leadBody(aircraft, lead) ?? []),
   ];
 }
-
-/** The structure less what its cut-outs take out of it. A weighed airframe is taken to have them already. */
-function withCutOuts(structure: readonly Body[], aircraft: Aircraft): readonly Body[] {
-  const cuts = cutOuts(aircraft);
-  if (cuts.length === 0) return structure;
-  return structure.map((body) => {
-    const inBody = cuts.filter(({ pieceId }) => pieceId === body.id);
-    return inBody.length === 0 ? body : cutBody(body, ...inBody);
-  });
-}
-
-const cutBody = lastPerObject(
-  (body: Body, ...cuts: readonly CutOut[]): Body => {
-    const left = cuts.reduce(
-      (rest, { massRemoved }) => (massRemoved.massG < rest.massG ? massRemove(rest, massRemoved) : noMass),
-      body.mass,
-    );
-    return { ...body, mass: left };
-  },
-  (before, now) => before.length === now.length && before.every((cut, i) => sameCut(cut, now[i]!)),
-);
-
-/** The bodies of one element, less what is cut out of it; the same ones while nothing of that changes. */
-export const cutElementBodies = (aircraft: Aircraft, element: StructurePiece): readonly Body[] =>
-  element.kind === 'block' && element.cuttable
-    ? withCutOuts(elementBodies(element), aircraft)
-    : elementBodies(element);
-
-const sameCut = (a: CutOut, b: CutOut): boolean =>
-  a.removed === b.removed && a.massRemovedG === b.massRemovedG;
 
 /** A lead as thin rods along its way; null when an end is not aboard. The same body while its ends and its wall stand still. */
 export function leadBody(aircraft: Aircraft, lead: Lead): Body | null {
@@ -127,35 +73,11 @@ const runningLead = lastPerObject(
   ([before], [now]) => before.from === now.from && before.to === now.to && before.wall === now.wall,
 );
 
-/** The structure as the shapes give it, whatever the scales say. */
-export const structureBodies = perObject((structure: Aircraft['structure']): readonly Body[] =>
-  structure.flatMap((element) => elementBodies(element)),
-);
-
-/** The sum of the shapes: the airframe as the dimensions give it. */
-export const structureMass = perObject(
-  (structure: Aircraft['structure']): MassProperties =>
-    massSum(structureBodies(structure).map(({ mass }) => mass)),
-);
-
-/** By how much the bare airframe as weighed differs from the sum of the shapes; null when it was not weighed. */
-export function bareAirframeDifference({ structure, bareAirframe }: Aircraft): AirframeDifference | null {
-  return bareAirframe && airframeDifference(structureMass(structure), bareAirframe);
+/** By how much the bare airframe as weighed differs from the sum of the shapes with their pockets; null when it was not weighed. */
+export function bareAirframeDifference(aircraft: Aircraft): AirframeDifference | null {
+  const { structure, bareAirframe } = aircraft;
+  return bareAirframe && airframeDifference(cutStructureMass(structure, aircraft), bareAirframe);
 }
-
-/** The bodies of one structure element, one for each of its pieces. */
-export const elementBodies = perObject((element: StructurePiece): readonly Body[] => {
-  const masses = elementMasses(element, elementPieces(element));
-  return elementPieces(element).map((piece, index) => ({
-    id: piece.id,
-    sourceId: element.id,
-    name: element.name,
-    group: 'structure',
-    role: element.kind === 'leg' ? 'undercarriage' : 'airframe',
-    side: piece.side,
-    mass: posed(masses[index] ?? noMass, piece),
-  }));
-});
 
 /** A part's mass in its own frame: a uniform solid of its shape, with the inertia that was typed in, if any. */
 function ownMass({ shape, massG, inertiaGmm2 }: Part): MassProperties {
@@ -195,18 +117,25 @@ function airframeBodies({ structure }: Aircraft, asWeighed: Aircraft): readonly 
   if (!weighed) return structureBodies(structure);
   if (weighed.by === 'adding') return [...structureBodies(structure), weighed.body];
   if (structure === asWeighed.structure) return [weighed.body];
-  return [{ ...weighed.body, mass: withChanges(weighed.body.mass, asWeighed.structure, structure) }];
+  return [{ ...weighed.body, mass: withChanges(weighed.body.mass, asWeighed, structure) }];
 }
 
-/** The weighed airframe once some elements were taken off it and others put on: swung legs, a canopy. */
+/**
+ * The weighed airframe once some elements were taken off it and others put on: swung legs, a canopy. A block goes as it
+ * stood on the scales, with its pockets.
+ */
 function withChanges(
   weighed: MassProperties,
-  before: Aircraft['structure'],
+  asWeighed: Aircraft,
   after: Aircraft['structure'],
 ): MassProperties {
+  const before = asWeighed.structure;
   const apart = (from: Aircraft['structure'], other: Aircraft['structure']) => {
     const kept = new Set(other);
-    return structureMass(from.filter((element) => !kept.has(element)));
+    return cutStructureMass(
+      from.filter((element) => !kept.has(element)),
+      asWeighed,
+    );
   };
   const gone = apart(before, after);
   const left = gone.massG < weighed.massG ? massRemove(weighed, gone) : noMass;
@@ -220,12 +149,18 @@ export interface WeighedAirframe {
 }
 
 /** Null when the airframe was not weighed, or is only compared. The same object again while nothing changed. */
-export const weighedAirframe = ({ structure, bareAirframe }: Aircraft): WeighedAirframe | null =>
-  bareAirframe ? weighedAs(structure, bareAirframe) : null;
+export function weighedAirframe(aircraft: Aircraft): WeighedAirframe | null {
+  const { structure, bareAirframe } = aircraft;
+  return bareAirframe && weighedAs(structure, bareAirframe, cutStructureMass(structure, aircraft));
+}
 
 const weighedAs = perObjects(
-  (structure: Aircraft['structure'], bareAirframe: BareAirframe): WeighedAirframe | null => {
-    const correction = airframeCorrection(structure, structureMass(structure), bareAirframe);
+  (
+    structure: Aircraft['structure'],
+    bareAirframe: BareAirframe,
+    shapes: MassProperties,
+  ): WeighedAirframe | null => {
+    const correction = airframeCorrection(structure, shapes, bareAirframe);
     if (!correction) return null;
     const body: Body = {
       id: BARE_AIRFRAME_ID,
@@ -239,39 +174,3 @@ const weighedAs = perObjects(
     return { by: correction.by, body };
   },
 );
-
-/** Mass properties of each piece in its own frame, before it is posed and mirrored. */
-function elementMasses(element: StructurePiece, pieces: readonly Piece[]): readonly MassProperties[] {
-  if (element.kind === 'leg') {
-    return pieces.map((piece) =>
-      solidOfMass(piece.shape, piece.kind === 'wheel' ? element.wheelMassG : element.strutMassG),
-    );
-  }
-  const { mass } = element;
-  if (mass.by === 'skin') return pieces.map(({ shape }) => shellMass(shape, mass.gPerM2));
-  if (mass.by === 'foam') return pieces.map(({ shape }) => solidMass(shape, mass.gPerMl));
-  const hollow = element.kind === 'fuselage' || element.kind === 'boom';
-  const spread = mass.spread ?? (hollow ? 'skin' : 'solid');
-  return pieces.map((piece) => {
-    const side = pieces.filter((other) => other.side === piece.side);
-    const massG = weighedG(mass, piece.side) * shareOf(piece, side, spread);
-    return spread === 'skin' ? shellOfMass(piece.shape, massG) : solidOfMass(piece.shape, massG);
-  });
-}
-
-function weighedG(mass: Extract<MassSource, { by: 'weighed' }>, side: Side): number {
-  return side === 'left' ? (mass.leftMassG ?? mass.massG) : mass.massG;
-}
-
-/** A piece's share of its side's weighed mass: by skin area or by volume. */
-function shareOf(piece: Piece, side: readonly Piece[], spread: 'solid' | 'skin'): number {
-  const size = ({ shape }: Piece) =>
-    spread === 'skin' ? surfaceProperties(shape).areaMm2 : volumeProperties(shape).volumeMm3;
-  const total = side.reduce((sum, other) => sum + size(other), 0);
-  return total > 0 ? size(piece) / total : 0;
-}
-
-function posed(mass: MassProperties, piece: Piece): MassProperties {
-  const placed = massPlace(mass, piece.pose);
-  return piece.mirrored ? massMirror(placed) : placed;
-}

@@ -17,11 +17,11 @@ export const flyingStart = (aircraft: Aircraft): Positions =>
 
 /** Whether the aircraft flies with the switches so: none is in a position that is only for the stand. */
 export const isFlying = (aircraft: Aircraft, chosen: Positions): boolean =>
-  switchesOf(aircraft).every((one) => flies(one, chosen));
+  switchesOf(aircraft).every((loadSwitch) => flies(loadSwitch, chosen));
 
 /** A switch none of whose positions fly is held to all of them, as there is nothing else it could be in. */
-const flies = (one: AircraftSwitch, chosen: Positions): boolean =>
-  positionOf(one, chosen).flies || one.positions.every((position) => !position.flies);
+const flies = (loadSwitch: AircraftSwitch, chosen: Positions): boolean =>
+  positionOf(loadSwitch, chosen).flies || loadSwitch.positions.every((position) => !position.flies);
 
 /**
  * Every combination of the flying positions. With `about` only the switches that bear on those things (parts, tanks,
@@ -30,7 +30,7 @@ const flies = (one: AircraftSwitch, chosen: Positions): boolean =>
  */
 export function flyingStates(aircraft: Aircraft, about?: ReadonlySet<string>): readonly Positions[] {
   const switches = flyingSwitches(aircraft).filter(
-    (one) => !about || thingsOf(aircraft, one).some((id) => about.has(id)),
+    (loadSwitch) => !about || thingsOf(aircraft, loadSwitch).some((id) => about.has(id)),
   );
   const start = flyingStart(aircraft);
   return combinations(switches).map((chosen) => ({ ...start, ...chosen }));
@@ -39,10 +39,10 @@ export function flyingStates(aircraft: Aircraft, about?: ReadonlySet<string>): r
 /** Each position that is only for the balancing stand, with the other switches as at the start of a flight. */
 export function standStates(aircraft: Aircraft): readonly Positions[] {
   const start = flyingStart(aircraft);
-  return switchesOf(aircraft).flatMap((one) =>
-    one.positions
-      .filter(({ id }) => !flies(one, { [one.id]: id }))
-      .map(({ id }) => ({ ...start, [one.id]: id })),
+  return switchesOf(aircraft).flatMap((loadSwitch) =>
+    loadSwitch.positions
+      .filter(({ id }) => !flies(loadSwitch, { [loadSwitch.id]: id }))
+      .map(({ id }) => ({ ...start, [loadSwitch.id]: id })),
   );
 }
 
@@ -57,7 +57,7 @@ export function combinations(switches: readonly AircraftSwitch[]): readonly Posi
   }
   return switches.reduce<readonly Positions[]>(
     (all, { id, positions }) =>
-      all.flatMap((chosen) => positions.map((one) => ({ ...chosen, [id]: one.id }))),
+      all.flatMap((chosen) => positions.map((position) => ({ ...chosen, [id]: position.id }))),
     [{}],
   );
 }

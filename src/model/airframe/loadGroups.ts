@@ -25,7 +25,7 @@ export interface LoadGroup {
  */
 export function loadGroups(aircraft: Aircraft): readonly LoadGroup[] {
   const switches = flyingSwitches(aircraft);
-  const things = switches.map((one) => thingsOf(aircraft, one));
+  const things = switches.map((loadSwitch) => thingsOf(aircraft, loadSwitch));
   const hangTogether = [
     ...ofLeads(aircraft),
     ...ofTanks(aircraft),
@@ -34,8 +34,8 @@ export function loadGroups(aircraft: Aircraft): readonly LoadGroup[] {
   const group = switches.map((_, k) => k);
   const join = (a: number, b: number) => {
     const [from, to] = [group[a]!, group[b]!];
-    group.forEach((own, k) => {
-      if (own === from) group[k] = to;
+    group.forEach((groupIndex, k) => {
+      if (groupIndex === from) group[k] = to;
     });
   };
   for (const ids of [...things.flat().map((id) => [id]), ...hangTogether]) {
@@ -43,11 +43,11 @@ export function loadGroups(aircraft: Aircraft): readonly LoadGroup[] {
     for (const k of concerned) join(k, concerned[0]!);
   }
   const tankIds = new Set(aircraft.tanks.map(({ id }) => id));
-  return [...new Set(group)].map((own) => {
-    const members = switches.filter((_, k) => group[k] === own);
+  return [...new Set(group)].map((groupIndex) => {
+    const members = switches.filter((_, k) => group[k] === groupIndex);
     return {
       switches: members,
-      ofTanks: members.some((one) => changesTanks(one, tankIds)),
+      ofTanks: members.some((loadSwitch) => changesTanks(loadSwitch, tankIds)),
       states: () => combinations(members),
     };
   });

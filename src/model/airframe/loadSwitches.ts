@@ -66,11 +66,11 @@ export function switchesOf({ structure, switches = NONE }: Aircraft): readonly A
 
 /** The same with only the positions that fly; a switch that is left with one still holds it in that one. */
 export function flyingSwitches(aircraft: Aircraft): readonly AircraftSwitch[] {
-  return switchesOf(aircraft).map((one) => {
-    const flying = one.positions.filter(({ flies }) => flies);
-    return flying.length === one.positions.length || flying.length === 0
-      ? one
-      : { ...one, positions: flying };
+  return switchesOf(aircraft).map((loadSwitch) => {
+    const flying = loadSwitch.positions.filter(({ flies }) => flies);
+    return flying.length === loadSwitch.positions.length || flying.length === 0
+      ? loadSwitch
+      : { ...loadSwitch, positions: flying };
   });
 }
 
@@ -93,7 +93,7 @@ export const changesNothing = ({ without, empty, legsUp }: SwitchPosition): bool
  * nothing; a list that did not change gives the same list again for the same positions.
  */
 export function inLoadState(aircraft: Aircraft, chosen: Positions): Aircraft {
-  const at = switchesOf(aircraft).map((one) => positionOf(one, chosen));
+  const at = switchesOf(aircraft).map((loadSwitch) => positionOf(loadSwitch, chosen));
   if (at.every(changesNothing)) return aircraft;
   const without = [...new Set(at.flatMap((position) => position.without))].join(' ');
   const empty = [...new Set(at.flatMap((position) => position.empty))].join(' ');

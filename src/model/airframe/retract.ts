@@ -40,5 +40,5 @@ export type Swing = 'forward' | 'aft' | 'inward' | 'outward';
 export function swingOf({ retract }: Leg): Swing | 'askew' | 'fixed' {
   if (!retract) return 'fixed';
   const axis = normalise(retract.axis);
-  return SWINGS.find((one) => axis && dot(one.axis, axis) > 1 - 1e-9)?.way ?? 'askew';
+  return SWINGS.find((swing) => axis && dot(swing.axis, axis) > 1 - 1e-9)?.way ?? 'askew';
 }

@@ -38,17 +38,17 @@ export const cgErrorOf = lastOnly(cgError);
 function cgError(aircraft: Aircraft, { bodies, liquids, cgMm, massG, loaded }: Balance): CgError | null {
   const things = measuredThings(aircraft, bodies);
   const liquidIn = new Map(liquids.map(({ tankId, mass }) => [tankId, mass]));
-  const known = propagate(
+  const propagated = propagate(
     things.map((thing) => {
       const liquid = liquidIn.get(thing.id);
       return liquid ? { ...thing, mass: massSum([thing.mass, liquid]) } : thing;
     }),
   );
-  if (!known || !cgMm) return null;
-  const c = known.cgCovarianceMm2;
+  if (!propagated || !cgMm) return null;
+  const c = propagated.cgCovarianceMm2;
   const liquid = massSum(liquids.map(({ mass }) => mass));
   if (!liquid.cgMm || !loaded.fuel)
-    return { sigmaMm: known.cgSigmaMm, covarianceMm2: c, massSigmaG: known.massSigmaG };
+    return { sigmaMm: propagated.cgSigmaMm, covarianceMm2: c, massSigmaG: propagated.massSigmaG };
   const shareOff = standardUncertainty(densityPlusMinus(aircraft)) / fuelDensity(loaded.fuel);
   const offG = shareOff * liquid.massG;
   const [x, y, z] = [0, 1, 2].map((axis) => (offG * (liquid.cgMm![axis]! - cgMm[axis]!)) / massG) as [
@@ -67,7 +67,7 @@ function cgError(aircraft: Aircraft, { bodies, liquids, cgMm, massG, loaded }: B
   return {
     sigmaMm: [Math.sqrt(covarianceMm2.xx), Math.sqrt(covarianceMm2.yy), Math.sqrt(covarianceMm2.zz)],
     covarianceMm2,
-    massSigmaG: Math.hypot(known.massSigmaG, offG),
+    massSigmaG: Math.hypot(propagated.massSigmaG, offG),
   };
 }
 
@@ -113,7 +113,7 @@ function certainty(aircraft: Aircraft, balance: Balance, bandSigmaMm: number): C
   return {
     travelPlusMinusMm: travel.map((_, point) => LINE_95 * sigmaAt(measured, point)),
     probability: band && probabilityInBand(travel, againstBand, band),
-    ranking: best.map((one) => improvement(one, againstBand, things)),
+    ranking: best.map((ranked) => improvement(ranked, againstBand, things)),
   };
 }
 
@@ -136,7 +136,7 @@ function improvement(
   measured: readonly Measurement[],
   things: readonly MeasuredThing[],
 ): Improvement {
-  const own = measured.find(
+  const measurement = measured.find(
     ({ bodyId, quantity }) => bodyId === ranked.bodyId && quantity === ranked.quantity,
   );
   const name =
@@ -145,5 +145,5 @@ function improvement(
       : ranked.quantity === 'limits'
         ? 'Estimated neutral point'
         : (things.find(({ id }) => id === ranked.bodyId)?.name ?? ranked.bodyId);
-  return { ...ranked, name, plusMinus: COVERAGE_FACTOR * (own?.sigma ?? 0) };
+  return { ...ranked, name, plusMinus: COVERAGE_FACTOR * (measurement?.sigma ?? 0) };
 }

@@ -55,9 +55,9 @@ export function measuredThings(aircraft: Aircraft, aboard: readonly Body[]): rea
     else groups.set(key, [body]);
   }
   const statedOf = statedIn(aircraft);
-  return [...groups].flatMap(([id, own]) => {
-    const mass = massSum(own.map((body) => body.mass));
-    const [first] = own;
+  return [...groups].flatMap(([id, members]) => {
+    const mass = massSum(members.map((body) => body.mass));
+    const [first] = members;
     if (!first || !mass.cgMm) return [];
     const sourceId = id === BARE_AIRFRAME_ID ? id : first.sourceId;
     const name = nameOf(first, id);
@@ -116,13 +116,16 @@ export function travelMeasurements(
   const ofBodies = bodyMeasurements(things, travel);
   const { fuel } = aircraft;
   if (!fuel || !plumbing || moments.length !== travel.length) return ofBodies;
-  const withLiquid = ofBodies.map((one) => {
-    const tank = one.quantity === 'station' ? plumbing.tanks.findIndex(({ id }) => id === one.bodyId) : -1;
-    if (tank < 0) return one;
-    const perUnitMm = one.perUnitMm.map(
+  const withLiquid = ofBodies.map((measurement) => {
+    const tank =
+      measurement.quantity === 'station'
+        ? plumbing.tanks.findIndex(({ id }) => id === measurement.bodyId)
+        : -1;
+    if (tank < 0) return measurement;
+    const perUnitMm = measurement.perUnitMm.map(
       (slope, point) => slope + cgPerMm(tankMassesG[point]?.[tank] ?? 0, travel[point]?.massG ?? 1),
     );
-    return { ...one, perUnitMm };
+    return { ...measurement, perUnitMm };
   });
   const sigma = standardUncertainty(densityPlusMinus(aircraft));
   return [...withLiquid, densityMeasurement(fuelDensity(fuel), sigma, moments, travel)];

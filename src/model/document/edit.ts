@@ -23,9 +23,9 @@ export function structureById(aircraft: Aircraft, id: string): StructurePiece | 
 const mapById = <T extends { readonly id: string }>(
   list: readonly T[],
   id: string,
-  edit: (one: T) => T,
+  edit: (item: T) => T,
 ): readonly T[] =>
-  list.some((one) => one.id === id) ? list.map((one) => (one.id === id ? edit(one) : one)) : list;
+  list.some((item) => item.id === id) ? list.map((item) => (item.id === id ? edit(item) : item)) : list;
 
 /** Changes the fields of one part. */
 export function updatePart(aircraft: Aircraft, id: string, change: Partial<Part>): Aircraft {
@@ -111,7 +111,7 @@ export function duplicatePart(
   id: string,
   byMm: Vec3,
 ): { aircraft: Aircraft; id: string } | null {
-  const part = aircraft.parts.find((one) => one.id === id);
+  const part = aircraft.parts.find((item) => item.id === id);
   return part
     ? addPart(aircraft, { ...part, positionMm: shifted(part.positionMm, byMm), locked: false })
     : null;
@@ -119,7 +119,7 @@ export function duplicatePart(
 
 /** The same part on the other side of the plane of symmetry. Null for a part on the plane itself. */
 export function mirrorPart(aircraft: Aircraft, id: string): { aircraft: Aircraft; id: string } | null {
-  const part = aircraft.parts.find((one) => one.id === id);
+  const part = aircraft.parts.find((item) => item.id === id);
   if (!part || part.positionMm[1] === 0) return null;
   const [x, y, z] = part.positionMm;
   return addPart(aircraft, {

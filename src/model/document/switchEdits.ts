@@ -31,15 +31,15 @@ export function addSwitch(
 }
 
 export function removeSwitch(aircraft: Aircraft, id: string): Aircraft {
-  return { ...aircraft, switches: aircraft.switches?.filter((one) => one.id !== id) };
+  return { ...aircraft, switches: aircraft.switches?.filter((each) => each.id !== id) };
 }
 
 /** The switches without a thing that is gone; one that is left with nothing to switch goes too. */
 export function switchesWithout(switches: readonly SwitchItem[], id: string): readonly SwitchItem[] {
-  if (!switches.some((one) => idsOf(one).includes(id))) return switches;
+  if (!switches.some((each) => idsOf(each).includes(id))) return switches;
   return switches
-    .map((one) => ({ ...one, positions: one.positions.map((position) => positionWithout(position, id)) }))
-    .filter((one) => idsOf(one).length > 0);
+    .map((each) => ({ ...each, positions: each.positions.map((position) => positionWithout(position, id)) }))
+    .filter((each) => idsOf(each).length > 0);
 }
 
 /** Everything that a switch is about. */
@@ -48,7 +48,7 @@ export const idsOf = ({ positions }: SwitchItem): readonly string[] => [
 ];
 
 function positionWithout(position: Position, id: string): Position {
-  const rest = (ids: readonly string[]) => ids.filter((one) => one !== id);
+  const rest = (ids: readonly string[]) => ids.filter((each) => each !== id);
   const { without, empty, ...named } = position;
   return {
     ...named,

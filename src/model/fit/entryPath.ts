@@ -1,7 +1,6 @@
 import { findPath, type PathResult, poseTravelMm } from '../../engine/fit/pathSearch';
 import { shapesClash, touchMm } from '../../engine/fit/shapeDistance';
 import { boxGap, type Solid, solidOf } from '../../engine/fit/solid';
-import { type TriangleTree, triangleTree } from '../../engine/fit/triangleTree';
 import type { Pose, Vec3 } from '../../engine/geometry/types';
 import { add, addScaled, dot, length, sub } from '../../engine/geometry/vec3';
 import { poseOf } from '../airframe/poses';
@@ -163,11 +162,7 @@ export function clearanceTest(
 ): (pose: Pose) => Hit | null {
   const mounted = standingItems(aircraft).filter(({ id }) => id !== item.id && !without.has(id));
   const obstacles: readonly Standing[] = [...mounted, ...standingStructure(aircraft)];
-  const walls: readonly { readonly name: string; readonly tree: TriangleTree }[] = wallsWithout(
-    aircraft,
-    hatch,
-    ownHull(aircraft, item),
-  ).map(({ name, facets }) => ({ name, tree: triangleTree(facets) }));
+  const walls = wallsWithout(aircraft, hatch, ownHull(aircraft, item));
   const shape = itemShape(item);
   return (pose) => {
     const solid: Solid = solidOf({ shape, pose });

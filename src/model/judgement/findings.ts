@@ -33,7 +33,17 @@ export function bandFindings(
 /** What the estimated static margin is to be blamed for, with a band or without. */
 export function marginFindings(margin: MarginJudgement, band: JudgedBand | null): readonly Finding[] {
   if (margin.status === 'unknown') {
-    return margin.why === 'not finite' ? [{ kind: 'not-finite', severity: 'bad' }] : [];
+    switch (margin.why) {
+      case 'not finite':
+        return [{ kind: 'not-finite', severity: 'bad' }];
+      case 'not checked yet':
+      case 'not checked':
+        return [{ kind: 'margin-unchecked', severity: 'unknown' }];
+      case 'no estimate':
+      case 'out of date':
+      case 'no CG':
+        return [];
+    }
   }
   const { least, most, leastWantedPct, mostWantedPct, wanted, neutralPointMm, macMm } = margin;
   const found: Finding[] = [];
@@ -45,7 +55,9 @@ export function marginFindings(margin: MarginJudgement, band: JudgedBand | null)
   ) => {
     const byMm = ((wantedPct - at.marginPct) / 100) * macMm;
     const { marginPct } = at;
-    found.push({ kind, severity, marginPct, wantedPct, wanted, byMm, at } as Finding);
+    // Nobody asked for what is only just not tiny.
+    const asked = wanted && (wantedPct === leastWantedPct || wantedPct === mostWantedPct);
+    found.push({ kind, severity, marginPct, wantedPct, wanted: asked, byMm, at } as Finding);
   };
   const leastPct = Math.max(TINY_MARGIN_PCT, leastWantedPct);
   if (least.marginPct < 0) say('behind-neutral-point', 'bad-aft', least, leastPct);

@@ -5,7 +5,7 @@ import type { Aircraft } from '../document/types';
 import type { LoadExtreme } from '../loads/loadStates';
 import { bandFindings, fitFindings, lateralFindings, marginFindings } from './findings';
 import { type StateBalance, stateBalances } from './flyingStates';
-import { lateralLimitMm, marginWish } from './limits';
+import { CERTAIN_MM, lateralLimitMm, marginWish } from './limits';
 import { type Against, cgPoint, isFinitePoint, judgedState } from './states';
 import {
   type CgPoint,
@@ -36,11 +36,12 @@ export function judge(aircraft: Aircraft, known: Known): Judgement {
     ...searched,
   ];
   const foremost = farthest(points, ({ cgMm }) => -cgMm[0]);
-  const aftmost = farthest(points, ({ cgMm }) => cgMm[0]);
+  const aftmost = farthest(points, ({ cgMm, maybeAftMm }) => cgMm[0] + maybeAftMm);
   const mostLateral = farthest([...judged.map((state) => state.mostLateral), ...searched], ({ cgMm }) =>
     Math.abs(cgMm[1]),
   );
-  const margin = marginJudgement(aircraft, shown.balance, foremost, aftmost);
+  const margin =
+    marginAwaited(aircraft, known) ?? marginJudgement(aircraft, shown.balance, foremost, aftmost);
   const limitMm = lateralLimitMm(aircraft);
   // What only the balancing stand sees is information.
   const fit = known.fit?.filter((problem) => holdsInFlight(problem.states)) ?? null;
@@ -96,21 +97,29 @@ function neutralPointOf({ estimate, estimateFresh }: Balance): Against['neutralP
 function searchedPoints({ loads }: Known, against: Against): readonly CgPoint[] {
   if (loads.status !== 'found' || !loads.envelope) return [];
   const { foremost, aftmost, leftmost, rightmost } = loads.envelope;
-  return [foremost, aftmost, leftmost, rightmost].map((state) => cgPoint(state, state.positions, against));
+  return [
+    ...[foremost, leftmost, rightmost].map((state) => cgPoint(state, state.positions, against)),
+    cgPoint(aftmost, aftmost.positions, against, aftmost.withinMm ?? 0),
+  ];
 }
 
-/** How closely the ends of every load state's travel must be certain, mm: what the load states are searched to. */
-const CERTAIN_MM = 0.1;
 const ROUNDING_MM = 1e-9;
 
 function loadsChecked({ loads }: Known, states: readonly StateBalance[], all: boolean): Judgement['loads'] {
   if (loads.status === 'found' && loads.envelope) {
     const { foremost, aftmost } = loads.envelope;
+    if (foremost.withinMm === null || aftmost.withinMm === null) return 'unchecked';
     const certain = ({ withinMm }: LoadExtreme) => withinMm !== null && withinMm <= CERTAIN_MM + ROUNDING_MM;
     return certain(foremost) && certain(aftmost) ? 'certified' : 'sampled';
   }
   if (!all) return 'unchecked';
   return states.every(({ balance }) => balance.travelWithinMm <= CERTAIN_MM) ? 'certified' : 'sampled';
+}
+
+/** That the margin is not checked; null where it is, or where nothing aboard could have one. */
+function marginAwaited({ structure }: Aircraft, { estimating = 'done' }: Known): MarginJudgement | null {
+  if (estimating === 'done' || !structure.some(({ kind }) => kind === 'surface')) return null;
+  return { status: 'unknown', why: estimating === 'failed' ? 'not checked' : 'not checked yet' };
 }
 
 function marginJudgement(

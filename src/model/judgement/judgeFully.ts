@@ -5,7 +5,8 @@ import { judge } from './judge';
 import type { Judgement, Known, LoadSearch } from './types';
 
 /** What cannot be worked out here: the attitude, and the estimate of the neutral point, which is a worker's. */
-export type Given = Pick<Known, 'down' | 'estimate'> & Partial<Pick<Known, 'positions' | 'estimateFresh'>>;
+export type Given = Pick<Known, 'down' | 'estimate'> &
+  Partial<Pick<Known, 'positions' | 'estimateFresh' | 'estimating'>>;
 
 /**
  * The judgement with everything worked out here and now, the fit and as much of the load states as it takes: where they

@@ -24,25 +24,32 @@ export function outsideBandMm(
   return under < -TOUCH_MM ? under : 0;
 }
 
-/** A point of a travel, or an extreme of the load states, as it lies. */
+/**
+ * A point of a travel, or an extreme of the load states, as it lies. Aft is the dangerous side: an aft end that is certain
+ * to so much only is held against the limits as if the CG lay so much farther aft.
+ */
 export function cgPoint(
   { cgMm, massG, fuelFraction }: TravelPoint,
   positions: Positions,
   { band, neutralPoint }: Against,
+  maybeAftMm = 0,
 ): CgPoint {
+  const atMm = cgMm[0] + maybeAftMm;
+  const overMm = band && Math.max(0, outsideBandMm(atMm, band));
   return {
     positions,
     fuelFraction,
     massG,
     cgMm,
-    outsideMm: band && outsideBandMm(cgMm[0], band),
-    marginPct: neutralPoint && staticMarginPct(neutralPoint.stationMm, cgMm[0], neutralPoint.macMm),
+    maybeAftMm,
+    outsideMm: band && (overMm || outsideBandMm(cgMm[0], band)),
+    marginPct: neutralPoint && staticMarginPct(neutralPoint.stationMm, atMm, neutralPoint.macMm),
   };
 }
 
 /** One load state over its burn; null where it has no CG. */
 export function judgedState(
-  { balance: { travel }, positions, flies }: StateBalance,
+  { balance: { travel, travelWithinMm }, positions, flies }: StateBalance,
   against: Against,
 ): StateJudgement | null {
   const [full, dry] = [travel[0], travel.at(-1)];
@@ -53,14 +60,14 @@ export function judgedState(
     if (!(point.cgMm[0] <= aftmost.cgMm[0])) aftmost = point;
     if (!(Math.abs(point.cgMm[1]) <= Math.abs(lateral.cgMm[1]))) lateral = point;
   }
-  const at = (point: TravelPoint) => cgPoint(point, positions, against);
+  const at = (point: TravelPoint, maybeAftMm = 0) => cgPoint(point, positions, against, maybeAftMm);
   return {
     positions,
     flies,
     full: at(full),
     dry: at(dry),
     foremost: at(foremost),
-    aftmost: at(aftmost),
+    aftmost: at(aftmost, travelWithinMm),
     mostLateral: at(lateral),
     burns: travel.length > 1,
   };

@@ -21,6 +21,9 @@ export type LoadSearch =
   | { readonly status: 'unfinished' }
   | { readonly status: 'failed'; readonly sentence: string };
 
+/** How far the estimate of the neutral point has come, for the very structure that is judged. */
+export type Estimating = 'done' | 'unfinished' | 'failed';
+
 /** What is known besides the aircraft itself. What is not known yet is null and is judged as such, never as good. */
 export interface Known {
   /** Apparent down in the aircraft's frame. */
@@ -30,6 +33,8 @@ export interface Known {
   readonly estimate: StabilityEstimate | null;
   /** Whether the estimate belongs to this very structure; it does when this is left out. */
   readonly estimateFresh?: boolean;
+  /** How far the estimate has come; done when left out, and then no estimate means that there is none to be had. */
+  readonly estimating?: Estimating;
   readonly loads: LoadSearch;
   /** Everything that does not fit, in every load state; null before that is checked. */
   readonly fit: readonly FitProblem[] | null;
@@ -49,9 +54,14 @@ export interface Moment {
 export interface CgPoint extends Moment {
   readonly massG: number;
   readonly cgMm: Vec3;
-  /** How far outside the band: aft of the aft limit +, ahead of the forward limit −, 0 inside; null without a band. */
+  /** Of the aft end of a travel or of all load states: a CG may lie so much farther aft that was not found, mm; else 0. */
+  readonly maybeAftMm: number;
+  /**
+   * How far outside the band: aft of the aft limit +, ahead of the forward limit −, 0 inside; null without a band. What may
+   * lie farther aft counts.
+   */
   readonly outsideMm: number | null;
-  /** Estimated static margin, % MAC; null where it is not known. */
+  /** Estimated static margin, of what may lie farther aft, % MAC; null where it is not known. */
   readonly marginPct: number | null;
 }
 
@@ -79,7 +89,16 @@ export interface JudgedBand {
 
 /** The estimated static margin over every load state, and what it is held against. % MAC. */
 export type MarginJudgement =
-  | { readonly status: 'unknown'; readonly why: 'no estimate' | 'out of date' | 'not finite' | 'no CG' }
+  | {
+      readonly status: 'unknown';
+      readonly why:
+        | 'no estimate'
+        | 'out of date'
+        | 'not finite'
+        | 'no CG'
+        | 'not checked yet'
+        | 'not checked';
+    }
   | {
       readonly status: 'estimated';
       /** At the aftmost CG of all load states. */
@@ -131,7 +150,7 @@ export type Finding =
   /** A sum or an estimate that is no number. */
   | { readonly kind: 'not-finite'; readonly severity: 'bad' }
   | {
-      readonly kind: 'no-mass' | 'no-band' | 'loads-unchecked' | 'fit-unchecked';
+      readonly kind: 'no-mass' | 'no-band' | 'loads-unchecked' | 'fit-unchecked' | 'margin-unchecked';
       readonly severity: 'unknown';
     };
 

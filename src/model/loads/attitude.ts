@@ -38,7 +38,10 @@ export const isLevel = ({ pitchDeg, rollDeg, forwardG }: BenchAttitude): boolean
 
 /** The attitude of the list that this very one is; undefined when something of it is different. */
 export const namedAttitude = ({ pitchDeg, rollDeg, forwardG }: BenchAttitude): NamedAttitude | undefined =>
-  ATTITUDES.find((one) => one.pitchDeg === pitchDeg && one.rollDeg === rollDeg && one.forwardG === forwardG);
+  ATTITUDES.find(
+    (attitude) =>
+      attitude.pitchDeg === pitchDeg && attitude.rollDeg === rollDeg && attitude.forwardG === forwardG,
+  );
 
 /** What an attitude is called: its name, or all that is applied: "5° climb, inverted, 3 g forward". */
 export function attitudeName(attitude: BenchAttitude): string {

@@ -44,7 +44,7 @@ function statesOf(states: () => readonly Positions[]): readonly Positions[] {
 function settingWords(switches: readonly AircraftSwitch[], positions: Positions, start: Positions): string {
   const moved = switches.filter(({ id }) => positions[id] !== start[id]);
   const words = (moved.length > 0 ? moved : switches).map(
-    (one) => `“${one.name}” ${positionOf(one, positions).name}`,
+    (loadSwitch) => `“${loadSwitch.name}” ${positionOf(loadSwitch, positions).name}`,
   );
   return words.join(' and ');
 }

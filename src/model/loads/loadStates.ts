@@ -55,7 +55,7 @@ function envelopeOf(aircraft: Aircraft, down: Vec3): LoadEnvelope | null {
     mostSamples: MOST_SETTLED / Math.max(1, aircraft.tanks.length),
   });
   const states = new Map(others.map((group, k) => [groupId(k), group.states()]));
-  return found && mapStates(found, (one) => ({ ...one, positions: spelledOut(one.positions, states) }));
+  return found && mapStates(found, (state) => ({ ...state, positions: spelledOut(state.positions, states) }));
 }
 
 /** An id that no switch of a file can have. */

@@ -5,12 +5,12 @@ import type { LoadState } from './loadStates';
 
 /** A load state in words: "with the undercarriage up, camera off and 8 % fuel". */
 export function loadStateName(aircraft: Aircraft, state: LoadState): string {
-  const settings = switchesOf(aircraft).flatMap((one, index) => {
-    const at = positionOf(one, state.positions);
-    if (one.id === UNDERCARRIAGE_ID) return [`the undercarriage ${at.name}`];
-    return at === one.positions[0]
+  const settings = switchesOf(aircraft).flatMap((loadSwitch, index) => {
+    const at = positionOf(loadSwitch, state.positions);
+    if (loadSwitch.id === UNDERCARRIAGE_ID) return [`the undercarriage ${at.name}`];
+    return at === loadSwitch.positions[0]
       ? []
-      : [`${index === 0 ? 'the ' : ''}${lower(shownText(one.name))} ${shownText(at.name)}`];
+      : [`${index === 0 ? 'the ' : ''}${lower(shownText(loadSwitch.name))} ${shownText(at.name)}`];
   });
   const fuel = fuelName(aircraft, state.fuelFraction);
   const all = fuel ? [...settings, fuel] : settings;

@@ -18,6 +18,7 @@ import { hullRail } from './hullRail';
 import { type AircraftCase, aircraftCases, standCases } from './loadCases';
 import { obstaclesOf } from './obstacles';
 import { bayBox } from './placeOptions';
+import { trueStretch } from './trueStretch';
 
 /** The zone of a part or tank, in terms of its own position (its origin), mm. */
 export interface ItemZone extends AllowedZone {
@@ -36,7 +37,8 @@ export interface ItemZone extends AllowedZone {
 }
 
 /**
- * The exact zone over every load state and the whole burn, everything else where it is. Null without a band or a mass. It
+ * The zone over every load state and the whole burn, everything else where it is: exact, but that with leads on the item
+ * its ends may be drawn in a little too far. Null without a band or a mass. It
  * takes the liquid to move with a tank as it stands. The very same answer again for the same aircraft. The band, mm, is
  * the stated one unless another is given, such as an estimated one.
  */
@@ -81,9 +83,14 @@ function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3, band: Band | nul
   const stand = inputFor(standCases(aircraft, down));
   const zone = allowedZone(input);
   if (!zone) return null;
+  const { station } = zone;
+  const allowed =
+    station.allowed &&
+    trueStretch(aircraft, item, { allowed: station.allowed, bestMm: station.bestMm }, { down, band });
   return {
     ...zone,
-    freeStations: zone.station.allowed ? freeWithin(aircraft, item, zone.station.allowed) : [],
+    station: { ...station, allowed },
+    freeStations: allowed ? freeWithin(aircraft, item, allowed) : [],
     marginAt: (stationMm, buttlineMm) => zoneMargin(input, stationMm, buttlineMm)!,
     standAt: (stationMm, buttlineMm) => zoneMargin(stand, stationMm, buttlineMm),
   };

@@ -24,6 +24,7 @@ export type PlaceQuestion =
   | { readonly fault: string };
 
 const CLEARANCE_MM = 1;
+const CONTRADICTION = 'The limits and the margin cannot both be kept: change one of them.';
 
 /**
  * Reads a placement problem off the document: what may move and where, what is in the way, every load state that flies at
@@ -35,6 +36,7 @@ export function placeProblem(aircraft: Aircraft, settings: PlaceSettings): Place
   const { band } = balanceAt(aircraft, { fuelFraction: 1, down });
   const limits = settings.band ?? band;
   if (!limits) return { fault: 'State a target band first: there is nothing to aim at.' };
+  if (!(limits.forwardMm <= limits.aftMm)) return { fault: CONTRADICTION };
   const cases = aircraftCases(aircraft, [down, ...alsoDown]);
   if (cases.length === 0) return { fault: 'The aircraft weighs nothing.' };
   const moving = [...aircraft.parts, ...aircraft.tanks].flatMap((item) =>

@@ -1,9 +1,9 @@
+import type { Band } from '../../engine/balance/band';
 import type { Vec3 } from '../../engine/geometry/types';
 import { type MassRange, massRange } from '../../engine/place/massRange';
 import type { LoadCase } from '../../engine/place/types';
 import { partBody } from '../airframe/bodies';
 import type { ShelfPart } from '../airframe/shelf';
-import { balanceAt } from '../balance/balance';
 import { updatePart } from '../document/edit';
 import type { Aircraft, Part } from '../document/types';
 import { itemZone } from './itemZone';
@@ -24,9 +24,9 @@ const USEFUL = new Set<Part['role']>(['energy', 'payload']);
 /**
  * Useful mass before lead: the packs and payloads that, heavier or lighter where they are, bring every load state within
  * its limits; the least change first. The CG is taken to stay where the part's is.
+ * @param band that is to be kept, mm; see judgement/bandToKeep
  */
-export function usefulMass(aircraft: Aircraft, down: Vec3): UsefulMass[] {
-  const { band } = balanceAt(aircraft, { fuelFraction: 1, down });
+export function usefulMass(aircraft: Aircraft, down: Vec3, band: Band | null): UsefulMass[] {
   if (!band) return [];
   const limits = { band, lateralMm: aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null };
   const cases = aircraftCases(aircraft, down);
@@ -51,8 +51,7 @@ export function usefulMass(aircraft: Aircraft, down: Vec3): UsefulMass[] {
 }
 
 /** The least and the most that may be carried at a point besides everything aboard, g; null when nothing keeps the limits. */
-export function payloadAt(aircraft: Aircraft, down: Vec3, atMm: Vec3): MassRange | null {
-  const { band } = balanceAt(aircraft, { fuelFraction: 1, down });
+export function payloadAt(aircraft: Aircraft, down: Vec3, atMm: Vec3, band: Band | null): MassRange | null {
   if (!band) return null;
   const lateralMm = aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null;
   return massRange(aircraftCases(aircraft, down).map(plain), { band, lateralMm }, atMm);
@@ -68,13 +67,18 @@ export interface Swap {
 }
 
 /** Puts another part from the shelf in a part's place, and compares the least margins over all load states, mm. */
-export function swapPart(aircraft: Aircraft, partId: string, other: ShelfPart, down: Vec3): Swap | null {
+export function swapPart(
+  aircraft: Aircraft,
+  partId: string,
+  other: ShelfPart,
+  { down, band }: { readonly down: Vec3; readonly band: Band | null },
+): Swap | null {
   const part = aircraft.parts.find(({ id }) => id === partId);
-  const before = part && itemZone(aircraft, partId, down);
+  const before = part && itemZone(aircraft, partId, down, band);
   if (!part || !before) return null;
   const { name, shape, massG } = other;
   const after = updatePart(aircraft, partId, { name, shape, massG });
-  const zone = itemZone(after, partId, down);
+  const zone = itemZone(after, partId, down, band);
   if (!zone) return null;
   const [x, y] = part.positionMm;
   return {

@@ -26,9 +26,9 @@ export function fault(json: unknown, at: Path, expected: string, received: strin
 }
 
 /** A fault with a sentence of its own behind the path. */
-export function toldFault(json: unknown, at: Path, told: string, expected: string, received: string): Fault {
+export function toldFault(json: unknown, at: Path, words: string, expected: string, received: string): Fault {
   const path = pathInWords(json, at);
-  return { path, at, expected, received, sentence: `${path}: ${told}` };
+  return { path, at, expected, received, sentence: `${path}: ${words}` };
 }
 
 /** The first hundred faults, then a line that stands for the others. */

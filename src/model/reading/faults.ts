@@ -22,7 +22,7 @@ export function crossFaults(json: unknown, broken: readonly Fault[]): readonly F
   const checked: Checked = {
     aircraft: json as Aircraft,
     sound,
-    tell: (at, told, expected, received) => toldFault(json, at, told, expected, received),
+    tell: (at, sentence, expected, received) => toldFault(json, at, sentence, expected, received),
   };
   return [
     ...idFaults(checked),
@@ -55,8 +55,8 @@ function idFaults({ aircraft, sound, tell }: Checked): readonly Fault[] {
       const { id, name } = item as { id: string; name: unknown };
       const user = firstUse.get(id);
       if (user !== undefined) {
-        const told = `the id "${id}" already stands for ${user}; every id must be unique in the file.`;
-        faults.push(tell([key, index, 'id'], told, 'an id of its own', `"${id}"`));
+        const sentence = `the id "${id}" already stands for ${user}; every id must be unique in the file.`;
+        faults.push(tell([key, index, 'id'], sentence, 'an id of its own', `"${id}"`));
       } else firstUse.set(id, typeof name === 'string' ? `"${name}"` : `${key}[${index}]`);
     }
   }
@@ -69,9 +69,9 @@ function structureFaults(checked: Checked): readonly Fault[] {
       const order = sectionOrderFaults(item.sections, index, checked);
       if (order.length > 0) return order;
     }
-    const told = pointFault(item) ?? firstShapeFault(item);
-    return told
-      ? [checked.tell(['structure', index], told, 'a shape that encloses a volume', `a ${item.kind}`)]
+    const sentence = pointFault(item) ?? firstShapeFault(item);
+    return sentence
+      ? [checked.tell(['structure', index], sentence, 'a shape that encloses a volume', `a ${item.kind}`)]
       : [];
   });
 }
@@ -85,8 +85,8 @@ function sectionOrderFaults(
     const before = sections[index - 1]?.stationMm;
     if (before === undefined || stationMm > before) return [];
     const at = ['structure', element, 'sections', index, 'stationMm'];
-    const told = `sections run from nose to tail: expected more than ${before} mm, got ${stationMm} mm.`;
-    return [tell(at, told, `more than ${before}`, String(stationMm))];
+    const sentence = `sections run from nose to tail: expected more than ${before} mm, got ${stationMm} mm.`;
+    return [tell(at, sentence, `more than ${before}`, String(stationMm))];
   });
 }
 
@@ -105,17 +105,17 @@ const same = (a: readonly number[], b: readonly number[]) => a.every((value, axi
 
 function firstShapeFault(item: StructurePiece): string | null {
   for (const { shape } of elementPieces(item)) {
-    const told = shapeFault(shape);
-    if (told) return told;
+    const sentence = shapeFault(shape);
+    if (sentence) return sentence;
   }
   return null;
 }
 
 function partFaults(checked: Checked): readonly Fault[] {
   return soundItems(checked, 'parts').flatMap(({ item: { shape }, index }) => {
-    const told = shapeFault(shape);
+    const sentence = shapeFault(shape);
     const at = ['parts', index, 'shape'];
-    return told ? [checked.tell(at, told, 'a shape that encloses a volume', `a ${shape.kind}`)] : [];
+    return sentence ? [checked.tell(at, sentence, 'a shape that encloses a volume', `a ${shape.kind}`)] : [];
   });
 }
 
@@ -127,23 +127,23 @@ function bandFaults({ aircraft: { targetBand, structure, referencePoints }, soun
       ? [targetBand.forwardMm, targetBand.aftMm, 'mm', 'forwardMm']
       : [targetBand.forwardPct, targetBand.aftPct, '% MAC', 'forwardPct'];
   if (forward >= aft) {
-    const told = `the forward limit must lie ahead of the aft one: expected less than ${aft} ${unit}, got ${forward} ${unit}.`;
-    faults.push(tell(['targetBand', forwardKey], told, `less than ${aft}`, String(forward)));
+    const sentence = `the forward limit must lie ahead of the aft one: expected less than ${aft} ${unit}, got ${forward} ${unit}.`;
+    faults.push(tell(['targetBand', forwardKey], sentence, `less than ${aft}`, String(forward)));
   }
   if (targetBand.by === 'mac' && Array.isArray(structure)) {
     const surface = structure.find((element) => element?.id === targetBand.surfaceId);
     if (surface?.kind !== 'surface') {
-      const told = `"${targetBand.surfaceId}" is not a surface of this aircraft.`;
+      const sentence = `"${targetBand.surfaceId}" is not a surface of this aircraft.`;
       faults.push(
-        tell(['targetBand', 'surfaceId'], told, 'the id of a surface', `"${targetBand.surfaceId}"`),
+        tell(['targetBand', 'surfaceId'], sentence, 'the id of a surface', `"${targetBand.surfaceId}"`),
       );
     }
   }
   const from = targetBand.by === 'station' ? targetBand.statedFrom : undefined;
   if (from !== undefined && Array.isArray(referencePoints)) {
     if (!referencePoints.some((point) => point?.id === from)) {
-      const told = `there is no reference point "${from}".`;
-      faults.push(tell(['targetBand', 'statedFrom'], told, 'the id of a reference point', `"${from}"`));
+      const sentence = `there is no reference point "${from}".`;
+      faults.push(tell(['targetBand', 'statedFrom'], sentence, 'the id of a reference point', `"${from}"`));
     }
   }
   return faults;
@@ -152,7 +152,7 @@ function bandFaults({ aircraft: { targetBand, structure, referencePoints }, soun
 function marginFaults({ aircraft: { stability }, sound, tell }: Checked): readonly Fault[] {
   const range = stability?.marginRange;
   if (!range || !sound('stability') || range.minPct < range.maxPct) return [];
-  const told = `the least margin must be less than the most: expected less than ${range.maxPct} % MAC, got ${range.minPct} % MAC.`;
+  const sentence = `the least margin must be less than the most: expected less than ${range.maxPct} % MAC, got ${range.minPct} % MAC.`;
   const at = ['stability', 'marginRange', 'minPct'];
-  return [tell(at, told, `less than ${range.maxPct}`, String(range.minPct))];
+  return [tell(at, sentence, `less than ${range.maxPct}`, String(range.minPct))];
 }

@@ -10,19 +10,19 @@ export function fitFaults(checked: Checked): readonly Fault[] {
   const { aircraft, sound, tell } = checked;
   const faults: Fault[] = [];
   const idsOf = (list: unknown): string[] =>
-    Array.isArray(list) ? list.flatMap((one) => (typeof one?.id === 'string' ? [one.id] : [])) : [];
+    Array.isArray(list) ? list.flatMap((item) => (typeof item?.id === 'string' ? [item.id] : [])) : [];
   const items = new Set([...idsOf(aircraft.parts), ...idsOf(aircraft.tanks)]);
   const bays = new Set(idsOf(aircraft.bays));
 
   const taken = new Set([...items, ...idsOf(aircraft.structure), ...idsOf(aircraft.referencePoints)]);
   for (const key of lists) {
-    for (const [index, one] of entries<{ readonly id: string }>(aircraft[key])) {
+    for (const [index, item] of entries<{ readonly id: string }>(aircraft[key])) {
       if (!sound(key, index, 'id')) continue;
-      if (taken.has(one.id)) {
-        const told = `the id "${one.id}" is used already; every id must be unique in the file.`;
-        faults.push(tell([key, index, 'id'], told, 'an id of its own', `"${one.id}"`));
+      if (taken.has(item.id)) {
+        const sentence = `the id "${item.id}" is used already; every id must be unique in the file.`;
+        faults.push(tell([key, index, 'id'], sentence, 'an id of its own', `"${item.id}"`));
       }
-      taken.add(one.id);
+      taken.add(item.id);
     }
   }
   const spots = new Set<string>();
@@ -30,15 +30,15 @@ export function fitFaults(checked: Checked): readonly Fault[] {
     sound('ballastSpots', at, 'id'),
   )) {
     if (spots.has(id)) {
-      const told = `another ballast spot has the id "${id}" already.`;
-      faults.push(tell(['ballastSpots', index, 'id'], told, 'an id of its own', `"${id}"`));
+      const sentence = `another ballast spot has the id "${id}" already.`;
+      faults.push(tell(['ballastSpots', index, 'id'], sentence, 'an id of its own', `"${id}"`));
     }
     spots.add(id);
   }
   for (const { item, index } of soundItems(checked, 'parts')) {
     if (item.bayId === undefined || bays.has(item.bayId)) continue;
-    const told = `there is no bay "${item.bayId}".`;
-    faults.push(tell(['parts', index, 'bayId'], told, 'the id of a bay', `"${item.bayId}"`));
+    const sentence = `there is no bay "${item.bayId}".`;
+    faults.push(tell(['parts', index, 'bayId'], sentence, 'the id of a bay', `"${item.bayId}"`));
   }
   for (const [index, hatch] of entries(aircraft.hatches)) {
     if (!sound('hatches', index) || normalise(hatch.normal)) continue;
@@ -47,17 +47,17 @@ export function fitFaults(checked: Checked): readonly Fault[] {
   for (const [index, lead] of entries(aircraft.leads)) {
     for (const end of ['from', 'to'] as const) {
       if (!sound('leads', index, end) || items.has(lead[end])) continue;
-      const told = `there is no part or tank "${lead[end]}".`;
-      faults.push(tell(['leads', index, end], told, 'the id of a part or tank', `"${lead[end]}"`));
+      const sentence = `there is no part or tank "${lead[end]}".`;
+      faults.push(tell(['leads', index, end], sentence, 'the id of a part or tank', `"${lead[end]}"`));
     }
   }
-  const known = new Set<string>([...items, ...roles]);
+  const meant = new Set<string>([...items, ...roles]);
   for (const [index, rule] of entries(aircraft.keepApart)) {
     for (const end of ['between', 'and'] as const) {
-      if (!sound('keepApart', index, end) || known.has(rule[end])) continue;
-      const told = `"${rule[end]}" is neither a role nor a part or tank.`;
+      if (!sound('keepApart', index, end) || meant.has(rule[end])) continue;
+      const sentence = `"${rule[end]}" is neither a role nor a part or tank.`;
       faults.push(
-        tell(['keepApart', index, end], told, 'a role, or the id of a part or tank', `"${rule[end]}"`),
+        tell(['keepApart', index, end], sentence, 'a role, or the id of a part or tank', `"${rule[end]}"`),
       );
     }
   }

@@ -11,16 +11,17 @@ export function fuelFaults(checked: Checked): readonly Fault[] {
 function temperatureFaults({ aircraft: { fuel }, tell }: Checked): readonly Fault[] {
   if (fuel?.temperatureC === undefined) return [];
   if (fuel.kind !== 'kerosene') {
-    const told = 'only kerosene has a published correction for temperature; weigh other fuels as they are.';
-    return [tell(['fuel', 'temperatureC'], told, 'no temperature', `${fuel.temperatureC}`)];
+    const sentence =
+      'only kerosene has a published correction for temperature; weigh other fuels as they are.';
+    return [tell(['fuel', 'temperatureC'], sentence, 'no temperature', `${fuel.temperatureC}`)];
   }
   try {
     fuelDensity(fuel);
     return [];
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    const told = `expected kerosene of 0.7705 to 0.8385 g/ml at 15 °C, got ${fuel.densityGPerMl} g/ml.`;
-    return [tell(['fuel', 'densityGPerMl'], told, '0.7705 to 0.8385', String(fuel.densityGPerMl))];
+    const sentence = `expected kerosene of 0.7705 to 0.8385 g/ml at 15 °C, got ${fuel.densityGPerMl} g/ml.`;
+    return [tell(['fuel', 'densityGPerMl'], sentence, '0.7705 to 0.8385', String(fuel.densityGPerMl))];
   }
 }
 
@@ -29,8 +30,8 @@ function tableFaults({ aircraft: { fuel }, tell }: Checked): readonly Fault[] {
   return table.flatMap(({ throttlePct }, index) => {
     const below = table[index - 1]?.throttlePct ?? 0;
     if (throttlePct > below && throttlePct < 100) return [];
-    const told = `throttles rise between idle and full: expected more than ${below} and less than 100 %, got ${throttlePct} %.`;
+    const sentence = `throttles rise between idle and full: expected more than ${below} and less than 100 %, got ${throttlePct} %.`;
     const at = ['fuel', 'flow', 'table', index, 'throttlePct'];
-    return [tell(at, told, `more than ${below} and less than 100`, String(throttlePct))];
+    return [tell(at, sentence, `more than ${below} and less than 100`, String(throttlePct))];
   });
 }

@@ -13,13 +13,13 @@ export function switchFaults({ aircraft, sound, tell }: Checked): readonly Fault
   const things = { without: thingsOf(aircraft, sound), empty: tanksOf(aircraft, sound) };
   for (const leg of retractingLegs(aircraft, sound)) switchOf.set(leg, -1);
 
-  switches.forEach((one, index) => {
-    const user = names.get(one.id);
+  switches.forEach((loadSwitch, index) => {
+    const user = names.get(loadSwitch.id);
     if (user) {
-      const told = `the id "${one.id}" already stands for ${user}; every switch needs one of its own.`;
-      faults.push(tell(['switches', index, 'id'], told, 'an id of its own', `"${one.id}"`));
-    } else names.set(one.id, `"${one.name}"`);
-    faults.push(...positionFaults(one, index));
+      const sentence = `the id "${loadSwitch.id}" already stands for ${user}; every switch needs one of its own.`;
+      faults.push(tell(['switches', index, 'id'], sentence, 'an id of its own', `"${loadSwitch.id}"`));
+    } else names.set(loadSwitch.id, `"${loadSwitch.name}"`);
+    faults.push(...positionFaults(loadSwitch, index));
   });
   return faults;
 
@@ -28,8 +28,8 @@ export function switchFaults({ aircraft, sound, tell }: Checked): readonly Fault
     positions.forEach((position, place) => {
       const at = ['switches', index, 'positions', place];
       if (positions.findIndex(({ id }) => id === position.id) < place) {
-        const told = `"${name}" has two positions with the id "${position.id}".`;
-        found.push(tell([...at, 'id'], told, 'an id of its own', `"${position.id}"`));
+        const sentence = `"${name}" has two positions with the id "${position.id}".`;
+        found.push(tell([...at, 'id'], sentence, 'an id of its own', `"${position.id}"`));
       }
       for (const key of ['without', 'empty'] as const) {
         position[key]?.forEach((id, item) => {
@@ -46,8 +46,8 @@ export function switchFaults({ aircraft, sound, tell }: Checked): readonly Fault
             );
           } else if (before !== undefined && before !== index) {
             const other = before < 0 ? 'the undercarriage' : `"${switches?.[before]?.name}"`;
-            const told = `"${id}" is switched by ${other} already; one thing goes with one switch.`;
-            found.push(tell([...at, key, item], told, 'a thing of its own', `"${id}"`));
+            const sentence = `"${id}" is switched by ${other} already; one thing goes with one switch.`;
+            found.push(tell([...at, key, item], sentence, 'a thing of its own', `"${id}"`));
           } else switchOf.set(id, index);
         });
       }

@@ -28,15 +28,16 @@ export function tankFaults(checked: Checked): readonly Fault[] {
   const ids = new Set(plumbed.map(({ item }) => item.id));
   const share = sound('fuel') ? aircraft.fuel?.share : undefined;
   const circuit = plumbed.map(({ item }) => asPlumbedOnly(item, ids, share ?? 'volume'));
-  for (const told of plumbingFaults(circuit)) {
-    faults.push(tell(['tanks'], told, 'tanks that drain to the outlet', `${items.length} tanks`));
+  for (const sentence of plumbingFaults(circuit)) {
+    faults.push(tell(['tanks'], sentence, 'tanks that drain to the outlet', `${items.length} tanks`));
   }
   return faults;
 }
 
 function contentFaults(item: TankItem, index: number, { tell }: Checked): readonly Fault[] {
-  const told = shapeFault(item.shape) ?? tankShapeFault(item.shape);
-  if (told) return [tell(['tanks', index, 'shape'], told, 'a shape that can hold liquid', item.shape.kind)];
+  const sentence = shapeFault(item.shape) ?? tankShapeFault(item.shape);
+  if (sentence)
+    return [tell(['tanks', index, 'shape'], sentence, 'a shape that can hold liquid', item.shape.kind)];
   const holds = shapeVolumeMl(item.shape);
   return (['startMl', 'unusableMl'] as const).flatMap((key) => {
     const volume = item[key];
@@ -50,8 +51,8 @@ function contentFaults(item: TankItem, index: number, { tell }: Checked): readon
 function feedFaults(item: TankItem, index: number, { aircraft, tell }: Checked): readonly Fault[] {
   const { feeds } = item;
   if (feeds === 'outlet' || aircraft.tanks.some((tank) => tank?.id === feeds)) return [];
-  const told = `there is no tank "${feeds}"; a tank feeds the outlet or another tank.`;
-  return [tell(['tanks', index, 'feeds'], told, '"outlet" or the id of a tank', `"${feeds}"`)];
+  const sentence = `there is no tank "${feeds}"; a tank feeds the outlet or another tank.`;
+  return [tell(['tanks', index, 'feeds'], sentence, '"outlet" or the id of a tank', `"${feeds}"`)];
 }
 
 /** The tank as far as plumbing goes: what else may be wrong with it has been told already. */

@@ -13,7 +13,7 @@ export function weighFaults({ aircraft, sound, tell }: Checked): readonly Fault[
       seen.add(id);
       return [];
     }
-    const told = `two weigh-ins have the id "${id}"; every weigh-in needs one of its own.`;
-    return [tell(['weighIns', index, 'id'], told, 'an id of its own', `"${id}"`)];
+    const sentence = `two weigh-ins have the id "${id}"; every weigh-in needs one of its own.`;
+    return [tell(['weighIns', index, 'id'], sentence, 'an id of its own', `"${id}"`)];
   });
 }

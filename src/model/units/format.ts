@@ -43,10 +43,10 @@ export const formatVolume = (volumeMl: number, system: UnitSystem, options?: For
 
 /** mm² as "85.2 dm²" or "1321 in²". */
 export function formatArea(areaMm2: number, system: UnitSystem, options: FormatOptions = {}): string {
-  const own = ownUnit('length', system);
+  const inUnit = ownUnit('length', system);
   return system === 'metric'
     ? withUnit(formatNumber(areaMm2 / 1e4, 1), 'dm²', options)
-    : withUnit(formatNumber(areaMm2 / own.size ** 2, 0), `${own.symbol}²`, options);
+    : withUnit(formatNumber(areaMm2 / inUnit.size ** 2, 0), `${inUnit.symbol}²`, options);
 }
 
 /** Degrees as "2.5°". */
@@ -62,9 +62,9 @@ export function formatInertia(inertiaGmm2: number, options: FormatOptions = {}):
 export function formatMoment(momentGmm: number, system: UnitSystem, options: FormatOptions = {}): string {
   const mass = ownUnit('mass', system);
   const length = ownUnit('length', system);
-  const own = momentGmm / mass.size / length.size;
+  const inUnit = momentGmm / mass.size / length.size;
   return withUnit(
-    formatNumber(own, decimals[system].length, options.signed),
+    formatNumber(inUnit, decimals[system].length, options.signed),
     `${mass.symbol}·${length.symbol}`,
     options,
   );

@@ -132,11 +132,11 @@ export class QuantityReader {
     const typed = this.take(/^(?:(?:us )?fl\.? ?oz|[a-z]+3?|["'°%])\.?/);
     if (!typed) return null;
     const spelling = typed.replaceAll('.', '').replace('fl oz', 'floz').replace('us ', '');
-    const own = unitsOf[this.quantity];
-    const found = own.find(({ spellings }) => spellings.includes(spelling));
+    const units = unitsOf[this.quantity];
+    const found = units.find(({ spellings }) => spellings.includes(spelling));
     if (found) return found;
-    const known = own.map(({ symbol }) => symbol).filter(Boolean);
-    const choice = known.length > 0 ? `Use ${known.join(', ')}.` : 'Use a plain number.';
+    const symbols = units.map(({ symbol }) => symbol).filter(Boolean);
+    const choice = symbols.length > 0 ? `Use ${symbols.join(', ')}.` : 'Use a plain number.';
     throw new Refused(`"${typed}" is not a unit of ${this.quantity} here. ${choice}`);
   }
 

@@ -23,7 +23,8 @@ export function headAndCause(aircraft: Aircraft, judgement: Judgement, say: Say)
   return { headline: head.headline, cause: head.cause };
 }
 
-const isPending = (kind: FindingKind) => kind === 'loads-unchecked' || kind === 'fit-unchecked';
+const isPending = (kind: FindingKind) =>
+  kind === 'loads-unchecked' || kind === 'fit-unchecked' || kind === 'margin-unchecked';
 
 /** "In the band", "In the estimated band". */
 const within = ({ band }: Judgement) => (band?.from === 'estimate' ? 'In the estimated band' : 'In the band');
@@ -31,15 +32,18 @@ const within = ({ band }: Judgement) => (band?.from === 'estimate' ? 'In the est
 const burns = ({ states }: Judgement) => states.some((state) => state.burns);
 
 function allWell(judgement: Judgement, pending: readonly Finding[]): HeadAndCause {
-  const over = burns(judgement) ? ', full to dry' : '';
-  if (pending.some(({ kind }) => kind === 'loads-unchecked')) {
-    return {
-      headline: `${within(judgement)} as shown${over}`,
-      cause: 'Not checked in other load states yet.',
-    };
-  }
-  const cause = pending.length > 0 ? 'The fit is not checked yet.' : '';
-  return { headline: `${within(judgement)}${over}`, cause };
+  const is = (kind: FindingKind) => pending.some((finding) => finding.kind === kind);
+  const { margin } = judgement;
+  const causes = [
+    is('loads-unchecked') && 'Not checked in other load states yet.',
+    is('margin-unchecked') && margin.status === 'unknown' && `The margin is ${margin.why}.`,
+    is('fit-unchecked') && 'The fit is not checked yet.',
+  ];
+  const shown = is('loads-unchecked') ? ' as shown' : '';
+  return {
+    headline: `${within(judgement)}${shown}${burns(judgement) ? ', full to dry' : ''}`,
+    cause: causes.filter(Boolean).join(' '),
+  };
 }
 
 function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say: Say): HeadAndCause {
@@ -92,6 +96,7 @@ function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say:
       };
     case 'loads-unchecked':
     case 'fit-unchecked':
+    case 'margin-unchecked':
       return allWell(judgement, [finding]);
   }
 }
@@ -126,7 +131,10 @@ function outside(
   const limit = band
     ? `${tail ? 'aft' : 'forward'} limit ${fineStation(tail ? band.aftMm : band.forwardMm, say)}`
     : '';
-  return { headline, cause: `CG at ${fineStation(at.cgMm[0], say)}, ${limit}.` };
+  // One that is inside as far as it was found is outside by what is not certain.
+  const doubt =
+    tail && band && at.cgMm[0] <= band.aftMm ? `, certain to ${lengthUp(at.maybeAftMm, say)}` : '';
+  return { headline, cause: `CG at ${fineStation(at.cgMm[0], say)}${doubt}, ${limit}.` };
 }
 
 /** A whole per cent that rounding errors brought just under it is still that per cent. */

@@ -18,10 +18,10 @@ export function fuelWords(aircraft: Aircraft, fraction: number): string {
 
 /** A load state in as few words as there are: "tanks dry, wheels up, camera off". */
 export function momentWords(aircraft: Aircraft, { positions, fuelFraction }: Moment): string {
-  const settings = switchesOf(aircraft).flatMap((one) => {
-    const at = positionOf(one, positions);
-    if (one.id === UNDERCARRIAGE_ID) return [`wheels ${at.name}`];
-    return at === one.positions[0] ? [] : [`${lower(one.name)} ${at.name}`];
+  const settings = switchesOf(aircraft).flatMap((loadSwitch) => {
+    const at = positionOf(loadSwitch, positions);
+    if (loadSwitch.id === UNDERCARRIAGE_ID) return [`wheels ${at.name}`];
+    return at === loadSwitch.positions[0] ? [] : [`${lower(loadSwitch.name)} ${at.name}`];
   });
   return [fuelWords(aircraft, fuelFraction), ...settings].filter(Boolean).join(', ');
 }

@@ -31,8 +31,8 @@ export function moveRows(
   const found = (list: readonly Item[], id: string) => list.find((item) => item.id === id) ?? null;
   const [old, now] = [itemsOf(before), itemsOf(after)];
   const placeOf = (id: string) => {
-    const optionId = placed.find((one) => one.id === id)?.optionId;
-    const option = problem.parts.find((one) => one.id === id)?.options.find((one) => one.id === optionId);
+    const optionId = placed.find((each) => each.id === id)?.optionId;
+    const option = problem.parts.find((each) => each.id === id)?.options.find((each) => each.id === optionId);
     return option?.name ?? '';
   };
   const moves = [

@@ -139,14 +139,20 @@ function travelFact({ shown }: Judgement, say: Say): readonly Fact[] {
   return [{ key: 'travel', label: 'Travel', value, note, tone: 'good' }];
 }
 
+/** A margin that rounding errors brought beside what is wanted, % MAC. */
+const ROUNDING = 1e-9;
 const MARGIN_KINDS = ['behind-neutral-point', 'margin-tiny', 'margin-under', 'margin-over'] as const;
 
 function marginFact(judgement: Judgement): Fact {
   const { margin } = judgement;
   const fact = { key: 'margin', label: 'Margin, estimated' } as const;
   if (margin.status === 'unknown') return { ...fact, value: 'not known', note: margin.why, tone: 'unknown' };
-  const { least, leastWantedPct, wanted } = margin;
-  const tone = toneOfKinds(judgement, ...MARGIN_KINDS);
+  const { least, most, leastWantedPct, mostWantedPct, wanted } = margin;
+  const found = toneOfKinds(judgement, ...MARGIN_KINDS);
+  // Where the wish makes the band it is the CG that is blamed; its margin is no better for that.
+  const over = mostWantedPct !== null && most.marginPct > mostWantedPct + ROUNDING;
+  const missed = least.marginPct < leastWantedPct - ROUNDING || over;
+  const tone = found === 'good' && missed ? 'caution' : found;
   const doubtful = tone === 'good' ? doubtfulMargin(margin) : '';
   const wish = `at least ${leastWantedPct} % is ${wanted ? 'wanted' : 'usual for this kind'}`;
   return {
@@ -213,14 +219,14 @@ function fitFact(judgement: Judgement): Fact {
 
 function massFact(mass: ShownMass | null, say: Say): readonly Fact[] {
   if (!mass) return [];
-  const known = Number.isFinite(mass.massG);
+  const finite = Number.isFinite(mass.massG);
   return [
     {
       key: 'mass',
       label: 'Ready to fly',
-      value: known ? say.mass(mass.massG) : 'not known',
+      value: finite ? say.mass(mass.massG) : 'not known',
       note: mass.plusMinusG === null ? '' : `± ${say.mass(Math.ceil(mass.plusMinusG))}`,
-      tone: known ? 'good' : 'unknown',
+      tone: finite ? 'good' : 'unknown',
     },
   ];
 }

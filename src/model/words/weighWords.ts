@@ -92,9 +92,9 @@ export function agreementWords({ reconciled, by }: HeldAgainst, say: Say): strin
     return `${both} agree within ${listed(within)}, at ${at} confidence.`;
   }
   const off = differences
-    .filter((one) => share(one) > 1)
+    .filter((difference) => share(difference) > 1)
     .sort((a, b) => share(b) - share(a))
-    .map((one) => offWords(one, say));
+    .map((difference) => offWords(difference, say));
   return `${both} do not agree at ${at} confidence: measured, it is ${off.join(', ')}. Chance alone would do that ${chanceWords(chance)}.`;
 }
 

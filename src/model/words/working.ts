@@ -41,12 +41,12 @@ export function workingOf(aircraft: Aircraft, balance: Balance, axis: 0 | 1 | 2,
       body.mass.cgMm ? [line(nameOf(body), body.mass.massG, body.mass.cgMm)] : [],
     ),
     ...balance.liquids.flatMap(({ tankId, mass }) => {
-      const tank = aircraft.tanks.find((one) => one.id === tankId);
+      const tank = aircraft.tanks.find((each) => each.id === tankId);
       const liquid = aircraft.fuel?.name ?? 'Liquid';
       return mass.cgMm ? [line(`${liquid} in ${tank?.name ?? tankId}`, mass.massG, mass.cgMm)] : [];
     }),
   ];
-  const massG = lines.reduce((sum, one) => sum + one.massG, 0);
-  const momentGmm = lines.reduce((sum, one) => sum + one.momentGmm, 0);
+  const massG = lines.reduce((sum, each) => sum + each.massG, 0);
+  const momentGmm = lines.reduce((sum, each) => sum + each.momentGmm, 0);
   return { lines, massG, momentGmm, cgMm: massG > 0 ? momentGmm / massG : null };
 }

@@ -20,7 +20,7 @@ export function stationWords(zone: ItemZone, aboard: Aboard, say: Say): string {
     Math.abs(free[0]!.fromMm - clipped.fromMm) < 1 &&
     Math.abs(free[0]!.toMm - clipped.toMm) < 1;
   if (whole) return `${balances}.`;
-  return `${balances}. It has room for itself ${free.map((one) => rangeWords(one, aboard, say).replace('anywhere ', '')).join(' and ')}.`;
+  return `${balances}. It has room for itself ${free.map((stretch) => rangeWords(stretch, aboard, say).replace('anywhere ', '')).join(' and ')}.`;
 }
 
 /** The same across the wings; empty where that does not hold it. */

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
 import { useAircraft, useBench, useView } from '../../store/react';
+import { setAttribute, setText } from '../drawing';
 import { QuarteredDisc } from '../icons';
 import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';
@@ -7,7 +8,9 @@ import { useDrawn } from '../useDrawn';
 import { type Line, pathThrough } from './lines';
 import { type Rows, rowsOf } from './rows';
 import { Spread } from './Spread';
+import { stabilityShown } from './stabilityLayer';
 import { TravelBand } from './TravelBand';
+import { TravelMac } from './TravelMac';
 import { type TravelScale, travelPx } from './travelScale';
 import { momentWords } from './travelWords';
 import { fromPx, toPx, useTravelScale } from './useTravelScale';
@@ -31,6 +34,7 @@ export function Travel({ line, widthPx }: TravelProps) {
   const bench = useBench();
   const say = useReadings();
   const rows = useView(rowsOf);
+  const stability = useView(stabilityShown) && line.axis === 0;
   const scaleOf = useTravelScale(line);
   const curve = useRef<SVGPathElement>(null);
   const ends = useRef<SVGPathElement>(null);
@@ -47,22 +51,23 @@ export function Travel({ line, widthPx }: TravelProps) {
     const { travel, cgMm } = bench.balance.get();
     const scale = scaleOf(bench);
     const points = travel.map((point) => [x(scale, point.cgMm[line.axis]), y(point.fuelFraction)] as const);
-    curve.current?.setAttribute('d', pathThrough(points.map((point) => point.join(' '))));
+    setAttribute(curve.current, 'd', pathThrough(points.map((point) => point.join(' '))));
     // A round cap makes each end a dot.
-    ends.current?.setAttribute(
+    setAttribute(
+      ends.current,
       'd',
       [points[0], points.at(-1)].map((end) => end && `M${end.join(' ')}h0`).join(''),
     );
     if (!cgMm) return;
     const [discX, discY] = [x(scale, cgMm[line.axis]), y(bench.view.getState().fuelFraction)];
-    handle.current?.setAttribute('transform', `translate(${discX} ${discY})`);
+    setAttribute(handle.current, 'transform', `translate(${discX} ${discY})`);
     const text = momentWords(bench, say, line);
     const fits = discX + OFF_PX + text.length * CHARACTER_PX <= toPx(widthPx);
     if (!reading.current) return;
-    reading.current.textContent = text;
-    reading.current.setAttribute('x', String(fits ? discX + OFF_PX : discX - OFF_PX));
-    reading.current.setAttribute('text-anchor', fits ? 'start' : 'end');
-    reading.current.setAttribute('y', String(Math.max(discY + 4.5, rows.travelTop + 22)));
+    setText(reading.current, text);
+    setAttribute(reading.current, 'x', String(fits ? discX + OFF_PX : discX - OFF_PX));
+    setAttribute(reading.current, 'text-anchor', fits ? 'start' : 'end');
+    setAttribute(reading.current, 'y', String(Math.max(discY + 4.5, rows.travelTop + 22)));
   });
 
   const burnTo = (fraction: number) =>
@@ -92,6 +97,7 @@ export function Travel({ line, widthPx }: TravelProps) {
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group in a drawing takes no focus */}
       <g aria-hidden="true">
         <TravelBand line={line} scaleOf={scaleOf} />
+        {stability && <TravelMac widthPx={widthPx} scaleOf={scaleOf} />}
         <g className="travel-lines">
           <path
             d={`M${fromPx - 8} ${rows.travelTop}H${toPx(widthPx)}M${fromPx - 8} ${rows.travelFoot}H${toPx(widthPx)}`}

@@ -2,6 +2,7 @@ import { useRef } from 'react';
 import { type Axis, axisToPx } from '../../store/axisStore';
 import type { Bench } from '../../store/bench';
 import { useAxis, useBench, useView } from '../../store/react';
+import { setAttribute, setText } from '../drawing';
 import { useReadings } from '../readings';
 import { useDrawn } from '../useDrawn';
 import type { Line } from './lines';
@@ -40,17 +41,19 @@ export function TravelBand({ line, scaleOf }: TravelBandProps) {
     const isShown = lowMm !== undefined && highMm !== undefined;
     const [left, right] = isShown ? [travelPx(scale, lowMm), travelPx(scale, highMm)] : [0, 0];
     const [from, to] = [inside(left), inside(right)];
-    band.current?.setAttribute('x', String(from));
-    band.current?.setAttribute('width', String(Math.max(0, to - from)));
+    setAttribute(band.current, 'x', String(from));
+    setAttribute(band.current, 'width', String(Math.max(0, to - from)));
     const seen = [left, right].filter((px) => isShown && px > 0 && px < widthPx);
-    edges.current?.setAttribute(
+    setAttribute(
+      edges.current,
       'd',
       seen.map((px) => `M${px} ${rows.travelTop - 6}V${rows.travelHeight}`).join(''),
     );
     const [trueLeft, trueRight] = isShown
       ? [inside(axisToPx(axis, lowMm)), inside(axisToPx(axis, highMm))]
       : [0, 0];
-    funnel.current?.setAttribute(
+    setAttribute(
+      funnel.current,
       'd',
       isShown && scale.factor > 1 && to > from
         ? `M${trueLeft} 0H${Math.max(trueRight, trueLeft + 1)}L${to} ${rows.travelTop - 6}H${from}Z`
@@ -75,6 +78,6 @@ export function TravelBand({ line, scaleOf }: TravelBandProps) {
 
 function place(text: SVGTextElement | null, words: string, xPx: number): void {
   if (!text) return;
-  text.textContent = words;
-  text.setAttribute('x', String(xPx));
+  setText(text, words);
+  setAttribute(text, 'x', String(xPx));
 }

@@ -2,6 +2,7 @@ import { type PointerEvent, type ReactNode, useRef } from 'react';
 import { shownText } from '../../model/document/names';
 import { axisToPx } from '../../store/axisStore';
 import { useAxis, useBench, useView } from '../../store/react';
+import { setAttribute, setText } from '../drawing';
 import { useBenchList } from '../Live';
 import { useReadings } from '../readings';
 import { roleLooks } from '../roleLooks';
@@ -19,10 +20,10 @@ const REACH_PX = { mouse: 4, touch: 22 };
 
 /** A hatched square is drawn at its true size, so that the hatch of all is alike. */
 function placeSquare(square: SVGRectElement, sizePx: number, footPx: number): void {
-  square.setAttribute('x', String(-sizePx / 2));
-  square.setAttribute('y', String(footPx - sizePx));
-  square.setAttribute('width', String(sizePx));
-  square.setAttribute('height', String(sizePx));
+  setAttribute(square, 'x', String(-sizePx / 2));
+  setAttribute(square, 'y', String(footPx - sizePx));
+  setAttribute(square, 'width', String(sizePx));
+  setAttribute(square, 'height', String(sizePx));
 }
 
 /** A small warning sign that touches its weight, from above or from below. */
@@ -70,15 +71,15 @@ export function Weights({ line, children, over }: WeightsProps) {
       const element = elements.current.get(weight.key);
       if (!element) continue;
       const hung = isHung(one);
-      element.setAttribute('transform', `translate(${xPx} ${hung ? rows.beam + 4 : rows.beam})`);
+      setAttribute(element, 'transform', `translate(${xPx} ${hung ? rows.beam + 4 : rows.beam})`);
       const [stem, shape, sign] = element.children;
-      stem?.setAttribute('y2', String(hung ? offPx : -offPx));
+      setAttribute(stem, 'y2', String(hung ? offPx : -offPx));
       const footPx = hung ? offPx + sizePx : -offPx;
       if (shape instanceof SVGRectElement) placeSquare(shape, sizePx, footPx);
-      else shape?.setAttribute('transform', `translate(0 ${footPx}) scale(${sizePx})`);
+      else setAttribute(shape, 'transform', `translate(0 ${footPx}) scale(${sizePx})`);
       const mark = bench.fit.mark(weight.sourceId);
-      element.dataset.fit = mark?.severity ?? 'fits';
-      sign?.setAttribute('transform', `translate(0 ${hung ? footPx + 3 : footPx - sizePx - 3})`);
+      setAttribute(element, 'data-fit', mark?.severity ?? 'fits');
+      setAttribute(sign, 'transform', `translate(0 ${hung ? footPx + 3 : footPx - sizePx - 3})`);
       if (weight.sourceId === tagged && tag.current && !labelled) {
         labelled = true;
         // Measuring lays the page out again, so only a new text is measured.
@@ -89,17 +90,18 @@ export function Weights({ line, children, over }: WeightsProps) {
         }
         const half = tagHalfPx.current;
         const width = bench.axis.getState().widthPx;
-        tag.current.setAttribute('x', String(Math.min(Math.max(xPx, half), Math.max(half, width - half))));
+        setAttribute(tag.current, 'x', String(Math.min(Math.max(xPx, half), Math.max(half, width - half))));
         const topPx = rows.beam + footPx - sizePx;
-        leader.current?.setAttribute(
+        setAttribute(
+          leader.current,
           'd',
           hung ? '' : `M${xPx} ${rows.tag + 4}V${Math.max(topPx - 2, rows.tag + 4)}`,
         );
       }
     }
     if (!labelled) {
-      if (tag.current) tag.current.textContent = '';
-      leader.current?.setAttribute('d', '');
+      setText(tag.current, '');
+      setAttribute(leader.current, 'd', '');
     }
     const balance = bench.balance.get();
     const pivotMm = line.pivot(balance);
@@ -108,9 +110,9 @@ export function Weights({ line, children, over }: WeightsProps) {
     const facing = Math.sign(axis.mmPerPx) || 1;
     const tilt = zone && cgMm !== null ? tiltDeg(cgMm, zone) * facing : 0;
     const pivotPx = pivotMm === null ? 0 : axisToPx(axis, pivotMm);
-    tipping.current?.setAttribute('transform', `rotate(${tilt} ${pivotPx} ${rows.beam})`);
-    fulcrum.current?.setAttribute('transform', `translate(${pivotPx} ${rows.beam + 3})`);
-    fulcrum.current?.setAttribute('visibility', pivotMm === null ? 'hidden' : 'inherit');
+    setAttribute(tipping.current, 'transform', `rotate(${tilt} ${pivotPx} ${rows.beam})`);
+    setAttribute(fulcrum.current, 'transform', `translate(${pivotPx} ${rows.beam + 3})`);
+    setAttribute(fulcrum.current, 'visibility', pivotMm === null ? 'hidden' : 'inherit');
   });
 
   const find = (event: PointerEvent<SVGSVGElement>) => {

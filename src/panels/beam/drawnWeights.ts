@@ -3,7 +3,8 @@ import type { Bench } from '../../store/bench';
 import { roleLooks } from '../roleLooks';
 import type { Line } from './lines';
 import { type Rows, rowsOf } from './rows';
-import { areaPerGram, stackBlocks, stackTop, type Weight, weightSizePx, weightsAlong } from './weights';
+import { type Block, stackBlocks, stackFits } from './stackBlocks';
+import { areaPerGram, type Weight, weightSizePx, weightsAlong } from './weights';
 
 /** The largest part and the largest piece of structure, as shares of their side of the beam. */
 const PART_SHARE = 0.58;
@@ -41,27 +42,33 @@ const sides = (rows: Rows): readonly Side[] => [
   { structure: false, roomPx: standingPx(rows) },
 ];
 
-/** One side of the beam stacked at a scale, px² for each gram. */
-function stackSide(weights: readonly Weight[], axis: Axis, scale: number, side: Side) {
-  const blocks = weights
-    .filter(({ group }) => (group === 'structure') === side.structure)
+/** One side of the beam at a scale, px² for each gram. */
+function blocksOf(weights: readonly Weight[], axis: Axis, scale: number, structure: boolean): Block[] {
+  return weights
+    .filter(({ group }) => (group === 'structure') === structure)
     .map(({ key, atMm, massG, role }) => ({
       key,
       xPx: axisToPx(axis, atMm),
       sizePx: weightSizePx(massG, scale, roleLooks[role].filled),
     }));
-  return stackBlocks(blocks, side.roomPx);
 }
 
-/** The largest scale at which what stands on the beam need not be pressed together, tried in steps. */
+/** The scale goes down in steps of this, at most so many. */
+const SCALE_STEP = 0.88;
+const MOST_STEPS = 16;
+
+/** The largest scale at which what stands on the beam need not be pressed together, by halving the steps down to it. */
 export function fittingScale(weights: readonly Weight[], axis: Axis, rows: Rows): number {
-  let scale = areaPerGram(weights, PART_SHARE * standingPx(rows), STRUCTURE_SHARE * hungPx(rows));
-  for (let tries = 0; tries < 16; tries += 1) {
-    const free = stackSide(weights, axis, scale, { structure: false, roomPx: Number.POSITIVE_INFINITY });
-    if (stackTop(free) <= standingPx(rows)) break;
-    scale *= 0.88;
+  const largest = areaPerGram(weights, PART_SHARE * standingPx(rows), STRUCTURE_SHARE * hungPx(rows));
+  const fits = (steps: number) =>
+    stackFits(blocksOf(weights, axis, largest * SCALE_STEP ** steps, false), standingPx(rows));
+  let [from, to] = [0, MOST_STEPS];
+  while (from < to) {
+    const middle = Math.floor((from + to) / 2);
+    if (fits(middle)) to = middle;
+    else from = middle + 1;
   }
-  return scale;
+  return largest * SCALE_STEP ** from;
 }
 
 /** Everything that stands on or hangs from the beam, with its place on the screen. */
@@ -70,7 +77,7 @@ export function drawnWeights(bench: Bench, line: Line, scale: number): Drawn[] {
   const weights = shownWeights(bench, line);
   const byKey = new Map(weights.map((weight) => [weight.key, weight]));
   return sides(rowsOf(bench.view.getState()))
-    .flatMap((side) => stackSide(weights, axis, scale, side))
+    .flatMap(({ structure, roomPx }) => stackBlocks(blocksOf(weights, axis, scale, structure), roomPx))
     .flatMap(({ key, ...at }) => {
       const weight = byKey.get(key);
       return weight ? [{ weight, ...at }] : [];

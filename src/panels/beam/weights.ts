@@ -48,47 +48,6 @@ export const weightsAlong = perObjects((balance: Balance, axis: 0 | 1): readonly
     .filter(({ massG, atMm }) => Number.isFinite(massG) && Number.isFinite(atMm));
 });
 
-/** What the drawing needs to know of one weight to stack it. */
-export interface Block {
-  readonly key: string;
-  /** Its middle along the beam, px. */
-  readonly xPx: number;
-  readonly sizePx: number;
-}
-
-export interface Stacked extends Block {
-  /** How far its foot stands off the beam, px. */
-  readonly offPx: number;
-}
-
-/** Space left between two weights, px. */
-const GAP_PX = 1.5;
-
-/**
- * Stacks weights off the beam so that none hides another: the largest stands on it, a smaller one that
- * would overlap stands on top of what is there. A stack higher than `roomPx` is pressed together.
- */
-export function stackBlocks(blocks: readonly Block[], roomPx: number): Stacked[] {
-  const placed: Stacked[] = [];
-  for (const block of [...blocks].sort((a, b) => b.sizePx - a.sizePx)) {
-    const beside = placed
-      .filter((other) => Math.abs(other.xPx - block.xPx) < (other.sizePx + block.sizePx) / 2 + GAP_PX)
-      .sort((a, b) => a.offPx - b.offPx);
-    let offPx = 0;
-    for (const other of beside) {
-      if (other.offPx - offPx >= block.sizePx + GAP_PX) break;
-      offPx = Math.max(offPx, other.offPx + other.sizePx + GAP_PX);
-    }
-    placed.push({ ...block, offPx });
-  }
-  const pressed = Math.min(1, roomPx / stackTop(placed));
-  return placed.map((block) => ({ ...block, offPx: block.offPx * pressed }));
-}
-
-/** How high the highest stack is, px. */
-export const stackTop = (stacked: readonly Stacked[]): number =>
-  stacked.reduce((top, { offPx, sizePx }) => Math.max(top, offPx + sizePx), 0);
-
 /** A weight smaller than this could not be hit, px. */
 const LEAST_PX = 7;
 

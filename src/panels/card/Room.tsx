@@ -10,7 +10,7 @@ import { buttlineWords, standWords, stationWords } from '../../model/words/zoneW
 import type { Bench } from '../../store/bench';
 import { useBench, useCommitted, useFit } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
-import { useBenchValue } from '../Live';
+import { useBenchValue, useRestingValue } from '../Live';
 import { useReadings } from '../readings';
 import { RoomStrip } from './RoomStrip';
 
@@ -56,7 +56,7 @@ const HELD_WORDS: Readonly<Record<KeptFor, string>> = {
 
 function HeldAgainst() {
   const words = useBenchValue(({ document, balance }) => {
-    const kept = bandToKeep(document.current(), balance.get());
+    const kept = bandToKeep(balance.get(), document.current());
     return kept ? HELD_WORDS[kept.keptFor] : '';
   });
   return words ? <p className="hint">{words}</p> : null;
@@ -100,8 +100,8 @@ export function Room({ id }: { readonly id: string }) {
   const { minMm, maxMm } = useMemo(() => aircraftExtent(aircraft), [aircraft]);
   const zone = useZone(id);
   const at = (axis: 0 | 1) => () => itemById(bench.document.current(), id)?.positionMm[axis] ?? 0;
-  const stationMm = useBenchValue(at(0));
-  const buttlineMm = useBenchValue(at(1));
+  const stationMm = useRestingValue(at(0));
+  const buttlineMm = useRestingValue(at(1));
   const bandMm = useBenchValue(({ balance }) => {
     const { band } = balance.get();
     return band && band.aftMm - band.forwardMm;

@@ -46,9 +46,9 @@ export function EntryPath({ id, name }: { readonly id: string; readonly name: st
     <div data-testid="entry">
       <h4>Way in</h4>
       {blocker !== '' && <p className="hint">Where it stands it is in {blocker}: nothing can go in there.</p>}
-      {told === null && blocker === '' && (
+      {(told === null || told.state === 'failed') && blocker === '' && (
         <button type="button" className="button" onClick={look}>
-          Look for a way in
+          {told ? 'Retry' : 'Look for a way in'}
         </button>
       )}
       <div role="status">

@@ -15,8 +15,10 @@ export default function OrderDialog({ onClose }: { readonly onClose: () => void 
   const { fit, document } = useBench();
   const [aircraft] = useState(() => document.api.getState().committed);
   const [told, setTold] = useState<Told>({ state: 'searching' });
+  const [attempt, setAttempt] = useState(1);
   useEffect(() => {
     let open = true;
+    setTold({ state: 'searching' });
     const search = fit.search();
     search?.order(aircraft).then(
       (order) => open && order && setTold({ state: 'answered', order }),
@@ -28,7 +30,7 @@ export default function OrderDialog({ onClose }: { readonly onClose: () => void 
       open = false;
       search?.stop();
     };
-  }, [aircraft, fit]);
+  }, [aircraft, fit, attempt]);
   return (
     <Modal title="What goes in first" onClose={onClose} wide>
       <div role="status">
@@ -37,6 +39,11 @@ export default function OrderDialog({ onClose }: { readonly onClose: () => void 
         )}
         {told.state === 'failed' && <p className="clash">{told.sentence}</p>}
       </div>
+      {told.state === 'failed' && (
+        <button type="button" className="button" onClick={() => setAttempt((before) => before + 1)}>
+          Retry
+        </button>
+      )}
       {told.state === 'answered' && <Answer aircraft={aircraft} order={told.order} />}
     </Modal>
   );

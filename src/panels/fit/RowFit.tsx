@@ -13,8 +13,11 @@ function wordsOf({ fit }: Bench, id: string): string {
 /** In a row of the manifest, whatever is selected: what does not fit of it. Nothing when it fits. */
 export function RowFit({ id }: { readonly id: string }) {
   const words = useBenchValue((bench) => wordsOf(bench, id));
+  return words === '' ? null : <Words id={id} words={words} />;
+}
+
+function Words({ id, words }: { readonly id: string; readonly words: string }) {
   const bad = useBenchValue(({ fit }) => fit.mark(id)?.severity === 'bad');
-  if (words === '') return null;
   return (
     <span className="row-fit" data-severity={bad ? 'bad' : 'caution'}>
       <Icon name={bad ? 'bad' : 'warn'} />

@@ -6,10 +6,11 @@ import { Icon } from '../icons';
 import { Live } from '../Live';
 import { later } from '../later';
 import { useReadings } from '../readings';
-import { MomentBars } from './MomentBars';
 import { orderRows, type Sort, type SortKey, usualSort } from './order';
 import { Row } from './Row';
+import { RowFigures } from './RowFigures';
 import { useManifestKeys } from './useManifestKeys';
+import { ownOrderSort, useOwnOrder } from './useOwnOrder';
 
 const AddDialog = later(
   () => import('./AddDialog'),
@@ -60,7 +61,11 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
   });
   const isOpen = (group: Group) => words !== '' || !folded.has(group);
   const order = shown.flatMap(({ group, listed }) => (isOpen(group) ? listed.map(({ id }) => id) : []));
-  const keys = useManifestKeys(order, onOpenCard);
+  const own = useOwnOrder(
+    shown.map(({ listed }) => listed.map(({ id }) => id)),
+    () => setSort(ownOrderSort),
+  );
+  const keys = useManifestKeys(order, own.step, onOpenCard);
   const table = useRef<HTMLTableElement>(null);
   const selectedId = useView((view) => view.selectedId);
   const selectedGroup = rows.find(({ id }) => id === selectedId)?.group;
@@ -96,7 +101,13 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
             <tr>
               <SortHead label="Name" of="name" sort={sort} onSort={setSort} />
               <SortHead label="Mass" of="mass" sort={sort} onSort={setSort} />
-              <SortHead label="Station" of="station" sort={sort} onSort={setSort} />
+              <SortHead
+                label="Station"
+                title={`Stations from ${say.from}`}
+                of="station"
+                sort={sort}
+                onSort={setSort}
+              />
             </tr>
             <tr className="moment-head">
               <SortHead label="Moment about the CG" of="moment" sort={sort} onSort={setSort} wide />
@@ -116,7 +127,13 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
                   </tr>
                   {isOpen(group) &&
                     listed.map((row) => (
-                      <Row key={row.id} row={row} isFirst={row.id === order[0]} onOpenCard={onOpenCard} />
+                      <Row
+                        key={row.id}
+                        row={row}
+                        isFirst={row.id === order[0]}
+                        own={own}
+                        onOpenCard={onOpenCard}
+                      />
                     ))}
                 </tbody>
               ),
@@ -142,7 +159,7 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
             </tr>
           </tfoot>
         </table>
-        <MomentBars />
+        <RowFigures />
         {rows.length === 0 && (
           <p className="nothing">Nothing aboard yet. Add a part, or an airframe to carry it.</p>
         )}
@@ -162,13 +179,14 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
 
 interface SortHeadProps {
   readonly label: string;
+  readonly title?: string;
   readonly of: SortKey;
   readonly sort: Sort;
   readonly onSort: (sort: Sort) => void;
   readonly wide?: boolean;
 }
 
-function SortHead({ label, of, sort, onSort, wide = false }: SortHeadProps) {
+function SortHead({ label, title = label, of, sort, onSort, wide = false }: SortHeadProps) {
   const sorted = sort.key === of;
   return (
     <th
@@ -178,14 +196,14 @@ function SortHead({ label, of, sort, onSort, wide = false }: SortHeadProps) {
     >
       <button
         type="button"
-        title={wide ? label : undefined}
+        title={title}
         onClick={() => onSort({ key: of, falling: sorted && !sort.falling })}
       >
         {wide ? (
           <>
-            <span aria-hidden="true">◂</span>
+            <span aria-hidden="true">◂ nose-heavy</span>
             <span className="unseen">{label}</span>
-            <span aria-hidden="true">▸</span>
+            <span aria-hidden="true">tail-heavy ▸</span>
           </>
         ) : (
           label

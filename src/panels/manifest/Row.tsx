@@ -1,21 +1,15 @@
+import './rows.css';
 import { memo } from 'react';
-import { lastOnly } from '../../engine/memory/memory';
 import { BARE_AIRFRAME_ID } from '../../model/airframe/bareAirframe';
 import { itemById, structureById } from '../../model/document/edit';
 import type { Aircraft } from '../../model/document/types';
-import { type ManifestRow, manifestRows } from '../../model/words/manifestRows';
+import type { ManifestRow } from '../../model/words/manifestRows';
 import { useBalance, useBench, useView } from '../../store/react';
 import { RowFit } from '../fit/RowFit';
 import { Icon, RoleMark } from '../icons';
-import { Live } from '../Live';
-import { useReadings } from '../readings';
 import { RowActions } from './RowActions';
-
-/** The rows of the aircraft as it is now, drag and all, by their id. */
-const rowsNow = lastOnly(
-  (aircraft: Aircraft): ReadonlyMap<string, ManifestRow> =>
-    new Map(manifestRows(aircraft).map((row) => [row.id, row])),
-);
+import type { OwnOrder } from './useOwnOrder';
+import { useRowPress } from './useRowPress';
 
 /** Whether a switch has taken the thing off. */
 const isOff = (loaded: Aircraft, { id, group }: ManifestRow): boolean => {
@@ -26,15 +20,17 @@ const isOff = (loaded: Aircraft, { id, group }: ManifestRow): boolean => {
 interface RowProps {
   readonly row: ManifestRow;
   readonly isFirst: boolean;
+  readonly own: OwnOrder;
   readonly onOpenCard: () => void;
 }
 
 /** One thing aboard. The selected one opens its actions below. */
-export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
+export const Row = memo(function Row({ row, isFirst, own, onOpenCard }: RowProps) {
   const bench = useBench();
-  const say = useReadings();
   const { id, name, role, locked, typical, counted } = row;
   const selected = useView((view) => view.selectedId === id);
+  const chosen = useView(({ groupIds }) => groupIds.length > 1 && groupIds.includes(id));
+  const press = useRowPress(id);
   const hidden = useView((view) => view.hiddenIds.includes(id));
   const off = useBalance(({ loaded }) => isOff(loaded, row));
   const nothingSelected = useView((view) => view.selectedId === null);
@@ -44,16 +40,23 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
         data-item={id}
         className="row"
         data-selected={selected || undefined}
+        data-chosen={chosen || undefined}
         data-uncounted={!counted || off || undefined}
-        onClick={() => bench.view.setState({ selectedId: id })}
+        {...press}
         onDoubleClick={onOpenCard}
         onPointerEnter={() => bench.view.setState({ hoveredId: id })}
         onPointerLeave={() => bench.view.setState({ hoveredId: null })}
       >
         <th scope="row">
+          <span
+            className="row-grip"
+            aria-hidden="true"
+            title="Drag it to its place in your own order"
+            onPointerDown={(event) => own.drag(event, id)}
+          />
           <button
             type="button"
-            aria-pressed={selected}
+            aria-pressed={selected || chosen}
             tabIndex={selected || (nothingSelected && isFirst) ? 0 : -1}
             title={name}
           >
@@ -70,28 +73,18 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
             <RowFit id={id} />
           </button>
         </th>
+        {/* The figures are written by hand: see RowFigures. */}
         <td className="figure">
-          <Live
-            read={({ document, balance }) => {
-              const now = rowsNow(document.current()).get(id);
-              const liquid = balance.get().liquids.find(({ tankId }) => tankId === id);
-              return now ? say.massFigure(now.massG + (liquid?.mass.massG ?? 0)) : '';
-            }}
-          />
+          <span data-of="mass" />
         </td>
         <td className="figure">
-          <Live
-            read={({ document }) => {
-              const at = rowsNow(document.current()).get(id)?.cgMm?.[0];
-              return at === undefined ? '–' : say.stationFigure(at);
-            }}
-          />
+          <span data-of="station" />
           <span className="moment" aria-hidden="true">
-            <span data-moment={id} />
+            <span data-of="moment" />
           </span>
         </td>
       </tr>
-      {selected && <RowActions row={row} />}
+      {selected && !chosen && <RowActions row={row} own={own} />}
     </>
   );
 });

@@ -5,7 +5,7 @@ import { ATTITUDES, downOf } from '../../model/loads/attitude';
 import { defaultRule, usualMarginMm } from '../../model/place/placeSettings';
 import { variantsOf } from '../../model/place/variants';
 import { ballastG } from '../../model/words/verdict';
-import { useBalance, useBench, useCommitted } from '../../store/react';
+import { useBench, useCommitted, useKeptBand } from '../../store/react';
 import { useReadings } from '../readings';
 import { MayMove } from './MayMove';
 import { OwnMeasure } from './OwnMeasure';
@@ -33,7 +33,7 @@ export function ArrangeTab() {
   const bench = useBench();
   const say = useReadings();
   const aircraft = useCommitted((committed) => committed);
-  const band = useBalance((balance) => balance.band);
+  const band = useKeptBand();
   const [wishes, setWishes] = useState<Wishes>({ rules: {}, mayTurn: [], instead: {} });
   const [certainty, setCertainty] = useState('');
   const [takeOut, setTakeOut] = useState(true);
@@ -60,7 +60,7 @@ export function ArrangeTab() {
         down,
         rules,
         mayTurn: wishes.mayTurn,
-        band: bench.balance.get().band,
+        band,
         emptied,
         wantedMarginMm: wantedMm,
         ...(everyAttitude ? { alsoDown: ALSO_DOWN } : {}),

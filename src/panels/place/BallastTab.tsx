@@ -6,7 +6,7 @@ import { usualSpots } from '../../model/place/ballastPlaces';
 import { aircraftCases } from '../../model/place/loadCases';
 import type { PlaceRule } from '../../model/place/placeSettings';
 import { type UsefulMass, usefulMass } from '../../model/place/usefulMass';
-import { useBalance, useBench, useCommitted, useVerdict } from '../../store/react';
+import { useBench, useCommitted, useKeptBand, useVerdict } from '../../store/react';
 import { type Readings, useReadings } from '../readings';
 import { OwnMeasure } from './OwnMeasure';
 import { Progress } from './Progress';
@@ -22,20 +22,19 @@ export function BallastTab() {
   const bench = useBench();
   const say = useReadings();
   const aircraft = useCommitted((committed) => committed);
-  const balance = useBalance((now) => now);
+  const band = useKeptBand();
   const [massG, setMassG] = useState(FIRST_G);
   const { search, stale, run, cancel, clear } = useSearch();
   const { down } = bench.view.getState();
   const cases = useMemo(() => aircraftCases(aircraft, down), [aircraft, down]);
   const useful = useMemo(() => {
-    const both = usefulMass(aircraft, down);
+    const both = usefulMass(aircraft, down, band);
     // Where nothing does both ways at once, what does lengthwise is still worth knowing.
     return both.length > 0
       ? { list: both, where: '' }
-      : { list: usefulMass({ ...aircraft, lateralToleranceMm: 0 }, down), where: ' lengthwise' };
-  }, [aircraft, down]);
+      : { list: usefulMass({ ...aircraft, lateralToleranceMm: 0 }, down, band), where: ' lengthwise' };
+  }, [aircraft, down, band]);
   const remedy = useVerdict(({ advice }) => advice?.remedy ?? null);
-  const { band } = balance;
   if (!band) return <p>State a target band first: there is nothing to aim at.</p>;
   const limits = { band, lateralMm: aircraft.lateralToleranceMm > 0 ? aircraft.lateralToleranceMm : null };
   const effects = spotEffects(cases, limits, aircraft.ballastSpots ?? usualSpots(aircraft), massG);

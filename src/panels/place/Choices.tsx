@@ -26,11 +26,17 @@ export function Choices({ ask, pointed, stale, onPoint }: ChoicesProps) {
   const [forMargin, setForMargin] = useState<readonly TradeOffPoint[]>([]);
   const [forMoves, setForMoves] = useState<readonly TradeOffPoint[]>([]);
   const [busy, setBusy] = useState(true);
+  const [failed, setFailed] = useState('');
+  const [attempt, setAttempt] = useState(1);
   // The question is the one that it was opened with.
   const asking = useRef(ask);
   useEffect(() => {
     const solve = bench.place.solver();
     if (!solve) return;
+    setBusy(true);
+    setFailed('');
+    setForMargin([]);
+    setForMoves([]);
     const given = asking.current;
     let live = true;
     let cancel = () => {};
@@ -50,13 +56,13 @@ export function Choices({ ask, pointed, stale, onPoint }: ChoicesProps) {
       await moves.answer;
     };
     search()
-      .catch(() => {})
+      .catch((error: unknown) => live && setFailed(error instanceof Error ? error.message : String(error)))
       .finally(() => live && setBusy(false));
     return () => {
       live = false;
       cancel();
     };
-  }, [bench]);
+  }, [bench, attempt]);
   const accept = (arrangement: Arrangement) => {
     if (stale) {
       const text = 'Arrange: the choices are for the aircraft as it was. Search again first.';
@@ -75,8 +81,13 @@ export function Choices({ ask, pointed, stale, onPoint }: ChoicesProps) {
     <section className="choices" aria-label="Choices">
       <h3>Choices</h3>
       <p className="hint" role="status">
-        {busy ? 'Working out the choices…' : 'Point at one to see it; press it to accept it.'}
+        {busy ? 'Working out the choices…' : failed || 'Point at one to see it; press it to accept it.'}
       </p>
+      {failed && (
+        <button type="button" className="button" onClick={() => setAttempt((before) => before + 1)}>
+          Retry
+        </button>
+      )}
       <Curve
         {...shared}
         title="Ballast for more margin"

@@ -6,7 +6,7 @@ import { judgeFully } from '../../model/judgement/judgeFully';
 import { fitRefusals } from '../../model/place/fitRefusals';
 import { swapPart } from '../../model/place/usefulMass';
 import { verdict } from '../../model/words/verdict';
-import { useBench, useCommitted } from '../../store/react';
+import { useBench, useCommitted, useKeptBand } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
 import { useReadings } from '../readings';
 
@@ -23,11 +23,12 @@ export function Swap() {
     aircraft.parts.find(({ role }) => role === 'energy') ??
     aircraft.parts[0];
   const { down, positions } = bench.view.getState();
+  const band = useKeptBand();
   const like = shelf.filter(({ role }) => role === part?.role);
   const other = like.find(({ name }) => name === shelfName) ?? nearest(like, part?.massG ?? 0);
   const swap = useMemo(
-    () => (part && other ? swapPart(aircraft, part.id, other, down) : null),
-    [aircraft, part, other, down],
+    () => (part && other ? swapPart(aircraft, part.id, other, { down, band }) : null),
+    [aircraft, part, other, down, band],
   );
   const clashes = useMemo(
     () => (swap ? [...new Set(fitRefusals(aircraft, swap.aircraft).map(({ sentence }) => sentence))] : []),

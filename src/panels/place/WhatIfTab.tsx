@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import { fuelRange } from '../../engine/place/fuelRange';
 import { payloadAt } from '../../model/place/usefulMass';
-import { useBalance, useBench, useCommitted } from '../../store/react';
+import { useBalance, useBench, useCommitted, useKeptBand } from '../../store/react';
 import { useReadings } from '../readings';
 import { OwnMeasure } from './OwnMeasure';
 import { Swap } from './Swap';
@@ -27,9 +27,10 @@ function Payload() {
   const cg = bench.balance.get().cgMm;
   const [stationMm, setStationMm] = useState(() => Math.round(cg?.[0] ?? 0));
   const [buttlineMm, setButtlineMm] = useState(0);
+  const band = useKeptBand();
   const range = useMemo(
-    () => payloadAt(aircraft, down, [stationMm, buttlineMm, 0]),
-    [aircraft, down, stationMm, buttlineMm],
+    () => payloadAt(aircraft, down, [stationMm, buttlineMm, 0], band),
+    [aircraft, down, stationMm, buttlineMm, band],
   );
   return (
     <section>
@@ -46,6 +47,7 @@ function Payload() {
   );
 
   function words(): string {
+    if (!band) return 'There is no band to hold it against.';
     if (!range) return 'No payload there brings every load state inside its limits.';
     const by = range.mostBy ? ` More leaves the limits ${range.mostBy.name}.` : '';
     const most = Number.isFinite(range.mostG) ? `up to ${say.mass(Math.floor(range.mostG))}` : 'any mass';
@@ -56,7 +58,7 @@ function Payload() {
 
 function FuelThatKeepsIt() {
   const travel = useBalance((balance) => balance.travel);
-  const band = useBalance((balance) => balance.band);
+  const band = useKeptBand();
   if (!band || travel.length < 2) return null;
   const stretches = fuelRange(travel, band);
   const [only] = stretches;

@@ -13,7 +13,7 @@ import { formatArea, formatNumber } from '../../model/units';
 import { marginWords } from '../../model/words/marginWords';
 import { doubtWords, noteWords } from '../../model/words/neutralPointWords';
 import { lengthUp } from '../../model/words/say';
-import { useAircraft, useBalance, useStability } from '../../store/react';
+import { useAircraft, useBalance, useBench, useStability } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Icon } from '../icons';
 import { Live } from '../Live';
@@ -25,9 +25,11 @@ import { ofMac, panelWords, shiftWords } from './words';
 /** The estimate of the neutral point with all that bears on its trust; always called an estimate. */
 export default function EstimateFigures() {
   const say = useReadings();
-  const estimate = useStability((stability) => stability.estimate);
-  const fresh = useStability((stability) => stability.fresh);
-  const fault = useStability((stability) => stability.fault);
+  const { stability } = useBench();
+  const estimate = useStability((now) => now.estimate);
+  const fresh = useStability((now) => now.fresh);
+  const fault = useStability((now) => now.fault);
+  const mayRetry = useStability((now) => now.mayRetry);
   const counted = useAircraft((aircraft) => stabilitySettings(aircraft).fuselage);
   const hasHull = useAircraft((aircraft) => stabilityInput(aircraft).hull !== null);
   return (
@@ -37,6 +39,11 @@ export default function EstimateFigures() {
         {!fresh && <span className="estimate-waits">being worked out…</span>}
       </h3>
       {fault && <p className="fault">{fault}</p>}
+      {mayRetry && (
+        <button type="button" className="button" onClick={stability.retry}>
+          Retry
+        </button>
+      )}
       {!estimate && !fault && fresh && <p className="hint">Nothing aboard lifts, so there is no estimate.</p>}
       {estimate && (
         <dl className="figures derived">

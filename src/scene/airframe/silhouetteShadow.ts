@@ -52,6 +52,7 @@ function filled(
   canvas.height = height;
   const pen = canvas.getContext('2d', { willReadFrequently: true });
   if (!pen) return cover;
+  // Filling closes each triangle.
   pen.beginPath();
   for (const piece of pieces) {
     const { verticesMm, triangles } = tessellate(piece.shape, { segments: 12 });
@@ -66,7 +67,6 @@ function filled(
       for (const [i, p] of (flip ? [a, c, b] : [a, b, c]).entries()) {
         pen[i === 0 ? 'moveTo' : 'lineTo']((p[0] - rect[0]) * scale, (p[1] - rect[1]) * scale);
       }
-      pen.closePath();
     }
   }
   pen.fill();

@@ -58,12 +58,12 @@ export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
         queueMicrotask(late);
       }),
     );
-    let known = sizeOf();
+    let last = sizeOf();
     const offDocument = bench.document.api.subscribe((now, before) => {
       if (now.committed === before.committed) return;
       const size = sizeOf();
-      if (size !== known) fitToView(bench);
-      known = size;
+      if (size !== last) fitToView(bench);
+      last = size;
     });
     measure(element.clientWidth, element.clientHeight);
     return () => {

@@ -141,7 +141,9 @@ function write(
     if (!word || !at) continue;
     if (span.textContent !== word.text) span.textContent = word.text;
     if (span.dataset.look !== word.look) span.dataset.look = word.look;
-    span.dataset.fresh = String(word.look !== 'neutralPoint' || fresh);
-    span.style.transform = `translate(${at.left}px, ${at.top}px)`;
+    const isFresh = String(word.look !== 'neutralPoint' || fresh);
+    if (span.dataset.fresh !== isFresh) span.dataset.fresh = isFresh;
+    const moved = `translate(${at.left}px, ${at.top}px)`;
+    if (span.style.transform !== moved) span.style.transform = moved;
   }
 }

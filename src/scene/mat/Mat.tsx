@@ -41,7 +41,7 @@ export function Mat() {
   const zeroMm = useZero(view === 'front');
   const rect = useCommitted(useSteadyList((aircraft: Aircraft) => matRect(extentOnce(aircraft)))) as Rect;
   const shadow = useDisposed(() => silhouetteShadow(structure, rect), [structure, rect]);
-  const material = useDisposed(() => createMatMaterial(shadow), [shadow]);
+  const material = useDisposed(createMatMaterial, []);
   const plane = useMemo(() => drawingPlane(view, extent.minMm[2]), [view, extent.minMm[2]]);
   const mat = view === 'free';
   const tilt = useTilt();
@@ -79,6 +79,7 @@ export function Mat() {
   useLayoutEffect(() => {
     const set = material.uniforms;
     const color = (name: string, value: string) => (set[name]!.value as Color).set(value);
+    set.uShadow!.value = shadow;
     color('uMat', palette.mat);
     color('uLine', palette.matLine);
     color('uRule', palette.matRule);

@@ -94,7 +94,7 @@ const fragmentShader = /* glsl */ `
   }
 `;
 
-export const createMatMaterial = (shadow: Texture) =>
+export const createMatMaterial = () =>
   new ShaderMaterial({
     vertexShader,
     fragmentShader,
@@ -113,7 +113,7 @@ export const createMatMaterial = (shadow: Texture) =>
       uLimits: { value: new Vector2() },
       uLimitsOn: { value: 0 },
       uRuleAt: { value: new Vector4() },
-      uShadow: { value: shadow },
+      uShadow: { value: null as Texture | null },
       uShadowRect: { value: new Vector4(0, 0, 1, 1) },
       uShadowDepth: { value: 0 },
     },

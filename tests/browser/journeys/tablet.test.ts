@@ -73,11 +73,10 @@ test('a table of sections, and the airframe as the scales say', async () => {
   await hand.type(hand.field(`Station, point ${points.length + 1}`), '12.5 cm');
   expect(JSON.parse(await hand.file()).referencePoints.at(-1).positionMm[0]).toBe(125);
   await hand.openFold('airframe');
-  const enter = page.getByRole('button', { name: 'Enter what the scales say' });
-  if (await enter.isVisible()) await hand.press(enter);
   const fold = page.locator('[data-fold=airframe]');
   const weighed = async () => JSON.parse(await hand.file()).bareAirframe;
-  await hand.type(fold.getByLabel('Mass', { exact: true }), '4000');
+  await hand.type(fold.getByLabel('Weighed mass'), '4000');
+  await hand.type(fold.getByLabel('CG station'), '25 cm');
   expect((await weighed()).massG).toBe(4000);
   await fold.getByLabel('Use it to').selectOption({ label: 'Replace the shapes' });
   expect((await weighed()).use).toBe('replace');

@@ -4,10 +4,8 @@ import { liquidInShape } from '../../../src/engine/liquid/liquidInShape';
 import type { MeshShape } from '../../../src/engine/mass/shapes';
 import { tessellate } from '../../../src/engine/mass/tessellate';
 import { volumeProperties } from '../../../src/engine/mass/volumeProperties';
+import { seed } from '../../seed';
 import { randomDown, randomStream, TANK_NAMES, TANKS } from './tankShapes';
-
-const seed = 1 + Math.floor(Math.random() * 2 ** 30);
-console.log(`closed forms against clipped facets, seed ${seed}`);
 
 const FLAT = ['box', 'taperedBox', 'saddle', 'crate'];
 const ENTRIES = ['xx', 'yy', 'zz', 'xy', 'xz', 'yz'] as const;

@@ -7,10 +7,8 @@ import { surfaceOutline, wettedMesh } from '../../../src/engine/liquid/wettedMes
 import { meshProperties } from '../../../src/engine/mass/mesh';
 import { meshFault } from '../../../src/engine/mass/meshFault';
 import { volumeProperties } from '../../../src/engine/mass/volumeProperties';
+import { seed } from '../../seed';
 import { randomDown, randomStream, TANK_NAMES, TANKS } from './tankShapes';
-
-const seed = 1 + Math.floor(Math.random() * 2 ** 30);
-console.log(`wetted meshes, seed ${seed}`);
 
 test.each(TANK_NAMES)(
   'the liquid drawn in a %s is a closed solid of the right size under a lid of the right area',

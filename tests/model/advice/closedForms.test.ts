@@ -149,6 +149,22 @@ describe('ballast', () => {
     });
   });
 
+  test('in two pieces is taken out and reduced, before any is added at the other end', () => {
+    const second: Part = { ...lead(300, 60), id: 'second', name: 'second', positionMm: [60, 50, 60] };
+    const parts = [engine, fixed(pack), fixed(camera), lead(300, 40), second];
+    const { kind, edits, words } = remedyOf({ ...tailHeavy([], [SHELL]), parts });
+    expect([kind, edits.map((edit) => edit.do)]).toEqual(['reduce-ballast', ['remove', 'weigh']]);
+    // The farther one goes: of 300 g at 60 so much stays as W·(CG − limit)/(limit − station) of what is left asks for.
+    const bare = total([engine, pack, camera]);
+    const toReach = (limitMm: number) => (bare.massG * (bare.cgMm - limitMm)) / (limitMm - 60);
+    const edit = edits[1]!;
+    if (edit.do !== 'weigh') throw new Error(edit.do);
+    expect(edit).toMatchObject({ id: 'second' });
+    expect(edit.massG).toBeGreaterThanOrEqual(toReach(AFT_MM));
+    expect(edit.massG).toBeLessThanOrEqual(Math.ceil(toReach(AFT_MM - 3)));
+    expect(words).toBe(`Take out “lead” and reduce “second” from 300\u202fg to ${edit.massG}\u202fg`);
+  });
+
   test('at the wrong end is taken out before any is added at the other', () => {
     // Without the lead in the tail the CG is aft still, (500·900 + 800·300)/1200 = 575 mm, and in the nose it is too light.
     const heavy = fixed(boxPart('heavy', 300, [800, 0, 0]));

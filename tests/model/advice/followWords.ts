@@ -32,6 +32,16 @@ export function followWords(aircraft: Aircraft, remedy: Remedy, fromMm = 0): Air
     return change(aircraft, reduced[1]!, (part) => ({ ...part, massG: figure(reduced[4]!, reduced[5]!) }));
   const taken = new RegExp(`^Take out “(.+)”, ${NUMBER}$`).exec(words);
   if (taken) return without(aircraft, taken[1]!);
+  const both = new RegExp(
+    `^Take out ((?:“.+?” and )+)(?:reduce “(.+)” from ${NUMBER} to ${NUMBER}|“(.+?)”)$`,
+  ).exec(words);
+  if (both) {
+    const out = [...both[1]!.matchAll(/“(.+?)”/g)].map((match) => match[1]!);
+    const cleared = [...out, ...(both[7] === undefined ? [] : [both[7]])].reduce(without, aircraft);
+    return both[2] === undefined
+      ? cleared
+      : change(cleared, both[2], (part) => ({ ...part, massG: figure(both[5]!, both[6]!) }));
+  }
   const added = new RegExp(`^(?:Take out (.+) and add|Add) ${NUMBER} (.+)$`).exec(words);
   if (!added) throw new Error(`not understood: ${words}`);
   const names = [...(added[1] ?? '').matchAll(/“(.+?)”/g)].map((match) => match[1]!);

@@ -52,6 +52,26 @@ describe('a pack let into a foam block', () => {
     expect(left!.massRemoved.cgMm?.[1]).toBeCloseTo(-60, 9);
   });
 
+  test.each(['correct', 'replace'] as const)(
+    'an airframe that was weighed (%s) has its pockets already, and a block goes off it with them',
+    (use) => {
+      const keel = blockAt('keel', box(400, 20, 20), [300, 0, -60], { mass: { by: 'weighed', massG: 500 } });
+      const bench = {
+        ...benchOf([foam, keel], [pack]),
+        bareAirframe: { massG: 540, stationMm: 280, buttlineMm: 0, use },
+      };
+      const whole = massSum(bodies(bench).map(({ mass }) => mass));
+      expect(whole.massG).toBeCloseTo(540 + 300, 9);
+      expect(whole.cgMm![0]).toBeCloseTo((540 * 280 + 300 * 120) / 840, 9);
+      // The foam without its pocket: 28.08 g about (30·100 − 1.92·120)/28.08.
+      const off = massSum(
+        bodies({ ...bench, structure: bench.structure.slice(1) }, bench).map(({ mass }) => mass),
+      );
+      expect(off.massG).toBeCloseTo(840 - 28.08, 9);
+      expect(off.cgMm![0]).toBeCloseTo((540 * 280 + 300 * 120 - (3000 - 1.92 * 120)) / off.massG, 9);
+    },
+  );
+
   test('a block that is a skin loses no mass', () => {
     const shell = { ...foam, mass: { by: 'skin', gPerM2: 400 } } as const;
     expect(cutOuts(benchOf([shell], [pack]))[0]?.massRemovedG).toBe(0);

@@ -14,7 +14,7 @@ const at = (stationMm: number): Aircraft => ({
 });
 const kept = (aircraft: Aircraft, neutralPointMm: number, estimateFresh = true) => {
   const estimate = estimateAt(neutralPointMm);
-  return bandToKeep(aircraft, balanceAt(aircraft, { fuelFraction: 1, down: LEVEL, estimate, estimateFresh }));
+  return bandToKeep(balanceAt(aircraft, { fuelFraction: 1, down: LEVEL, estimate, estimateFresh }), aircraft);
 };
 
 describe('what a place is held against: the limits, and the margin that the verdict asks for', () => {

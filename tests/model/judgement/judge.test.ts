@@ -11,7 +11,7 @@ import {
   type Severity,
 } from '../../../src/model/judgement/types';
 import { changeStability } from '../../../src/model/stability/stability';
-import { aircraftOf, boxPart } from '../aircraft';
+import { aircraftOf, boxPart, weightlessWing } from '../aircraft';
 import { estimateAt } from './estimate';
 
 /** A thing of 1000 g with its CG at a place, and the band from 500 to 540 mm. */
@@ -105,6 +105,24 @@ describe('the estimated static margin, with a band or without', () => {
     });
   });
 
+  test.each([
+    ['unfinished', 'not checked yet'],
+    ['failed', 'not checked'],
+  ] as const)(
+    'an estimate that is %s leaves a winged aircraft unjudged, and one without wings alone',
+    (estimating, why) => {
+      const winged = { ...at(520), structure: [weightlessWing] };
+      const found = judged(winged, { estimate: estimateAt(510), estimating });
+      expect(found).toMatchObject({
+        severity: 'unknown',
+        severitySoFar: 'good',
+        margin: { status: 'unknown', why },
+      });
+      expect(judged(winged, { estimating: 'done' }).severity).toBe('good');
+      expect(judged(at(520), { estimating }).severity).toBe('good');
+    },
+  );
+
   test('a stated band that reaches 12 mm behind the neutral point is not to be trusted', () => {
     const found = judged(at(505), { estimate: estimateAt(528) }).findings;
     expect(found).toContainEqual({ kind: 'band-behind-neutral-point', severity: 'caution', byMm: 12 });
@@ -167,6 +185,45 @@ describe('load states', () => {
       expect(judged(aircraft, { loads })).toMatchObject({ severity: 'unknown', severitySoFar: 'good' });
     }
     expect(judgeFully(aircraft, { down: LEVEL, estimate: null })).toMatchObject({ loads: 'certified' });
+  });
+});
+
+describe('an aft end that is certain to so much only, the aft limit at 540', () => {
+  /** The only load state that flies, as a search that is certain to so much of it would find it. */
+  const searched = (stationMm: number, withinMm: number | null): Partial<Known> => {
+    const state = { cgMm: [stationMm, 0, 0], massG: 1000, fuelFraction: 1, positions: {} } as const;
+    const end = { ...state, withinMm };
+    return {
+      loads: {
+        status: 'found',
+        envelope: {
+          foremost: end,
+          aftmost: end,
+          leftmost: end,
+          rightmost: end,
+          heaviest: state,
+          lightest: state,
+        },
+      },
+    };
+  };
+
+  test('is held to it as if the CG lay as far aft as it may', () => {
+    const { severity, aftmost, foremost } = judged(at(539.95), searched(539.95, 0.1));
+    expect([severity, aftmost?.cgMm[0], foremost?.outsideMm]).toEqual(['bad-aft', 539.95, 0]);
+    expect(aftmost?.outsideMm).toBeCloseTo(0.05, 9);
+    expect(judged(at(539.85), searched(539.85, 0.1)).severity).toBe('good');
+  });
+
+  test('so does the margin: 2 % of 200 mm at the CG, 1.95 % where it may lie', () => {
+    const { margin, findings } = judged(at(520), { ...searched(520, 0.1), estimate: estimateAt(524) });
+    expect(margin.status === 'estimated' && margin.least.marginPct).toBeCloseTo(1.95, 9);
+    expect(findings.map(({ kind }) => kind)).toContain('margin-tiny');
+  });
+
+  test('forward nothing is added, and what nothing bounds was not checked', () => {
+    expect(judged(at(500), searched(500, 0.1)).severity).toBe('good');
+    expect(kinds(at(520), searched(520, null))).toEqual(['loads-unchecked']);
   });
 });
 

@@ -156,10 +156,12 @@ describe('the zone of one item', () => {
 });
 
 describe('what if', () => {
+  const bandOf = (aircraft: Aircraft) => balanceAt(aircraft, { fuelFraction: 1, down }).band;
+
   test('the heaviest payload at a spot puts the CG on a limit, and a gram more puts it outside', () => {
     const start = redshank(500);
     const aircraft = redshank(balanceAt(start, { fuelFraction: 1, down }).cgMm![0] + 5);
-    const { mostG } = payloadAt(aircraft, down, [900, 0, 0])!;
+    const { mostG } = payloadAt(aircraft, down, [900, 0, 0], bandOf(aircraft))!;
     const withG = (massG: number) => {
       const load = { ...aircraft.parts[0]!, id: 'load', massG, positionMm: [900, 0, 0] as const };
       return balanceAt({ ...aircraft, parts: [...aircraft.parts, load] }, { fuelFraction: 1, down }).fit!;
@@ -171,7 +173,7 @@ describe('what if', () => {
   test('useful mass comes to the limit exactly, before any lead', () => {
     const start = redshank(500);
     const aircraft = redshank(balanceAt(start, { fuelFraction: 1, down }).cgMm![0] + 24);
-    const options = usefulMass(aircraft, down);
+    const options = usefulMass(aircraft, down, bandOf(aircraft));
     expect(options.map(({ part }) => part.id).sort()).toEqual(['camera', 'pack']);
     for (const { part, changeG } of options) {
       expect(changeG).toBeGreaterThan(0);
@@ -183,7 +185,7 @@ describe('what if', () => {
   test('a swap tells both verdicts', () => {
     const aircraft = redshank(560);
     const other = shelf.find(({ name }) => name === 'Pack 6S 5000 mAh')!;
-    const swap = swapPart(aircraft, 'pack', other, down)!;
+    const swap = swapPart(aircraft, 'pack', other, { down, band: bandOf(aircraft) })!;
     const least = (one: Aircraft) => {
       const fit = balanceAt(one, { fuelFraction: 1, down }).fit!;
       return Math.min(fit.forwardMarginMm, fit.aftMarginMm);

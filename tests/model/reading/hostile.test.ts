@@ -113,6 +113,12 @@ describe('what JSON lets pass and a person did not mean', () => {
     expect(sentences(json)).toContain('unknown key "posistionMm", did you mean "positionMm"?');
   });
 
+  test('a key that stands beside its like but for capitals is told', () => {
+    const json = dunlinJson();
+    json.parts[0].mass_g = 12;
+    expect(sentences(json)).toContain('unknown key "mass_g" beside "massG"');
+  });
+
   test('a key of a person’s own is kept', () => {
     const json = dunlinJson();
     json.parts[0].shop = 'round the corner';

@@ -8,7 +8,7 @@ import type { Known } from '../../../src/model/judgement/types';
 import { changeStability } from '../../../src/model/stability/stability';
 import { lengthDown, lengthUp } from '../../../src/model/words/say';
 import { verdict } from '../../../src/model/words/verdict';
-import { aircraftOf, boxPart } from '../aircraft';
+import { aircraftOf, boxPart, weightlessWing } from '../aircraft';
 import { estimateAt } from '../judgement/estimate';
 
 const say = sayIn('metric', null);
@@ -229,6 +229,19 @@ test('what is not checked yet is said, and is only called good while the check r
   const unchecked = said(aircraft, { fit: null });
   expect(unchecked).toMatchObject({ tone: 'unknown', facts: { fit: 'not checked yet; ; unknown' } });
   expect(said(aircraft, { fit: null }, true)).toMatchObject({ tone: 'good', headline: 'In the band' });
+});
+
+test('a margin, load states and a fit that are not checked are each said beside a CG in the band', () => {
+  const winged = { ...banded(at(520), 500, 540), structure: [weightlessWing] };
+  expect(said(winged, { estimating: 'failed' })).toMatchObject({
+    tone: 'unknown',
+    headline: 'In the band',
+    cause: 'The margin is not checked.',
+    facts: { margin: 'not known; not checked; unknown' },
+  });
+  expect(said(winged, { estimating: 'unfinished', fit: null }).cause).toBe(
+    'The margin is not checked yet. The fit is not checked yet.',
+  );
 });
 
 test('an empty bench asks for a mass, and one without a band for a band', () => {

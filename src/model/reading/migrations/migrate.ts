@@ -20,13 +20,16 @@ export function migrate(
   }
   let document = json as Document;
   const { version } = document;
-  const known = current === 1 ? '1' : `1 to ${current}`;
+  const readable = current === 1 ? '1' : `1 to ${current}`;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    return { ok: false, fault: fault(json, ['version'], `a version, ${known}`, inWords(version)) };
+    return { ok: false, fault: fault(json, ['version'], `a version, ${readable}`, inWords(version)) };
   }
   if (version > current) {
-    const told = `the file was saved by a later version of the bench (${version}); this one reads version ${known}.`;
-    return { ok: false, fault: toldFault(json, ['version'], told, `version ${known}`, String(version)) };
+    const sentence = `the file was saved by a later version of the bench (${version}); this one reads version ${readable}.`;
+    return {
+      ok: false,
+      fault: toldFault(json, ['version'], sentence, `version ${readable}`, String(version)),
+    };
   }
   for (let from = version; from < current; from += 1) {
     const migration = steps.find((step) => step.from === from);

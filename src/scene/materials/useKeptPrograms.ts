@@ -1,0 +1,24 @@
+import { addAfterEffect, useThree } from '@react-three/fiber';
+import { useEffect } from 'react';
+
+/** Of our own shaders; such a program is told apart by more than its text, and kept ones would heap up. */
+const OWN = 'ShaderMaterial';
+
+/**
+ * Keeps the programs of the library's materials for as long as the stage lives. The renderer drops one with the last
+ * material that uses it and compiles it anew when a part is put aboard again, by far the dearest thing that it does.
+ * There are as many as kinds of look, however many parts.
+ */
+export function useKeptPrograms(): void {
+  const info = useThree(({ gl }) => gl.info);
+  useEffect(() => {
+    const kept = new Set<object>();
+    return addAfterEffect(() => {
+      for (const program of info.programs ?? []) {
+        if (program.name === OWN || kept.has(program)) continue;
+        kept.add(program);
+        program.usedTimes += 1;
+      }
+    });
+  }, [info]);
+}
