@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import { removeItem } from '../../model/document/edit';
 import type { Aircraft, Part } from '../../model/document/types';
+import { bandToKeep } from '../../model/judgement/bandToKeep';
 import { ATTITUDES, downOf } from '../../model/loads/attitude';
 import { defaultRule, usualMarginMm } from '../../model/place/placeSettings';
 import { variantsOf } from '../../model/place/variants';
@@ -33,7 +34,9 @@ export function ArrangeTab() {
   const bench = useBench();
   const say = useReadings();
   const aircraft = useCommitted((committed) => committed);
-  const band = useBalance((balance) => balance.band);
+  const balance = useBalance((now) => now);
+  // What the verdict holds the CG against, the static margin among it.
+  const band = useMemo(() => bandToKeep(aircraft, balance), [aircraft, balance]);
   const [wishes, setWishes] = useState<Wishes>({ rules: {}, mayTurn: [], instead: {} });
   const [certainty, setCertainty] = useState('');
   const [takeOut, setTakeOut] = useState(true);
@@ -60,7 +63,7 @@ export function ArrangeTab() {
         down,
         rules,
         mayTurn: wishes.mayTurn,
-        band: bench.balance.get().band,
+        band: bandToKeep(committed, bench.balance.get()),
         emptied,
         wantedMarginMm: wantedMm,
         ...(everyAttitude ? { alsoDown: ALSO_DOWN } : {}),
