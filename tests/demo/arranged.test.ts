@@ -54,9 +54,9 @@ const lostWays = (before: Aircraft, after: Aircraft): string[] =>
 
 describe('a demo arranged and accepted', () => {
   test.each([
-    ['whimbrel', 4000],
-    ['corncrake', 2500],
-    ['sandmartin', 2500],
+    ['whimbrel', 3000],
+    ['corncrake', 2000],
+    ['sandmartin', 6000],
     ['fieldfare', 2500],
   ] as const)(
     '%s: good by the whole verdict, fits in every load state, every part has the way in it had',
