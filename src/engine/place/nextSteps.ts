@@ -1,8 +1,8 @@
 import type { Vec3 } from '../geometry/types';
 import { balanceRows, bindingRows } from './balanceRows';
 import { type Bettered, ballastFor } from './ballastFor';
-import { ballastBox, mostSteps } from './ballastRoom';
-import { AXES, centreRange, fitsRegion, gapAlong, gapBetween, straightGap } from './regions';
+import { halfBeside, mostSteps, stepsWithin } from './ballastRoom';
+import { AXES, centreRange, fitsRegion, gapAlong, gapBetween, straightGap, widest } from './regions';
 import { SAME_MARGIN_MM } from './searchState';
 import type { PlaceBox, PlaceProblem } from './types';
 
@@ -138,17 +138,25 @@ export function nextSteps(
   };
   const still = places.map((place, part) => isStill(part, place));
   const movesNow = still.filter((is) => !is).length;
-  const weighed = (values: readonly number[], moves: number, two: boolean): Bettered & { worth: Worth } => {
-    const found = ballastFor(values, rows, stack, two);
+  /** The steps that each spot takes beside a part with its box here. */
+  const leaves = (part: number, box: PlaceBox) =>
+    spots.map((spot) => stepsWithin(spot, halfBeside(spot, box, widest(gapOf(spot.id, parts[part]!.id)))));
+  const left = boxes.map((box, part) => leaves(part, box));
+  const weighed = (
+    values: readonly number[],
+    moves: number,
+    two: boolean,
+    leftBy: (part: number) => readonly number[],
+  ): Bettered & { worth: Worth } => {
+    const beside = stack.map(({ spot, most }, k) => ({
+      spot,
+      most: parts.reduce((least, _, part) => Math.min(least, leftBy(part)[k]!), most),
+    }));
+    const found = ballastFor(values, rows, beside, two);
     const { shortMm, marginMm, ballastG } = found;
     return { ...found, worth: { shortMm, ballastG, marginMm, moves } };
   };
-  const ballastKeeps = (gramsG: readonly number[], boxFor: (part: number) => PlaceBox) =>
-    spots.every((spot, k) => {
-      const box = gramsG[k]! > 0 ? ballastBox(spot, gramsG[k]!) : null;
-      return !box || parts.every(({ id }, part) => keeps(box, boxFor(part), gapOf(spot.id, id)));
-    });
-  const now = weighed(base, movesNow, true);
+  const now = weighed(base, movesNow, true, (part) => left[part]!);
   const at: Step = { places, changed: [], gramsG: now.gramsG, worth: now.worth };
   const better = (step: Step) => compareWorth(step.worth, at.worth, sameMm) < 0;
   const changes = parts.map((_, part) =>
@@ -161,7 +169,18 @@ export function nextSteps(
         other === part || pair(part, box, other, boxes[other]!) ? [] : [other],
       );
       const moves = Number(still[part]) - Number(isStill(part, place));
-      return [{ part, place, box, meets, moves, by: given.map((value, r) => value - stands[part]![r]!) }];
+      const leftHere = leaves(part, box);
+      return [
+        {
+          part,
+          place,
+          box,
+          meets,
+          moves,
+          left: leftHere,
+          by: given.map((value, r) => value - stands[part]![r]!),
+        },
+      ];
     }),
   );
   type Change = (typeof changes)[number][number];
@@ -171,6 +190,7 @@ export function nextSteps(
       values,
       made.reduce((sum, { moves }) => sum + moves, movesNow),
       made.length === 1,
+      (part) => (made.find((one) => one.part === part)?.left ?? left[part])!,
     );
     const step = {
       places: places.map((place, part) => made.find((one) => one.part === part)?.place ?? place),
@@ -178,9 +198,7 @@ export function nextSteps(
       gramsG,
       worth,
     };
-    if (!better(step)) return null;
-    const boxFor = (part: number) => made.find((one) => one.part === part)?.box ?? boxes[part]!;
-    return ballastKeeps(gramsG, boxFor) ? step : null;
+    return better(step) ? step : null;
   };
   const best = (steps: Step[]) => steps.sort((a, b) => compareWorth(a.worth, b.worth, 0));
   return {

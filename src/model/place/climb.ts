@@ -21,42 +21,70 @@ const TWO_MM = 30;
 const GAIN_MM = 0.05;
 /** So many steps from one state are asked of the fit before it is given up, and so many of the ways in. */
 const MOST_ASKED = 240;
-const MOST_WAYS = 12;
+const MOST_WAYS = 8;
 /** Where a way in was not found, places nearer than this are not asked about from the same state, mm. */
 const NO_WAY_MM = 15;
 
-/** Where a climb has come to. */
-export interface Summit {
+/** A state on the way of a climb. */
+export interface Stand {
   /** With the moments that things really leave there. */
   readonly problem: PlaceProblem;
-  readonly at: Step;
+  readonly at: Pick<Step, 'places' | 'gramsG' | 'worth'>;
 }
+
+/** What has been refused for good, kept from one climb to the next. */
+export interface Barred {
+  readonly places: Set<string>;
+  /** Near these no way in is looked for again. */
+  readonly noWay: Spot[];
+  /** Ballast spots, by id, at which it stood in the way. */
+  readonly spots: Set<string>;
+}
+
+/** Places as they are, with the ballast that suits them best where it is not barred. */
+export const standAt = (problem: PlaceProblem, places: Around, barred: Barred): Stand => ({
+  problem,
+  at: nextSteps(
+    withoutBarred(problem, barred),
+    places,
+    problem.parts.map(() => []),
+    GAIN_MM,
+  ).at,
+});
+
+const withoutBarred = (problem: PlaceProblem, { spots: barred }: Barred): PlaceProblem => ({
+  ...problem,
+  spots: problem.spots.map((spot) => (barred.has(spot.id) ? { ...spot, mostG: 0 } : spot)),
+});
 
 /**
  * Climbs from places that can be built, over places that can be built, to better ones: in each step one part is put
  * elsewhere, or two where one is not enough, whatever betters the worth most of what nothing speaks against. `also` are
- * places to try besides. Ends where no step is better, or with the time.
+ * places to try besides. Ends where no step is better, or with the time; every state on the way comes back, the start first.
  */
 export function climb(
-  asked: PlaceProblem,
+  question: PlaceProblem,
   from: Around,
   also: readonly (readonly Place[])[],
   ground: Ground,
-): Summit {
+  barred: Barred,
+): Stand[] {
+  const asked = withoutBarred(question, barred);
   const [fine, coarse] = [ONE_MM, TWO_MM].map((stepMm) =>
     placesToTry(asked, stepMm).map((places, part) => [...(also[part] ?? []), ...places]),
   );
-  const dead = new Set<string>();
   let problem = asked;
   let places = from;
+  const way: Stand[] = [];
   for (;;) {
     const ones = nextSteps(problem, places, fine!, GAIN_MM);
+    way.push({ problem, at: ones.at });
     const next =
-      firstSound(problem, ones.singles(), ground, dead) ??
+      firstSound(problem, ones.singles(), ground, barred) ??
       (ground.leftMs() > 0
-        ? firstSound(problem, nextSteps(problem, places, coarse!, GAIN_MM).pairs(MOST_ASKED), ground, dead)
+        ? firstSound(problem, nextSteps(problem, places, coarse!, GAIN_MM).pairs(MOST_ASKED), ground, barred)
         : null);
-    if (!next) return { problem, at: ones.at };
+    if (!next) return way;
     places = next.places;
     problem = ground.corrected(problem, places, next.gramsG);
   }
@@ -67,10 +95,10 @@ function firstSound(
   problem: PlaceProblem,
   steps: readonly Step[],
   { refusals, isOfFile, leftMs }: Ground,
-  dead: Set<string>,
+  { places: dead, noWay: neverAgain }: Barred,
 ): Step | null {
   let [asked, ways] = [0, 0];
-  const noWay: Spot[] = [];
+  const noWay: Spot[] = [...neverAgain];
   for (const { places, changed, ...step } of steps) {
     if (asked >= MOST_ASKED || ways >= MOST_WAYS || leftMs() <= 0) return null;
     const put = changed.map((part): Spot => ({ part, place: places[part]! }));
@@ -88,7 +116,8 @@ function firstSound(
   return null;
 }
 
-interface Spot {
+/** A part, by its number, at a place. */
+export interface Spot {
   readonly part: number;
   readonly place: Place;
 }

@@ -89,6 +89,8 @@ function lostWay(before: Aircraft, after: Aircraft, item: Item, moved: ReadonlyS
   const was = look(before, item.id);
   if (!was?.found) return [];
   keepWay(before, was);
+  // What has not moved goes in as it did, as long as nothing has come in its way.
+  if (!moved.has(item.id) && isStillClear(after, item, was, false)) return [];
   const now = look(after, item.id);
   if (now?.found) keepWay(before, now);
   return unlessFound(now, item, moved);
@@ -103,8 +105,15 @@ function lostQuickly(before: Aircraft, after: Aircraft, item: Item, moved: Reado
   const isNew = !itemById(before, item.id);
   const known = waysTo(before, item.id);
   if (known.some((way) => isStillClear(after, item, way, isNew))) return [];
-  if (!moved.has(item.id) && known.length === 0) return [];
-  if (!isNew && !wayIn(before, item.id)?.found) return [];
+  // Ballast at the end of a hull is what others come to stand before.
+  const isBallast = 'role' in item && item.role === 'ballast';
+  if (!moved.has(item.id) && !isBallast && known.length === 0) return [];
+  const was = isNew ? null : wayIn(before, item.id);
+  if (was && !was.found) return [];
+  if (was?.found && known.length === 0) {
+    known.push(was);
+    if (isStillClear(after, item, was, isNew)) return [];
+  }
   const now = isNew ? wayInFirst(after, item, QUICK_POSES) : quickWayIn(after, item.id);
   if (now?.found) known.push(now);
   return unlessFound(now, item, moved);
@@ -140,12 +149,15 @@ const partsBut = ({ parts }: Aircraft, item: Item) =>
 const wayInFirst = (aircraft: Aircraft, item: Item, budget?: number) =>
   entryThroughAny(aircraft, item.id, {
     without: partsBut(aircraft, item),
+    asFound: true,
     ...(budget === undefined ? {} : { budget }),
   });
 
 /** The way in of one item, searched once for an aircraft. */
-const wayIn = perObjects((aircraft: Aircraft, itemId: string) => entryThroughAny(aircraft, itemId));
+const wayIn = perObjects((aircraft: Aircraft, itemId: string) =>
+  entryThroughAny(aircraft, itemId, { asFound: true }),
+);
 
 const quickWayIn = perObjects((aircraft: Aircraft, itemId: string) =>
-  entryThroughAny(aircraft, itemId, { budget: QUICK_POSES }),
+  entryThroughAny(aircraft, itemId, { budget: QUICK_POSES, asFound: true }),
 );

@@ -5,7 +5,7 @@ import type { Place } from '../../engine/place/nextSteps';
 import { arrangementOf } from '../../engine/place/settlePlaces';
 import { shrunkBand } from '../../engine/place/shrunkBand';
 import type { Arrangement, PlaceProblem } from '../../engine/place/types';
-import { climb, type Ground } from './climb';
+import { type Barred, climb, type Ground, type Stand, standAt } from './climb';
 import type { Refusal } from './fitRefusals';
 import type { Soundest } from './soundest';
 
@@ -65,24 +65,75 @@ function turnsFrom(
       keptMarginMm: keptMm,
     });
   };
+  const barred: Barred = { places: new Set(), noWay: [], spots: new Set() };
+  // Where nothing need be moved but ballast put in, that is there at once.
+  for (let tries = 0; tries <= asked.spots.length; tries++) {
+    const spotsBefore = barred.spots.size;
+    if (lastTaken([standAt(asked, from, barred)], offer, barred, ground)) break;
+    if (barred.spots.size === spotsBefore) break;
+  }
   let at = from;
   for (let turn = 0; turn < MOST_TURNS && ground.leftMs() > 0; turn++) {
-    const summit = climb(asked, at, also, ground);
-    const { places, gramsG, worth } = summit.at;
-    if (worth.shortMm > 0) return places;
-    const found = arrangementOf(summit.problem, places, gramsG);
-    // What was refused for its ways in leaves these ways known, and the climb keeps them clear from then on.
-    if (found && offer(summit.problem, found)?.some(({ what }) => what === 'way in')) continue;
+    const way = climb(asked, at, also, ground, barred);
+    const spotsBefore = barred.spots.size;
+    const reached = lastTaken(way, offer, barred, ground);
+    // What was refused leaves its ways known, so that the next climb keeps them clear.
+    if (!reached && (way.at(-1)!.at.worth.shortMm === 0 || barred.spots.size > spotsBefore)) continue;
+    if (!reached) return way.at(-1)!.at.places;
+    const { places, worth } = reached.at;
     at = places;
-    const polished = polish(summit.problem, places, worth.ballastG, means);
-    if (!polished) return at;
-    offer(polished.problem, polished.best);
-    const there = placesOf(polished.problem, polished.best.placed);
-    const { ballastG, marginMm } = polished.best;
-    if (!there || (ballastG > worth.ballastG - 1e-6 && marginMm < worth.marginMm + 0.05)) return at;
-    at = there;
+    const polished = polish(reached.problem, places, worth.ballastG, means);
+    if (polished) offer(polished.problem, polished.best);
+    const there = polished && placesOf(polished.problem, polished.best.placed);
+    const isGain =
+      polished &&
+      (polished.best.ballastG < worth.ballastG - 1e-6 || polished.best.marginMm > worth.marginMm + GAIN_MM);
+    if (there && isGain) at = there;
+    else if (reached === way.at(-1)) return at;
   }
   return at;
+}
+
+/** More margin than this is worth another climb, mm. */
+const GAIN_MM = 0.05;
+/** So many states of a climb are held against the whole fit, back from its end. */
+const MOST_OFFERED = 4;
+
+/**
+ * The last state of a climb that balances and is taken, looking back from its end in longer and longer strides, its start
+ * last. What was moved to where no way in is found is barred. Null where none balances or none was taken.
+ */
+function lastTaken(
+  way: readonly Stand[],
+  offer: (problem: PlaceProblem, best: Arrangement) => readonly Refusal[] | null,
+  barred: Barred,
+  { isOfFile }: Ground,
+): Stand | null {
+  let stride = 1;
+  let last = way.length - 1;
+  for (let tries = 0; tries < MOST_OFFERED && last >= 0; tries++) {
+    const stand = way[tries === MOST_OFFERED - 1 ? 0 : last]!;
+    const { problem, at } = stand;
+    if (at.worth.shortMm > 0) return null;
+    const found = arrangementOf(problem, at.places, at.gramsG);
+    const said = found ? offer(problem, found) : [];
+    if (found && (said === null || said.length === 0)) return stand;
+    const ids = (said ?? []).flatMap(({ what, ids: about }) => (what === 'way in' ? about : []));
+    const isBallast = ids.some((id) => !isOfFile(id));
+    const inTheWay = problem.spots.find(
+      ({ id, body }, k) => isBallast && body && at.gramsG[k]! > 0 && !barred.spots.has(id),
+    );
+    if (inTheWay) barred.spots.add(inTheWay.id);
+    problem.parts.forEach(({ id }, part) => {
+      const place = at.places[part]!;
+      if (ids.includes(id) && place.centreMm !== way[0]!.at.places[part]!.centreMm)
+        barred.noWay.push({ part, place });
+    });
+    last -= stride;
+    stride *= 2;
+    if (last < 0 && last + stride / 2 > 0) last = 0;
+  }
+  return null;
 }
 
 /** Rounds in which the moments are put right and the distances settled again. */
