@@ -10,7 +10,13 @@ export const frameAtOnce = `{
   next.port1.onmessage = () => {
     const now = due;
     due = new Map();
-    for (const run of now.values()) run(performance.now());
+    for (const run of now.values()) {
+      try {
+        run(performance.now());
+      } catch (error) {
+        reportError(error);
+      }
+    }
   };
   window.requestAnimationFrame = (run) => {
     last += 1;
