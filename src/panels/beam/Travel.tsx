@@ -24,6 +24,14 @@ const CHARACTER_PX = 7.6;
 /** From the middle of the disc to its reading, px. */
 const OFF_PX = 18;
 
+/** From its left end: right of the disc, else left of it, else under it and within the drawing. */
+function readingPlace(discPx: number, widthPx: number, endPx: number): { xPx: number; under: boolean } {
+  const [right, left] = [discPx + OFF_PX, discPx - OFF_PX - widthPx];
+  if (right + widthPx <= endPx) return { xPx: right, under: false };
+  if (left >= 0) return { xPx: left, under: false };
+  return { xPx: Math.max(4, Math.min(discPx - widthPx / 2, endPx - widthPx)), under: true };
+}
+
 interface TravelProps {
   readonly line: Line;
   readonly widthPx: number;
@@ -62,12 +70,12 @@ export function Travel({ line, widthPx }: TravelProps) {
     const [discX, discY] = [x(scale, cgMm[line.axis]), y(bench.view.getState().fuelFraction)];
     setAttribute(handle.current, 'transform', `translate(${discX} ${discY})`);
     const text = momentWords(bench, say, line);
-    const fits = discX + OFF_PX + text.length * CHARACTER_PX <= toPx(widthPx);
     if (!reading.current) return;
+    const at = readingPlace(discX, text.length * CHARACTER_PX, toPx(widthPx));
     setText(reading.current, text);
-    setAttribute(reading.current, 'x', String(fits ? discX + OFF_PX : discX - OFF_PX));
-    setAttribute(reading.current, 'text-anchor', fits ? 'start' : 'end');
-    setAttribute(reading.current, 'y', String(Math.max(discY + 4.5, rows.travelTop + 22)));
+    setAttribute(reading.current, 'x', String(at.xPx));
+    const beside = Math.max(discY + 4.5, rows.travelTop + 22);
+    setAttribute(reading.current, 'y', String(at.under ? Math.min(discY + 30, rows.travelFoot - 8) : beside));
   });
 
   const burnTo = (fraction: number) =>

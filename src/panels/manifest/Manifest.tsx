@@ -110,7 +110,14 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
               />
             </tr>
             <tr className="moment-head">
-              <SortHead label="Moment about the CG" of="moment" sort={sort} onSort={setSort} wide />
+              <SortHead
+                label="Moment about the CG"
+                title="Moment about the CG: nose-heavy to the left, tail-heavy to the right"
+                of="moment"
+                sort={sort}
+                onSort={setSort}
+                wide
+              />
             </tr>
           </thead>
           {shown.map(
@@ -201,9 +208,8 @@ function SortHead({ label, title = label, of, sort, onSort, wide = false }: Sort
       >
         {wide ? (
           <>
-            <span aria-hidden="true">◂ nose-heavy</span>
+            <span aria-hidden="true">◂ Moment ▸</span>
             <span className="unseen">{label}</span>
-            <span aria-hidden="true">tail-heavy ▸</span>
           </>
         ) : (
           label

@@ -9,6 +9,7 @@ import { keepOutZones } from '../../model/fit/keepApart';
 import type { FitProblem } from '../../model/fit/wholeFit';
 import { formatLength } from '../../model/units';
 import type { Bench } from '../../store/bench';
+import { layerShown } from '../../store/viewStore';
 
 /** Words put beside something of fit on the stage. */
 export interface FitLabel {
@@ -66,7 +67,8 @@ export function fitLabels(bench: Bench): FitLabel[] {
   const { units } = bench.view.getState();
   const labels: FitLabel[] = [];
   const clearance = drawnClearance(bench);
-  if (clearance) {
+  // A figure belongs to its dimension line; that something is run into is said anyhow.
+  if (clearance && (clearance.distanceMm < 0 || layerShown(bench.view.getState(), 'fit'))) {
     const { distanceMm, name, pointsMm } = clearance;
     const figure = formatLength(Math.abs(distanceMm), units, { fine: true });
     const bad = distanceMm < 0;
