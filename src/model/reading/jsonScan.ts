@@ -126,7 +126,8 @@ export function firstBreak(text: string): Break | null {
     const scalar = take(SCALAR);
     if (scalar === null) return broken(VALUE);
     const fault = /^[-\d]/.test(scalar) ? numberFault(scalar) : null;
-    return fault && { offset: start, expected: 'a number that can be kept', number: { text: scalar, fault } };
+    if (fault === null) return null;
+    return { offset: start, expected: 'a number that can be kept', number: { text: scalar, fault } };
   }
 
   /** A member of the innermost level, after its key where it has one. */
