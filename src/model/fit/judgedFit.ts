@@ -59,6 +59,10 @@ export function judgeChanges(before: Judged, aircraft: Aircraft): Judged | null 
   return { aircraft, clearanceMm, found };
 }
 
+/** Whether no more differs than `judgeChanges` takes. */
+export const differsLittle = (before: Judged, aircraft: Aircraft): boolean =>
+  changedItems(before.aircraft, aircraft) !== null;
+
 const sameKeys = ['structure', 'switches', 'leads', 'keepApart', 'bays'] as const;
 
 /** The items that are not the same objects; null where more than some items is different. */

@@ -15,7 +15,7 @@ export const fitSummary =
   ({ fit }: Bench): string => {
     const judge = fit.judge();
     const [worst, ...others] = fit.problemsOf(id);
-    if (!judge) return '';
+    if (!judge || !fit.whole()) return '';
     if (!worst) return 'fits';
     return `${judge.shortWords(worst, id)}${others.length > 0 ? `, ${others.length} more` : ''}`;
   };
