@@ -1,4 +1,5 @@
 import { ballastRange } from '../../engine/balance/ballast';
+import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import { partBody } from '../airframe/bodies';
 import { shownText } from '../document/names';
 import type { Part } from '../document/types';
@@ -86,7 +87,7 @@ function massesToTry(
       leastG = Math.max(leastG, range.leastG);
       mostG = Math.min(mostG, range.mostG);
     }
-    const [first, last] = [Math.ceil(leastG / step - 1e-9), Math.floor(mostG / step + 1e-9)];
+    const [first, last] = [stepsUp(leastG / step), stepsDown(mostG / step)];
     return first <= last ? [first, Math.round((first + last) / 2), last] : [];
   });
   return [...new Set(masses)].map((count) => stepped(count, step)).filter((massG) => massG < part.massG);

@@ -1,3 +1,4 @@
+import { stepsDown } from '../../engine/geometry/wholeSteps';
 import type { Balance } from '../balance/balance';
 import type { Aircraft } from '../document/types';
 
@@ -15,9 +16,6 @@ const NO_WORDS: MarginWords = { warning: '', margin: '', unstable: false };
 /** Less than this is within what the estimate itself is good for, mm. */
 const WORTH_SAYING_MM = 0.5;
 
-/** A whole per cent that rounding errors brought just under it is still that per cent. */
-const ROUNDING = 1e-9;
-
 /** Puts the static margin into words, always as an estimate; an estimate that is out of date says nothing. */
 export function marginWords(
   { margin, estimate, estimateFresh, band, bandFrom, travel }: Balance,
@@ -29,7 +27,7 @@ export function marginWords(
   const unstable = margin.leastPct < 0;
   const when = travel.length > 1 ? `, ${moment(margin.atFuelFraction, liquid)}` : '';
   // "At least" must not be rounded up, nor a margin that is missing be rounded away.
-  const wholePct = when || unstable ? Math.floor(margin.leastPct + ROUNDING) : Math.round(margin.leastPct);
+  const wholePct = when || unstable ? stepsDown(margin.leastPct) : Math.round(margin.leastPct);
   const figure = `${Math.abs(wholePct)} % MAC`;
   return {
     warning:
