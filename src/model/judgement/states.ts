@@ -1,3 +1,4 @@
+import { TOUCH_MM } from '../../engine/balance/band';
 import type { TravelPoint } from '../../engine/balance/travel';
 import { staticMarginPct } from '../../engine/wing/margin';
 import type { Positions } from '../airframe/loadSwitches';
@@ -10,9 +11,6 @@ export interface Against {
   /** Null where the margin is not known. */
   readonly neutralPoint: { readonly stationMm: number; readonly macMm: number } | null;
 }
-
-/** Over a limit by less than this is on it: rounding, mm. */
-const TOUCH_MM = 1e-9;
 
 /** How far a station lies outside a band: aft of it +, ahead of it −, 0 inside, mm. */
 export function outsideBandMm(
