@@ -1,3 +1,4 @@
+import { midSentence } from '../../model/document/inWords';
 import './loading.css';
 import { ATTITUDES, type AttitudeTravel, namedAttitude } from '../../model/loads/attitude';
 import { formatAngle, LEAST_SHOWN_MM } from '../../model/units';
@@ -63,8 +64,6 @@ function wanderWords({ station, buttline }: AttitudeTravel, say: Readings): stri
   const sideways =
     acrossMm < LEAST_SHOWN_MM
       ? ''
-      : `; ${say.lengthFine(acrossMm)} sideways (${lower(buttline.most.attitude)})`;
-  return `Attitude travel with this fuel: ${say.lengthFine(alongMm)}, from ${lower(station.least.attitude)} to ${lower(station.most.attitude)}${sideways}.`;
+      : `; ${say.lengthFine(acrossMm)} sideways (${midSentence(buttline.most.attitude)})`;
+  return `Attitude travel with this fuel: ${say.lengthFine(alongMm)}, from ${midSentence(station.least.attitude)} to ${midSentence(station.most.attitude)}${sideways}.`;
 }
-
-const lower = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);
