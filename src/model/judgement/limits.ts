@@ -7,6 +7,9 @@ export const TINY_MARGIN_PCT = 2;
 /** Beside a margin that is asked for by less than this is on it: rounding, % MAC. */
 export const TOUCH_PCT = 1e-9;
 
+/** A band that reaches less than this behind the neutral point is within what the estimate is good for, mm. */
+export const BAND_BEHIND_MM = 0.5;
+
 /** Nose-heavy by up to this share of the band's width is a caution, by more it is bad. Common practice, no source. */
 export const SLIGHTLY_SHARE = 0.25;
 

@@ -13,7 +13,7 @@ export interface Against {
 }
 
 /** How far a station lies outside a band: aft of it +, ahead of it −, 0 inside, mm. */
-export function outsideBandMm(
+function outsideBandMm(
   stationMm: number,
   band: { readonly forwardMm: number; readonly aftMm: number },
 ): number {
