@@ -100,7 +100,7 @@ export function mends(
 }
 
 /** Whether a finding has not grown. */
-export function noWorse(was: Finding, is: Finding): boolean {
+function noWorse(was: Finding, is: Finding): boolean {
   if (compareSeverity(is.severity, was.severity) < 0) return false;
   // What does not fit is compared problem by problem, by whoever tries.
   if (is.kind === 'fit') return true;

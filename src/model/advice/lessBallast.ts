@@ -10,7 +10,7 @@ import { applyRemedy, type Remedy, type RemedyEdit } from './remedy';
 import { remedyIf, statesOf, type Workshop } from './trial';
 
 /** Ballast aboard that may be taken out. */
-export const ballastAboard = ({ aircraft }: Workshop): readonly Part[] =>
+const ballastAboard = ({ aircraft }: Workshop): readonly Part[] =>
   aircraft.parts.filter(({ role, locked, massG }) => role === 'ballast' && !locked && massG > 0);
 
 /**

@@ -45,7 +45,7 @@ export const faultCount = (faults: readonly Pick<Fault, 'standsFor'>[]): number 
   faults.reduce((sum, { standsFor = 1 }) => sum + standsFor, 0);
 
 /** A path as a person finds it in the file: list items carry their place and, where they have one, their name. */
-export function pathInWords(json: unknown, at: Path): string {
+function pathInWords(json: unknown, at: Path): string {
   const steps: string[] = [];
   let value = json;
   for (const key of at) {

@@ -6,7 +6,7 @@ const leastStepG = 0.01;
 
 const stepG = v.pipe(massG, v.minValue(leastStepG, `Expected more than 0 g, ${leastStepG} g at least`));
 
-export const ballastMetals = ['lead', 'brass', 'steel'] as const;
+const ballastMetals = ['lead', 'brass', 'steel'] as const;
 
 /** A place that takes ballast, in steps. */
 export const ballastSpot = record(
