@@ -16,7 +16,7 @@ export interface Fault {
 
 export type Path = Fault['at'];
 
-/** So many faults are told; the rest is counted. */
+/** At most so many faults are listed; the rest are counted. */
 export const MOST_FAULTS = 100;
 
 /** A fault whose sentence is made of its three parts. */

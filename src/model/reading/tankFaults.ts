@@ -53,7 +53,7 @@ function feedFaults(item: TankItem, index: number, { aircraft, tell }: Checked):
   return [tell(['tanks', index, 'feeds'], sentence, '"outlet" or the id of a tank', `"${feeds}"`)];
 }
 
-/** The tank as far as plumbing goes: what else may be wrong with it has been told already. */
+/** The tank as far as plumbing goes: what else may be wrong with it has been reported already. */
 function asPlumbedOnly(item: TankItem, ids: ReadonlySet<string>, share: Tank['share']): Tank {
   return {
     ...engineTank({ ...item, shape: ANY_TANK, startMl: 0, unusableMl: 0 }, null),

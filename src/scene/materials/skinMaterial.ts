@@ -77,7 +77,7 @@ const fragmentShader = /* glsl */ `
   }
 `;
 
-/** So many stretches of the room can be told from what is taken. */
+/** At most so many free stretches of the room can be shown. */
 const MOST_FREE = 6;
 
 /** How much of a view the skin of either side takes. */
