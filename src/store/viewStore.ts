@@ -43,7 +43,7 @@ export interface Looking {
   readonly quiet: boolean;
 }
 
-export const FIRST_LOOKING: Looking = { cut: false, xray: false, exploded: false, quiet: false };
+const FIRST_LOOKING: Looking = { cut: false, xray: false, exploded: false, quiet: false };
 
 /** What is being looked at and how; none of it is the aircraft's. */
 export interface ViewState {

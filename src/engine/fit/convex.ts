@@ -10,7 +10,7 @@ export type ConvexPiece =
   | { readonly kind: 'ellipsoid'; readonly semiMm: Vec3 };
 
 /**
- * A convex solid where it stands: a core that tells its furthest point in any direction, grown by a
+ * A convex solid where it stands: a core that gives its furthest point in any direction, grown by a
  * radius. Aircraft frame, mm.
  */
 export interface Convex {

@@ -38,7 +38,7 @@ interface Node {
 }
 
 /** A pose a share `t` of the way from one to another, angles and place in proportion. */
-export const poseOnWay = (a: Pose, b: Pose, t: number): Pose => ({
+const poseOnWay = (a: Pose, b: Pose, t: number): Pose => ({
   positionMm: lerp(a.positionMm, b.positionMm, t),
   yawDeg: a.yawDeg + (b.yawDeg - a.yawDeg) * t,
   pitchDeg: a.pitchDeg + (b.pitchDeg - a.pitchDeg) * t,

@@ -1,5 +1,6 @@
 import { pointFromAircraft, pointToAircraft } from '../geometry/rotation';
 import type { Vec3 } from '../geometry/types';
+import { stepsUp } from '../geometry/wholeSteps';
 import type { LoftSection } from '../mass/shapes';
 import { sectionBetween } from '../mass/solids/loft';
 import type { HullShape } from './hull';
@@ -61,7 +62,7 @@ function spaced(shares: readonly number[], stepsAlong: number, stepsRound: numbe
   return shares.flatMap((t, i) => {
     if (i === 0) return [t];
     const before = shares[i - 1]!;
-    const count = Math.max(1, Math.ceil((t - before) * Math.max(stepsAlong, stepsRound) - 1e-9));
+    const count = Math.max(1, stepsUp((t - before) * Math.max(stepsAlong, stepsRound)));
     return Array.from({ length: count }, (_, k) =>
       k === count - 1 ? t : before + ((t - before) * (k + 1)) / count,
     );

@@ -48,7 +48,7 @@ export function plumbing(tanks: readonly Tank[]): Plumbing | { readonly faults: 
 }
 
 /** What a tank gives in all, ml: nothing when it starts below its unusable liquid. */
-export const ownUsableMl = (tank: Tank): number => Math.max(0, tank.startMl - tank.unusableMl);
+const ownUsableMl = (tank: Tank): number => Math.max(0, tank.startMl - tank.unusableMl);
 
 const total = (list: readonly { readonly usableMl: number }[]): number =>
   list.reduce((sum, { usableMl }) => sum + usableMl, 0);

@@ -36,7 +36,7 @@ const FARTHER_MM = 10;
 
 /** Places tried for each kind of remedy before the search gives up and says so. */
 const MOST_TRIES = 2500;
-/** Whole judgements in one advice where each searches the load states anew, which takes most of a second. */
+/** Whole judgements in one advice where each searches the load states again, which takes most of a second. */
 const MOST_JUDGED = 12;
 
 /**
@@ -61,7 +61,7 @@ export function advise(aircraft: Aircraft, given: Given, spoken: Spoken): Advice
   const finite = before.findings.every(({ kind }) => kind !== 'not-finite');
   for (const about of finite ? aboutWhat(before) : []) {
     const found = about === 'fit' ? byClearing(shop) : byBalancing(shop, about);
-    // Of a misfit that nothing clears the next fault may still be mended; of a CG that is out nothing less is spoken of.
+    // After a misfit that nothing clears, the next fault may still have a remedy; a CG that is out comes first.
     if (found.remedy || about !== 'fit') return { about, before, ...found, ...cutShort(shop, found) };
   }
   const unfit = before.findings.some(({ kind }) => kind === 'fit');
@@ -124,7 +124,7 @@ function spreadWords({ before, spoken: { units } }: Workshop, goals: readonly Go
 /** Each search has its own tries, so that one that finds nothing leaves enough for the next. */
 const afresh = (shop: Workshop): Workshop => ({ ...shop, tries: { left: MOST_TRIES } });
 
-/** What is to be mended, in the order of the findings. */
+/** What needs a remedy, in the order of the findings. */
 function aboutWhat({ findings }: Judgement): readonly NonNullable<Advice['about']>[] {
   const abouts = findings.flatMap(({ kind }) => aboutOf(kind) ?? []);
   return [...new Set(abouts)];

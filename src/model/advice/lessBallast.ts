@@ -1,4 +1,5 @@
 import { ballastRange } from '../../engine/balance/ballast';
+import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import { partBody } from '../airframe/bodies';
 import { shownText } from '../document/names';
 import type { Part } from '../document/types';
@@ -9,7 +10,7 @@ import { applyRemedy, type Remedy, type RemedyEdit } from './remedy';
 import { remedyIf, statesOf, type Workshop } from './trial';
 
 /** Ballast aboard that may be taken out. */
-export const ballastAboard = ({ aircraft }: Workshop): readonly Part[] =>
+const ballastAboard = ({ aircraft }: Workshop): readonly Part[] =>
   aircraft.parts.filter(({ role, locked, massG }) => role === 'ballast' && !locked && massG > 0);
 
 /**
@@ -86,7 +87,7 @@ function massesToTry(
       leastG = Math.max(leastG, range.leastG);
       mostG = Math.min(mostG, range.mostG);
     }
-    const [first, last] = [Math.ceil(leastG / step - 1e-9), Math.floor(mostG / step + 1e-9)];
+    const [first, last] = [stepsUp(leastG / step), stepsDown(mostG / step)];
     return first <= last ? [first, Math.round((first + last) / 2), last] : [];
   });
   return [...new Set(masses)].map((count) => stepped(count, step)).filter((massG) => massG < part.massG);

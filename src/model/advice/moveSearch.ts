@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import { aircraftExtent, itemExtent } from '../airframe/extent';
 import { lengthStepsMm, shiftWords, stepped } from './figures';
 import type { Goal } from './goal';
@@ -112,8 +113,8 @@ export function scan(
     const farthest = way > 0 ? toMm : -fromMm;
     return {
       way,
-      at: Math.max(1, Math.ceil(nearest / step - 1e-9)),
-      last: Math.floor(farthest / step + 1e-9),
+      at: Math.max(1, stepsUp(nearest / step)),
+      last: stepsDown(farthest / step),
     };
   });
   for (;;) {
@@ -123,6 +124,6 @@ export function scan(
     const shiftMm = next.way * stepped(next.at, step);
     const trial = attempt(shiftMm);
     if (trial.ok) return { shiftMm, result: trial.result };
-    next.at += Math.max(1, Math.ceil(trial.atLeastMm / step - 1e-9));
+    next.at += Math.max(1, stepsUp(trial.atLeastMm / step));
   }
 }

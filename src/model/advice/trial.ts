@@ -7,7 +7,7 @@ import type { Spoken } from './figures';
 import { type Goal, mends } from './goal';
 import { applyRemedy, type Remedy, type RemedyEdit } from './remedy';
 
-/** An aircraft to be mended, judged as it is, and how much may still be tried. */
+/** An aircraft that needs a remedy, judged as it is, and how much may still be tried. */
 export interface Workshop {
   readonly aircraft: Aircraft;
   readonly given: Given;
@@ -16,7 +16,7 @@ export interface Workshop {
   readonly states: readonly StateBalance[];
   /** Places that may still be tried; a search that ends for want of them is not exhaustive. */
   readonly tries: { left: number };
-  /** Whole judgements that may still be made, of all searches together: few where each searches the load states anew. */
+  /** Whole judgements left to all searches together: few where each searches the load states again. */
   readonly judgings: { left: number };
   /** How edits were found to fit: each search comes by places that another has looked at. */
   readonly fits: Map<string, Fits>;
@@ -66,7 +66,7 @@ export const fitsThere = (shop: Workshop, edits: readonly RemedyEdit[]): Fits =>
 
 /**
  * Carries edits out and judges the whole aircraft again, what is quick first: the fit, of which only what was touched is
- * looked at anew, then the balance, then everything. A place that does not fit tells by how much at least it must be
+ * looked at again, then the balance, then everything. A place that does not fit says by how much at least it must be
  * left, since what is that deep in another thing, or that near it, stays so for any shorter way.
  */
 export function tryEdits(shop: Workshop, goal: Goal, edits: readonly RemedyEdit[]): Trial {

@@ -84,7 +84,7 @@ function moveIn(aircraft: Aircraft, itemId: string): Vec3 | null {
     if (fit.outMm === 0) return by;
     const inward: Vec3 = fit.atMm ? sub(fit.atMm[1], fit.atMm[0]) : [0, 0, 0];
     const longMm = length(inward);
-    // What just touches the surface from within has no way out of its own: the best of six small steps tells it.
+    // What only just touches the surface from inside has no way out of its own: the best of six small steps gives one.
     by = longMm > 0 ? add(by, scale(inward, (gapMm + fit.outMm) / longMm)) : bestOf(by, fitAt);
   }
   return null;

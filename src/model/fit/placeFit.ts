@@ -44,7 +44,7 @@ const placeOf = lastPerObject((solid: Solid, structure: Structure): PlaceFit | n
 });
 
 /** A hull as if it were full. */
-export const hullSolid = perObject(({ shape, pose }: NamedHull): Solid => solidOf({ shape, pose }));
+const hullSolid = perObject(({ shape, pose }: NamedHull): Solid => solidOf({ shape, pose }));
 
 /** The one it fits best. Through the wall into a flying surface that is open to the hull is no way out. */
 function inHull(

@@ -1,10 +1,5 @@
-import { FAR_OFF_CENTRE, SLIGHTLY_SHARE, TINY_MARGIN_PCT } from './limits';
+import { BAND_BEHIND_MM, FAR_OFF_CENTRE, SLIGHTLY_SHARE, TINY_MARGIN_PCT, TOUCH_PCT } from './limits';
 import type { CgPoint, Finding, JudgedBand, Judgement, MarginJudgement } from './types';
-
-/** Under what is asked for by less than this is rounding, % MAC. */
-const TOUCH_PCT = 1e-9;
-/** A band that reaches less than this behind the neutral point is within what the estimate is good for, mm. */
-const BAND_BEHIND_MM = 0.5;
 
 /** What the CG against the band is to be blamed for. */
 export function bandFindings(

@@ -30,7 +30,7 @@ export function feedFindings(aircraft: Aircraft): readonly FeedFinding[] {
   return [...found.values()];
 }
 
-/** Too many to go through is told by the search through the load states, not here. */
+/** Too many to go through is reported by the search through the load states, not here. */
 function statesOf(states: () => readonly Positions[]): readonly Positions[] {
   try {
     return states();

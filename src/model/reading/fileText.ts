@@ -13,7 +13,7 @@ export function readFileBytes(bytes: Uint8Array): ReadResult {
   return read.ok ? parseAircraft(read.text) : { ok: false, faults: [read.fault] };
 }
 
-/** The text in a file's bytes, which must be UTF-8. Another encoding is told, and never guessed at. */
+/** The text in a file's bytes, which must be UTF-8. Another encoding is reported, never guessed at. */
 export function textOf(bytes: Uint8Array): TextRead {
   const large = sizeFault(bytes.length);
   if (large) return { ok: false, fault: large };

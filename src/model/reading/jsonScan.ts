@@ -13,10 +13,10 @@ export interface Break {
 }
 
 /** The most keys of one object; an aircraft has some thirty. */
-export const MOST_KEYS = 1000;
+const MOST_KEYS = 1000;
 
 /** An aircraft is at most ten levels deep; what a person adds of their own may be deeper. */
-export const MAX_DEPTH = 100;
+const MAX_DEPTH = 100;
 
 interface Level {
   readonly close: '}' | ']';

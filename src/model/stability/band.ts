@@ -16,7 +16,7 @@ export interface BandStations {
  * Area, span, MAC and LEMAC of one surface; the same object again while the surface is unchanged.
  * Throws on impossible geometry.
  */
-export const surfacePlanform = perObject((surface: Surface): Planform => planform(liftingSurface(surface)));
+const surfacePlanform = perObject((surface: Surface): Planform => planform(liftingSurface(surface)));
 
 /** `gross`: through the body, and with the pieces that share its edges, as on plans. `exposed`: the surface as drawn. */
 export type MacMode = 'gross' | 'exposed';

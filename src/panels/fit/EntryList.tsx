@@ -21,7 +21,7 @@ interface EntryListProps {
 
 /** A list of like things, each folded to its name, with all its figures inside. */
 export function EntryList({ title, noun, count, headOf, add, remove, more, children }: EntryListProps) {
-  // Drawn anew only when one of the heads reads differently.
+  // Drawn again only when one of the heads reads differently.
   const heads = useCommitted(
     useSteadyList((aircraft: Aircraft) =>
       Array.from({ length: count(aircraft) }, (_, at) => headOf(aircraft, at)),

@@ -84,7 +84,7 @@ function MoveClear({ id, problem }: { readonly id: string; readonly problem: Fit
   );
 }
 
-/** What is meant to stand in the open, or to reach through the skin, is told so once. */
+/** What is meant to stand in the open, or to reach through the skin, is marked so once. */
 function MeantSo({ id }: { readonly id: string }) {
   const name = useCommitted((aircraft) => itemById(aircraft, id)?.name ?? '');
   const open = (aircraft: Aircraft) =>

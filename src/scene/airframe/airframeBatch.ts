@@ -11,7 +11,7 @@ interface Baked {
   readonly lines: Float32Array;
 }
 
-/** Worked out once for each piece: reshaping one bakes one anew. */
+/** Worked out once for each piece: reshaping a piece works out that piece alone. */
 export const bakedPiece = perObject((piece: Piece): Baked => {
   const geometry = shapeGeometry(piece.shape, 64);
   const made = {

@@ -19,7 +19,7 @@ export interface FitLabel {
 }
 
 /** Whose distances are drawn: what is in hand, else what is selected. Null when it is hidden or on its way in. */
-export function watchedId({ drag, view, fit, document }: Bench): string | null {
+function watchedId({ drag, view, fit, document }: Bench): string | null {
   if (fit.get().playing) return null;
   const { selectedId, hiddenIds } = view.getState();
   const id = drag.api.getState().itemId ?? selectedId;
@@ -31,7 +31,7 @@ const isHidden = (id: string, hiddenIds: readonly string[]) =>
   hiddenIds.some((hidden) => id === hidden || id.startsWith(`${hidden}.`));
 
 /** Its distances to what is shown, nearest first. */
-export function seenClearances(bench: Bench, itemId: string): readonly Clearance[] {
+function seenClearances(bench: Bench, itemId: string): readonly Clearance[] {
   const { hiddenIds } = bench.view.getState();
   const all = clearances(bench.document.current(), itemId);
   return hiddenIds.length === 0 ? all : all.filter(({ id }) => !isHidden(id, hiddenIds));

@@ -17,7 +17,7 @@ const inHand = ({ drag, reshape }: Bench): boolean =>
 
 /**
  * Measures the stage's box, and keeps the shared axis fitted to it: for a new size, another view or an
- * aircraft of another size. Returns how to fit it anew.
+ * aircraft of another size. Returns how to fit it again.
  */
 export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
   const bench = useBench();

@@ -18,7 +18,7 @@ interface ItemProps {
   readonly id: string;
 }
 
-/** Facets to a full circle of the liquid, which is cut anew at every fuel state. */
+/** Facets to a full circle of the liquid, which is cut again at every fuel state. */
 const SEGMENTS = 32;
 /** A plane above everything: a tank filled to the brim has no free surface. */
 const BRIM_MM = -1e9;
