@@ -18,7 +18,7 @@ export interface HeadAndCause {
 export function headAndCause(aircraft: Aircraft, judgement: Judgement, say: Say): HeadAndCause {
   const [worst] = judgement.findings.filter(({ kind }) => !isPending(kind));
   const pending = judgement.findings.filter(({ kind }) => isPending(kind));
-  if (!worst) return allWell(judgement, pending);
+  if (!worst) return allWell(aircraft, judgement, pending, say);
   const head = headOf(aircraft, judgement, worst, say);
   return { headline: head.headline, cause: head.cause };
 }
@@ -31,19 +31,43 @@ const within = ({ band }: Judgement) => (band?.from === 'estimate' ? 'In the est
 
 const burns = ({ states }: Judgement) => states.some((state) => state.burns);
 
-function allWell(judgement: Judgement, pending: readonly Finding[]): HeadAndCause {
+function allWell(
+  aircraft: Aircraft,
+  judgement: Judgement,
+  pending: readonly Finding[],
+  say: Say,
+): HeadAndCause {
   const is = (kind: FindingKind) => pending.some((finding) => finding.kind === kind);
   const { margin } = judgement;
   const causes = [
+    elsewhere(aircraft, judgement, say),
     is('loads-unchecked') && 'Not checked in other load states yet.',
     is('margin-unchecked') && margin.status === 'unknown' && `The margin is ${margin.why}.`,
     is('fit-unchecked') && 'The fit is not checked yet.',
   ];
   const shown = is('loads-unchecked') ? ' as shown' : '';
+  if (judgement.statedFor) {
+    const when = momentWords(aircraft, judgement.statedFor);
+    const headline = `${within(judgement)}${when && `, ${when}`}`;
+    return { headline, cause: causes.filter(Boolean).join(' ') };
+  }
   return {
     headline: `${within(judgement)}${shown}${burns(judgement) ? ', full to dry' : ''}`,
     cause: causes.filter(Boolean).join(' '),
   };
+}
+
+/** Where the CG goes in the load states that the limits were not stated for; empty while it stays between them. */
+function elsewhere(aircraft: Aircraft, { statedFor, foremost, aftmost }: Judgement, say: Say): string {
+  if (!statedFor) return '';
+  const words = [aftmost, foremost].flatMap((point) => {
+    const outsideMm = point?.outsideMm ?? 0;
+    if (!point || outsideMm === 0) return [];
+    const when = momentWords(aircraft, point);
+    return `${lengthUp(Math.abs(outsideMm), say)} ${outsideMm > 0 ? 'aft' : 'ahead'} of them${when && ` (${when})`}`;
+  });
+  if (words.length === 0) return '';
+  return `The limits were stated for this load state alone; elsewhere the CG goes ${[...new Set(words)].join(' and ')}.`;
 }
 
 function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say: Say): HeadAndCause {
@@ -97,7 +121,7 @@ function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say:
     case 'loads-unchecked':
     case 'fit-unchecked':
     case 'margin-unchecked':
-      return allWell(judgement, [finding]);
+      return allWell(aircraft, judgement, [finding], say);
   }
 }
 

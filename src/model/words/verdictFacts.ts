@@ -92,6 +92,8 @@ function cgFacts(judgement: Judgement, say: Say): readonly Fact[] {
 
 function pointTone(judgement: Judgement, { outsideMm, cgMm }: CgPoint): Tone {
   if (outsideMm === null || !Number.isFinite(cgMm[0])) return 'unknown';
+  // Limits that hold for another load state are shown for this one, and judged there.
+  if (judgement.statedFor && outsideMm !== 0) return 'caution';
   if (outsideMm > 0) return 'danger';
   return outsideMm < 0 ? toneOfKinds(judgement, 'nose-heavy') : 'good';
 }
@@ -107,8 +109,9 @@ function againstBand({ band }: Judgement, { outsideMm, cgMm }: CgPoint, say: Say
     : `${lengthDown(Math.max(0, toForward), say)} behind the forward limit`;
 }
 
-function bandFact({ targetBand, referencePoints }: Aircraft, judgement: Judgement, say: Say): Fact {
+function bandFact(aircraft: Aircraft, judgement: Judgement, say: Say): Fact {
   const { band } = judgement;
+  const { targetBand, referencePoints } = aircraft;
   const fact = { key: 'band', label: 'Band' } as const;
   if (!band) return { ...fact, value: 'none', note: '', tone: 'unknown' };
   const from = referencePoints.find(({ positionMm }) => positionMm[0] === say.fromMm)?.name;
@@ -116,11 +119,17 @@ function bandFact({ targetBand, referencePoints }: Aircraft, judgement: Judgemen
   return {
     ...fact,
     value: `${bareFigure(fineStation(band.forwardMm, say))}–${fineStation(band.aftMm, say)}`,
-    note: [from ? `from ${from}` : 'from the datum', band.from === 'estimate' ? 'an estimate' : stated].join(
-      ', ',
-    ),
+    note: [
+      from ? `from ${from}` : 'from the datum',
+      band.from === 'estimate' ? 'an estimate' : `${stated}${statedForWords(aircraft, judgement)}`,
+    ].join(', '),
     tone: toneOfKinds(judgement, 'band-behind-neutral-point'),
   };
+}
+
+/** " for tanks dry": the load state that stated limits hold for; empty where that is every one. */
+function statedForWords(aircraft: Aircraft, { statedFor }: Judgement): string {
+  return statedFor ? ` for ${momentWords(aircraft, statedFor) || 'the load state shown first'}` : '';
 }
 
 /** A figure without the unit that the next one names. */

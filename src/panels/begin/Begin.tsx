@@ -1,0 +1,117 @@
+import './begin.css';
+import { useMemo, useState } from 'react';
+import { bodies } from '../../model/airframe/bodies';
+import { arrangementOf } from '../../model/begin/arrangements';
+import { beginAircraft, motorOf, shapedAircraft } from '../../model/begin/beginAircraft';
+import { PACK_ID } from '../../model/begin/placedThings';
+import { type TapeField, tapeFaults, wholeTape } from '../../model/begin/tape';
+import { useBench } from '../../store/react';
+import { Refusal } from '../fields/EditButton';
+import { ArrangementCards } from './ArrangementCards';
+import { BeginDrawing } from './BeginDrawing';
+import { beginningOf, firstSheet, type Sheet, sheetFaults } from './beginning';
+import { KitFields } from './KitFields';
+import { LimitFields } from './LimitFields';
+import { MakeFields } from './MakeFields';
+import { fieldNames, TapeFields } from './TapeFields';
+
+/** A new aircraft from a picture of its arrangement and the few figures that tape, scales and manual give. */
+export function Begin() {
+  const bench = useBench();
+  const [sheet, setSheet] = useState<Sheet>(firstSheet);
+  const [looking, setLooking] = useState<TapeField | null>(null);
+  const [refused, setRefused] = useState<string | null>(null);
+  const { arrangement } = sheet;
+  const change = (some: Partial<Sheet>) => {
+    setSheet((before) => ({ ...before, ...some }));
+    setRefused(null);
+  };
+  const drawn = useDrawn(sheet);
+  const faults = sheetFaults(sheet);
+  const put = () => {
+    const [first] = Object.values(faults);
+    if (first) return setRefused(`Not put on the bench yet: ${first}`);
+    const aircraft = beginAircraft(beginningOf(sheet));
+    bench.drag.cancel();
+    bench.document.replace(
+      aircraft,
+      `Begin a new aircraft, ${arrangementOf(arrangement).name.toLowerCase()}`,
+    );
+    bench.view.setState({
+      place: 'bench',
+      selectedId: aircraft.parts.some(({ id }) => id === PACK_ID) ? PACK_ID : null,
+    });
+    bench.notice.tell({ about: 'begin', tone: 'note', text: NEXT });
+  };
+  return (
+    <main className="place begin" data-testid="begin">
+      <header className="begin-head">
+        <h2>New aircraft</h2>
+        <p className="hint">
+          What you do not type keeps the proportion of its kind, and is called an assumption.
+        </p>
+      </header>
+      <form
+        className="begin-sheet"
+        onSubmit={(event) => {
+          event.preventDefault();
+          put();
+        }}
+      >
+        <ArrangementCards chosen={arrangement} onChoose={(id) => change({ arrangement: id })} />
+        <section className="begin-picture" aria-label="Drawing">
+          <BeginDrawing {...drawn} looking={looking} names={fieldNames(drawn.arrangement)} />
+        </section>
+        <div className="begin-fields">
+          <TapeFields
+            sheet={sheet}
+            tape={drawn.tape}
+            faults={faults}
+            looking={looking}
+            onLook={setLooking}
+            onChange={change}
+          />
+          <MakeFields sheet={sheet} faults={faults} assumedG={drawn.massG} onChange={change} />
+          <KitFields sheet={sheet} faults={refused ? faults : {}} onChange={change} />
+          <LimitFields
+            sheet={sheet}
+            points={drawn.aircraft.referencePoints}
+            faults={refused || faults.band?.startsWith('The first') ? faults : {}}
+            onChange={change}
+          />
+          <div className="begin-put">
+            <button type="submit" className="button begin-go">
+              Put it on the bench
+            </button>
+            <Refusal fault={refused} />
+            <p className="hint">One step: undo brings back the aircraft that is there now.</p>
+          </div>
+        </div>
+      </form>
+    </main>
+  );
+}
+
+const NEXT =
+  'On the bench. Next, place the pack: drag it in its bay, or press “Where may it sit?” on its card. Masses marked typical are assumed; weigh yours.';
+
+/** What is drawn: the sheet's aircraft, or the last one that could be while the figures contradict each other. */
+function useDrawn(sheet: Sheet) {
+  const { arrangement, typed } = sheet;
+  const motor = motorOf(sheet);
+  const sound = Object.keys(tapeFaults(arrangement, typed, motor)).length === 0;
+  const [kept, setKept] = useState(() => drawingOf(sheet));
+  const now = useMemo(() => (sound ? drawingOf(sheet) : null), [sheet, sound]);
+  if (now && now !== kept) setKept(now);
+  if (now) return now;
+  // Figures that cannot be of another arrangement must not keep the picture of the one before.
+  return kept.arrangement === arrangement ? kept : drawingOf({ ...sheet, typed: {} });
+}
+
+function drawingOf(sheet: Sheet) {
+  const { arrangement, typed } = sheet;
+  const beginning = beginningOf(sheet);
+  const aircraft = shapedAircraft(beginning);
+  const massG = bodies(aircraft).reduce((sum, { mass }) => sum + mass.massG, 0);
+  return { aircraft, massG, arrangement, tape: wholeTape(arrangement, typed, motorOf(sheet)) };
+}
