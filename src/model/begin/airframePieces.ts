@@ -1,37 +1,11 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import type { Boom, Fuselage, Leg, MassSource, StructurePiece, Surface } from '../document/types';
-import { type Arrangement, arrangementOf } from './arrangements';
-import { type BodyPlan, wingWaterlineMm } from './bodyPlan';
-import type { Things } from './outfit';
-import {
-  BIPLANE,
-  type Construction,
-  finShape,
-  foreplaneShape,
-  LEGS_SHARE,
-  SKIN_AT_MM,
-  type Skins,
-  skins,
-  TAIL_THICKNESS_PCT,
-  tailplaneShape,
-} from './proportions';
-import { finAreaMm2, type Tape, vCantRad, wingAreaMm2 } from './tape';
-
-/** What the airframe is made from. */
-export interface AirframeAsk {
-  readonly plan: Arrangement;
-  readonly tape: Tape;
-  readonly body: BodyPlan;
-  readonly things: Things;
-  readonly construction: Construction;
-  /** How much heavier than usual the skins are. */
-  readonly scale: number;
-  /** What the legs weigh, all together with their wheels, g; how often the usual share of the rest. */
-  readonly airframeG: number;
-}
-
-const at = (x: number, y: number, z: number): Vec3 => [tenth(x), tenth(y), tenth(z)];
-const tenth = (value: number) => Math.round(value * 10) / 10;
+import type { Boom, Fuselage, MassSource, StructurePiece, Surface } from '../document/types';
+import { type AirframeAsk, at, skinOf, tenth } from './airframeAsk';
+import { wingWaterlineMm } from './bodyPlan';
+import { legs } from './legs';
+import { nacelle } from './nacelles';
+import { BIPLANE, finShape, foreplaneShape, TAIL_THICKNESS_PCT, tailplaneShape } from './proportions';
+import { finAreaMm2, vCantRad, wingAreaMm2 } from './tape';
 
 /** Every piece of the airframe: wings, tails, body, booms, nacelles, legs. */
 export function airframePieces(ask: AirframeAsk): readonly StructurePiece[] {
@@ -47,12 +21,6 @@ export function airframePieces(ask: AirframeAsk): readonly StructurePiece[] {
     ...(plan.wings === 2 ? [struts(ask)] : []),
     ...legs(ask),
   ];
-}
-
-/** Skins grow with the size of the aircraft: its mass then goes with the cube of its size, as models' masses do. */
-function skinOf({ plan, tape, construction, scale }: AirframeAsk, what: keyof Skins): MassSource {
-  const size = Math.sqrt(wingAreaMm2(plan.id, tape)) / SKIN_AT_MM;
-  return { by: 'skin', gPerM2: Math.max(1, tenth(skins[construction][what] * size * scale)) };
 }
 
 function hull(ask: AirframeAsk): Fuselage {
@@ -268,112 +236,3 @@ function struts(ask: AirframeAsk): Boom {
     mass: skinOf(ask, 'body'),
   };
 }
-
-/** The buttline of the nacelles: clear of the body by the propeller, mm. */
-export function nacelleAtMm({ tape, body, things }: Pick<AirframeAsk, 'tape' | 'body' | 'things'>): number {
-  return Math.round(Math.max(0.19 * tape.spanMm, body.widthMm / 2 + 0.56 * things.propeller.sizeMm[1]));
-}
-
-/** A nacelle from ahead of the wing to behind its thickest part; motor and controller stand in its even front. */
-export function nacellePlan(ask: Pick<AirframeAsk, 'plan' | 'tape' | 'body' | 'things'>) {
-  const { plan, tape, body, things } = ask;
-  const y = nacelleAtMm(ask);
-  const share = Math.min(1, y / (tape.spanMm / 2));
-  const wingLeMm = tape.wingAtMm + share * tape.sweepMm;
-  const insideMm = things.motor.sizeMm[0] + things.controller.sizeMm[0] + 6;
-  const acrossMm = Math.max(...things.motor.sizeMm.slice(1)) + 2 * (body.skinMm + 2);
-  const fromMm = Math.round(wingLeMm - Math.max(0.3 * tape.rootChordMm, 0.6 * insideMm));
-  const waterlineMm = Math.round(
-    wingWaterlineMm(plan.id, body.heightMm) + y * Math.tan((plan.dihedralDeg * Math.PI) / 180),
-  );
-  return {
-    buttlineMm: y,
-    fromMm,
-    evenToMm: fromMm + insideMm + body.skinMm,
-    acrossMm,
-    waterlineMm,
-    wingLeMm,
-  };
-}
-
-function nacelle(ask: AirframeAsk): Fuselage {
-  const { buttlineMm, fromMm, evenToMm, acrossMm, waterlineMm, wingLeMm } = nacellePlan(ask);
-  const toMm = Math.max(evenToMm + acrossMm, wingLeMm + 0.8 * ask.tape.rootChordMm);
-  const across = (stationMm: number, share: number) => ({
-    stationMm: tenth(stationMm),
-    widthMm: tenth(acrossMm * share),
-    heightMm: tenth(acrossMm * share),
-    waterlineMm,
-    roundness: 1,
-  });
-  return {
-    id: 'nacelle',
-    kind: 'fuselage',
-    name: 'Nacelle',
-    sides: 'both',
-    buttlineMm,
-    sections: [across(fromMm, 1), across(evenToMm, 1), across(toMm, 0.3)],
-    skinMm: ask.body.skinMm,
-    mass: skinOf(ask, 'body'),
-  };
-}
-
-/** Legs down to where the propeller stays clear of the ground by a sixth of its radius. */
-function legs(ask: AirframeAsk): readonly Leg[] {
-  const { plan, tape, body, things, airframeG } = ask;
-  if (plan.wheels === 'none') return [];
-  const half = body.heightMm / 2;
-  const wheelMm = Math.round(Math.max(0.045 * tape.spanMm, 0.3 * half));
-  const propellerMm = things.propeller.sizeMm[1] / 2;
-  const groundMm = -Math.max(1.17 * propellerMm, half + 1.3 * wheelMm);
-  const axleMm = groundMm + wheelMm / 2;
-  const tricycle = plan.wheels === 'nose';
-  const quarterMm = tape.wingAtMm + 0.25 * tape.rootChordMm + 0.42 * tape.sweepMm;
-  const mainMm = tricycle ? quarterMm + 0.35 * tape.rootChordMm : tape.wingAtMm + 0.02 * tape.rootChordMm;
-  const strutMm = Math.max(2, Math.round(0.0035 * tape.spanMm));
-  const main: Leg = {
-    id: 'main-leg',
-    kind: 'leg',
-    name: 'Main leg',
-    sides: 'both',
-    topMm: at(mainMm, 0.28 * body.widthMm, -half),
-    axleMm: at(mainMm, Math.max(0.12 * tape.spanMm, 0.6 * body.widthMm), axleMm),
-    strutDiameterMm: strutMm,
-    strutMassG: tenth((0.5 * LEGS_SHARE.main * airframeG) / 2),
-    wheelDiameterMm: wheelMm,
-    wheelWidthMm: Math.round(0.34 * wheelMm),
-    wheelMassG: tenth((0.5 * LEGS_SHARE.main * airframeG) / 2),
-  };
-  const thirdWheelMm = tricycle ? Math.round(0.9 * wheelMm) : Math.round(0.4 * wheelMm);
-  const third: Leg = {
-    ...main,
-    id: tricycle ? 'nose-leg' : 'tail-leg',
-    name: tricycle ? 'Nose leg' : 'Tail leg',
-    sides: 'centre',
-    ...(tricycle ? noseLeg(tape, body, groundMm + thirdWheelMm / 2) : tailLeg(tape, body)),
-    strutMassG: tenth(0.5 * LEGS_SHARE.third * airframeG),
-    wheelDiameterMm: thirdWheelMm,
-    wheelWidthMm: Math.max(2, Math.round(0.34 * thirdWheelMm)),
-    wheelMassG: tenth(0.5 * LEGS_SHARE.third * airframeG),
-  };
-  return [main, third];
-}
-
-/** Under the front of the cabin, where the hull is full. */
-function noseLeg(tape: Tape, body: BodyPlan, axleMm: number) {
-  const x =
-    body.sections.find(({ heightMm }) => heightMm >= 0.98 * body.heightMm)?.stationMm ?? 0.12 * tape.lengthMm;
-  return { topMm: at(x + 4, 0, -body.heightMm / 2), axleMm: at(x, 0, axleMm) };
-}
-
-function tailLeg(tape: Tape, body: BodyPlan) {
-  const x = 0.97 * tape.lengthMm;
-  const z = body.tail.waterlineMm - body.tail.halfHeightMm;
-  return { topMm: at(x, 0, z), axleMm: at(x + 0.02 * tape.lengthMm, 0, z - 0.035 * tape.lengthMm) };
-}
-
-/** The name of what drives it, for the file's own word. */
-export const isTailless = (id: Arrangement['id']) => {
-  const { tail, foreplaneShare } = arrangementOf(id);
-  return tail === 'none' && foreplaneShare === 0;
-};

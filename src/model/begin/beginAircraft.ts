@@ -13,7 +13,7 @@ import { type BodyPlan, bodyPlan, tankSideMm } from './bodyPlan';
 import { finishedKit, type Kit, sharesOf } from './finishedKit';
 import { type ManualBand, withManualBand } from './manualBand';
 import { type Things, thingsFor } from './outfit';
-import { BAY_ID, PACK_ID, packBay, placedThings, type ThingsAsk, tankOf } from './placedThings';
+import { packBay, placedThings, tankOf } from './placedThings';
 import {
   type Construction,
   carriedShare,
@@ -23,6 +23,7 @@ import {
   PROPELLER_SHARE,
 } from './proportions';
 import { type Tape, type TypedTape, wholeTape, wingAreaMm2 } from './tape';
+import { BAY_ID, PACK_ID, type ThingsAsk } from './thing';
 
 /** All that a person says of an aircraft that is to begin. */
 export interface Beginning {

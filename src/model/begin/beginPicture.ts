@@ -1,6 +1,6 @@
 import type { Corner } from '../../engine/geometry/polygon';
 import { perObject } from '../../engine/memory/memory';
-import type { Aircraft, Surface } from '../document/types';
+import type { Aircraft, StructurePiece, Surface } from '../document/types';
 import { type Outline, outlinesOf } from '../weigh/outlines';
 import { type Arrangement, arrangementOf } from './arrangements';
 import { shapedAircraft } from './beginAircraft';
@@ -15,7 +15,7 @@ export interface Dimension {
 
 /** The outlines of an arrangement as it is before anything is typed, seen from above. */
 export const arrangementPicture = perObject(({ id }: Arrangement): readonly Outline[] =>
-  outlinesOf(
+  seenFromAbove(
     shapedAircraft({
       arrangement: id,
       typed: {},
@@ -25,9 +25,31 @@ export const arrangementPicture = perObject(({ id }: Arrangement): readonly Outl
       kit: null,
       band: null,
     }),
-    'top',
   ),
 );
+
+/** The outlines seen from above, in the order that they cover each other: what stands lower first. */
+export function seenFromAbove(aircraft: Aircraft): readonly Outline[] {
+  const heights = new Map(aircraft.structure.map((piece) => [piece.id, heightOf(piece)]));
+  const height = ({ id }: Outline) => heights.get(id.split('.')[0] ?? id) ?? 0;
+  return [...outlinesOf(aircraft, 'top')].sort((a, b) => height(a) - height(b));
+}
+
+/** The waterline that a piece is seen at, mm: legs below all else, a body at its middle. */
+function heightOf(piece: StructurePiece): number {
+  switch (piece.kind) {
+    case 'leg':
+      return Number.NEGATIVE_INFINITY;
+    case 'surface':
+      return piece.rootMm[2];
+    case 'boom':
+      return (piece.frontMm[2] + piece.rearMm[2]) / 2 - 1;
+    case 'fuselage':
+      return piece.sections[0]?.waterlineMm ?? 0;
+    case 'block':
+      return piece.positionMm[2];
+  }
+}
 
 /** The surface that tail span and tail chord are taken from: the tail, or the surface ahead where there is none. */
 export function tailSurface({ structure }: Pick<Aircraft, 'structure'>): Surface | null {
@@ -75,6 +97,21 @@ export function dimensionsOf(
     lengthMm: along(0, tape.lengthMm, 0, -half - off),
     wingAtMm: along(0, tape.wingAtMm, 0, inside),
     ...tailDimensions(arrangement, tape, tailSurface(aircraft), off),
+  };
+}
+
+/** A distance along the body from station to station, mm, drawn beside it. */
+export function alongDimension(fromMm: number, toMm: number, { spanMm }: Pick<Tape, 'spanMm'>): Dimension {
+  const at = 0.11 * spanMm;
+  return {
+    ends: [
+      [fromMm, 0],
+      [toMm, 0],
+    ],
+    drawn: [
+      [fromMm, at],
+      [toMm, at],
+    ],
   };
 }
 

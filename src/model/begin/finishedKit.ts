@@ -1,8 +1,8 @@
 import { massPoint, massSum } from '../../engine/mass/massProperties';
 import { structureMass } from '../airframe/structureBodies';
 import type { Aircraft } from '../document/types';
-import type { Family, Placed } from './placedThings';
 import type { Outfit } from './proportions';
+import type { Family, Placed } from './thing';
 
 /** An airframe that is finished and was weighed. */
 export interface Kit {

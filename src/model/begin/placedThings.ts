@@ -1,60 +1,11 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import type { Bay, Part, Role, TankItem } from '../document/types';
-import { nacellePlan } from './airframePieces';
-import type { Arrangement } from './arrangements';
-import { type BodyPlan, TANK_LONG, wingWaterlineMm } from './bodyPlan';
-import type { Carried, Things } from './outfit';
-import type { MotorKind } from './proportions';
-import type { Tape } from './tape';
-
-/** What can be in an airframe already when it is weighed. */
-export const families = ['servos', 'motor', 'controller', 'receiver', 'pack'] as const;
-export type Family = (typeof families)[number];
-
-export interface ThingsAsk {
-  readonly plan: Arrangement;
-  readonly tape: Tape;
-  readonly body: BodyPlan;
-  readonly things: Things;
-  readonly motor: MotorKind;
-  readonly tankSideMm: number;
-}
-
-/** A part and the family that it is ticked with. */
-export interface Placed {
-  readonly family: Family;
-  readonly part: Part;
-}
-
-export const PACK_ID = 'flight-pack';
-export const BAY_ID = 'pack-bay';
-
-const half = (value: number) => Math.round(5 * value) / 10;
-
-function part(
-  id: string,
-  name: string,
-  role: Role,
-  { massG, shape }: Carried,
-  positionMm: Vec3,
-  more: Partial<Part> = {},
-): Part {
-  const notes = 'Assumed from proportions, weigh yours.';
-  return {
-    id,
-    name,
-    role,
-    shape,
-    massG,
-    positionMm,
-    yawDeg: 0,
-    pitchDeg: 0,
-    rollDeg: 0,
-    typical: true,
-    notes,
-    ...more,
-  };
-}
+import { tenth } from './airframeAsk';
+import { TANK_LONG } from './bodyPlan';
+import { nacellePlan } from './nacelles';
+import type { Carried } from './outfit';
+import { BAY_ID, type Family, PACK_ID, type Placed, part, type ThingsAsk } from './thing';
+import { wingServos } from './wingServos';
 
 /** Motor, controller, propeller, spinner, receiver, servos and pack, each where it stands. */
 export function placedThings(ask: ThingsAsk): readonly Placed[] {
@@ -133,7 +84,7 @@ function drive(ask: ThingsAsk): readonly Placed[] {
       rear ? frontMm + clearMm + longMm / 2 : frontMm - clearMm - longMm / 2;
     const [propLong] = things.propeller.sizeMm;
     const [spinnerLong] = things.spinner.sizeMm;
-    const wide = (thing: Carried, fromMm: number): Vec3 => [half(2 * fromMm + thing.sizeMm[0]), yMm, zMm];
+    const wide = (thing: Carried, fromMm: number): Vec3 => [tenth(fromMm + thing.sizeMm[0] / 2), yMm, zMm];
     const row: readonly Placed[] = [
       {
         family: 'motor',
@@ -215,64 +166,8 @@ function shelfRow({ plan, body, things }: ThingsAsk): readonly Placed[] {
     const [long, , high] = thing.sizeMm;
     const x = rear ? next - long / 2 : next + long / 2;
     next += (long + 2) * (rear ? -1 : 1);
-    return { family, part: part(id, name, role, thing, [half(2 * x), 0, body.upperFloorMm + high / 2]) };
+    return { family, part: part(id, name, role, thing, [tenth(x), 0, body.upperFloorMm + high / 2]) };
   });
-}
-
-/** Half thickness of a four-digit section of unit chord at a share of it: Abbott and von Doenhoff (from memory). */
-function halfThickness(share: number, thicknessPct: number): number {
-  const t = thicknessPct / 100;
-  const s = Math.sqrt(share);
-  return (
-    5 * t * (0.2969 * s - 0.126 * share - 0.3516 * share ** 2 + 0.2843 * share ** 3 - 0.1015 * share ** 4)
-  );
-}
-
-/** A servo in each half of the wing, where the wing is thick enough to hold it; else none, and the body has them. */
-function wingServos({ plan, tape, body, things }: ThingsAsk): readonly Placed[] {
-  const spot = wingServoSpot(plan, tape, things);
-  const name = things.bodyServos === 0 ? 'Elevon servo' : 'Aileron servo';
-  const [long, , high] = things.servo.sizeMm;
-  return (['right', 'left'] as const).map((side): Placed => {
-    const sign = side === 'right' ? 1 : -1;
-    const id = `${name.toLowerCase().replaceAll(' ', '-')}-${side}`;
-    const words = `${name}, ${side}`;
-    if (!spot) {
-      const x = (body.bay.fromMm + body.bay.toMm) / 2 + sign * (long / 2 + 1);
-      return {
-        family: 'servos',
-        part: part(id, words, 'control', things.servo, [half(2 * x), 0, body.upperFloorMm + high / 2]),
-      };
-    }
-    const rise = spot.yMm * Math.tan((plan.dihedralDeg * Math.PI) / 180);
-    const z = wingWaterlineMm(plan.id, body.heightMm) + rise;
-    return {
-      family: 'servos',
-      part: part(id, words, 'control', things.servo, [spot.xMm, sign * spot.yMm, half(2 * z)], {
-        rollDeg: -sign * plan.dihedralDeg,
-      }),
-    };
-  });
-}
-
-/** The outermost place, no farther than half of the half span, that holds a servo with some wood around it. */
-function wingServoSpot(plan: Arrangement, tape: Tape, things: Things): { xMm: number; yMm: number } | null {
-  const [long, wide, high] = things.servo.sizeMm;
-  for (const share of [0.5, 0.45, 0.4, 0.35, 0.3, 0.25]) {
-    const y = (share * tape.spanMm) / 2;
-    const outShare = share + wide / tape.spanMm;
-    const chord = tape.rootChordMm + outShare * (tape.tipChordMm - tape.rootChordMm);
-    const middle = 0.36;
-    const thin = Math.min(
-      ...[-1, 1].map((end) =>
-        halfThickness(middle + (end * (long / 2 + wide / 6)) / chord, plan.thicknessPct),
-      ),
-    );
-    if (2 * thin * chord < 1.15 * high || !(long < 0.5 * chord)) continue;
-    const chordAt = tape.rootChordMm + share * (tape.tipChordMm - tape.rootChordMm);
-    return { xMm: half(2 * (tape.wingAtMm + share * tape.sweepMm + middle * chordAt)), yMm: half(2 * y) };
-  }
-  return null;
 }
 
 /** The tank of an engine, full at the start; null without one. */

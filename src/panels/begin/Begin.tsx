@@ -3,12 +3,13 @@ import { useMemo, useState } from 'react';
 import { bodies } from '../../model/airframe/bodies';
 import { arrangementOf } from '../../model/begin/arrangements';
 import { beginAircraft, motorOf, shapedAircraft } from '../../model/begin/beginAircraft';
-import { PACK_ID } from '../../model/begin/placedThings';
 import { type TapeField, tapeFaults, wholeTape } from '../../model/begin/tape';
+import { PACK_ID } from '../../model/begin/thing';
+import type { Aircraft } from '../../model/document/types';
 import { useBench } from '../../store/react';
 import { Refusal } from '../fields/EditButton';
 import { ArrangementCards } from './ArrangementCards';
-import { BeginDrawing } from './BeginDrawing';
+import { BeginDrawing, type MarkedDistance } from './BeginDrawing';
 import { beginningOf, firstSheet, type Sheet, sheetFaults } from './beginning';
 import { KitFields } from './KitFields';
 import { LimitFields } from './LimitFields';
@@ -19,7 +20,7 @@ import { fieldNames, TapeFields } from './TapeFields';
 export function Begin() {
   const bench = useBench();
   const [sheet, setSheet] = useState<Sheet>(firstSheet);
-  const [looking, setLooking] = useState<TapeField | null>(null);
+  const [looking, setLooking] = useState<Looking | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
   const { arrangement } = sheet;
   const change = (some: Partial<Sheet>) => {
@@ -60,23 +61,29 @@ export function Begin() {
       >
         <ArrangementCards chosen={arrangement} onChoose={(id) => change({ arrangement: id })} />
         <section className="begin-picture" aria-label="Drawing">
-          <BeginDrawing {...drawn} looking={looking} names={fieldNames(drawn.arrangement)} />
+          <BeginDrawing
+            {...drawn}
+            looking={looking && !isMarked(looking) ? looking : null}
+            marked={looking && isMarked(looking) ? markedOf(sheet, looking, drawn.aircraft) : null}
+            names={fieldNames(drawn.arrangement)}
+          />
         </section>
         <div className="begin-fields">
           <TapeFields
             sheet={sheet}
             tape={drawn.tape}
             faults={faults}
-            looking={looking}
+            looking={looking && !isMarked(looking) ? looking : null}
             onLook={setLooking}
             onChange={change}
           />
           <MakeFields sheet={sheet} faults={faults} assumedG={drawn.massG} onChange={change} />
-          <KitFields sheet={sheet} faults={refused ? faults : {}} onChange={change} />
+          <KitFields sheet={sheet} faults={refused ? faults : {}} onLook={setLooking} onChange={change} />
           <LimitFields
             sheet={sheet}
             points={drawn.aircraft.referencePoints}
             faults={refused || faults.band?.startsWith('The first') ? faults : {}}
+            onLook={setLooking}
             onChange={change}
           />
           <div className="begin-put">
@@ -90,6 +97,33 @@ export function Begin() {
       </form>
     </main>
   );
+}
+
+/** What is being typed: a figure of the tape, or a distance of the kit or of the manual. */
+type Looking = TapeField | Marked;
+
+const marks = ['balancesMm', 'forwardMm', 'aftMm'] as const;
+type Marked = (typeof marks)[number];
+const isMarked = (looking: Looking): looking is Marked => (marks as readonly string[]).includes(looking);
+
+/** From where the distance is measured to where it ends; null while nothing is typed. */
+function markedOf(
+  { kit, band }: Sheet,
+  looking: Marked,
+  { referencePoints }: Aircraft,
+): MarkedDistance | null {
+  if (looking === 'balancesMm') {
+    return kit?.balancesMm == null ? null : { name: 'Balances at', fromMm: 0, toMm: kit.balancesMm };
+  }
+  const distanceMm = band?.[looking] ?? null;
+  const from = referencePoints.find(({ id }) => id === band?.fromId);
+  if (distanceMm === null || !from) return null;
+  const [fromMm] = from.positionMm;
+  return {
+    name: looking === 'forwardMm' ? 'Forward limit' : 'Aft limit',
+    fromMm,
+    toMm: fromMm + distanceMm,
+  };
 }
 
 const NEXT =

@@ -1,5 +1,5 @@
 import type { Corner } from '../../engine/geometry/polygon';
-import { type Dimension, dimensionsOf } from '../../model/begin/beginPicture';
+import { alongDimension, type Dimension, dimensionsOf, seenFromAbove } from '../../model/begin/beginPicture';
 import type { Tape, TapeField } from '../../model/begin/tape';
 import type { Aircraft } from '../../model/document/types';
 import { bandStations } from '../../model/stability/band';
@@ -12,18 +12,27 @@ const EDGE = 46;
 /** Between the view from above and the one from the side. */
 const BETWEEN = 34;
 
+/** From a station to a station, mm from the nose, and what it is called. */
+export interface MarkedDistance {
+  readonly name: string;
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
 interface BeginDrawingProps {
   readonly aircraft: Aircraft;
   readonly tape: Tape;
   readonly arrangement: Parameters<typeof dimensionsOf>[0];
   /** The figure that is being typed. */
   readonly looking: TapeField | null;
+  /** A distance along the body that is being typed instead: a balance point, a limit. */
+  readonly marked: MarkedDistance | null;
   readonly names: Readonly<Record<TapeField, string>>;
 }
 
 /** The aircraft as it is so far from above and from the side, nose up, and on it what the tape measures. */
-export function BeginDrawing({ aircraft, tape, arrangement, looking, names }: BeginDrawingProps) {
-  const [top, side] = [outlinesOf(aircraft, 'top'), outlinesOf(aircraft, 'side')];
+export function BeginDrawing({ aircraft, tape, arrangement, looking, marked, names }: BeginDrawingProps) {
+  const [top, side] = [seenFromAbove(aircraft), outlinesOf(aircraft, 'side')];
   const stations = rangeOf([...top, ...side], 0);
   const [buttlines, waterlines] = [rangeOf(top, 1), rangeOf(side, 1)];
   const across = buttlines.long + waterlines.long;
@@ -41,7 +50,9 @@ export function BeginDrawing({ aircraft, tape, arrangement, looking, names }: Be
   ];
   const dimensions = dimensionsOf(arrangement, tape, aircraft);
   const shown = looking ?? 'spanMm';
-  const dimension = dimensions[shown];
+  const arrow = marked
+    ? { ...marked, dimension: alongDimension(marked.fromMm, marked.toMm, tape) }
+    : { name: names[shown], fromMm: 0, toMm: tape[shown], dimension: dimensions[shown] };
   const band = bandStations(aircraft);
   const middle = fromAbove([0, 0])[0];
   return (
@@ -63,7 +74,14 @@ export function BeginDrawing({ aircraft, tape, arrangement, looking, names }: Be
           height={Math.max(2, (band.aftMm - band.forwardMm) * scale)}
         />
       )}
-      {dimension && <Arrow dimension={dimension} at={fromAbove} name={names[shown]} figureMm={tape[shown]} />}
+      {arrow.dimension && (
+        <Arrow
+          dimension={arrow.dimension}
+          at={fromAbove}
+          name={arrow.name}
+          figureMm={arrow.toMm - arrow.fromMm}
+        />
+      )}
     </svg>
   );
 }

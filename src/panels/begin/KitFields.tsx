@@ -1,5 +1,5 @@
 import { containsWords, familyNames } from '../../model/begin/finishedKit';
-import { families } from '../../model/begin/placedThings';
+import { families } from '../../model/begin/thing';
 import { Refusal } from '../fields/EditButton';
 import { firstKit, type Sheet, type SheetFaults } from './beginning';
 import { Figure } from './Figure';
@@ -7,11 +7,13 @@ import { Figure } from './Figure';
 interface KitFieldsProps {
   readonly sheet: Sheet;
   readonly faults: SheetFaults;
+  /** A distance along the body is being typed, or no longer. */
+  readonly onLook: (field: 'balancesMm' | null) => void;
   readonly onChange: (change: Partial<Sheet>) => void;
 }
 
 /** The airframe is finished: what the scales said, where it balances, and what was on the scales with it. */
-export function KitFields({ sheet, faults, onChange }: KitFieldsProps) {
+export function KitFields({ sheet, faults, onLook, onChange }: KitFieldsProps) {
   const { kit } = sheet;
   const set = (change: Partial<NonNullable<Sheet['kit']>>) => kit && onChange({ kit: { ...kit, ...change } });
   return (
@@ -41,6 +43,7 @@ export function KitFields({ sheet, faults, onChange }: KitFieldsProps) {
               value={kit.balancesMm}
               meanwhile="behind the nose"
               onValue={(balancesMm) => set({ balancesMm })}
+              onLook={(on) => onLook(on ? 'balancesMm' : null)}
             />
           </div>
           <div className="begin-ticks">

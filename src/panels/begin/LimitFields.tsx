@@ -16,11 +16,13 @@ interface LimitFieldsProps {
   readonly sheet: Sheet;
   readonly points: Aircraft['referencePoints'];
   readonly faults: SheetFaults;
+  /** A distance along the body is being typed, or no longer. */
+  readonly onLook: (field: 'forwardMm' | 'aftMm' | null) => void;
   readonly onChange: (change: Partial<Sheet>) => void;
 }
 
 /** The CG limits as the manual prints them: "105 to 115 mm behind the wing's leading edge, tank empty". */
-export function LimitFields({ sheet, points, faults, onChange }: LimitFieldsProps) {
+export function LimitFields({ sheet, points, faults, onLook, onChange }: LimitFieldsProps) {
   const { band } = sheet;
   const set = (change: Partial<NonNullable<Sheet['band']>>) =>
     band && onChange({ band: { ...band, ...change } });
@@ -44,6 +46,7 @@ export function LimitFields({ sheet, points, faults, onChange }: LimitFieldsProp
               value={band.forwardMm}
               meanwhile="forward limit"
               onValue={(forwardMm) => set({ forwardMm })}
+              onLook={(on) => onLook(on ? 'forwardMm' : null)}
             />
             <Figure
               label="To"
@@ -51,6 +54,7 @@ export function LimitFields({ sheet, points, faults, onChange }: LimitFieldsProp
               value={band.aftMm}
               meanwhile="aft limit"
               onValue={(aftMm) => set({ aftMm })}
+              onLook={(on) => onLook(on ? 'aftMm' : null)}
             />
             <Pick
               label="Behind"

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { targetBand } from './band';
 import {
   about,
   angleDeg,
@@ -40,41 +41,6 @@ export const VERSION = 1;
 
 /** A named point that a tape measure reaches; any reading may be shown from it. */
 const referencePoint = record({ id, name: label, positionMm: pointMm });
-
-/** The load state that limits hold for; for every one where it is left out. */
-const statedFor = about(
-  v.optional(
-    record({
-      fuelPct: about(percent, 'usable liquid aboard, % of what the tanks start with'),
-      switches: about(
-        list(record({ switchId: id, positionId: id })),
-        'the position of each switch; one that is not named is in its first that flies',
-      ),
-    }),
-  ),
-  'the load state that the limits were stated for, which alone is held to them; every load state when left out',
-);
-
-/** Where the CG must be: between two stations, or between two percentages of a surface's MAC. */
-const targetBand = v.variant('by', [
-  record({
-    by: v.literal('station'),
-    forwardMm: placeMm,
-    aftMm: placeMm,
-    statedFrom: about(
-      v.optional(id),
-      'the reference point that the limits were stated from; the figures themselves are from the datum',
-    ),
-    statedFor,
-  }),
-  record({
-    by: v.literal('mac'),
-    surfaceId: id,
-    forwardPct: percentOfMac,
-    aftPct: percentOfMac,
-    statedFor,
-  }),
-]);
 
 /** Static margins that are wanted, % MAC: the least belongs to the aft limit, the most to the forward one. */
 const marginRange = record({ minPct: percentOfMac, maxPct: percentOfMac });
