@@ -1,4 +1,5 @@
 import { bestStation } from '../../engine/balance/band';
+import { perObject } from '../../engine/memory/memory';
 import { structureMass } from '../airframe/structureBodies';
 import { balanceAt, LEVEL, movableAs } from '../balance/balance';
 import { blankAircraft } from '../document/blank';
@@ -53,15 +54,15 @@ export function beginAircraft(wish: Beginning): Aircraft {
 
 /** The same with its pack at the front of the bay: quick enough to follow what is being typed. */
 export function shapedAircraft(wish: Beginning): Aircraft {
-  const tape = wholeTape(wish.arrangement, wish.typed, motorOf(wish));
-  return withManualBand(assembled(wish, tape, settledMasses(wish, tape)), wish.band);
+  return withManualBand(assembled(wish, tapeOf(wish), settledMasses(wish)), wish.band);
 }
 
-/** How often mass and size are fitted to each other: after three rounds nothing moves by a gram. */
-const ROUNDS = 4;
+/** How often mass and size are fitted to each other: the third time nothing moves by a part in five hundred. */
+const ROUNDS = 2;
 
 /** What the sizes follow from, g: the mass that the shares are of, the airframe's, and how heavy its skins are. */
 interface Masses {
+  readonly wholeG: number;
   readonly outfitG: number;
   readonly airframeG: number;
   readonly scale: number;
@@ -82,19 +83,32 @@ export function motorsOf(id: ArrangementId): readonly MotorKind[] {
 }
 
 /** Masses that agree with each other: what is carried decides the size of the body, which decides what the airframe weighs. */
-function settledMasses(wish: Beginning, tape: Tape): Masses {
+const settledMasses = perObject((wish: Beginning): Masses => {
+  const tape = tapeOf(wish);
   const shares = outfitShares(wish.arrangement, motorOf(wish));
   const carried = carriedShare(shares);
   const inKit = wish.kit ? sharesOf(shares, wish.kit.contains) : 0;
-  const whole = wholeMassG(wish, tape, carried, inKit);
-  const outfitG = wish.kit ? (whole - wish.kit.massG) / (carried - inKit) : whole;
+  const wholeG = wholeMassG(wish, tape, carried, inKit);
+  const outfitG = wish.kit ? (wholeG - wish.kit.massG) / (carried - inKit) : wholeG;
   const airframeG = wish.kit
     ? Math.max(0.3 * wish.kit.massG, wish.kit.massG - inKit * outfitG)
-    : (1 - carried) * whole;
+    : (1 - carried) * wholeG;
+  // Where nothing was weighed, usual skins are what the mass was reckoned from.
+  if (wish.massG === null && !wish.kit) return { wholeG, outfitG, airframeG, scale: 1 };
   const { structure } = sized(wish, tape, outfitG, airframeG, 1);
   const legsG = legMassG(structure);
-  return { outfitG, airframeG, scale: (airframeG - legsG) / (structureMass(structure).massG - legsG) };
-}
+  return {
+    wholeG,
+    outfitG,
+    airframeG,
+    scale: (airframeG - legsG) / (structureMass(structure).massG - legsG),
+  };
+});
+
+/** What the aircraft weighs ready to fly, g: as typed, or as scales and proportions make it. */
+export const readyToFlyG = (wish: Beginning): number => settledMasses(wish).wholeG;
+
+const tapeOf = (wish: Beginning): Tape => wholeTape(wish.arrangement, wish.typed, motorOf(wish));
 
 /** Ready to fly, g: as typed, or from the weighed airframe, or from what the construction usually weighs. */
 function wholeMassG(wish: Beginning, tape: Tape, carried: number, inKit: number): number {

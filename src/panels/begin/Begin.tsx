@@ -1,8 +1,7 @@
 import './begin.css';
-import { useMemo, useState } from 'react';
-import { bodies } from '../../model/airframe/bodies';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { arrangementOf } from '../../model/begin/arrangements';
-import { beginAircraft, motorOf, shapedAircraft } from '../../model/begin/beginAircraft';
+import { beginAircraft, motorOf, readyToFlyG, shapedAircraft } from '../../model/begin/beginAircraft';
 import { type TapeField, tapeFaults, wholeTape } from '../../model/begin/tape';
 import { PACK_ID } from '../../model/begin/thing';
 import type { Aircraft } from '../../model/document/types';
@@ -27,7 +26,8 @@ export function Begin() {
     setSheet((before) => ({ ...before, ...some }));
     setRefused(null);
   };
-  const drawn = useDrawn(sheet);
+  // The drawing may lag behind quick typing; the fields never do.
+  const drawn = useDrawn(useDeferredValue(sheet));
   const faults = sheetFaults(sheet);
   const put = () => {
     const [first] = Object.values(faults);
@@ -146,6 +146,10 @@ function drawingOf(sheet: Sheet) {
   const { arrangement, typed } = sheet;
   const beginning = beginningOf(sheet);
   const aircraft = shapedAircraft(beginning);
-  const massG = bodies(aircraft).reduce((sum, { mass }) => sum + mass.massG, 0);
-  return { aircraft, massG, arrangement, tape: wholeTape(arrangement, typed, motorOf(sheet)) };
+  return {
+    aircraft,
+    massG: readyToFlyG(beginning),
+    arrangement,
+    tape: wholeTape(arrangement, typed, motorOf(sheet)),
+  };
 }
