@@ -68,12 +68,12 @@ test('from the empty bench to a verdict: a kit with its manual, by pointer', asy
   await hand.type(field('It weighs'), '2010');
   await hand.type(field('Balances at'), '455');
   await hand.press(sheet.getByLabel('motor with propeller'));
-  expect(await sheet.innerText()).toContain('contains the structure, servos and motor with propeller');
+  expect(await sheet.textContent()).toContain('contains the structure, servos and motor with propeller');
   await hand.press(sheet.getByLabel('The manual gives CG limits'));
   await hand.type(field('From'), '105');
   // Limits the wrong way round are refused where they were typed, and nothing is put on the bench.
   await hand.type(field('To'), '95');
-  expect(await sheet.getByRole('alert').first().innerText()).toContain('ahead of the second');
+  expect(await sheet.getByRole('alert').first().textContent()).toContain('ahead of the second');
   await field('To').fill('');
   await hand.type(field('To'), '115');
   await hand.press(sheet.getByRole('button', { name: 'Put it on the bench' }));
@@ -87,8 +87,8 @@ test('from the empty bench to a verdict: a kit with its manual, by pointer', asy
     statedFrom: 'wing-root-le',
   });
   expect(made.bareAirframe).toMatchObject({ massG: 2010, stationMm: 455 });
-  expect(await page.locator('.answer-headline').innerText()).not.toBe('');
-  expect(await page.getByTestId('card').innerText()).toContain('Flight pack');
+  expect(await page.locator('.answer-headline').textContent()).not.toBe('');
+  expect(await page.getByTestId('card').textContent()).toContain('Flight pack');
   console.log(`A kit with its manual: ${hand.count()} actions.`);
   expect(hand.count()).toBeLessThanOrEqual(MOST_ACTIONS);
 
@@ -111,7 +111,7 @@ test('and a flying wing that nobody weighed, by keys', async () => {
   await page.keyboard.type('1400');
   await hand.key('Enter');
   await judgeScreen(bench);
-  expect(await page.locator('.answer-headline').innerText()).toMatch(/^In the estimated band/);
+  expect(await page.locator('.answer-headline').textContent()).toMatch(/^In the estimated band/);
   console.log(`A flying wing by its span: ${hand.count()} actions.`);
   expect(hand.count()).toBeLessThanOrEqual(MOST_ACTIONS);
 });

@@ -89,7 +89,8 @@ const settledMasses = perObject((wish: Beginning): Masses => {
   const carried = carriedShare(shares);
   const inKit = wish.kit ? sharesOf(shares, wish.kit.contains) : 0;
   const wholeG = wholeMassG(wish, tape, carried, inKit);
-  const outfitG = wish.kit ? (wholeG - wish.kit.massG) / (carried - inKit) : wholeG;
+  const outside = carried - inKit;
+  const outfitG = wish.kit && outside > LEAST_SHARE ? (wholeG - wish.kit.massG) / outside : wholeG;
   const airframeG = wish.kit
     ? Math.max(0.3 * wish.kit.massG, wish.kit.massG - inKit * outfitG)
     : (1 - carried) * wholeG;
@@ -104,6 +105,9 @@ const settledMasses = perObject((wish: Beginning): Masses => {
     scale: (airframeG - legsG) / (structureMass(structure).massG - legsG),
   };
 });
+
+/** Less than this is left where the weighed airframe contains all that is carried: rounding. */
+const LEAST_SHARE = 1e-6;
 
 /** What the aircraft weighs ready to fly, g: as typed, or as scales and proportions make it. */
 export const readyToFlyG = (wish: Beginning): number => settledMasses(wish).wholeG;

@@ -61,13 +61,13 @@ function allWell(
 function elsewhere(aircraft: Aircraft, { statedFor, foremost, aftmost }: Judgement, say: Say): string {
   if (!statedFor) return '';
   const words = [aftmost, foremost].flatMap((point) => {
-    const outsideMm = point?.outsideMm ?? 0;
-    if (!point || outsideMm === 0) return [];
-    const when = momentWords(aircraft, point);
-    return `${lengthUp(Math.abs(outsideMm), say)} ${outsideMm > 0 ? 'aft' : 'ahead'} of them${when && ` (${when})`}`;
+    if (!point?.outsideMm) return [];
+    const { outsideMm } = point;
+    const way = outsideMm > 0 ? 'aft' : 'ahead';
+    return `${lengthUp(Math.abs(outsideMm), say)} ${way} of them (${momentWords(aircraft, point)})`;
   });
   if (words.length === 0) return '';
-  return `The limits were stated for this load state alone; elsewhere the CG goes ${[...new Set(words)].join(' and ')}.`;
+  return `The limits were stated for this load state alone; elsewhere the CG goes ${words.join(' and ')}.`;
 }
 
 function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say: Say): HeadAndCause {

@@ -1,7 +1,7 @@
 import './begin.css';
 import { useDeferredValue, useMemo, useState } from 'react';
 import { arrangementOf } from '../../model/begin/arrangements';
-import { beginAircraft, motorOf, readyToFlyG, shapedAircraft } from '../../model/begin/beginAircraft';
+import { motorOf, readyToFlyG, shapedAircraft } from '../../model/begin/beginAircraft';
 import { type TapeField, tapeFaults, wholeTape } from '../../model/begin/tape';
 import { PACK_ID } from '../../model/begin/thing';
 import type { Aircraft } from '../../model/document/types';
@@ -9,7 +9,7 @@ import { useBench } from '../../store/react';
 import { Refusal } from '../fields/EditButton';
 import { ArrangementCards } from './ArrangementCards';
 import { BeginDrawing, type MarkedDistance } from './BeginDrawing';
-import { beginningOf, firstSheet, type Sheet, sheetFaults } from './beginning';
+import { beginningOf, firstSheet, madeAircraft, type Sheet, sheetFaults } from './beginning';
 import { KitFields } from './KitFields';
 import { LimitFields } from './LimitFields';
 import { MakeFields } from './MakeFields';
@@ -30,9 +30,8 @@ export function Begin() {
   const drawn = useDrawn(useDeferredValue(sheet));
   const faults = sheetFaults(sheet);
   const put = () => {
-    const [first] = Object.values(faults);
-    if (first) return setRefused(`Not put on the bench yet: ${first}`);
-    const aircraft = beginAircraft(beginningOf(sheet));
+    const aircraft = madeAircraft(sheet);
+    if (typeof aircraft === 'string') return setRefused(aircraft);
     bench.drag.cancel();
     bench.document.replace(
       aircraft,

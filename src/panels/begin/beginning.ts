@@ -1,9 +1,11 @@
 import type { ArrangementId } from '../../model/begin/arrangements';
-import { type Beginning, motorOf } from '../../model/begin/beginAircraft';
+import { type Beginning, beginAircraft, motorOf } from '../../model/begin/beginAircraft';
 import type { Kit } from '../../model/begin/finishedKit';
 import { type ManualBand, manualBandFault } from '../../model/begin/manualBand';
 import type { Construction, MotorKind } from '../../model/begin/proportions';
-import { type TapeField, type TypedTape, tapeFaults } from '../../model/begin/tape';
+import { type TapeField, type TypedTape, tapeFaults, wholeTape } from '../../model/begin/tape';
+import type { Aircraft } from '../../model/document/types';
+import { readAircraft } from '../../model/reading/read';
 
 /** What stands on the sheet of a new aircraft while it is being filled in. */
 export interface Sheet {
@@ -63,6 +65,10 @@ export function sheetFaults(sheet: Sheet): SheetFaults {
   if (massG !== null && massG <= 0) faults.massG = 'Expected more than nothing.';
   if (kit && kitG === null) faults.kit = 'Type what the scales said, or take the tick away.';
   else if (kitG !== null && kitG <= 0) faults.kit = 'Expected more than nothing.';
+  const lengthMm = wholeTape(arrangement, typed, motorOf(sheet)).lengthMm;
+  if (kit?.balancesMm != null && (kit.balancesMm < 0 || kit.balancesMm > lengthMm)) {
+    faults.kit ??= 'It balances somewhere along the body: expected less than the length, from the nose.';
+  }
   if (kitG !== null && massG !== null && massG <= kitG) {
     faults.massG = 'Expected more than the airframe alone weighs.';
   }
@@ -73,4 +79,12 @@ export function sheetFaults(sheet: Sheet): SheetFaults {
     if (fault) faults.band = fault;
   }
   return faults;
+}
+
+/** The aircraft that the sheet makes, or a sentence that says why it makes none. */
+export function madeAircraft(sheet: Sheet): Aircraft | string {
+  const [first] = Object.values(sheetFaults(sheet));
+  if (first) return `Not put on the bench yet: ${first}`;
+  const read = readAircraft(beginAircraft(beginningOf(sheet)));
+  return read.ok ? read.aircraft : `These figures make no aircraft: ${read.faults[0]?.sentence ?? ''}`;
 }

@@ -145,11 +145,11 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
         <RowFigures />
         {rows.length === 0 && (
           <p className="nothing">
-            Nothing aboard yet. Begin a{' '}
+            Nothing aboard yet. Add a part, or begin a{' '}
             <button type="button" className="link" onClick={() => bench.view.setState({ place: 'begin' })}>
               New aircraft
-            </button>{' '}
-            from a tape, scales and the kit’s manual, or add a part.
+            </button>
+            .
           </p>
         )}
       </div>

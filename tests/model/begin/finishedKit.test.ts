@@ -58,3 +58,9 @@ test('in words', () => {
   expect(containsWords([])).toBe('the structure alone');
   expect(containsWords(['receiver'])).toBe('the structure and receiver');
 });
+
+test('an airframe that has everything in it is the whole aircraft', () => {
+  const aircraft = whole(weighed({ contains: ['servos', 'motor', 'controller', 'receiver', 'pack'] }));
+  expect(readAircraft(structuredClone(aircraft))).toMatchObject({ ok: true });
+  expect(balanceAt(aircraft, { fuelFraction: 1, down: LEVEL })).toMatchObject({ massG: 900 });
+});

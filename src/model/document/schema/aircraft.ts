@@ -82,10 +82,7 @@ const bareAirframe = record(
     plusMinusG,
     plusMinusMm,
     use: choice(['compare', 'correct', 'replace']),
-    contains: about(
-      v.optional(label),
-      'what was on the scales with the structure, in words; none of it is to be listed again',
-    ),
+    contains: about(v.optional(label), 'what the scales had on them, in words'),
   },
   'the bare airframe as weighed: compare it with the shapes, correct them, or replace them',
 );

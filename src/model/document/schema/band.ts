@@ -5,14 +5,11 @@ import { about, id, list, percent, percentOfMac, placeMm, record } from './field
 const statedFor = about(
   v.optional(
     record({
-      fuelPct: about(percent, 'usable liquid aboard, % of what the tanks start with'),
-      switches: about(
-        list(record({ switchId: id, positionId: id })),
-        'the position of each switch; one that is not named is in its first that flies',
-      ),
+      fuelPct: percent,
+      switches: list(record({ switchId: id, positionId: id })),
     }),
   ),
-  'the load state that the limits were stated for, which alone is held to them; every load state when left out',
+  'the load state that alone is held to the limits, as in a weigh-in; every one when left out',
 );
 
 /** Where the CG must be: between two stations, or between two percentages of a surface's MAC. */
