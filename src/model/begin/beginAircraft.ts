@@ -52,6 +52,14 @@ export function beginAircraft(wish: Beginning): Aircraft {
   return packPlaced(shapedAircraft(wish));
 }
 
+/** That the body is too short for what goes in, in a sentence; null where there is room. */
+export function roomFault(wish: Beginning): string | null {
+  const { outfitG, airframeG, scale } = settledMasses(wish);
+  const { body } = sized(wish, tapeOf(wish), outfitG, airframeG, scale);
+  if (body.endMm >= body.leastMm) return null;
+  return `What goes in the body needs ${body.leastMm} mm of it, from its nose, and it has ${Math.round(body.endMm)} mm.`;
+}
+
 /** The same with its pack at the front of the bay: quick enough to follow what is being typed. */
 export function shapedAircraft(wish: Beginning): Aircraft {
   return withManualBand(assembled(wish, tapeOf(wish), settledMasses(wish)), wish.band);

@@ -17,6 +17,8 @@ export interface BodyPlan {
   readonly heightMm: number;
   readonly skinMm: number;
   readonly endMm: number;
+  /** The least that it must be long for all that goes in. */
+  readonly leastMm: number;
   /** The middle of its end and half as high as it is there. */
   readonly tail: { readonly waterlineMm: number; readonly halfHeightMm: number };
   /** Where motor and controller stand, by their front ends; null with nacelles. */
@@ -42,6 +44,9 @@ const IN_CORNER = 1 - (1 - Math.SQRT1_2) * ROUNDNESS - 0.01;
 const GAP_MM = 2;
 const PACK_FROM_MOTOR_MM = 26;
 const RADIO_FROM_MOTOR_MM = 61;
+
+/** So far along the body its even cabin may reach. */
+const MOST_CABIN = 0.9;
 
 const aboveAll = (least: number, ...others: readonly number[]) => Math.max(least, ...others);
 
@@ -93,6 +98,12 @@ export function bodyPlan(
     const bay = { fromMm: cabinFromMm + GAP_MM, toMm: Math.max(bayToMm, cabinFromMm + GAP_MM + floorNeedMm) };
     return {
       ...finished(shape, rearSections(shape, cabinFromMm, driveFromMm), skinMm),
+      leastMm: Math.ceil(
+        Math.max(
+          (floorNeedMm + PACK_FROM_MOTOR_MM + driveMm + GAP_MM) / 0.9,
+          (upperNeedMm + RADIO_FROM_MOTOR_MM + driveMm + GAP_MM) / 0.9,
+        ),
+      ),
       motor: { fromMm: motorFromMm, controllerFromMm: driveFromMm + GAP_MM / 2 },
       ...floor(bay, tank ? tankLongMm : 0, pack.sizeMm[0], quarterMacMm(tape)),
       upper: {
@@ -111,7 +122,8 @@ export function bodyPlan(
     aboveAll(tape.wingAtMm + 0.9 * tape.rootChordMm, bayFromMm + floorNeedMm, upperFromMm + upperNeedMm),
   );
   return {
-    ...finished(shape, noseSections(shape, cabinFromMm, Math.min(cabinToMm, 0.9 * endMm)), skinMm),
+    ...finished(shape, noseSections(shape, cabinFromMm, Math.min(cabinToMm, MOST_CABIN * endMm)), skinMm),
+    leastMm: Math.ceil(Math.max(bayFromMm + floorNeedMm, upperFromMm + upperNeedMm) / MOST_CABIN),
     motor: inBody ? { fromMm: skinMm + 1, controllerFromMm: skinMm + 1 + motor.sizeMm[0] + GAP_MM } : null,
     ...floor(
       { fromMm: bayFromMm, toMm: cabinToMm - GAP_MM },

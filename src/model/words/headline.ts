@@ -46,13 +46,10 @@ function allWell(
     is('fit-unchecked') && 'The fit is not checked yet.',
   ];
   const shown = is('loads-unchecked') ? ' as shown' : '';
-  if (judgement.statedFor) {
-    const when = momentWords(aircraft, judgement.statedFor);
-    const headline = `${within(judgement)}${when && `, ${when}`}`;
-    return { headline, cause: causes.filter(Boolean).join(' ') };
-  }
+  const { statedFor } = judgement;
+  const when = statedFor ? momentWords(aircraft, statedFor) : burns(judgement) && 'full to dry';
   return {
-    headline: `${within(judgement)}${shown}${burns(judgement) ? ', full to dry' : ''}`,
+    headline: `${within(judgement)}${shown}${when ? `, ${when}` : ''}`,
     cause: causes.filter(Boolean).join(' '),
   };
 }
@@ -67,7 +64,7 @@ function elsewhere(aircraft: Aircraft, { statedFor, foremost, aftmost }: Judgeme
     return `${lengthUp(Math.abs(outsideMm), say)} ${way} of them (${momentWords(aircraft, point)})`;
   });
   if (words.length === 0) return '';
-  return `The limits were stated for this load state alone; elsewhere the CG goes ${words.join(' and ')}.`;
+  return `The limits were stated for this load state alone; elsewhere it goes ${words.join(' and ')}.`;
 }
 
 function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say: Say): HeadAndCause {

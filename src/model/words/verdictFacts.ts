@@ -110,26 +110,21 @@ function againstBand({ band }: Judgement, { outsideMm, cgMm }: CgPoint, say: Say
 }
 
 function bandFact(aircraft: Aircraft, judgement: Judgement, say: Say): Fact {
-  const { band } = judgement;
+  const { band, statedFor } = judgement;
   const { targetBand, referencePoints } = aircraft;
   const fact = { key: 'band', label: 'Band' } as const;
   if (!band) return { ...fact, value: 'none', note: '', tone: 'unknown' };
   const from = referencePoints.find(({ positionMm }) => positionMm[0] === say.fromMm)?.name;
-  const stated = targetBand?.by === 'mac' ? 'stated in % MAC' : 'stated';
+  const way = targetBand?.by === 'mac' ? 'stated in % MAC' : 'stated';
+  const stated = statedFor ? `${way} for ${momentWords(aircraft, statedFor)}` : way;
   return {
     ...fact,
     value: `${bareFigure(fineStation(band.forwardMm, say))}–${fineStation(band.aftMm, say)}`,
-    note: [
-      from ? `from ${from}` : 'from the datum',
-      band.from === 'estimate' ? 'an estimate' : `${stated}${statedForWords(aircraft, judgement)}`,
-    ].join(', '),
+    note: [from ? `from ${from}` : 'from the datum', band.from === 'estimate' ? 'an estimate' : stated].join(
+      ', ',
+    ),
     tone: toneOfKinds(judgement, 'band-behind-neutral-point'),
   };
-}
-
-/** " for tanks dry": the load state that stated limits hold for; empty where that is every one. */
-function statedForWords(aircraft: Aircraft, { statedFor }: Judgement): string {
-  return statedFor ? ` for ${momentWords(aircraft, statedFor) || 'the load state shown first'}` : '';
 }
 
 /** A figure without the unit that the next one names. */

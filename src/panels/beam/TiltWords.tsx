@@ -17,11 +17,8 @@ function beyond({ document, balance }: Bench, line: Line): number {
 }
 
 /** "tail-heavy"; "outside" against limits that were stated for another load state and are kept there. */
-function heavyWord({ document, verdict }: Bench, end: 'nose' | 'tail'): string {
-  const stated = document.current().targetBand?.statedFor;
-  const out = verdict.judgement().findings.some(({ kind }) => kind.endsWith('-heavy'));
-  return stated && !out ? 'outside' : `${end}-heavy`;
-}
+const heavyWord = ({ verdict }: Bench, end: 'nose' | 'tail'): string =>
+  verdict.judgement().statedFor?.outsideMm === 0 ? 'outside' : `${end}-heavy`;
 
 /** What would level the wings, in words; empty when nobody would notice. */
 function levelling({ document, balance }: Bench, side: 'right' | 'left', say: Readings): string {

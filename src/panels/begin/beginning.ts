@@ -1,5 +1,5 @@
 import type { ArrangementId } from '../../model/begin/arrangements';
-import { type Beginning, beginAircraft, motorOf } from '../../model/begin/beginAircraft';
+import { type Beginning, beginAircraft, motorOf, roomFault } from '../../model/begin/beginAircraft';
 import type { Kit } from '../../model/begin/finishedKit';
 import { type ManualBand, manualBandFault } from '../../model/begin/manualBand';
 import type { Construction, MotorKind } from '../../model/begin/proportions';
@@ -85,6 +85,9 @@ export function sheetFaults(sheet: Sheet): SheetFaults {
 export function madeAircraft(sheet: Sheet): Aircraft | string {
   const [first] = Object.values(sheetFaults(sheet));
   if (first) return `Not put on the bench yet: ${first}`;
-  const read = readAircraft(beginAircraft(beginningOf(sheet)));
+  const beginning = beginningOf(sheet);
+  const short = roomFault(beginning);
+  if (short) return `Not put on the bench yet: ${short}`;
+  const read = readAircraft(beginAircraft(beginning));
   return read.ok ? read.aircraft : `These figures make no aircraft: ${read.faults[0]?.sentence ?? ''}`;
 }

@@ -1,6 +1,12 @@
 import { expect, test } from 'vitest';
 import { arrangementIds } from '../../../src/model/begin/arrangements';
-import { type Beginning, beginAircraft, motorsOf, readyToFlyG } from '../../../src/model/begin/beginAircraft';
+import {
+  type Beginning,
+  beginAircraft,
+  motorsOf,
+  readyToFlyG,
+  roomFault,
+} from '../../../src/model/begin/beginAircraft';
 import { constructions } from '../../../src/model/begin/proportions';
 import { tapeFaults, tapeFields, wholeTape } from '../../../src/model/begin/tape';
 import { wholeFit } from '../../../src/model/fit/wholeFit';
@@ -31,7 +37,8 @@ function anyWish(random: () => number, arrangement: Beginning['arrangement']): B
     band: null,
   };
   if (Object.keys(tapeFaults(arrangement, typed, motor)).length > 0) return { ...wish, typed: { spanMm } };
-  return random() < 0.5 ? wish : { ...wish, massG: readyToFlyG(wish) * (0.5 + 1.5 * random()) };
+  const weighed = random() < 0.5 ? wish : { ...wish, massG: readyToFlyG(wish) * (0.5 + 1.5 * random()) };
+  return roomFault(weighed) ? { ...wish, typed: { spanMm } } : weighed;
 }
 
 test('whatever is typed and not refused makes an aircraft that reads and in which nothing clashes', () => {
@@ -43,4 +50,18 @@ test('whatever is typed and not refused makes an aircraft that reads and in whic
     expect(readAircraft(structuredClone(aircraft)), told).toMatchObject({ ok: true });
     expect(wholeFit(aircraft).problems, told).toEqual([]);
   }
+});
+
+test('a body that is too short for what goes in is refused in a sentence', () => {
+  const short: Beginning = {
+    arrangement: 'flying-wing',
+    typed: { spanMm: 2900, lengthMm: 500, wingAtMm: 100 },
+    construction: 'glass',
+    motor: 'electric',
+    massG: 7000,
+    kit: null,
+    band: null,
+  };
+  expect(roomFault(short)).toMatch(/^What goes in the body needs \d+ mm .* it has 500 mm\.$/);
+  expect(roomFault({ ...short, typed: { spanMm: 2900 }, massG: null })).toBeNull();
 });
