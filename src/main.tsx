@@ -67,10 +67,14 @@ const bench = createBench(
   readPreferences(pageStorage),
 );
 bench.view.subscribe((now, before) => {
-  const { units, theme, layers, tilts } = now;
+  const { units, theme, layers, tilts, learned } = now;
   const same =
-    units === before.units && theme === before.theme && layers === before.layers && tilts === before.tilts;
-  if (!same) writePreferences(pageStorage, { units, theme, layers, tilts });
+    units === before.units &&
+    theme === before.theme &&
+    layers === before.layers &&
+    tilts === before.tilts &&
+    learned === before.learned;
+  if (!same) writePreferences(pageStorage, { units, theme, layers, tilts, learned });
 });
 const files = createFileMenu(bench, pickers, demos);
 tellFaults(bench, files);

@@ -1,5 +1,6 @@
 import type { Vec3 } from '../engine/geometry/types';
 import type { Balance } from '../model/balance/balance';
+import { liquidWord } from '../model/document/inWords';
 import type { Aircraft } from '../model/document/types';
 import { manifestRows } from '../model/words/manifestRows';
 
@@ -18,7 +19,7 @@ export function balanceRows(aircraft: Aircraft, balance: Balance): readonly Bala
   const items = manifestRows(aircraft)
     .filter(({ counted }) => counted)
     .map(({ id, name, group, role, massG, cgMm }) => ({ id, name, group, role, massG, cgMm }));
-  const liquid = aircraft.fuel?.use === 'dump' ? 'water' : 'fuel';
+  const liquid = liquidWord(aircraft);
   const liquids = balance.liquids.map(({ tankId, mass }): BalanceRow => {
     const tank = aircraft.tanks.find(({ id }) => id === tankId);
     const { massG, cgMm } = mass;

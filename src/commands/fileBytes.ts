@@ -5,7 +5,7 @@ const CHUNK = 1 << 16;
 
 /**
  * The bytes of a file, a pipe or a device: one byte more than the largest that is opened at most, so that a device
- * without end is told to be too large. Throws what the system throws.
+ * without end is found too large. Throws what the system throws.
  */
 export function fileBytes(path: string): Uint8Array {
   const file = openSync(path, 'r');

@@ -66,6 +66,8 @@ async function mutate({ path, share, seed, tests }: Wish): Promise<void> {
     disableTypeChecks: false,
     // Its rewriting of tsconfig.json asks for an interface that TypeScript no longer has; the tests need none.
     tsconfigFile: 'none.json',
+    // Minutes that the tests may take before anything is broken, on a busy machine too.
+    dryRunTimeoutMinutes: 20,
     symlinkNodeModules: true,
     thresholds: { high: 92, low: 80, break: null },
   }).runMutationTest();

@@ -61,6 +61,19 @@ const opened = (name: string, place: string, button: string | RegExp): ScreenPla
   },
 });
 
+/** A weigh-in that is begun in one of the ways; the log as it comes with the demo without one. */
+const weighIn = (way: string | null): ScreenPlace => ({
+  name: way ? `weigh-${way.toLowerCase()}` : 'weigh',
+  demo: 'sandmartin',
+  goTo: async (page) => {
+    await page.evaluate(() => window.counterpoise.view.setState({ place: 'weigh-in' }));
+    await page.getByTestId('weigh-in').waitFor();
+    if (!way) return;
+    await page.getByRole('button', { name: 'Weigh it' }).click();
+    await page.getByRole('button', { name: new RegExp(`^${way}`) }).click();
+  },
+});
+
 export const screenPlaces: readonly ScreenPlace[] = [
   ...['sandmartin', 'fieldfare', 'whimbrel', 'corncrake'].map(first),
   ...(['side', 'top', 'front'] as const).map((view) => ({
@@ -78,4 +91,5 @@ export const screenPlaces: readonly ScreenPlace[] = [
   opened('add', 'Manifest', 'Add a part'),
   opened('arrange', 'Manifest', 'Arrange…'),
   opened('keys', 'Stage', 'Keys'),
+  ...[null, 'Tilted', 'Swung'].map(weighIn),
 ];

@@ -97,16 +97,29 @@ export type * from './place/types';
 export { type Lift, type Reason, type WhyNot, whyNot } from './place/whyNot';
 // Weigh-in: scales, balance stand, tilt, swing, and the model held against them
 export { type AirStrip, airSwungAlong } from './weigh/airSwungAlong';
-export { type BalanceFound, balancePoint, type CgLine, crossingOfLines } from './weigh/balancePoint';
+export {
+  type BalanceFound,
+  balancePoint,
+  type CgLine,
+  crossingOfLines,
+  type LinesCrossing,
+} from './weigh/balancePoint';
 export type { CulpritKind, Forgotten, Suspect } from './weigh/culpritHypotheses';
 export { type Figure, type Refusal, resolutionSigma } from './weigh/figure';
-export { heightFromTilt, recommendedTilt, type TiltSetup } from './weigh/heightFromTilt';
-export { inertiaFromSwing, type Swing } from './weigh/inertiaFromSwing';
+export {
+  heightFromTilt,
+  type RecommendedTilt,
+  recommendedTilt,
+  type TiltedHeight,
+  type TiltReading,
+  type TiltSetup,
+} from './weigh/heightFromTilt';
+export { inertiaFromSwing, type Swing, type SwungInertia } from './weigh/inertiaFromSwing';
 export { type Culprit, type CulpritRanking, rankCulprits } from './weigh/rankCulprits';
 export { type Reconciled, reconcile } from './weigh/reconcile';
 export { periodOfRuns, runOfTaps, type SwingRun } from './weigh/swingPeriod';
 export { type UnaccountedFor, unaccountedFor } from './weigh/unaccountedFor';
-export { type Scale, type ScalesSetup, weighOnScales } from './weigh/weighOnScales';
+export { type Scale, type ScalesSetup, type ScalesWeighing, weighOnScales } from './weigh/weighOnScales';
 export type { WholeMeasurement, WholeQuantity } from './weigh/wholeResiduals';
 // Planform, neutral point and static margin
 export { bodyCarry, rootCarry } from './wing/bodyCarry';

@@ -28,7 +28,7 @@ export async function openFile(pickers: FilePickers): Promise<OpenedFile | null>
 /** Reads a file that was dropped on the bench. */
 export const openDropped = (file: File): Promise<OpenedFile> => opened(file, null);
 
-/** A file that is too large is told so without being read. */
+/** A file that is too large is refused without being read. */
 async function opened(file: File, handle: FileHandle | null): Promise<OpenedFile> {
   const large = sizeFault(file.size);
   if (large) return { name: file.name, handle, read: { ok: false, faults: [large] } };

@@ -1,5 +1,5 @@
 import type { UnitSystem } from '../model/units';
-import { FIRST_LAYERS, LAYERS, type Layers } from '../store/viewStore';
+import { FIRST_LAYERS, LAYERS, type Layers, LESSONS, type Lesson } from '../store/viewStore';
 import type { TextStorage } from './storage';
 
 /** What a person chose about the bench, not about an aircraft. */
@@ -11,6 +11,8 @@ export interface Preferences {
   readonly layers: Layers;
   /** What is seen to tilt in a climb. */
   readonly tilts: 'aircraft' | 'world';
+  /** The gestures that were explained already. */
+  readonly learned: readonly Lesson[];
 }
 
 export const defaultPreferences: Preferences = {
@@ -18,6 +20,7 @@ export const defaultPreferences: Preferences = {
   theme: 'system',
   layers: FIRST_LAYERS,
   tilts: 'aircraft',
+  learned: [],
 };
 
 const KEY = 'counterpoise.preferences';
@@ -26,12 +29,15 @@ const KEY = 'counterpoise.preferences';
 export function readPreferences(storage: TextStorage): Preferences {
   try {
     const stored: unknown = JSON.parse(storage.getItem(KEY) ?? '{}');
-    const { units, theme, layers, tilts } = (stored ?? {}) as Partial<Record<keyof Preferences, unknown>>;
+    const { units, theme, layers, tilts, learned } = (stored ?? {}) as Partial<
+      Record<keyof Preferences, unknown>
+    >;
     return {
       units: units === 'metric' || units === 'inch-ounce' ? units : defaultPreferences.units,
       theme: theme === 'system' || theme === 'light' || theme === 'dark' ? theme : defaultPreferences.theme,
       layers: readLayers(layers),
       tilts: tilts === 'world' ? 'world' : defaultPreferences.tilts,
+      learned: Array.isArray(learned) ? LESSONS.filter((lesson) => learned.includes(lesson)) : [],
     };
   } catch {
     return defaultPreferences;

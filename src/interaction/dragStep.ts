@@ -22,7 +22,7 @@ export interface DragAsk {
 
 const FREE: Snapped['caught'] = ['free', 'free', 'free'];
 
-/** The grip taken anew where the item now stands, so that another plane goes on without a jump. */
+/** The grip taken again where the item now stands, so that the drag goes on in another plane without a jump. */
 export const regrip = (grip: Grip, nowMm: Vec3, upright: boolean): Grip => ({
   itemMm: nowMm,
   grabbedMm: followPointer(grip.grabbedMm, grip.itemMm, nowMm),

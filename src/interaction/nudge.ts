@@ -2,8 +2,8 @@ import type { Vec3 } from '../engine/geometry/types';
 import type { View } from '../store/viewStore';
 
 /** Steps of the arrow keys, mm. */
-export const NUDGE_MM = 1;
-export const NUDGE_FAST_MM = 10;
+const NUDGE_MM = 1;
+const NUDGE_FAST_MM = 10;
 
 /**
  * What an arrow key does to a selected item: left and right run along the station axis (across in front

@@ -75,7 +75,7 @@ function alongToTriangle(from: Vec3, way: Vec3, a: Vec3, b: Vec3, c: Vec3): numb
 export const rayToItem = (ray: Ray, item: Item): number | null => rayToBody(ray, turnedItem(item));
 
 /** The same of a piece of the airframe. */
-export function rayToPiece({ originMm, direction }: Ray, piece: Piece): number | null {
+function rayToPiece({ originMm, direction }: Ray, piece: Piece): number | null {
   const ray = piece.mirrored
     ? { originMm: mirrorY(originMm), direction: mirrorY(direction) }
     : { originMm, direction };

@@ -64,7 +64,7 @@ function Places({ stage, files }: AppProps) {
   const away = useView(({ place }) => place !== 'bench');
   const arranging = usePlace((place) => place.open);
   useTheme();
-  useShortcuts({ openShortcuts: () => setSheet('shortcuts') });
+  useShortcuts({ openShortcuts: () => setSheet('shortcuts'), save: () => void files.saveFile() });
   useEffect(() => {
     const window = globalThis.matchMedia(LOW_WINDOW);
     const tell = () => bench.view.setState({ lowWindow: window.matches });

@@ -10,6 +10,7 @@ const shortcuts: readonly {
   { keys: ['Space'], does: 'Play or pause the burn', where: 'Anywhere' },
   { keys: ['Ctrl Z'], does: 'Undo', where: 'Anywhere' },
   { keys: ['Ctrl Y', 'Ctrl ⇧ Z'], does: 'Redo', where: 'Anywhere' },
+  { keys: ['Ctrl S'], does: 'Save as a file', where: 'Anywhere' },
   { keys: ['?'], does: 'This list', where: 'Anywhere' },
   {
     keys: ['←', '→', '↑', '↓'],
@@ -26,6 +27,8 @@ const shortcuts: readonly {
   { keys: ['C', 'X', 'E', 'Q'], does: 'Cut, x-ray, lift out, quiet', where: 'Stage' },
   { keys: ['Alt'], does: 'While dragging: go free of the grid', where: 'Stage, beam' },
   { keys: ['↑', '↓'], does: 'Select the line above or below', where: 'Manifest' },
+  { keys: ['⇧ ↑', '⇧ ↓'], does: 'Choose the next one too', where: 'Manifest' },
+  { keys: ['Alt ↑', 'Alt ↓'], does: 'Put the line higher or lower in your own order', where: 'Manifest' },
   { keys: ['L'], does: 'Lock or unlock', where: 'Manifest' },
   { keys: ['H'], does: 'Hide on the stage, or show', where: 'Manifest' },
   { keys: ['D'], does: 'Duplicate', where: 'Manifest' },
@@ -34,8 +37,10 @@ const shortcuts: readonly {
   { keys: ['↑', '↓'], does: 'More or less fuel, by 1 %', where: 'CG travel' },
   { keys: ['Drag'], does: 'A part: moves it; the ground: turns or shifts the view', where: 'Mouse' },
   { keys: ['⇧ drag'], does: 'In the free view: lifts or lowers the part', where: 'Mouse' },
+  { keys: ['⇧ click', 'Ctrl click'], does: 'Choose several, to align or space them', where: 'Mouse' },
   { keys: ['Wheel'], does: 'Nearer or farther, at the pointer', where: 'Mouse' },
   { keys: ['One finger'], does: 'On a part: moves it; beside it: turns the view', where: 'Touch' },
+  { keys: ['Long press'], does: 'Choose several, to align or space them', where: 'Touch' },
   { keys: ['Two fingers'], does: 'Pinch: nearer or farther', where: 'Touch' },
 ];
 

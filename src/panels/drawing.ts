@@ -1,4 +1,4 @@
-/** Writes an attribute of a drawing if it says something else: one written anew costs the page its layout, even when it says the same. */
+/** Writes an attribute of a drawing only where it changes: writing the same again would cost the page its layout. */
 export function setAttribute(element: Element | null | undefined, name: string, value: string): void {
   if (element && element.getAttribute(name) !== value) element.setAttribute(name, value);
 }

@@ -3,12 +3,15 @@ import type { UnitSystem } from '../model/units';
 import { formatLength, formatMass, formatMoment, formatShift } from '../model/units';
 import type { Say } from '../model/words/verdict';
 import { useCommitted, useView } from '../store/react';
+import { fromWords } from './measureFrom';
 
 /** Puts figures into words in the person's units, and stations as read from their reference point. */
 export interface Readings extends Say {
   readonly units: UnitSystem;
   /** The station that readings are taken from, mm aft of the datum. */
   readonly fromMm: number;
+  /** What that is, as it stands in a sentence. */
+  readonly from: string;
   /** A station or a mass without its unit, for a column that names it in its head. */
   stationFigure(mm: number): string;
   massFigure(g: number): string;
@@ -27,10 +30,11 @@ export interface Readings extends Say {
 /** Below this a whole millimetre would say too little, mm. */
 const FINE_BELOW_MM = 2;
 
-export function readings(units: UnitSystem, fromMm: number): Readings {
+export function readings(units: UnitSystem, fromMm: number, from = 'the datum'): Readings {
   return {
     units,
     fromMm,
+    from,
     length: (mm) => formatLength(mm, units, { fine: Math.abs(mm) < FINE_BELOW_MM }),
     station: (mm) => formatLength(mm - fromMm, units),
     mass: (g) => formatMass(g, units),
@@ -51,5 +55,6 @@ export function useReadings(): Readings {
   const fromMm = useCommitted(
     ({ referencePoints }) => referencePoints.find(({ id }) => id === fromId)?.positionMm[0] ?? 0,
   );
-  return useMemo(() => readings(units, fromMm), [units, fromMm]);
+  const from = useCommitted((aircraft) => fromWords(aircraft, fromId));
+  return useMemo(() => readings(units, fromMm, from), [units, fromMm, from]);
 }

@@ -4,6 +4,7 @@ import { views } from './ViewSwitch';
 
 interface Openers {
   readonly openShortcuts: () => void;
+  readonly save: () => void;
 }
 
 /** Whether a key belongs to what has the focus rather than to the bench. */
@@ -15,7 +16,7 @@ function isTyping(target: EventTarget | null): boolean {
 }
 
 /** The keys that work wherever the focus is, save in a field or a dialog. */
-export function useShortcuts({ openShortcuts }: Openers): void {
+export function useShortcuts({ openShortcuts, save }: Openers): void {
   const bench = useBench();
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
@@ -25,6 +26,7 @@ export function useShortcuts({ openShortcuts }: Openers): void {
         const key = event.key.toLowerCase();
         if (key === 'y' || (key === 'z' && event.shiftKey)) history.redo();
         else if (key === 'z') history.undo();
+        else if (key === 's') save();
         else return;
       } else if (event.ctrlKey || event.metaKey || event.altKey) {
         return;
@@ -45,5 +47,5 @@ export function useShortcuts({ openShortcuts }: Openers): void {
     };
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
-  }, [bench, openShortcuts]);
+  }, [bench, openShortcuts, save]);
 }

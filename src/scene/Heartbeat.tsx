@@ -23,7 +23,7 @@ export function Heartbeat() {
   useEffect(() => {
     const canvas = gl.domElement;
     canvas.drawn = gl.info;
-    // Renderer and count of frames begin anew with the graphics.
+    // Renderer and frame count start again with the graphics.
     const drawAgain = () => {
       canvas.drawn = gl.info;
       invalidate();

@@ -1,5 +1,6 @@
 import type { RefObject } from 'react';
 import { StageBar } from './StageBar';
+import { StageLessons } from './StageLessons';
 import { StageVoice } from './StageVoice';
 
 /** What lies over the picture, and its voice: both come after the first paint. */
@@ -8,6 +9,7 @@ export default function OverStage({ picture }: { readonly picture: RefObject<HTM
     <>
       <StageBar />
       <StageVoice picture={picture} />
+      <StageLessons picture={picture} />
     </>
   );
 }

@@ -65,7 +65,7 @@ export function StageCanvas({ onFailure, children }: StageCanvasProps) {
       return;
     }
     place.append(canvas);
-    // The renderer sets itself up anew when they come back, and the heartbeat asks for a frame.
+    // The renderer sets itself up again when they come back, and the heartbeat asks for a frame.
     canvas.addEventListener('webglcontextlost', () => tell.current({ why: 'graphics lost' }));
     canvas.addEventListener('webglcontextrestored', () => tell.current(null));
     const made = createRoot(canvas);

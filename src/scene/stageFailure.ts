@@ -10,7 +10,7 @@ export type StageFailure =
 
 export interface StageTroubleProps {
   readonly failure: StageFailure;
-  /** Draws the picture anew. */
+  /** Draws the picture again. */
   readonly onRetry: () => void;
 }
 

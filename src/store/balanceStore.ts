@@ -11,7 +11,7 @@ export interface BalanceStore {
   get(): Balance;
   /** Why the balance of what is on the bench now is not known, in a sentence; null when it is. */
   fault(): string | null;
-  /** Works it out anew after a fault. */
+  /** Works it out again after a fault. */
   retry(): void;
   /** Called after the aircraft, the fuel shown, the attitude, a switch or the estimate has changed. */
   subscribe(listener: () => void): () => void;

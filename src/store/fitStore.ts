@@ -13,6 +13,8 @@ import type { ViewStore } from './viewStore';
 export interface FitSearch {
   entry(aircraft: Aircraft, itemId: string): Promise<Entry | null>;
   order(aircraft: Aircraft): Promise<FittingOrder | null>;
+  /** Judges the whole aircraft, whatever else is being searched for. */
+  whole(aircraft: Aircraft): Promise<readonly FitProblem[]>;
   /** Gives up what is being searched for. */
   stop(): void;
 }
@@ -20,6 +22,10 @@ export interface FitSearch {
 /** What comes after the first paint: the judgement of the whole aircraft's fit, and places that stand it. */
 export interface FitJudge {
   wholeFit(aircraft: Aircraft): WholeFit;
+  /** Whether that costs no more than a few frames. */
+  isSoonJudged(aircraft: Aircraft): boolean;
+  /** Takes what was found elsewhere of this very aircraft. */
+  takeJudged(aircraft: Aircraft, problems: readonly FitProblem[]): void;
   /** The move that ends a problem and makes nothing worse, mm; null when none was found. */
   clearMove(aircraft: Aircraft, itemId: string, problem: FitProblem): Vec3 | null;
   /** The station nearest to the wanted one, in some stretches, where the item has room; null when none was found. */
@@ -59,7 +65,8 @@ export interface FitStore {
   startJudge(judge: FitJudge): void;
   /**
    * Everything that does not fit of what is on the bench now, drag and all; of a part shown on its way in, as it
-   * stands when it is in. Null before the judge is there. The very same for the same aircraft.
+   * stands when it is in. Null before the judge is there, and while many things are being judged in a worker. The very
+   * same for the same aircraft.
    */
   whole(): WholeFit | null;
   /** What is wrong with a part, tank or piece of structure by its id in the file, the worst first. */
@@ -78,7 +85,35 @@ export function createFitStore(document: DocumentStore, view: ViewStore): FitSto
   let given: FitSearch | null = null;
   let judge: FitJudge | null = null;
   const aircraft = () => (api.getState().playing ? document.api.getState().committed : document.current());
-  const whole = () => judge?.wholeFit(aircraft()) ?? null;
+  /** What was found last; null where it is being looked for. */
+  let last: { readonly of: Aircraft; readonly fit: WholeFit | null } | null = null;
+  let elsewhere = false;
+  /** What no worker would judge: it is judged here, whatever it costs. */
+  let refused: Aircraft | null = null;
+
+  const whole = () => {
+    if (!judge) return null;
+    const of = aircraft();
+    if (last?.of !== of) last = { of, fit: judgedBy(judge, of) };
+    return last.fit;
+  };
+  const judgedBy = (by: FitJudge, of: Aircraft): WholeFit | null => {
+    if (!given || refused === of || by.isSoonJudged(of)) return by.wholeFit(of);
+    if (!elsewhere) void judgeElsewhere(by, given, of);
+    return null;
+  };
+  const judgeElsewhere = async (by: FitJudge, search: FitSearch, of: Aircraft) => {
+    elsewhere = true;
+    await search.whole(of).then(
+      (problems) => by.takeJudged(of, problems),
+      () => {
+        refused = of;
+      },
+    );
+    elsewhere = false;
+    last = null;
+    api.setState({});
+  };
   const problemsOf = (id: string) => whole()?.byId.get(id) ?? FITS;
   const isNow = ({ states }: FitProblem) => holdsIn(states, aircraft(), view.getState().positions);
   return {

@@ -13,9 +13,9 @@ export interface Piece<T> {
   subscribe(listener: () => void): () => void;
   /** Fetches it once; a piece that failed waits for `retry`. */
   want(): void;
-  /** Fetches it anew after a failure. */
+  /** Fetches it again after a failure. */
   retry(): void;
-  /** The piece once it is there, fetched anew if it failed before; rejects when it fails again. */
+  /** The piece once it is there, fetched again if it failed before; rejects when it fails again. */
   fetched(): Promise<T>;
 }
 

@@ -23,7 +23,7 @@ import type { ViewState } from './viewStore';
 
 /**
  * A selector whose list is the very same one while its entries are alike: the same things, or plain records that hold the
- * same. For the hooks below, which draw anew whenever what they select is another thing.
+ * same. For the hooks below, which draw again whenever what they select is another thing.
  */
 export function useSteadyList<S, T>(select: (from: S) => readonly T[]): (from: S) => readonly T[] {
   const last = useRef<readonly T[]>([]);

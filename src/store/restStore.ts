@@ -28,7 +28,7 @@ export interface RestState {
   readonly wander: AttitudeTravel | null;
 }
 
-/** Keeps such answers up with the bench: dropped at once when what they were for changes, worked out anew at rest. */
+/** Keeps such answers up with the bench: dropped at once when what they were for changes, worked out again at rest. */
 export interface RestStore {
   readonly api: StoreApi<RestState>;
   get(): RestState;

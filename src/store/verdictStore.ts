@@ -35,7 +35,7 @@ export interface Stopped {
 
 /**
  * The judgement of what is on the bench, live, and what would mend it, worked out at rest: dropped at once when the
- * aircraft changes, asked for anew when nothing has been in hand for a moment.
+ * aircraft changes, asked for again when nothing has been in hand for a moment.
  */
 export interface VerdictStore {
   readonly api: StoreApi<VerdictState>;
@@ -52,7 +52,7 @@ export interface VerdictStore {
   start(solve: AdviceSolve): void;
   /** What could not be worked out for the answer, each in a sentence; none of it is on its way. */
   stopped(): readonly Stopped[];
-  /** Works out anew what stopped. */
+  /** Works out again what stopped. */
   retry(): void;
 }
 

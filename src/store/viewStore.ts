@@ -1,5 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Vec3 } from '../engine/geometry/types';
+import type { Face } from '../model/airframe/align';
 import { AT_START, type Positions } from '../model/airframe/loadSwitches';
 import { LEVEL } from '../model/balance/balance';
 import { type BenchAttitude, downOf, LEVEL_ATTITUDE } from '../model/loads/attitude';
@@ -26,6 +27,10 @@ export const FIRST_LAYERS: Layers = {
   inertia: false,
 };
 
+/** The gestures that explain themselves on the stage, once each. */
+export const LESSONS = ['drag', 'nudge', 'nearer'] as const;
+export type Lesson = (typeof LESSONS)[number];
+
 /** Ways of looking into the aircraft. */
 export interface Looking {
   /** The left half is taken off at the plane of symmetry. */
@@ -38,12 +43,14 @@ export interface Looking {
   readonly quiet: boolean;
 }
 
-export const FIRST_LOOKING: Looking = { cut: false, xray: false, exploded: false, quiet: false };
+const FIRST_LOOKING: Looking = { cut: false, xray: false, exploded: false, quiet: false };
 
 /** What is being looked at and how; none of it is the aircraft's. */
 export interface ViewState {
   readonly view: View;
   readonly selectedId: string | null;
+  /** Chosen together, the last of them `selectedId`; fewer than two are no group. Selecting by itself ends it. */
+  readonly groupIds: readonly string[];
   readonly hoveredId: string | null;
   /** Left out of the stage's picture; they weigh what they weigh. */
   readonly hiddenIds: readonly string[];
@@ -64,6 +71,10 @@ export interface ViewState {
   /** The reference point that readings are shown from; null is the datum. */
   readonly measureFromId: string | null;
   readonly theme: Theme;
+  /** What of a thing its station is read and typed to. */
+  readonly face: Face;
+  /** Those that were shown already. */
+  readonly learned: readonly Lesson[];
   /** Sections of a card that the person opened or folded, by their id. */
   readonly folds: Readonly<Record<string, boolean>>;
   /** The window is not high, so what stands under the stage keeps itself low. */
@@ -75,9 +86,10 @@ export interface ViewState {
 export type ViewStore = StoreApi<ViewState>;
 
 export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
-  return createCalmStore<ViewState>(() => ({
+  const store = createCalmStore<ViewState>(() => ({
     view: 'free',
     selectedId: null,
+    groupIds: [],
     hoveredId: null,
     hiddenIds: [],
     fuelFraction: 1,
@@ -91,17 +103,25 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     units: 'metric',
     measureFromId: null,
     theme: 'system',
+    face: 'middle',
+    learned: [],
     folds: {},
     lowWindow: false,
     place: 'bench',
     ...initial,
   }));
+  store.subscribe((now, before) => {
+    if (now.groupIds.length > 0 && now.groupIds === before.groupIds && now.selectedId !== before.selectedId)
+      store.setState({ groupIds: [] });
+  });
+  return store;
 }
 
 /** Another aircraft is looked at afresh; how it is shown (view, units, theme) stays as the person chose. */
 export function lookAfresh(view: ViewStore): void {
   view.setState({
     selectedId: null,
+    groupIds: [],
     hoveredId: null,
     hiddenIds: [],
     fuelFraction: 1,
@@ -110,6 +130,15 @@ export function lookAfresh(view: ViewStore): void {
     attitude: LEVEL_ATTITUDE,
     down: LEVEL,
     measureFromId: null,
+  });
+}
+
+/** Chooses a thing together with what is chosen already, or no longer. The last chosen is what the others go by. */
+export function toggleChosen(view: ViewStore, id: string): void {
+  view.setState(({ groupIds, selectedId }) => {
+    const chosen = groupIds.length > 0 ? groupIds : selectedId === null ? [] : [selectedId];
+    const next = chosen.includes(id) ? chosen.filter((other) => other !== id) : [...chosen, id];
+    return { groupIds: next, selectedId: next.at(-1) ?? null };
   });
 }
 

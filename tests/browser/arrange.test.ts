@@ -1,7 +1,19 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Aircraft } from '../../src/model/document/types';
-import { axe, type Bench, expectClean, look, openBench, screenshot, settled } from './harness';
+import { newProblems, wholeFit } from '../../src/model/fit/wholeFit';
+import { demo } from '../demo/demoAircraft';
+import {
+  axe,
+  type Bench,
+  expectClean,
+  judgeScreen,
+  look,
+  openBench,
+  put,
+  screenshot,
+  settled,
+} from './harness';
 
 let bench: Bench;
 let page: Page;
@@ -165,3 +177,26 @@ test('upright and dark: axe finds nothing on any of its pages, and nothing runs 
   expectClean(tablet);
   await tablet.close();
 });
+
+test.each(['whimbrel', 'corncrake'] as const)(
+  '%s arranged and accepted is good on the screen, and fits',
+  async (name) => {
+    const before = demo(name);
+    await put(page, before);
+    await page.waitForFunction(() => window.counterpoise.stability.get().fresh);
+    if (!(await sheet().isVisible())) await page.getByRole('button', { name: 'Arrange…' }).click();
+    await button('Start').waitFor();
+    await page.evaluate(() => window.counterpoise.place.api.setState({ searchMs: 12_000 }));
+    await button('Start').click();
+    await button('Accept').click({ timeout: 120_000 });
+    await button('Put away').click();
+    await judgeScreen(bench);
+    const { tone, text } = await page.evaluate(() => ({
+      tone: window.counterpoise.verdict.judgement().severity,
+      text: JSON.stringify(window.counterpoise.document.current()),
+    }));
+    expect(tone).toBe('good');
+    expect(newProblems(wholeFit(before), wholeFit(JSON.parse(text))).map(({ key }) => key)).toEqual([]);
+  },
+  180_000,
+);

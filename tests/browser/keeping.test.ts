@@ -167,11 +167,18 @@ test(
       await crashed;
       const next = await opened({ beside: bench });
       const kept = await nameNow(next.page);
-      const at = last.findIndex(({ name }) => name === kept);
-      expect(at, `kept "${kept}" of ${last.length} edits`).toBeGreaterThanOrEqual(0);
-      // What is lost was done in the last second: from the first edit that is gone to the last there was.
-      const lost = last.slice(at + 1);
-      expect((lost.at(-1)?.atMs ?? 0) - (lost[0]?.atMs ?? 0)).toBeLessThanOrEqual(1000);
+      // An edit may have been kept whose word did not get out of the dying tab any more.
+      const [, round, edit] = (/^round (\d+) edit (\d+)$/.exec(kept) ?? []).map(Number);
+      const isOfThisRound = round === kill;
+      const before = kill === 0 ? 'Sandmartin' : `round ${kill - 1} edit`;
+      expect(isOfThisRound || kept.startsWith(before), `kept "${kept}" in round ${kill}`).toBe(true);
+      // What is lost was done in the last second: from the first edit that is gone to the last there was. On a busy
+      // machine that can be all edits of a round.
+      const lost = isOfThisRound ? last.slice(edit) : last;
+      expect(
+        (lost.at(-1)?.atMs ?? 0) - (lost[0]?.atMs ?? 0),
+        `lost of ${last.length} edits`,
+      ).toBeLessThanOrEqual(1000);
       bench.errors.length = 0;
       await page.close();
       bench = next;

@@ -100,7 +100,19 @@ test('a drag is drawn frame by frame and builds no geometry', async () => {
   expect(after.frames).toBeGreaterThan(before.frames + 5);
 });
 
-test('200 drags leave graphics memory level, and parts are drawn in as many calls however many they are', async () => {
+/** What scripts hold, bytes, once all that nobody holds any more is gone. */
+async function heapBytes(): Promise<number> {
+  const protocol = await bench.page.context().newCDPSession(bench.page);
+  await protocol.send('HeapProfiler.collectGarbage');
+  const { usedSize } = await protocol.send('Runtime.getHeapUsage');
+  await protocol.detach();
+  return usedSize;
+}
+
+/** Code that is compiled meanwhile and what is remembered of places: some 3 MB, levelling off; 130 kB of buffers for each drag would be 26 MB. */
+const HEAP_SLACK = 4_000_000;
+
+test('200 drags leave graphics memory and the heap level, and parts are drawn in as many calls however many they are', async () => {
   const { page } = bench;
   const drags = (times: number) =>
     page.evaluate(async (count) => {
@@ -122,12 +134,13 @@ test('200 drags leave graphics memory level, and parts are drawn in as many call
   const calls = () => page.evaluate(() => window.document.querySelector('canvas')?.drawn?.render.calls ?? 0);
   await drags(3);
   await settled(page);
-  const [before, few] = [await drawn(), await calls()];
+  const [before, few, heap] = [await drawn(), await calls(), await heapBytes()];
   await drags(200);
   await settled(page);
   const after = await drawn();
   expect(after.geometries).toBe(before.geometries);
   expect(after.textures).toBe(before.textures);
+  expect((await heapBytes()) - heap).toBeLessThan(HEAP_SLACK);
 
   await page.evaluate(() => {
     const { document } = window.counterpoise;

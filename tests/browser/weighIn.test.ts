@@ -32,6 +32,7 @@ test('the slip that comes first is mended by one button and one undo step', asyn
 
 test('a new weigh-in is read off the scales: the figures typed make the station, sum by sum', async () => {
   const { page } = bench;
+  await page.getByRole('button', { name: 'Weigh it' }).click();
   await page.getByRole('button', { name: 'On scales' }).click();
   await expect.poll(said).toBe('All the scales read nothing.');
   for (const [name, grams] of [
@@ -53,6 +54,38 @@ test('a new weigh-in is read off the scales: the figures typed make the station,
           .textContent(),
     )
     .toContain(station.toFixed(1));
+});
+
+test('tilted and swung: what was typed and tapped makes the height and the period', async () => {
+  const { page } = bench;
+  const start = async (way: RegExp) => {
+    await page.getByRole('button', { name: 'Weigh it' }).click();
+    await page.getByRole('button', { name: way }).click();
+  };
+  const type = async (name: string, figure: string) => {
+    const field = page.getByLabel(name, { exact: true });
+    await field.fill(figure);
+    await field.press('Enter');
+  };
+  await start(/^Tilted/);
+  await expect.poll(said).toMatch(/mass of the whole aircraft is needed|has not been read yet/);
+  await type('Whole, weighed', '6845');
+  await type('Tilt 2: pitch', '-10');
+  await type('Tilt 1: reads', '740');
+  await type('Tilt 2: reads', '1240');
+  await expect.poll(said).toMatch(/^Tilt and list/);
+  await verdict()
+    .getByRole('row', { name: /CG height/ })
+    .waitFor();
+  await start(/^Swung/);
+  const tap = page.getByRole('button', { name: /^Tap as it passes/ });
+  for (let taps = 0; taps < 4; taps += 1) await tap.click();
+  await page.getByRole('button', { name: 'Take this run' }).click();
+  // A busy machine makes ragged taps, and a long gap counts as two swings.
+  expect(Number(await page.getByLabel('Run 1: full swings').inputValue())).toBeGreaterThanOrEqual(3);
+  await type('Run 1: full swings', '10');
+  await type('Run 1: time', '20.6');
+  await page.getByText(/^Period 2\.060 s ±/).waitFor();
 });
 
 test('part by part: one tap ticks off what weighs just that', async () => {

@@ -10,6 +10,7 @@ test('choices come back', () => {
     theme: 'dark',
     layers: { cg: false, stability: true, fit: false, leads: true, rooms: false, inertia: true },
     tilts: 'world',
+    learned: ['drag', 'nearer'],
   } as const;
   expect(writePreferences(storage, chosen)).toBe(true);
   expect(readPreferences(storage)).toEqual(chosen);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { macMarks } from '../../src/panels/beam/macScale';
+import { macMarks, macMarksBetween } from '../../src/panels/beam/macScale';
 
 const mac = { macMm: 200, lemacMm: 500 };
 
@@ -21,4 +21,13 @@ test('numerals and ticks never crowd, at any zoom', () => {
     if (numerals.length > 0) expect(Math.min(...gaps(numerals))).toBeGreaterThanOrEqual(25 - 1e-9);
     expect(Math.min(...gaps(marks.map(({ xPx }) => xPx)))).toBeGreaterThanOrEqual(5 - 1e-9);
   }
+});
+
+test('an enlarged stretch has marks where the formula has them: LEMAC + share × MAC', () => {
+  const mac = { lemacMm: 600, macMm: 300 };
+  // 0.1 mm a pixel: one per cent is 30 px, so the marks are two per cent apart.
+  const axis = { atLeftMm: 690, mmPerPx: 0.1 };
+  const marks = macMarksBetween(mac, axis, 60, 560);
+  expect(marks.map(({ pct }) => pct)).toEqual([32, 34, 36, 38, 40, 42, 44, 46, 48]);
+  for (const { pct, xPx } of marks) expect(xPx).toBeCloseTo((600 + 3 * pct - 690) / 0.1, 6);
 });

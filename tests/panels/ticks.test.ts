@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { detailFactor, rulerTicks } from '../../src/panels/beam/ticks';
+import { rulerTicks } from '../../src/panels/beam/ticks';
 import { axisToPx, fitAxis } from '../../src/store/axisStore';
 
 const axis = fitAxis({ lowMm: 0, highMm: 1500 }, 880, 40);
@@ -42,17 +42,5 @@ describe('the rule', () => {
 
   test('a strip without width has no ticks', () => {
     expect(rulerTicks(axis, 0, 'metric', 0)).toEqual([]);
-  });
-});
-
-describe('the enlarged detail', () => {
-  test('is the largest that still fits', () => {
-    // 10 mm at 2 mm/px are 5 px: 20 times is 100 px, 50 times would be 250.
-    expect(detailFactor({ atLeftMm: 0, mmPerPx: 2 }, 10, 140)).toBe(20);
-    expect(detailFactor({ atLeftMm: 0, mmPerPx: -2 }, 10, 140)).toBe(20);
-  });
-
-  test('is not offered when it would not be larger', () => {
-    expect(detailFactor({ atLeftMm: 0, mmPerPx: 0.1 }, 10, 140)).toBe(1);
   });
 });

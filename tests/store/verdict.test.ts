@@ -70,7 +70,11 @@ test('a search that fails says so, and what it would have found is not called go
 });
 
 test('what stopped is told for each thing apart, and one retry works all of it out anew', async () => {
-  const { stability, rest: atRest, verdict } = createBench({
+  const {
+    stability,
+    rest: atRest,
+    verdict,
+  } = createBench({
     ...tailHeavy,
     structure: [weightlessWing],
     switches: [

@@ -24,8 +24,8 @@ export interface BandFit {
   }[];
 }
 
-/** How far over a limit counts as out: the accuracy that nobody can weigh to, mm. */
-const TOUCH_MM = 1e-9;
+/** Over a limit by less than this is on it: rounding, mm. */
+export const TOUCH_MM = 1e-9;
 
 /** Fraction at which the straight run from a to b crosses a station. */
 const crossing = (a: TravelPoint, b: TravelPoint, stationMm: number) =>

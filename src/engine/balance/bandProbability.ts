@@ -108,7 +108,7 @@ function endsOf(travel: readonly TravelPoint[], measurements: readonly Measureme
 const sigmas = (marginMm: number, sigmaMm: number): number =>
   sigmaMm > 0 ? marginMm / sigmaMm : marginMm >= 0 ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
 
-/** The probability told is less than the one found by so many standard errors of the method: the safe side. */
+/** The probability given is the one found less so many standard errors of the method: the safe side. */
 const SAFE_ERRORS = 3;
 /** So unlikely that it does not matter how much less likely it is. */
 const HOPELESS = 1e-6;

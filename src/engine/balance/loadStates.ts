@@ -7,7 +7,7 @@ import { type LiquidMoment, momentOf } from './travel';
 export type { LoadSwitch } from './bestLoad';
 export type { Bounds, LoadBurn, LoadEnvelope, LoadExtreme, LoadState } from './loadTypes';
 
-/** What a search may cost unless it is told otherwise. */
+/** What a search may cost by default. */
 const MOST_SAMPLES = 20_000;
 
 /** An aircraft with everything about it that can change. */

@@ -13,7 +13,7 @@ export interface Estimated {
   readonly error: number;
 }
 
-/** Shifts of the lattice, whose spread tells the error; and points of each. */
+/** Shifts of the lattice, whose spread gives the error; and points of each. */
 const SHIFTS = 8;
 const POINTS = 256;
 /** More errors than this are not met with: two of mass and moment, one of density, one for each tank, and some to spare. */

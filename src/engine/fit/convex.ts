@@ -10,7 +10,7 @@ export type ConvexPiece =
   | { readonly kind: 'ellipsoid'; readonly semiMm: Vec3 };
 
 /**
- * A convex solid where it stands: a core that tells its furthest point in any direction, grown by a
+ * A convex solid where it stands: a core that gives its furthest point in any direction, grown by a
  * radius. Aircraft frame, mm.
  */
 export interface Convex {
@@ -76,10 +76,10 @@ function placedSupport(piece: ConvexPiece, r: Mat3, t: Vec3): Support {
       ),
     );
   }
-  const own =
+  const atCentre =
     piece.kind === 'ellipsoid' ? ellipsoidSupport(piece.semiMm) : sectionSupport(piece.from, piece.to);
   return (x, y, z, out, at) => {
-    own(
+    atCentre(
       r[0] * x + r[3] * y + r[6] * z,
       r[1] * x + r[4] * y + r[7] * z,
       r[2] * x + r[5] * y + r[8] * z,

@@ -135,9 +135,9 @@ function joinedPart(
     const q = a[(i + 1) % a.length]!;
     const at = b.findIndex((one, k) => one === q && b[(k + 1) % b.length] === p);
     if (at < 0) continue;
-    const own = [...a.slice(i + 1), ...a.slice(0, i + 1)];
+    const ours = [...a.slice(i + 1), ...a.slice(0, i + 1)];
     const theirs = [...b.slice(at), ...b.slice(0, at)].slice(2);
-    const joined = [...own, ...theirs];
+    const joined = [...ours, ...theirs];
     return isConvex(joined.map((k) => outline[k]!)) ? joined : null;
   }
   return null;

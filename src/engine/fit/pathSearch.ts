@@ -21,6 +21,8 @@ export interface PathQuery {
   readonly seed: number;
   /** Poses worth trying before random ones. */
   readonly hints?: readonly Pose[];
+  /** Gives the way as it was found, detours and all: for whom it is enough that there is one. */
+  readonly asFound?: boolean;
 }
 
 export interface PathResult {
@@ -36,7 +38,7 @@ interface Node {
 }
 
 /** A pose a share `t` of the way from one to another, angles and place in proportion. */
-export const poseOnWay = (a: Pose, b: Pose, t: number): Pose => ({
+const poseOnWay = (a: Pose, b: Pose, t: number): Pose => ({
   positionMm: lerp(a.positionMm, b.positionMm, t),
   yawDeg: a.yawDeg + (b.yawDeg - a.yawDeg) * t,
   pitchDeg: a.pitchDeg + (b.pitchDeg - a.pitchDeg) * t,
@@ -146,7 +148,8 @@ export function findPath(query: PathQuery): PathResult {
     const met = grow(other, node.pose);
     if (met.arrived) {
       const [out, home] = grown === outside ? [node, met.node] : [met.node, node];
-      const poses = shorten([...trail(out).reverse(), ...trail(home)], walk, random);
+      const whole = [...trail(out).reverse(), ...trail(home)];
+      const poses = query.asFound ? whole : shorten(whole, walk, random);
       return { poses: inSteps(poses, reachMm, stepMm), tried };
     }
     [grown, other] = [other, grown];

@@ -129,8 +129,8 @@ function blockFaces({ shape }: PosedShape): Face[] {
   for (const triangle of skin(shape)) {
     const plane = planeOf(triangle);
     if (!plane) continue;
-    const known = faces.find((one) => samePlane(one.plane, plane));
-    if (known) known.triangles.push(triangle);
+    const sameFace = faces.find((candidate) => samePlane(candidate.plane, plane));
+    if (sameFace) sameFace.triangles.push(triangle);
     else faces.push({ plane, triangles: [triangle] });
   }
   return faces.map((face) => ({ ...face, corners: face.triangles.flat() }));
@@ -149,7 +149,8 @@ function entryFace(bodies: readonly Polyhedron[], points: readonly Vec3[], faces
   };
   const depth = ({ plane }: Face) => Math.min(...points.map((p) => plane.offsetMm - dot(p, plane.normal)));
   const open = faces.map((face) => ({ face, area: opening(face) })).filter(({ area }) => area > 0);
-  if (open.length > 0) return open.reduce((most, one) => (one.area > most.area + 1e-9 ? one : most)).face;
+  if (open.length > 0)
+    return open.reduce((most, candidate) => (candidate.area > most.area + 1e-9 ? candidate : most)).face;
   return faces.reduce((least, face) => (depth(face) < depth(least) ? face : least));
 }
 
@@ -162,8 +163,8 @@ function wallLeft(
   if (walls.length === 0) return null;
   const sides = walls.map(convexOfPoints);
   let least = Number.POSITIVE_INFINITY;
-  for (const { faces: own } of bodies) {
-    const body = convexOfPoints(own.flat());
+  for (const { faces: bodyFaces } of bodies) {
+    const body = convexOfPoints(bodyFaces.flat());
     for (const side of sides) least = Math.min(least, coreDistance(body, side, least));
   }
   return least;

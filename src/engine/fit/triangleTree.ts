@@ -113,8 +113,8 @@ function gap(
 ): number {
   let sum = 0;
   for (let axis = 0; axis < 3; axis += 1) {
-    const one = Math.max(boxes[at + axis]! - maxMm[axis]!, minMm[axis]! - boxes[at + 3 + axis]!, 0);
-    sum += one * one;
+    const axisGap = Math.max(boxes[at + axis]! - maxMm[axis]!, minMm[axis]! - boxes[at + 3 + axis]!, 0);
+    sum += axisGap * axisGap;
   }
   return Math.sqrt(sum);
 }

@@ -1,5 +1,6 @@
 import { pointFromAircraft, pointToAircraft } from '../geometry/rotation';
 import type { Vec3 } from '../geometry/types';
+import { stepsUp } from '../geometry/wholeSteps';
 import type { LoftSection } from '../mass/shapes';
 import { sectionBetween } from '../mass/solids/loft';
 import type { HullShape } from './hull';
@@ -44,8 +45,8 @@ export function wallPath(
   const start = nearestAngle(first, [from[1], from[2]]);
   const round = wrapped(nearestAngle(last, [to[1], to[2]]) - start);
   const alongMm = to[0] - from[0];
-  const own = sections.map(({ xMm }) => (xMm - from[0]) / alongMm).filter((t) => t > 0 && t < 1);
-  const shares = [0, ...own.sort((p, q) => p - q), 1];
+  const sectionsAt = sections.map(({ xMm }) => (xMm - from[0]) / alongMm).filter((t) => t > 0 && t < 1);
+  const shares = [0, ...sectionsAt.sort((p, q) => p - q), 1];
   const way: Vec3[] = [];
   for (const t of spaced(shares, Math.abs(alongMm) / stepMm, Math.abs(round) / ((stepDeg * Math.PI) / 180))) {
     const x = from[0] + alongMm * t;
@@ -61,7 +62,7 @@ function spaced(shares: readonly number[], stepsAlong: number, stepsRound: numbe
   return shares.flatMap((t, i) => {
     if (i === 0) return [t];
     const before = shares[i - 1]!;
-    const count = Math.max(1, Math.ceil((t - before) * Math.max(stepsAlong, stepsRound) - 1e-9));
+    const count = Math.max(1, stepsUp((t - before) * Math.max(stepsAlong, stepsRound)));
     return Array.from({ length: count }, (_, k) =>
       k === count - 1 ? t : before + ((t - before) * (k + 1)) / count,
     );

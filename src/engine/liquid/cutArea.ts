@@ -38,7 +38,7 @@ function addHalf(r: number, a: number, b: number, d: number, out: SectionMoments
 
   // The arc about (inner, inner), from the direction of the normal to that of z.
   if (a * inner + b < d) {
-    endOnArc(r, inner, inner, a, b, d, a, b, 0, qy, qz, out);
+    endOnArc({ radius: r, y: inner, z: inner }, { a, b, d }, { y: a, z: b, twice: 0 }, out);
     return;
   }
   twice += r * ((inner - qy) * (1 - b) + (inner - qz) * a) + r * r * Math.atan2(a, b);
@@ -54,7 +54,7 @@ function addHalf(r: number, a: number, b: number, d: number, out: SectionMoments
 
   // The arc about (−inner, inner), from z to −y.
   if (b * inner - a < d) {
-    endOnArc(r, -inner, inner, a, b, d, 0, 1, twice, qy, qz, out);
+    endOnArc({ radius: r, y: -inner, z: inner }, { a, b, d }, { y: 0, z: 1, twice }, out);
     return;
   }
   twice += r * ((-inner - qy) * -1 + (inner - qz)) + (r * r * Math.PI) / 2;
@@ -65,27 +65,41 @@ function addHalf(r: number, a: number, b: number, d: number, out: SectionMoments
   out.chord += b + a * z;
 }
 
-/** Ends the walk on the arc about (cy, cz) that began in the direction (fromY, fromZ). */
+interface Arc {
+  readonly radius: number;
+  /** Its centre. */
+  readonly y: number;
+  readonly z: number;
+}
+
+/** a y + b z = d, (a, b) a unit vector. */
+interface Waterline {
+  readonly a: number;
+  readonly b: number;
+  readonly d: number;
+}
+
+/** Where a walk stands: the direction from the arc's centre, and twice the area summed up to there. */
+interface Walked {
+  readonly y: number;
+  readonly z: number;
+  readonly twice: number;
+}
+
+/** Ends the walk where the waterline meets the arc. */
 function endOnArc(
-  r: number,
-  cy: number,
-  cz: number,
-  a: number,
-  b: number,
-  d: number,
-  fromY: number,
-  fromZ: number,
-  twice: number,
-  qy: number,
-  qz: number,
+  { radius: r, y: cy, z: cz }: Arc,
+  { a, b, d }: Waterline,
+  from: Walked,
   out: SectionMoments,
 ): void {
-  // Where the waterline meets the arc: `cos` along the normal, `sin` across it.
+  // `cos` along the normal, `sin` across it.
   const cos = Math.min(Math.max((d - a * cy - b * cz) / r, -1), 1);
   const sin = Math.sqrt((1 - cos) * (1 + cos));
   const ey = a * cos - b * sin;
   const ez = b * cos + a * sin;
-  const turned = Math.atan2(fromY * ez - fromZ * ey, fromY * ey + fromZ * ez);
-  out.area += (twice + r * ((cy - qy) * (ez - fromZ) - (cz - qz) * (ey - fromY)) + r * r * turned) / 2;
+  const turned = Math.atan2(from.y * ez - from.z * ey, from.y * ey + from.z * ez);
+  const swept = r * ((cy - d * a) * (ez - from.z) - (cz - d * b) * (ey - from.y)) + r * r * turned;
+  out.area += (from.twice + swept) / 2;
   out.chord += a * (cz + r * ez) - b * (cy + r * ey);
 }

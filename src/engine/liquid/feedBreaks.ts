@@ -19,7 +19,7 @@ function breaksOf(plumbing: Plumbing, groups: readonly FeedGroup[], down: Vec3):
   const breaks: number[] = [];
   let before = 0;
   for (const group of groups) {
-    const own =
+    const breaksMl =
       group.share === 'level' && group.branches.length > 1
         ? levelBreaks(
             group.branches.map(({ tank }) => plumbing.tanks[tank]!),
@@ -29,7 +29,7 @@ function breaksOf(plumbing: Plumbing, groups: readonly FeedGroup[], down: Vec3):
             const inner = [...breaksOf(plumbing, branch.feeders, down), branch.fedMl];
             return branch.usableMl > 0 ? inner.map((ml) => (ml * group.usableMl) / branch.usableMl) : [];
           });
-    for (const ml of own) breaks.push(before + ml);
+    for (const ml of breaksMl) breaks.push(before + ml);
     before += group.usableMl;
     breaks.push(before);
   }

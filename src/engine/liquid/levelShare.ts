@@ -34,20 +34,39 @@ function hold(tank: Tank, down: Vec3): Held {
 export function levelVolumes(tanks: readonly Tank[], drawnMl: number, down: Vec3): number[] {
   const unit = unitDown(down);
   const held = tanks.map((tank) => hold(tank, unit));
-  const usableMm3 = held.reduce((sum, { startMm3, floorMm3 }) => sum + startMm3 - floorMm3, 0);
+  const capsMm3 = held.map(({ startMm3, floorMm3 }) => startMm3 - floorMm3);
+  const usableMm3 = sum(capsMm3);
   const goalMm3 = usableMm3 - drawnMl * MM3_PER_ML;
   if (goalMm3 <= 0) return held.map(({ floorMm3 }) => floorMm3 / MM3_PER_ML);
   const level = surfaceLevel(joined(held), usableMm3, goalMm3);
-  const givesMm3 = held.map((tank) => usableBelow(tank, level).volumeMm3);
-  // What is left of the solver's rounding is spread over the tanks, so that nothing is lost. With less left than the
-  // level can resolve it lies wherever there was some.
-  const found = givesMm3.reduce((sum, v) => sum + v, 0);
-  return held.map(({ startMm3, floorMm3 }, k) => {
-    const restMm3 =
-      found > 0 ? (givesMm3[k]! / found) * goalMm3 : ((startMm3 - floorMm3) / usableMm3) * goalMm3;
-    return (floorMm3 + restMm3) / MM3_PER_ML;
+  const belowMm3 = held.map((tank) => usableBelow(tank, level).volumeMm3);
+  return sharedOut(belowMm3, capsMm3, goalMm3).map((restMm3, k) => {
+    const { startMm3, floorMm3 } = held[k]!;
+    return Math.min(startMm3, floorMm3 + restMm3) / MM3_PER_ML;
   });
 }
+
+/**
+ * What tanks still give, mm³, met in all to the last digit: the solver's rounding is spread over those that have some, each
+ * in proportion and none beyond its cap. Beside a large tank it can be more than a small one has room for. With less left
+ * than the level can resolve it lies wherever there was some.
+ */
+function sharedOut(belowMm3: readonly number[], capsMm3: readonly number[], goalMm3: number): number[] {
+  const found = sum(belowMm3);
+  if (found <= 0) {
+    const usable = sum(capsMm3);
+    return capsMm3.map((cap) => (cap / usable) * goalMm3);
+  }
+  const scaled = belowMm3.map((below, k) => Math.min(capsMm3[k]!, (below / found) * goalMm3));
+  const overMm3 = goalMm3 - sum(scaled);
+  const room = scaled.map((mm3, k) => (belowMm3[k]! > 0 ? capsMm3[k]! - mm3 : 0));
+  const roomMm3 = sum(room);
+  if (overMm3 <= 0 || roomMm3 <= 0) return scaled;
+  const share = Math.min(1, overMm3 / roomMm3);
+  return scaled.map((mm3, k) => mm3 + share * room[k]!);
+}
+
+const sum = (list: readonly number[]): number => list.reduce((total, value) => total + value, 0);
 
 /** What a tank still gives when its surface is at an offset in the aircraft's frame. */
 function usableBelow({ vessel, shiftMm, startMm3, floorMm3 }: Held, offsetMm: number) {

@@ -16,6 +16,10 @@ export interface ShapeLiquid {
 
 /** More than full by this share is rounding in the figures, and counts as full. */
 const ROUNDING = 1e-9;
+
+/** Whether a volume is more than a shape holds, both in the same unit. */
+export const isOverfull = (volume: number, holds: number): boolean => volume > holds * (1 + ROUNDING);
+
 /** A share of full too small for a level of its own: within it of empty is empty, within it of full is brim-full. */
 const DROP = 1e-12;
 
@@ -37,7 +41,7 @@ export function liquidInShape(shape: Shape, volumeMm3: number, down: Vec3): Shap
   const fullMm3 = vessel.full.volumeMm3;
   if (!(volumeMm3 >= 0))
     throw new RangeError(`Liquid: expected a volume of 0 mm³ or more, got ${volumeMm3}.`);
-  if (volumeMm3 > fullMm3 * (1 + ROUNDING)) {
+  if (isOverfull(volumeMm3, fullMm3)) {
     throw new RangeError(
       `Liquid: ${volumeMm3} mm³ is more than the ${fullMm3} mm³ that the ${shape.kind} holds.`,
     );

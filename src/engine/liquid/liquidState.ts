@@ -94,13 +94,13 @@ function settle(tank: Tank, volumeMl: number, down: Vec3): Settled {
     volumeMl * MM3_PER_ML,
     downInShape(tank, down),
   );
-  const own: MassProperties = {
+  const inTank: MassProperties = {
     massG: volumeProperties.volumeMm3,
     cgMm: volumeProperties.centroidMm,
     inertiaAboutCgGmm2: volumeProperties.inertiaAboutCentroidMm5,
   };
   return {
-    body: massTurn(tank.mirrored ? massMirror(own) : own, poseRotation(tank.pose)),
+    body: massTurn(tank.mirrored ? massMirror(inTank) : inTank, poseRotation(tank.pose)),
     down: unitDown(down),
     offsetMm: surfaceOffsetMm,
   };
@@ -114,6 +114,6 @@ export function downInShape(tank: Tank, down: Vec3): Vec3 {
 
 /** A point of a tank's shape (its own frame, mm) in the aircraft's frame. */
 export function pointFromShape(tank: Tank, pointMm: Vec3): Vec3 {
-  const own = tank.mirrored ? mirrorY(pointMm) : pointMm;
-  return add(turn(poseRotation(tank.pose), own), tank.pose.positionMm);
+  const inTank = tank.mirrored ? mirrorY(pointMm) : pointMm;
+  return add(turn(poseRotation(tank.pose), inTank), tank.pose.positionMm);
 }

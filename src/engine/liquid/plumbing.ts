@@ -48,7 +48,7 @@ export function plumbing(tanks: readonly Tank[]): Plumbing | { readonly faults: 
 }
 
 /** What a tank gives in all, ml: nothing when it starts below its unusable liquid. */
-export const ownUsableMl = (tank: Tank): number => Math.max(0, tank.startMl - tank.unusableMl);
+const ownUsableMl = (tank: Tank): number => Math.max(0, tank.startMl - tank.unusableMl);
 
 const total = (list: readonly { readonly usableMl: number }[]): number =>
   list.reduce((sum, { usableMl }) => sum + usableMl, 0);
@@ -60,9 +60,9 @@ function groupsFeeding(target: string, tanks: readonly Tank[]): FeedGroup[] {
     const members = feeding.filter(({ tank }) => tank.rank === rank);
     const branches = members.map(({ tank, index }): FeedBranch => {
       const feeders = groupsFeeding(tank.id, tanks);
-      const own = ownUsableMl(tank);
+      const ofItself = ownUsableMl(tank);
       const fedMl = total(feeders);
-      return { tank: index, feeders, ownUsableMl: own, fedMl, usableMl: own + fedMl };
+      return { tank: index, feeders, ownUsableMl: ofItself, fedMl, usableMl: ofItself + fedMl };
     });
     return { share: members[0]!.tank.share, branches, usableMl: total(branches) };
   });

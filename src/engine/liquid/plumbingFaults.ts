@@ -1,10 +1,8 @@
 import { shapeFault } from '../mass/shapeFault';
+import { isOverfull } from './liquidInShape';
 import { tankVolumeMl } from './liquidState';
 import type { Tank } from './types';
 import { tankShapeFault } from './vesselOf';
-
-/** A share of a volume that is rounding. */
-const ROUNDING = 1e-9;
 
 /** What is wrong with the tanks and the way they feed, a sentence for each fault, naming the tank. */
 export function plumbingFaults(tanks: readonly Tank[]): string[] {
@@ -24,7 +22,7 @@ function contentFaults(tank: Tank): string[] {
   const content = (value: number, words: string) => {
     if (!(value >= 0 && Number.isFinite(value)))
       faults.push(`${who}: expected ${words} of 0 ml or more, got ${value}.`);
-    else if (value > volumeMl * (1 + ROUNDING)) {
+    else if (isOverfull(value, volumeMl)) {
       faults.push(`${who} holds ${ml(volumeMl)}, which is less than ${words} of ${ml(value)}.`);
     }
   };

@@ -21,13 +21,13 @@ export function wettedMesh(shape: Shape, down: Vec3, offsetMm: number, segments 
   const corners = [...skin, ...joinedEdges(edges).flatMap((polygon) => lid(polygon, unit))];
   const verticesMm: Vec3[] = [];
   const triangles: [number, number, number][] = [];
-  const known = new Map<string, number>();
+  const indices = new Map<string, number>();
   const number = (p: Vec3): number => {
     const key = p.join(' ');
-    let index = known.get(key);
+    let index = indices.get(key);
     if (index === undefined) {
       index = verticesMm.push(p) - 1;
-      known.set(key, index);
+      indices.set(key, index);
     }
     return index;
   };

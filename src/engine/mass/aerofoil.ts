@@ -14,7 +14,7 @@ export function aerofoilHalfThickness(x: number, thickness: number): number {
 }
 
 /** Stations along the chord, 0…1, crowded at both ends: x = (1 − cos β)/2. */
-export const aerofoilStations: readonly number[] = Array.from(
+const aerofoilStations: readonly number[] = Array.from(
   { length: aerofoilPieces + 1 },
   (_, i) => (1 - Math.cos((Math.PI * i) / aerofoilPieces)) / 2,
 );

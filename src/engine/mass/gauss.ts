@@ -12,8 +12,8 @@ const rules = new Map<number, readonly GaussPoint[]>();
  * (Abramowitz & Stegun, Handbook of Mathematical Functions, 25.4.29–30).
  */
 export function gaussRule(n: number): readonly GaussPoint[] {
-  const known = rules.get(n);
-  if (known) return known;
+  const kept = rules.get(n);
+  if (kept) return kept;
   const rule = Array.from({ length: n }, (_, i) => gaussPoint(n, i));
   rules.set(n, rule);
   return rule;

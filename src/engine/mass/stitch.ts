@@ -47,8 +47,8 @@ function weld(vertices: readonly Vec3[], triangles: readonly Triple[]): Mesh {
   const index = vertices.map((vertex) => {
     const [x, y, z] = vertex;
     const key = `${x},${y},${z}`;
-    const known = seen.get(key);
-    if (known !== undefined) return known;
+    const welded = seen.get(key);
+    if (welded !== undefined) return welded;
     seen.set(key, verticesMm.length);
     return verticesMm.push(vertex) - 1;
   });

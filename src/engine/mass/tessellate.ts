@@ -10,7 +10,7 @@ import { stitch } from './stitch';
 import type { Mesh } from './types';
 
 export interface TessellateOptions {
-  /** Straight pieces to a full circle, rounded up to a multiple of 4; 48 unless told. */
+  /** Straight pieces to a full circle, rounded up to a multiple of 4; 48 by default. */
   readonly segments?: number;
 }
 

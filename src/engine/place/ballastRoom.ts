@@ -19,26 +19,29 @@ export function ballastBox({ body, positionMm }: BallastSpot, massG: number): Pl
 export const growthMm = ({ body, stepG }: BallastSpot): number =>
   body ? stepG / (body.densityGPerMm3 * body.widthMm * body.heightMm) / 2 : 0;
 
+/** What a box leaves of the length of a stack either way from its spot, mm; infinite where it is beside it. */
+export function halfBeside(spot: BallastSpot, box: PlaceBox, gapMm: number): number {
+  const sliver = ballastBox(spot, spot.stepG * 1e-9);
+  if (!sliver) return Number.POSITIVE_INFINITY;
+  const beside = AXES.slice(1).some((axis) => gapAlong(sliver, box, axis) >= gapMm - NO_LENGTH_MM);
+  if (beside) return Number.POSITIVE_INFINITY;
+  const ahead = spot.positionMm[0] - box.maxMm[0] - gapMm;
+  const behind = box.minMm[0] - spot.positionMm[0] - gapMm;
+  return Math.max(ahead, behind, 0);
+}
+
+/** Whole steps of a stack that is no longer than this either way. */
+export const stepsWithin = (spot: BallastSpot, halfMm: number): number =>
+  spot.body ? Math.floor(halfMm / growthMm(spot) + 1e-6) : Number.POSITIVE_INFINITY;
+
 /** The steps that a spot takes: what is allowed, what its room holds, and what obstacles and forbidden zones leave of that. */
 export function mostSteps(problem: PlaceProblem, spot: BallastSpot): number {
   const allowed = Math.floor(spot.mostG / spot.stepG + 1e-9);
-  const { body, positionMm } = spot;
-  if (!body) return allowed;
-  const grows = growthMm(spot);
+  if (!spot.body) return allowed;
   const gapOf = gapBetween(problem);
-  let halfMm = body.lengthMm / 2;
-  const sliver = ballastBox(spot, spot.stepG * 1e-9);
-  if (!sliver) return 0;
-  const inTheWay = [
-    ...problem.obstacles.map((box) => ({ box, gapMm: gapOf(spot.id, box.id).axisMm })),
-    ...(problem.noBallast ?? []).map((box) => ({ box, gapMm: 0 })),
+  const halves = [
+    ...problem.obstacles.map((box) => halfBeside(spot, box, gapOf(spot.id, box.id).axisMm)),
+    ...(problem.noBallast ?? []).map((box) => halfBeside(spot, box, 0)),
   ];
-  for (const { box, gapMm } of inTheWay) {
-    const beside = AXES.slice(1).some((axis) => gapAlong(sliver, box, axis) >= gapMm - NO_LENGTH_MM);
-    if (beside) continue;
-    const ahead = positionMm[0] - box.maxMm[0] - gapMm;
-    const behind = box.minMm[0] - positionMm[0] - gapMm;
-    halfMm = Math.min(halfMm, Math.max(ahead, behind, 0));
-  }
-  return Math.min(allowed, Math.floor(halfMm / grows + 1e-6));
+  return Math.min(allowed, stepsWithin(spot, Math.min(spot.body.lengthMm / 2, ...halves)));
 }

@@ -14,12 +14,12 @@ import type { Arrangement, Lead, PlaceProblem } from './types';
 /** How far from its present place a part still counts as not moved, mm. */
 const STAYED_MM = 1e-3;
 
-/** A place for each part and grams for each spot, as an arrangement; null when the check finds any fault. */
-export function arrangementOf(
+/** Parts at places and grams at spots, whether or not they keep anything. */
+export function putAt(
   problem: PlaceProblem,
-  places: readonly { readonly option: number; readonly centreMm: Vec3 }[],
+  places: Around,
   gramsG: readonly number[],
-): Arrangement | null {
+): Pick<Arrangement, 'placed' | 'ballast'> {
   const placed = problem.parts.map(({ id, options, present }, i) => {
     const { option, centreMm: at } = places[i]!;
     const { id: chosenId, cgFromCentreMm: off } = options[option]!;
@@ -34,6 +34,16 @@ export function arrangementOf(
   const ballast = problem.spots.flatMap(({ id }, k) =>
     gramsG[k]! > 0 ? [{ spotId: id, massG: gramsG[k]! }] : [],
   );
+  return { placed, ballast };
+}
+
+/** A place for each part and grams for each spot, as an arrangement; null when the check finds any fault. */
+export function arrangementOf(
+  problem: PlaceProblem,
+  places: Around,
+  gramsG: readonly number[],
+): Arrangement | null {
+  const { placed, ballast } = putAt(problem, places, gramsG);
   const { faults, marginMm } = checkPlaced(problem, placed, ballast);
   if (faults.length > 0) return null;
   return {

@@ -118,6 +118,9 @@ export function tiltFault({ massG, pivotMm, otherMm, readings }: TiltSetup): str
   return null;
 }
 
+/** Sums and differences of readings, without their rounding errors, g. */
+const tenth = (grams: number) => Math.round(grams * 10) / 10;
+
 function readingFault(
   { pitchDeg, readingG, liquid }: TiltReading,
   at: number,
@@ -127,11 +130,11 @@ function readingFault(
   const grams = readingG.value;
   if (!(Math.abs(pitchDeg.value) <= 60))
     return `${where}: a pitch must be within ±60°, not ${pitchDeg.value}°.`;
-  if (!(grams >= 0)) return `${where}: the scale must read 0 g or more, not ${grams} g.`;
+  if (!(grams >= 0)) return `${where}: the scale must read 0 g or more, not ${tenth(grams)} g.`;
   if (grams > wholeG)
-    return `${where}: ${grams} g on one scale is more than the whole aircraft, ${wholeG} g.`;
+    return `${where}: ${tenth(grams)} g on one scale is more than the whole aircraft, ${wholeG} g.`;
   if (liquid && !(liquid.massG < wholeG)) {
-    return `${where}: ${liquid.massG} g of liquid is not less than the whole aircraft, ${wholeG} g.`;
+    return `${where}: ${tenth(liquid.massG)} g of liquid is not less than the whole aircraft, ${wholeG} g.`;
   }
   return null;
 }

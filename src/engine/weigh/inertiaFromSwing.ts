@@ -75,7 +75,7 @@ export function inertiaFromSwing(swing: Swing, options: SwingOptions = {}): Swun
   const inertiaGmm2 = carriedFigure(carried, 0);
   if (!(inertiaGmm2.value > 0)) {
     return refusal(
-      'The figures leave no inertia: check the arm, the period, and whether full swings were counted.',
+      'The figures leave no inertia: check the lengths, the period, whether full swings were counted, and the air taken off.',
     );
   }
   return { ok: true, inertiaGmm2, airGmm2: airGmm2.value };

@@ -16,11 +16,10 @@ export function influenceMatrix(lattice: Lattice): Float64Array {
   for (const patch of lattice.patches) {
     const last = patch.firstHorseshoe + patch.rows * patch.strips;
     for (let i = patch.firstHorseshoe; i < last; i++) {
-      const [x, y, z] = triple(controls, i);
-      const [nx, ny, nz] = triple(normals, i);
-      addWash(matrix, i * size, lattice, patch.component, x, y, z, nx, ny, nz);
-      // The image induces at P what the original induces at the mirror of P, mirrored.
-      addWash(matrix, i * size, lattice, patch.component, x, -y, z, nx, -ny, nz);
+      const felt = { at: triple(controls, i), along: triple(normals, i), component: patch.component };
+      const into = { sums: matrix, from: i * size };
+      addWash(lattice, felt, into);
+      addWash(lattice, mirrored(felt), into);
     }
   }
   return matrix;
@@ -34,45 +33,67 @@ export function influenceMatrix(lattice: Lattice): Float64Array {
 export function inducedVelocity(
   lattice: Lattice,
   circulationsMm: Float64Array,
-  [x, y, z]: Vec3,
+  pointMm: Vec3,
   coreMm?: number,
 ): Vec3 {
-  const along = (nx: number, ny: number, nz: number): number => {
-    const wash = new Float64Array(lattice.size);
-    addWash(wash, 0, lattice, NO_COMPONENT, x, y, z, nx, ny, nz, coreMm);
-    addWash(wash, 0, lattice, NO_COMPONENT, x, -y, z, nx, -ny, nz, coreMm);
-    return wash.reduce((sum, value, j) => sum + value * (circulationsMm[j] as number), 0);
+  const along = (way: Vec3): number => {
+    const into = { sums: new Float64Array(lattice.size), from: 0 };
+    const felt = { at: pointMm, along: way, component: NO_COMPONENT, coreMm };
+    addWash(lattice, felt, into);
+    addWash(lattice, mirrored(felt), into);
+    return into.sums.reduce((sum, value, j) => sum + value * (circulationsMm[j] as number), 0);
   };
-  return [along(1, 0, 0), along(0, 1, 0), along(0, 0, 1)];
+  return [along([1, 0, 0]), along([0, 1, 0]), along([0, 0, 1])];
 }
 
 const NO_COMPONENT = -1;
 
-function triple(from: Float64Array, index: number): Vec3 {
-  return [from[3 * index] as number, from[3 * index + 1] as number, from[3 * index + 2] as number];
+/** Where a velocity is felt, and along which way it is asked for. */
+interface Felt {
+  readonly at: Vec3;
+  readonly along: Vec3;
+  /** The component that the point lies on; its own vortices have no core there. */
+  readonly component: number;
+  /** In place of each patch's own. */
+  readonly coreMm?: number | undefined;
 }
 
-/** Adds to `target` from `offset` what each horseshoe induces at (x, y, z) along (nx, ny, nz). */
-function addWash(
-  target: Float64Array,
-  offset: number,
-  lattice: Lattice,
-  component: number,
-  x: number,
-  y: number,
-  z: number,
-  nx: number,
-  ny: number,
-  nz: number,
-  givenCoreMm?: number,
-): void {
-  for (const { component: theirs, coreMm, rows, strips, firstHorseshoe, firstNode } of lattice.patches) {
-    const core = givenCoreMm ?? coreMm;
+/** A row of numbers, one for each horseshoe, that is added to. */
+interface Sums {
+  readonly sums: Float64Array;
+  readonly from: number;
+}
+
+/** A row of horseshoes side by side: so many strips from a node on. */
+interface VortexRow {
+  readonly nodes: Float64Array;
+  readonly node: number;
+  readonly strips: number;
+}
+
+const triple = (from: Float64Array, index: number): Vec3 => [
+  from[3 * index] as number,
+  from[3 * index + 1] as number,
+  from[3 * index + 2] as number,
+];
+
+/** The image induces at P what the original induces at the mirror of P, mirrored. */
+const mirrored = ({ at: [x, y, z], along: [nx, ny, nz], ...felt }: Felt): Felt => ({
+  ...felt,
+  at: [x, -y, z],
+  along: [nx, -ny, nz],
+});
+
+/** Adds what each horseshoe of the lattice induces there. */
+function addWash(lattice: Lattice, felt: Felt, { sums, from }: Sums): void {
+  const { nodes } = lattice;
+  for (const { component, coreMm, rows, strips, firstHorseshoe, firstNode } of lattice.patches) {
+    const core = felt.coreMm ?? coreMm;
     for (let row = 0; row < rows; row++) {
-      const at = offset + firstHorseshoe + row * strips;
-      const node = firstNode + row * (strips + 1);
-      if (theirs === component) addRow(target, at, lattice.nodes, node, strips, x, y, z, nx, ny, nz);
-      else addCoredRow(target, at, lattice.nodes, node, strips, x, y, z, nx, ny, nz, core * core);
+      const into = { sums, from: from + firstHorseshoe + row * strips };
+      const vortices = { nodes, node: firstNode + row * (strips + 1), strips };
+      if (component === felt.component) addRow(vortices, felt, into);
+      else addCoredRow(vortices, felt, into, core * core);
     }
   }
 }
@@ -83,19 +104,9 @@ function addWash(
  * from a node aft along x: (x̂ × r) / (|r|(|r| − r_x)); neither is singular except on the vortex itself.
  * Source: Katz & Plotkin, Low-Speed Aerodynamics, ch. 12 and 13 (from memory), rearranged.
  */
-function addRow(
-  target: Float64Array,
-  at: number,
-  nodes: Float64Array,
-  node: number,
-  strips: number,
-  x: number,
-  y: number,
-  z: number,
-  nx: number,
-  ny: number,
-  nz: number,
-): void {
+function addRow({ nodes, node, strips }: VortexRow, { at, along: way }: Felt, { sums, from }: Sums): void {
+  const [x, y, z] = at;
+  const [nx, ny, nz] = way;
   let x1 = x - (nodes[3 * node] as number);
   let y1 = y - (nodes[3 * node + 1] as number);
   let z1 = z - (nodes[3 * node + 2] as number);
@@ -111,7 +122,7 @@ function addRow(
     const along = nx * (y1 * z2 - z1 * y2) + ny * (z1 * x2 - x1 * z2) + nz * (x1 * y2 - y1 * x2);
     const product = r1 * r2;
     const bound = (along * (r1 + r2)) / (product * (product + x1 * x2 + y1 * y2 + z1 * z2));
-    target[at + k] = (target[at + k] as number) + (leg2 - leg1 + bound) * PER_FOUR_PI;
+    sums[from + k] = (sums[from + k] as number) + (leg2 - leg1 + bound) * PER_FOUR_PI;
     x1 = x2;
     y1 = y2;
     z1 = z2;
@@ -128,19 +139,13 @@ function addRow(
  * Beale & Majda, J. Comput. Phys. 58, 1985 (idea from memory).
  */
 function addCoredRow(
-  target: Float64Array,
-  at: number,
-  nodes: Float64Array,
-  node: number,
-  strips: number,
-  x: number,
-  y: number,
-  z: number,
-  nx: number,
-  ny: number,
-  nz: number,
+  { nodes, node, strips }: VortexRow,
+  { at, along }: Felt,
+  { sums, from }: Sums,
   core2: number,
 ): void {
+  const [x, y, z] = at;
+  const [nx, ny, nz] = along;
   let x1 = x - (nodes[3 * node] as number);
   let y1 = y - (nodes[3 * node + 1] as number);
   let z1 = z - (nodes[3 * node + 2] as number);
@@ -166,7 +171,7 @@ function addCoredRow(
     const ends = (bx * x1 + by * y1 + bz * z1) / r1 - (bx * x2 + by * y2 + bz * z2) / r2;
     const bound =
       ((nx * cx + ny * cy + nz * cz) * ends * (h2 + 2 * core2)) / (length2 * (h2 + core2) * (h2 + core2));
-    target[at + k] = (target[at + k] as number) + (leg2 - leg1 + bound) * PER_FOUR_PI;
+    sums[from + k] = (sums[from + k] as number) + (leg2 - leg1 + bound) * PER_FOUR_PI;
     x1 = x2;
     y1 = y2;
     z1 = z2;

@@ -71,7 +71,7 @@ export function latticeForces(
 }
 
 /** Lift coefficient at an angle of attack in radians. */
-export function liftCoefficient(forces: LatticeForces, alphaRad: number): number {
+function liftCoefficient(forces: LatticeForces, alphaRad: number): number {
   return forces.clAtZero + forces.clAlphaPerRad * alphaRad;
 }
 

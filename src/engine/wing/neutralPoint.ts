@@ -105,7 +105,7 @@ export function neutralPoint(
     cap,
   };
   const solved = problem.states.map((state) => solveState(problem, state));
-  return told(problem, paired, seams, solved);
+  return neutralPointFrom(problem, paired, seams, solved);
 }
 
 /** The main wing through the body and with its pieces, seen from above. */
@@ -210,7 +210,7 @@ function pointOf({ clAlpha, cmAlphaAboutDatum, fuselageMm3 }: Sums, { macMm, are
   };
 }
 
-function told(
+function neutralPointFrom(
   { wing, main }: Problem,
   paired: readonly LiftingSurface[],
   seams: readonly Seam[],

@@ -36,6 +36,8 @@ const FARTHER_MM = 10;
 
 /** Places tried for each kind of remedy before the search gives up and says so. */
 const MOST_TRIES = 2500;
+/** Whole judgements in one advice where each searches the load states again, which takes most of a second. */
+const MOST_JUDGED = 12;
 
 /**
  * What would bring the worst of what is wrong back: less ballast, one part or a pair moved, two moved, and ballast last.
@@ -44,7 +46,7 @@ const MOST_TRIES = 2500;
  */
 export function advise(aircraft: Aircraft, given: Given, spoken: Spoken): Advice {
   const before = judgeFully(aircraft, given);
-  const states = statesOf(aircraft, given);
+  const { states, all } = statesOf(aircraft, given);
   const shop: Workshop = {
     aircraft,
     given,
@@ -52,18 +54,25 @@ export function advise(aircraft: Aircraft, given: Given, spoken: Spoken): Advice
     before,
     states,
     tries: { left: MOST_TRIES },
+    judgings: { left: all ? Number.POSITIVE_INFINITY : MOST_JUDGED },
     fits: new Map(),
   };
   // Where a sum is no number every remedy would be one of chance.
   const finite = before.findings.every(({ kind }) => kind !== 'not-finite');
   for (const about of finite ? aboutWhat(before) : []) {
     const found = about === 'fit' ? byClearing(shop) : byBalancing(shop, about);
-    // Of a misfit that nothing clears the next fault may still be mended; of a CG that is out nothing less is spoken of.
-    if (found.remedy || about !== 'fit') return { about, before, ...found };
+    // After a misfit that nothing clears, the next fault may still have a remedy; a CG that is out comes first.
+    if (found.remedy || about !== 'fit') return { about, before, ...found, ...cutShort(shop, found) };
   }
   const unfit = before.findings.some(({ kind }) => kind === 'fit');
   return unfit && finite
-    ? { about: 'fit', before, remedy: null, noMoveOfOne: false, searched: SEARCHED_CLEAR }
+    ? {
+        about: 'fit',
+        before,
+        remedy: null,
+        noMoveOfOne: false,
+        searched: shop.judgings.left > 0 ? SEARCHED_CLEAR : CUT_SHORT,
+      }
     : { about: null, before, remedy: null, noMoveOfOne: false, searched: '' };
 }
 
@@ -74,6 +83,15 @@ const SEARCHED_ALONG =
   'Searched: less ballast, moves of one part, a pair and two parts, and ballast along the hull.';
 const SEARCHED_ACROSS = 'Searched: less ballast, moves of one part and of two, and ballast at the tips.';
 const CONTRADICTION = 'The limits and the margin cannot both be kept: change one of them.';
+
+const CUT_SHORT =
+  'The search was cut short: with so many load states only a few places can be judged in all of them.';
+
+/** What is said of a search that found nothing before its judgements ran out; nothing of any other. */
+const cutShort = ({ judgings }: Workshop, { remedy, searched }: Found): Partial<Found> =>
+  judgings.left > 0 || remedy
+    ? {}
+    : { searched: searched.replace(SEARCHED_ALONG, CUT_SHORT).replace(SEARCHED_ACROSS, CUT_SHORT) };
 
 const byClearing = (shop: Workshop): Found => ({
   remedy: clearing(afresh(shop)),
@@ -106,7 +124,7 @@ function spreadWords({ before, spoken: { units } }: Workshop, goals: readonly Go
 /** Each search has its own tries, so that one that finds nothing leaves enough for the next. */
 const afresh = (shop: Workshop): Workshop => ({ ...shop, tries: { left: MOST_TRIES } });
 
-/** What is to be mended, in the order of the findings. */
+/** What needs a remedy, in the order of the findings. */
 function aboutWhat({ findings }: Judgement): readonly NonNullable<Advice['about']>[] {
   const abouts = findings.flatMap(({ kind }) => aboutOf(kind) ?? []);
   return [...new Set(abouts)];
@@ -152,7 +170,7 @@ function byMoving(shop: Workshop, goal: Goal): Omit<Found, 'searched'> {
   if (other) return { remedy: other.remedy, noMoveOfOne: false };
   return {
     remedy: goal.axis === 0 ? moreBallast(afresh(shop), goal) : tipBallast(afresh(shop), goal),
-    noMoveOfOne: single.tries.left > 0 && rest.tries.left > 0,
+    noMoveOfOne: single.tries.left > 0 && rest.tries.left > 0 && shop.judgings.left > 0,
   };
 }
 

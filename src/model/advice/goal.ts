@@ -1,5 +1,6 @@
 import { TINY_MARGIN_PCT } from '../judgement/limits';
 import { compareSeverity, type Finding, type FindingKind, type Judgement } from '../judgement/types';
+import { CERTAIN_MM } from '../loads/certain';
 
 /** What a remedy is to bring about: the CG between two limits along one axis, and these findings gone. */
 export interface Goal {
@@ -26,8 +27,6 @@ const HARD: readonly FindingKind[] = ['tail-heavy', 'behind-neutral-point', 'mar
 /** The CG is brought so far ahead of the aft limit where there is room: a tenth of the band, at most 3 mm. */
 const RESERVE_SHARE = 0.1;
 const MOST_RESERVE_MM = 3;
-/** Beyond what the load states are certified to, mm. */
-const CERTIFIED_MM = 0.1;
 
 /** What must be brought about lengthwise, what is wished for first; empty when nothing is wrong there. */
 export function goalsAlong({ band, margin, findings }: Judgement): readonly Goal[] {
@@ -51,19 +50,19 @@ export function goalsAlong({ band, margin, findings }: Judgement): readonly Goal
   // Where not everything can be had, at least what is dangerous must go; aft of where it was it then may not be.
   const dangerous = findings.some(({ kind }) => HARD.includes(kind));
   const hard = dangerous ? goal(TINY_MARGIN_PCT, null, HARD) : null;
-  return [wished, hard].filter((one) => one !== null);
+  return [wished, hard].filter((bounds) => bounds !== null);
 }
 
 function between(lowMm: number, highMm: number, kinds: readonly FindingKind[]): Goal {
   const wide = Number.isFinite(lowMm) ? (highMm - lowMm) * RESERVE_SHARE : MOST_RESERVE_MM;
-  const reserveMm = Math.max(CERTIFIED_MM, Math.min(MOST_RESERVE_MM, wide));
+  const reserveMm = Math.max(CERTAIN_MM, Math.min(MOST_RESERVE_MM, wide));
   return {
     targets: new Set(kinds),
     mayLeave: new Set(kinds.includes('margin-over') ? [] : (['margin-over'] as const)),
     axis: 0,
     lowMm,
     highMm,
-    reserved: { lowMm: lowMm + CERTIFIED_MM, highMm: highMm - reserveMm },
+    reserved: { lowMm: lowMm + CERTAIN_MM, highMm: highMm - reserveMm },
   };
 }
 
@@ -71,7 +70,7 @@ function between(lowMm: number, highMm: number, kinds: readonly FindingKind[]): 
 export function goalAcross({ lateralLimitMm, findings }: Judgement): Goal | null {
   if (lateralLimitMm === null || !findings.some(({ kind }) => kind === 'lateral')) return null;
   const limits = { lowMm: -lateralLimitMm, highMm: lateralLimitMm };
-  const inner = lateralLimitMm - Math.min(CERTIFIED_MM, lateralLimitMm / 4);
+  const inner = lateralLimitMm - Math.min(CERTAIN_MM, lateralLimitMm / 4);
   return {
     targets: new Set(['lateral']),
     mayLeave: new Set(),
@@ -101,7 +100,7 @@ export function mends(
 }
 
 /** Whether a finding has not grown. */
-export function noWorse(was: Finding, is: Finding): boolean {
+function noWorse(was: Finding, is: Finding): boolean {
   if (compareSeverity(is.severity, was.severity) < 0) return false;
   // What does not fit is compared problem by problem, by whoever tries.
   if (is.kind === 'fit') return true;

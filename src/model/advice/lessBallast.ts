@@ -1,4 +1,5 @@
 import { ballastRange } from '../../engine/balance/ballast';
+import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import { partBody } from '../airframe/bodies';
 import { shownText } from '../document/names';
 import type { Part } from '../document/types';
@@ -9,7 +10,7 @@ import { applyRemedy, type Remedy, type RemedyEdit } from './remedy';
 import { remedyIf, statesOf, type Workshop } from './trial';
 
 /** Ballast aboard that may be taken out. */
-export const ballastAboard = ({ aircraft }: Workshop): readonly Part[] =>
+const ballastAboard = ({ aircraft }: Workshop): readonly Part[] =>
   aircraft.parts.filter(({ role, locked, massG }) => role === 'ballast' && !locked && massG > 0);
 
 /**
@@ -58,7 +59,7 @@ function lessOf(shop: Workshop, goal: Goal, part: Part, removed: readonly Part[]
 
 function lessWords({ spoken }: Workshop, part: Part, massG: number, removed: readonly Part[]): string {
   const [name, was] = [`“${shownText(part.name)}”`, massWords(part.massG, spoken)];
-  const out = removed.map((one) => `“${shownText(one.name)}”`);
+  const out = removed.map((weight) => `“${shownText(weight.name)}”`);
   if (massG === 0)
     return out.length > 0 ? `Take out ${[...out, name].join(' and ')}` : `Take out ${name}, ${was}`;
   const less = `educe ${name} from ${was} to ${massWords(massG, spoken)}`;
@@ -75,7 +76,7 @@ function massesToTry(
   const at = partBody(part).mass.cgMm;
   if (!at) return [];
   const without = applyRemedy(shop.aircraft, { edits: [...removals, { do: 'remove', id: part.id }] });
-  const states = statesOf(without, shop.given);
+  const { states } = statesOf(without, shop.given);
   const step = massStepG(shop.spoken);
   const masses = [goal.reserved, goal].flatMap(({ lowMm, highMm }) => {
     let [leastG, mostG] = [0, part.massG];
@@ -86,7 +87,7 @@ function massesToTry(
       leastG = Math.max(leastG, range.leastG);
       mostG = Math.min(mostG, range.mostG);
     }
-    const [first, last] = [Math.ceil(leastG / step - 1e-9), Math.floor(mostG / step + 1e-9)];
+    const [first, last] = [stepsUp(leastG / step), stepsDown(mostG / step)];
     return first <= last ? [first, Math.round((first + last) / 2), last] : [];
   });
   return [...new Set(masses)].map((count) => stepped(count, step)).filter((massG) => massG < part.massG);

@@ -1,5 +1,6 @@
 import { ballastRange } from '../../engine/balance/ballast';
 import type { Vec3 } from '../../engine/geometry/types';
+import { stepsUp } from '../../engine/geometry/wholeSteps';
 import { sectionBetween } from '../../engine/mass/solids/loft';
 import { hulls, type NamedHull } from '../airframe/solids';
 import { shownText } from '../document/names';
@@ -40,7 +41,7 @@ export function moreBallast(shop: Workshop, goal: Goal): Remedy | null {
   const wrong = ballastAtWrongEnd(shop, goal);
   const removals = wrong.map(({ id }): RemedyEdit => ({ do: 'remove', id }));
   const aircraft = applyRemedy(shop.aircraft, { edits: removals });
-  const states = removals.length > 0 ? statesOf(aircraft, shop.given) : shop.states;
+  const states = removals.length > 0 ? statesOf(aircraft, shop.given).states : shop.states;
   const cleared: Workshop = { ...shop, states };
   for (const spot of spotsOf(aircraft, way, shop.spoken)) {
     const remedy = ballastAt(cleared, goal, spot, removals, wrong);
@@ -90,7 +91,7 @@ function massesAt({ states, spoken }: Workshop, goal: Goal, spot: Spot): readonl
       leastG = Math.max(leastG, range.leastG);
       mostG = Math.min(mostG, range.mostG);
     }
-    const massG = stepped(Math.max(1, Math.ceil(leastG / step - 1e-9)), step);
+    const massG = stepped(Math.max(1, stepsUp(leastG / step)), step);
     return massG <= mostG ? [massG] : [];
   });
   return [...new Set(masses)];

@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import { aircraftExtent, itemExtent } from '../airframe/extent';
 import { lengthStepsMm, shiftWords, stepped } from './figures';
 import type { Goal } from './goal';
@@ -101,7 +102,7 @@ type Worked = { readonly shiftMm: number; readonly result: (Trial & { ok: true }
 
 /** Tries shifts in whole steps, the shortest first, on both sides of where the things are. */
 export function scan(
-  { tries }: Workshop,
+  { tries, judgings }: Workshop,
   { fromMm, toMm }: Interval,
   step: number,
   attempt: (shiftMm: number) => Trial,
@@ -112,17 +113,17 @@ export function scan(
     const farthest = way > 0 ? toMm : -fromMm;
     return {
       way,
-      at: Math.max(1, Math.ceil(nearest / step - 1e-9)),
-      last: Math.floor(farthest / step + 1e-9),
+      at: Math.max(1, stepsUp(nearest / step)),
+      last: stepsDown(farthest / step),
     };
   });
   for (;;) {
     const next = walkers.filter(({ at, last }) => at <= last).sort((a, b) => a.at - b.at)[0];
-    if (!next || tries.left <= 0) return null;
+    if (!next || tries.left <= 0 || judgings.left <= 0) return null;
     tries.left -= 1;
     const shiftMm = next.way * stepped(next.at, step);
     const trial = attempt(shiftMm);
     if (trial.ok) return { shiftMm, result: trial.result };
-    next.at += Math.max(1, Math.ceil(trial.atLeastMm / step - 1e-9));
+    next.at += Math.max(1, stepsUp(trial.atLeastMm / step));
   }
 }

@@ -2,6 +2,7 @@ import { stationShiftMm } from '../../engine/balance/ballast';
 import { pointToAircraft } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { mirrorY } from '../../engine/geometry/vec3';
+import { stepsUp } from '../../engine/geometry/wholeSteps';
 import type { PanelShape } from '../../engine/mass/shapes';
 import { type Piece, pieces } from '../airframe/pieces';
 import type { Aircraft, Part } from '../document/types';
@@ -36,7 +37,7 @@ export function tipBallast(shop: Workshop, goal: Goal): Remedy | null {
         ),
       ),
     );
-    const least = Math.max(1, Math.ceil(neededG / step - 1e-9));
+    const least = Math.max(1, stepsUp(neededG / step));
     for (let count = least; count < least + MORE_STEPS; count += 1) {
       const massG = stepped(count, step);
       const part = {
@@ -61,7 +62,7 @@ function alongWords({ before: { mostLateral }, spoken }: Workshop, addedG: numbe
   if (!mostLateral) return '';
   const shiftMm = stationShiftMm(mostLateral.massG, mostLateral.cgMm, addedG, atMm);
   const [, step] = lengthStepsMm(spoken);
-  const count = Math.ceil(shiftMm / step - 1e-9);
+  const count = stepsUp(shiftMm / step);
   return count === 0 ? '' : `, which moves the CG ${shiftWords(stepped(count, step), 0, true, spoken)}`;
 }
 
@@ -76,7 +77,9 @@ interface Tip {
 /** The place near the end of the wing's outermost panel on one side; null without a wing there. */
 function outermostPanel(aircraft: Aircraft, side: 'left' | 'right'): Tip | null {
   const wings = new Set(
-    aircraft.structure.flatMap((one) => (one.kind === 'surface' && one.role === 'wing' ? [one.id] : [])),
+    aircraft.structure.flatMap((piece) =>
+      piece.kind === 'surface' && piece.role === 'wing' ? [piece.id] : [],
+    ),
   );
   const tips = pieces(aircraft)
     .filter((piece) => wings.has(piece.sourceId) && piece.side === side)
@@ -87,12 +90,12 @@ function outermostPanel(aircraft: Aircraft, side: 'left' | 'right'): Tip | null 
 function tipOf({ pose, mirrored }: Piece, panel: PanelShape): Tip {
   const between = (root: number, tip: number) => root + AT.span * (tip - root);
   const chordMm = between(panel.rootChordMm, panel.tipChordMm);
-  const own: Vec3 = [
+  const inPanelMm: Vec3 = [
     AT.span * panel.sweepMm + AT.chord * chordMm,
     AT.span * panel.spanMm,
     AT.span * panel.riseMm,
   ];
-  const atMm = pointToAircraft(pose, own);
+  const atMm = pointToAircraft(pose, inPanelMm);
   return {
     atMm: mirrored ? mirrorY(atMm) : atMm,
     chordMm,

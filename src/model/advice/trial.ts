@@ -1,13 +1,13 @@
 import type { Aircraft } from '../document/types';
 import { newProblems, wholeFit } from '../fit/wholeFit';
-import { type StateBalance, stateBalances } from '../judgement/flyingStates';
+import { type StateBalance, type StateBalances, stateBalances } from '../judgement/flyingStates';
 import { type Given, judgeFully } from '../judgement/judgeFully';
 import type { Judgement } from '../judgement/types';
 import type { Spoken } from './figures';
 import { type Goal, mends } from './goal';
 import { applyRemedy, type Remedy, type RemedyEdit } from './remedy';
 
-/** An aircraft to be mended, judged as it is, and how much may still be tried. */
+/** An aircraft that needs a remedy, judged as it is, and how much may still be tried. */
 export interface Workshop {
   readonly aircraft: Aircraft;
   readonly given: Given;
@@ -16,6 +16,8 @@ export interface Workshop {
   readonly states: readonly StateBalance[];
   /** Places that may still be tried; a search that ends for want of them is not exhaustive. */
   readonly tries: { left: number };
+  /** Whole judgements left to all searches together: few where each searches the load states again. */
+  readonly judgings: { left: number };
   /** How edits were found to fit: each search comes by places that another has looked at. */
   readonly fits: Map<string, Fits>;
 }
@@ -27,9 +29,9 @@ export type Trial =
 
 const FAILED: Trial = { ok: false, atLeastMm: 0 };
 
-/** All flying load states of an aircraft along their burns. */
-export const statesOf = (aircraft: Aircraft, given: Given): readonly StateBalance[] =>
-  stateBalances(aircraft, { ...given, loads: { status: 'unfinished' }, fit: null, certainty: null }).states;
+/** All flying load states of an aircraft along their burns; where there are many only some, and then `all` is false. */
+export const statesOf = (aircraft: Aircraft, given: Given): StateBalances =>
+  stateBalances(aircraft, { ...given, loads: { status: 'unfinished' }, fit: null, certainty: null });
 
 /** Whether every point of every state lies between the limits of a goal. */
 const reaches = (states: readonly StateBalance[], { axis, lowMm, highMm }: Goal): boolean =>
@@ -64,23 +66,25 @@ export const fitsThere = (shop: Workshop, edits: readonly RemedyEdit[]): Fits =>
 
 /**
  * Carries edits out and judges the whole aircraft again, what is quick first: the fit, of which only what was touched is
- * looked at anew, then the balance, then everything. A place that does not fit tells by how much at least it must be
+ * looked at again, then the balance, then everything. A place that does not fit says by how much at least it must be
  * left, since what is that deep in another thing, or that near it, stays so for any shorter way.
  */
 export function tryEdits(shop: Workshop, goal: Goal, edits: readonly RemedyEdit[]): Trial {
   const after = applyRemedy(shop.aircraft, { edits });
   const fits = fitsAfter(shop, edits, after);
   if (!fits.ok) return fits;
-  if (!reaches(statesOf(after, shop.given), goal)) return FAILED;
+  if (!reaches(statesOf(after, shop.given).states, goal)) return FAILED;
   return judgedAfter(shop, after, goal);
 }
 
 /** The judgement of an aircraft that was worked on, if it mends what was aimed at. */
 export function judgedAfter(
-  { before, given }: Workshop,
+  { before, given, judgings }: Workshop,
   after: Aircraft,
   goal: Pick<Goal, 'targets' | 'mayLeave'>,
 ): Trial {
+  if (judgings.left <= 0) return FAILED;
+  judgings.left -= 1;
   const result = judgeFully(after, given);
   return mends(before, result, goal) ? { ok: true, result } : FAILED;
 }

@@ -63,7 +63,7 @@ export function twoMoves(shop: Workshop, goal: Goal, movers: readonly Mover[]): 
 /** The workshop once some edits are done. */
 const besides = (shop: Workshop, edits: readonly RemedyEdit[]): Workshop => ({
   ...shop,
-  states: statesOf(applyRemedy(shop.aircraft, { edits }), shop.given),
+  states: statesOf(applyRemedy(shop.aircraft, { edits }), shop.given).states,
 });
 
 const overlaps = (a: Mover, b: Mover) => a.items.some((item) => b.items.includes(item));

@@ -21,7 +21,7 @@ export interface InPositions {
  */
 export type InStates = readonly InPositions[];
 
-export const ALWAYS: InStates = [];
+const ALWAYS: InStates = [];
 
 /** Both of two sets of load states at once; null when they share none. */
 export function bothStates(a: InStates, b: InStates): InStates | null {

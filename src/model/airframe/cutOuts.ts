@@ -36,7 +36,7 @@ export const cutOuts = (aircraft: Pick<Aircraft, 'structure' | 'parts' | 'tanks'
   );
 
 /** The cut-outs in one block. */
-export function blockCutOuts(block: Block, { parts, tanks }: Pick<Aircraft, 'parts' | 'tanks'>): CutOut[] {
+function blockCutOuts(block: Block, { parts, tanks }: Pick<Aircraft, 'parts' | 'tanks'>): CutOut[] {
   return elementPieces(block).flatMap((piece) => {
     const gPerMm3 = density(block, piece);
     return [...parts, ...tanks].flatMap((item) => {

@@ -7,7 +7,7 @@ import { type AircraftSwitch, flyingSwitches, type Positions, positionOf, switch
  */
 
 /** More combinations than this are not gone through one by one: twelve switches of two positions. */
-export const MOST_STATES = 4096;
+const MOST_STATES = 4096;
 
 /** How the switches stand at the start of a flight: each in the first of its positions that fly. */
 export const flyingStart = (aircraft: Aircraft): Positions =>

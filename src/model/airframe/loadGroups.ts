@@ -54,7 +54,7 @@ export function loadGroups(aircraft: Aircraft): readonly LoadGroup[] {
 }
 
 /** Whether any position of a switch leaves out or empties a tank. */
-export const changesTanks = ({ positions }: AircraftSwitch, tankIds: ReadonlySet<string>): boolean =>
+const changesTanks = ({ positions }: AircraftSwitch, tankIds: ReadonlySet<string>): boolean =>
   positions.some(({ without, empty }) => empty.length > 0 || without.some((id) => tankIds.has(id)));
 
 /** Of each lead: its ends, and the hulls whose wall it may follow. */

@@ -84,7 +84,7 @@ export function positionOf({ id, positions }: AircraftSwitch, chosen: Positions)
 }
 
 /** A position in which everything is as the file has it. */
-export const changesNothing = ({ without, empty, legsUp }: SwitchPosition): boolean =>
+const changesNothing = ({ without, empty, legsUp }: SwitchPosition): boolean =>
   without.length === 0 && empty.length === 0 && !legsUp;
 
 /**

@@ -28,7 +28,7 @@ export interface Piece {
 
 interface Member {
   readonly kind: PieceKind;
-  /** What tells it from the others of its element: "2", "wheel"; none when there is only one. */
+  /** What distinguishes it from the others of its element: "2", "wheel"; none when there is only one. */
   readonly suffix?: string;
   readonly shape: Shape;
   readonly pose: Pose;

@@ -1,14 +1,12 @@
-import { type Band, type BandFit, bandFit, type Movable } from '../../engine/balance/band';
+import { type Band, type BandFit, bandFit } from '../../engine/balance/band';
 import { type TravelPoint, travelExtremes } from '../../engine/balance/travel';
 import type { Vec3 } from '../../engine/geometry/types';
 import type { LiquidState } from '../../engine/liquid/types';
 import { massSum } from '../../engine/mass/massProperties';
 import type { MassProperties } from '../../engine/mass/types';
-import { perObject } from '../../engine/memory/memory';
 import { staticMarginPct } from '../../engine/wing/margin';
 import { type Body, bodies } from '../airframe/bodies';
 import { AT_START, inLoadState, type Positions } from '../airframe/loadSwitches';
-import { itemById } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import { bandStations, estimatedBandStations } from '../stability/band';
 import type { StabilityEstimate } from '../stability/stability';
@@ -127,25 +125,5 @@ function staticMargin(
     nowPct: marginAt(estimate, cgMm[0]),
     leastPct: marginAt(estimate, aftmost.cgMm[0]),
     atFuelFraction: aftmost.fuelFraction,
-  };
-}
-
-/** What each thing in the file weighs, liquid apart, g; added up once for a list of bodies. */
-const massesOf = perObject((list: readonly Body[]): ReadonlyMap<string, number> => {
-  const sums = new Map<string, number>();
-  for (const { sourceId, mass } of list) sums.set(sourceId, (sums.get(sourceId) ?? 0) + mass.massG);
-  return sums;
-});
-
-/** A part, or a tank with its liquid, as something that may be moved along the travel; undefined for anything else. */
-export function movableAs(aircraft: Aircraft, balance: Balance, itemId: string): Movable | undefined {
-  const item = itemById(aircraft, itemId);
-  if (!item) return undefined;
-  const ownG = massesOf(balance.bodies).get(itemId) ?? 0;
-  const { plumbing: plumbed, tankMassesG } = balance.liquid;
-  const tankIndex = plumbed?.tanks.findIndex((tank) => tank.id === itemId) ?? -1;
-  return {
-    stationMm: item.positionMm[0],
-    massesG: balance.travel.map((_, moment) => ownG + (tankMassesG[moment]?.[tankIndex] ?? 0)),
   };
 }

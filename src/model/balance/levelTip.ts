@@ -5,7 +5,6 @@ import type { Vec3 } from '../../engine/geometry/types';
 import { mirrorY } from '../../engine/geometry/vec3';
 import { pieces } from '../airframe/pieces';
 import type { Aircraft } from '../document/types';
-import type { Balance } from './balance';
 
 /** The pair of figures that levels an aircraft: the mass at a tip, and the station shift that it brings. */
 export interface LevelTip extends TipBallast {
@@ -17,18 +16,6 @@ export interface LevelTip extends TipBallast {
 
 /** A mass and where its CG is, aircraft frame. */
 export type MassAt = Pick<TravelPoint, 'massG' | 'cgMm'>;
-
-/** What it takes to level the worst moment of the burn, the one farthest off the plane of symmetry; see `levelTip`. */
-export function levelTipOfBurn(
-  aircraft: Aircraft,
-  { travel }: Pick<Balance, 'travel'>,
-): (LevelTip & { readonly at: TravelPoint }) | null {
-  const [first] = travel;
-  if (!first) return null;
-  const at = travel.reduce((a, b) => (Math.abs(b.cgMm[1]) > Math.abs(a.cgMm[1]) ? b : a), first);
-  const tip = levelTip(aircraft, at);
-  return tip && { ...tip, at };
-}
 
 /**
  * What it takes at the light wing tip to level an aircraft of this mass and CG, and how far that moves the CG along (aft +,

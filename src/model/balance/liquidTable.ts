@@ -10,7 +10,7 @@ import type { Aircraft } from '../document/types';
 
 /** Fuel states along the burn, full to dry, at which the travel is first computed. */
 const FUEL_STATES = 64;
-/** Fewer with the aircraft tilted, as every step of the tilt settles all the liquid anew. */
+/** Fewer with the aircraft tilted, for every step of the tilt settles all the liquid again. */
 const TILTED_STATES = 17;
 /** At most so many states has a travel, with those where the feed changes and those that it takes to be certain of its ends. */
 export const MOST_FUEL_STATES = 192;

@@ -1,7 +1,7 @@
 import { bestStation } from '../../engine/balance/band';
 import { perObject } from '../../engine/memory/memory';
 import { structureMass } from '../airframe/structureBodies';
-import { balanceAt, LEVEL, movableAs } from '../balance/balance';
+import { balanceAt, LEVEL } from '../balance/balance';
 import { blankAircraft } from '../document/blank';
 import { placeItem } from '../document/edit';
 import type { Aircraft, Fuel, StructurePiece } from '../document/types';
@@ -246,9 +246,9 @@ function packPlaced(aircraft: Aircraft): Aircraft {
   const answer = estimateStability(stabilityInput(aircraft), 'coarse');
   const estimate = answer && 'neutralPointMm' in answer ? answer : null;
   const balance = balanceAt(aircraft, { fuelFraction: 1, down: LEVEL, estimate });
-  const movable = movableAs(aircraft, balance, PACK_ID);
+  const movable = { stationMm: pack.positionMm[0], massesG: balance.travel.map(() => pack.massG) };
   const { band } = balance;
-  if (!band || !movable) return aircraft;
+  if (!band) return aircraft;
   const aftMm = band.forwardMm + 2 * FIRST_IN_BAND * (band.aftMm - band.forwardMm);
   const wantedMm = bestStation(balance.travel, movable, { forwardMm: band.forwardMm, aftMm });
   if (wantedMm === null) return aircraft;

@@ -41,7 +41,7 @@ export function bayFault({ bays = [] }: Aircraft, part: Part): BayFault | null {
   });
   const overMm = Math.max(...over.flatMap(({ low, high }) => [low, high]));
   if (overMm <= tolerance) return null;
-  const tooBig = over.some((one) => one.tooBig);
+  const tooBig = over.some((each) => each.tooBig);
   const [x, y, z] = over.map(({ low, high }) => Math.max(0, low) - Math.max(0, high)) as [
     number,
     number,
@@ -94,7 +94,7 @@ export function proposeBays(aircraft: Aircraft): Bay[] {
   const structure = standingStructure(aircraft);
   return hulls(aircraft).flatMap((hull) => {
     const formers = structure
-      .filter((one) => isFormer(one, hull))
+      .filter((each) => isFormer(each, hull))
       .sort((a, b) => a.solid.minMm[0] - b.solid.minMm[0]);
     const { minMm, maxMm } = shapeBounds(hull.shape);
     const x0 = hull.pose.positionMm[0];
@@ -173,8 +173,8 @@ export function bayRoom(aircraft: Pick<Aircraft, 'structure'>, bay: Bay): BayRoo
   const around = hulls(aircraft).filter((hull) => hullHolds(hull, bay.positionMm));
   if (around.length === 0) return { bayId, room: { minMm, maxMm }, overMm: 0, sentence: null };
   const [hull, { distanceMm }] = around
-    .map((one) => [one, hullClearance(solid, one)] as const)
-    .reduce((best, one) => (one[1].distanceMm > best[1].distanceMm ? one : best));
+    .map((each) => [each, hullClearance(solid, each)] as const)
+    .reduce((best, each) => (each[1].distanceMm > best[1].distanceMm ? each : best));
   if (distanceMm >= -tolerance) return { bayId, room: { minMm, maxMm }, overMm: 0, sentence: null };
   const overMm = -distanceMm;
   const box = largestBox(hull, minMm[0], maxMm[0], { minMm, maxMm, leastMm: 1 });
@@ -200,10 +200,10 @@ function largestBox(
 ) {
   const even = Array.from({ length: cuts + 1 }, (_, i) => front + ((rear - front) * i) / cuts);
   // Where the hull has a waist, it is at one of its sections.
-  const own = hull.shape.sections
+  const stations = hull.shape.sections
     .map(({ xMm }) => xMm + hull.pose.positionMm[0])
     .filter((x) => x > front && x < rear);
-  const rooms = [...even, ...own]
+  const rooms = [...even, ...stations]
     .sort((a, b) => a - b)
     .slice(0, mostCuts)
     .map((x) => ({ x, room: roomAt(hull, x) }));

@@ -53,7 +53,7 @@ function directMove(
 /** The shortest of six straight moves that serves, brought back to a tenth of a millimetre. */
 function alongAxes(serves: (by: Vec3) => boolean): Vec3 | null {
   for (const [i, reachMm] of reachesMm.entries()) {
-    const way = waysSquare.find((one) => serves(scale(one, reachMm)));
+    const way = waysSquare.find((direction) => serves(scale(direction, reachMm)));
     if (!way) continue;
     let [low, high] = [reachesMm[i - 1] ?? 0, reachMm];
     while (high - low > gapMm + 1e-9) {
@@ -84,7 +84,7 @@ function moveIn(aircraft: Aircraft, itemId: string): Vec3 | null {
     if (fit.outMm === 0) return by;
     const inward: Vec3 = fit.atMm ? sub(fit.atMm[1], fit.atMm[0]) : [0, 0, 0];
     const longMm = length(inward);
-    // What just touches the surface from within has no way out of its own: the best of six small steps tells it.
+    // What only just touches the surface from inside has no way out of its own: the best of six small steps gives one.
     by = longMm > 0 ? add(by, scale(inward, (gapMm + fit.outMm) / longMm)) : bestOf(by, fitAt);
   }
   return null;
@@ -96,5 +96,7 @@ function bestOf(fromMm: Vec3, fitAt: (by: Vec3) => PlaceFit | null): Vec3 {
     const fit = fitAt(by);
     return fit?.where === 'hull' ? fit.outMm : Number.POSITIVE_INFINITY;
   };
-  return nudges.map((nudge) => add(fromMm, nudge)).reduce((best, one) => (out(one) < out(best) ? one : best));
+  return nudges
+    .map((nudge) => add(fromMm, nudge))
+    .reduce((best, place) => (out(place) < out(best) ? place : best));
 }

@@ -43,17 +43,17 @@ export const clearances = perObjects((aircraft: Aircraft, itemId: string): reado
 });
 
 /** Measures the nearest by their boxes first, until no other can be nearer than the last that counts. */
-function nearest(own: Solid, all: readonly Standing[]): Clearance[] {
+function nearest(moved: Solid, all: readonly Standing[]): Clearance[] {
   const byBox = all
-    .filter(({ solid }) => solid !== own)
-    .map((one) => ({ one, gapMm: boxGap(own, one.solid) }))
+    .filter(({ solid }) => solid !== moved)
+    .map((standing) => ({ standing, gapMm: boxGap(moved, standing.solid) }))
     .sort((a, b) => a.gapMm - b.gapMm);
   const found: Clearance[] = [];
   const apartMm: number[] = [];
-  for (const { one, gapMm } of byBox) {
+  for (const { standing, gapMm } of byBox) {
     if (gapMm > (apartMm[nearestMost - 1] ?? Number.POSITIVE_INFINITY)) break;
-    const { what, id, name, solid } = one;
-    const measure = measured(own, solid);
+    const { what, id, name, solid } = standing;
+    const measure = measured(moved, solid);
     found.push({ what, id, name, ...measure });
     if (measure.distanceMm < 0) continue;
     apartMm.push(measure.distanceMm);

@@ -1,7 +1,6 @@
-import { findPath, type PathResult, poseTravelMm } from '../../engine/fit/pathSearch';
+import { findPath, type PathQuery, type PathResult, poseTravelMm } from '../../engine/fit/pathSearch';
 import { shapesClash, touchMm } from '../../engine/fit/shapeDistance';
 import { boxGap, type Solid, solidOf } from '../../engine/fit/solid';
-import { type TriangleTree, triangleTree } from '../../engine/fit/triangleTree';
 import type { Pose, Vec3 } from '../../engine/geometry/types';
 import { add, addScaled, dot, length, sub } from '../../engine/geometry/vec3';
 import { poseOf } from '../airframe/poses';
@@ -29,6 +28,8 @@ export interface EntryOptions {
   readonly seed?: number;
   /** Items not mounted yet, by their ids. */
   readonly without?: ReadonlySet<string>;
+  /** Gives the way as it was found, detours and all: for whom it is enough that there is one. */
+  readonly asFound?: boolean;
 }
 
 export type EntryPath =
@@ -66,7 +67,7 @@ export function entryPath(
   aircraft: Aircraft,
   itemId: string,
   hatchId: string,
-  { budget = defaultBudget, seed = 1, without = new Set() }: EntryOptions = {},
+  { budget = defaultBudget, seed = 1, without = new Set(), asFound = false }: EntryOptions = {},
 ): EntryPath | null {
   const item = itemById(aircraft, itemId);
   const hatch = aircraft.hatches?.find(({ id }) => id === hatchId);
@@ -76,17 +77,20 @@ export function entryPath(
   const past = surfaceTest(surfaces, item);
   const whole = attempt((pose) => test(pose) ?? past(pose)[0] ?? null);
   const bySurface = (id: string | null) => surfaces.some(({ sourceId }) => sourceId === id);
-  const rigged = whole.run(item, hatch, budget, seed);
+  const looking = { budget, seed, asFound };
+  const rigged = whole.run(item, hatch, looking);
   if (rigged.poses) return foundWay(item, hatch, rigged.poses, rigged.tried, []);
   if (![...whole.struck.values()].some(({ id }) => bySurface(id)))
     return noWay(item, hatch, whole, rigged.tried);
   const bare = attempt(test);
-  const { poses, tried } = bare.run(item, hatch, budget, seed);
+  const { poses, tried } = bare.run(item, hatch, looking);
   const all = rigged.tried + tried;
   if (!poses) return noWay(item, hatch, bare, all);
   const off = [...new Set(poses.flatMap((pose) => past(pose).map(({ name }) => name)))];
   return foundWay(item, hatch, poses, all, off);
 }
+
+type Looking = Pick<PathQuery, 'budget' | 'seed' | 'asFound'>;
 
 /** One search, and what it ran into how often. */
 function attempt(test: (pose: Pose) => Hit | null) {
@@ -99,8 +103,7 @@ function attempt(test: (pose: Pose) => Hit | null) {
     }
     return !hit;
   };
-  const run = (item: Item, hatch: Hatch, budget: number, seed: number) =>
-    search(item, hatch, clear, budget, seed);
+  const run = (item: Item, hatch: Hatch, looking: Looking) => search(item, hatch, clear, looking);
   return { struck, run };
 }
 
@@ -163,11 +166,7 @@ export function clearanceTest(
 ): (pose: Pose) => Hit | null {
   const mounted = standingItems(aircraft).filter(({ id }) => id !== item.id && !without.has(id));
   const obstacles: readonly Standing[] = [...mounted, ...standingStructure(aircraft)];
-  const walls: readonly { readonly name: string; readonly tree: TriangleTree }[] = wallsWithout(
-    aircraft,
-    hatch,
-    ownHull(aircraft, item),
-  ).map(({ name, facets }) => ({ name, tree: triangleTree(facets) }));
+  const walls = wallsWithout(aircraft, hatch, ownHull(aircraft, item));
   const shape = itemShape(item);
   return (pose) => {
     const solid: Solid = solidOf({ shape, pose });
@@ -178,13 +177,7 @@ export function clearanceTest(
   };
 }
 
-function search(
-  item: Item,
-  hatch: Hatch,
-  clear: (pose: Pose) => boolean,
-  budget: number,
-  seed: number,
-): PathResult {
+function search(item: Item, hatch: Hatch, clear: (pose: Pose) => boolean, looking: Looking): PathResult {
   const to = poseOf(item);
   const solid = itemSolid(item);
   const reachMm = furthestMm(solid, to.positionMm);
@@ -216,8 +209,7 @@ function search(
     maxMm: around(Math.max, size),
     tiltDeg,
     stepMm,
-    budget,
-    seed,
+    ...looking,
     hints: upright,
   });
 }

@@ -24,7 +24,7 @@ export function fittingOrder(aircraft: Aircraft, options: Omit<EntryOptions, 'wi
   const out = new Set<string>();
   const taken: { id: string; name: string; hatchId: string }[] = [];
   const blockers = new Map<string, ReadonlySet<string>>();
-  const told = new Map<string, string>();
+  const sentences = new Map<string, string>();
   const before: { firstId: string; thenId: string }[] = [];
   let progress = hatches.length > 0;
   while (progress && left.length > 0) {
@@ -39,7 +39,7 @@ export function fittingOrder(aircraft: Aircraft, options: Omit<EntryOptions, 'wi
         ? hatches.find(({ id }) => {
             const path = entryPath(aircraft, item.id, id, { ...options, without: out });
             if (!path || path.found) return path?.found;
-            told.set(item.id, path.sentence);
+            sentences.set(item.id, path.sentence);
             for (const blocker of path.blockedByIds) blockedNow.add(blocker);
             return false;
           })
@@ -59,7 +59,7 @@ export function fittingOrder(aircraft: Aircraft, options: Omit<EntryOptions, 'wi
   const stuck = left.map(({ id, name }) => ({
     id,
     name,
-    sentence: told.get(id) ?? `No path found for ${name}: the aircraft has no hatch.`,
+    sentence: sentences.get(id) ?? `No path found for ${name}: the aircraft has no hatch.`,
   }));
   return { order: taken.reverse(), before, stuck };
 }

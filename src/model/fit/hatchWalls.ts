@@ -1,10 +1,10 @@
 import { hullHolds, hullOf } from '../../engine/fit/hull';
 import { clipped, type Plane } from '../../engine/fit/polyhedron';
-import type { Triangle } from '../../engine/fit/triangleTree';
+import { type Triangle, type TriangleTree, triangleTree } from '../../engine/fit/triangleTree';
 import type { Vec3 } from '../../engine/geometry/types';
 import { add, addScaled, cross, dot, normalise, scale, sub } from '../../engine/geometry/vec3';
 import type { LoftShape } from '../../engine/mass/shapes';
-import { perObject } from '../../engine/memory/memory';
+import { perObject, perObjects } from '../../engine/memory/memory';
 import { hulls, type NamedHull } from '../airframe/solids';
 import type { Aircraft, Hatch } from '../document/types';
 
@@ -31,15 +31,21 @@ export function hatchCorners(hatch: Hatch): Vec3[] {
 /** What a part may stand nearer the wall's inner face than it should, mm: facets and slopes are not exact. */
 const leewayMm = 0.1;
 
+/** The inner face of a hull, to be asked what is near it. */
+export interface OpenedWall {
+  readonly name: string;
+  readonly tree: TriangleTree;
+}
+
 /**
  * The inner faces of the hulls, without what the hatch opens: all of the wall over its rectangle, on its side.
  * Of other hulls than the item's own, what reaches into that one is no wall either.
  */
-export function wallsWithout(
-  aircraft: Aircraft,
-  hatch: Hatch,
-  own: NamedHull | null,
-): { readonly name: string; readonly facets: readonly Triangle[] }[] {
+export const wallsWithout = (aircraft: Aircraft, hatch: Hatch, own: NamedHull | null): OpenedWall[] =>
+  hulls(aircraft).map((hull) => wallWithout(hull, hatch, own));
+
+/** Hulls and hatches stay the same while parts are moved. */
+const wallWithout = perObjects((hull: NamedHull, hatch: Hatch, own: NamedHull | null): OpenedWall => {
   const planes = sidePlanes(hatch);
   const { normal } = hatchAxes(hatch);
   const deepest = Math.max(hatch.lengthMm, hatch.widthMm) / 2;
@@ -49,15 +55,11 @@ export function wallsWithout(
       dot(outward, normal) > 0 && facet.some((p) => Math.abs(dot(sub(p, hatch.centreMm), normal)) < deepest)
     );
   };
-  return hulls(aircraft).map((hull) => {
-    const joined = (facet: Triangle) => own && hull !== own && facet.some((p) => hullHolds(own, p));
-    const facets = innerFacets(hull).filter((facet) => !joined(facet));
-    return {
-      name: hull.name,
-      facets: facets.flatMap((facet) => (atHatch(facet) ? outsideOf(facet, planes) : [facet])),
-    };
-  });
-}
+  const joined = (facet: Triangle) => own && hull !== own && facet.some((p) => hullHolds(own, p));
+  const facets = innerFacets(hull).filter((facet) => !joined(facet));
+  const left = facets.flatMap((facet) => (atHatch(facet) ? outsideOf(facet, planes) : [facet]));
+  return { name: hull.name, tree: triangleTree(left) };
+});
 
 /** The hull's inner face: every section smaller by the skin all round, the ends set in. */
 const innerFacets = perObject((hull: NamedHull): readonly Triangle[] => {

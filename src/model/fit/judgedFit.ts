@@ -7,7 +7,7 @@ import { itemPlaceProblems, placeProblems } from './placeProblems';
 import { itemRuleProblems, leadProblems, ruleProblems, wallProblems } from './ruleProblems';
 import { itemTightProblems, tightProblems } from './tightProblems';
 
-/** Everything found wrong with one aircraft, before the same trouble of several solids is told once. */
+/** Everything found wrong with one aircraft, before the same trouble of several solids is reported once. */
 export interface Judged {
   readonly aircraft: Aircraft;
   readonly clearanceMm: number;
@@ -28,7 +28,7 @@ export const judgeAll = (aircraft: Aircraft, clearanceMm: number): Judged => ({
   ],
 });
 
-/** With more than so many changed all is judged anew. */
+/** With more than so many changed, everything is judged again. */
 const fewChanged = 6;
 
 /**
@@ -58,6 +58,10 @@ export function judgeChanges(before: Judged, aircraft: Aircraft): Judged | null 
   const found = [...stays, ...fresh, ...leadProblems(aircraft, ids), ...wallProblems(aircraft, ids)];
   return { aircraft, clearanceMm, found };
 }
+
+/** Whether no more differs than `judgeChanges` takes. */
+export const differsLittle = (before: Judged, aircraft: Aircraft): boolean =>
+  changedItems(before.aircraft, aircraft) !== null;
 
 const sameKeys = ['structure', 'switches', 'leads', 'keepApart', 'bays'] as const;
 

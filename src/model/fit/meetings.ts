@@ -9,11 +9,11 @@ export function meetingPairs<T extends Boxed>(list: readonly T[], reachMm = 0): 
   const sorted = [...list].sort((a, b) => a.solid.minMm[0] - b.solid.minMm[0]);
   const pairs: (readonly [T, T])[] = [];
   let open: T[] = [];
-  for (const one of sorted) {
-    const fromMm = one.solid.minMm[0] - reachMm;
+  for (const thing of sorted) {
+    const fromMm = thing.solid.minMm[0] - reachMm;
     open = open.filter(({ solid }) => solid.maxMm[0] >= fromMm);
-    for (const other of open) if (boxGap(one.solid, other.solid) <= reachMm) pairs.push([other, one]);
-    open.push(one);
+    for (const other of open) if (boxGap(thing.solid, other.solid) <= reachMm) pairs.push([other, thing]);
+    open.push(thing);
   }
   return pairs;
 }

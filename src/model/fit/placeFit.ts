@@ -38,13 +38,13 @@ const placeOf = lastPerObject((solid: Solid, structure: Structure): PlaceFit | n
     (hull) => boxGap(solid, hullSolid(hull)) === 0 && shapesClash(solid, hullSolid(hull)),
   );
   if (cut.length > 0) return inHull(solid, cut, allHulls, surfaces);
-  const struck = surfaces.find((one) => shapesClash(solid, one.solid));
+  const struck = surfaces.find((candidate) => shapesClash(solid, candidate.solid));
   if (struck) return inSurface(solid, struck, allHulls, surfaces);
   return outside(solid, allHulls, surfaces);
 });
 
 /** A hull as if it were full. */
-export const hullSolid = perObject(({ shape, pose }: NamedHull): Solid => solidOf({ shape, pose }));
+const hullSolid = perObject(({ shape, pose }: NamedHull): Solid => solidOf({ shape, pose }));
 
 /** The one it fits best. Through the wall into a flying surface that is open to the hull is no way out. */
 function inHull(
@@ -55,9 +55,9 @@ function inHull(
 ): PlaceFit {
   const [holder, clearance] = candidates
     .map((hull) => [hull, hullDistance(solid, hull)] as const)
-    .reduce((best, one) => (one[1].distanceMm > best[1].distanceMm ? one : best));
+    .reduce((best, candidate) => (candidate[1].distanceMm > best[1].distanceMm ? candidate : best));
   if (clearance.distanceMm >= -touchMm) return { where: 'hull', holder, outMm: 0, atMm: clearance.pointsMm };
-  const open = surfaces.filter((one) => one.openToHull && boxGap(one.solid, solid) === 0);
+  const open = surfaces.filter((candidate) => candidate.openToHull && boxGap(candidate.solid, solid) === 0);
   const rest = open.length > 0 ? outOfAll(solid, allHulls, open) : null;
   if (rest && rest.outMm < -clearance.distanceMm) return { where: 'hull', holder, ...rest };
   return { where: 'hull', holder, outMm: -clearance.distanceMm, atMm: clearance.pointsMm };
@@ -78,13 +78,15 @@ function outside(solid: Solid, allHulls: readonly NamedHull[], surfaces: readonl
   ].sort((a, b) => boxGap(solid, a.other) - boxGap(solid, b.other));
   let [nearest] = solids;
   let least = Number.POSITIVE_INFINITY;
-  for (const one of solids) {
-    if (boxGap(solid, one.other) >= least) break;
-    const { distanceMm } = shapeDistance(solid, one.other);
-    if (distanceMm < least) [nearest, least] = [one, distanceMm];
+  for (const candidate of solids) {
+    if (boxGap(solid, candidate.other) >= least) break;
+    const { distanceMm } = shapeDistance(solid, candidate.other);
+    if (distanceMm < least) [nearest, least] = [candidate, distanceMm];
   }
   const { holder, other } = nearest!;
   const ends = furthestPoints(solid).map((point) => shapeDistance(pointSolid(point), other));
-  const { distanceMm, pointsMm } = ends.reduce((far, one) => (one.distanceMm > far.distanceMm ? one : far));
+  const { distanceMm, pointsMm } = ends.reduce((far, candidate) =>
+    candidate.distanceMm > far.distanceMm ? candidate : far,
+  );
   return { where: 'outside', holder, outMm: distanceMm, atMm: pointsMm };
 }

@@ -57,8 +57,11 @@ function holderProblem(aircraft: Aircraft, thing: FitThing, place: PlaceFit): Fi
 const sourceOf = (pieceId: string): string => pieceId.split('.')[0] ?? pieceId;
 
 function together(aircraft: Aircraft, thing: FitThing, otherId: string): InStates | null {
-  const [own, other] = [statesOf(aircraft, thing), statesOf(aircraft, { id: otherId, legsUp: null })];
-  return own && other && bothStates(own, other);
+  const [itsStates, otherStates] = [
+    statesOf(aircraft, thing),
+    statesOf(aircraft, { id: otherId, legsUp: null }),
+  ];
+  return itsStates && otherStates && bothStates(itsStates, otherStates);
 }
 
 /** Flying surfaces that it runs into: all but the one it is mounted in, and those cut away where it stands in a hull. */

@@ -14,8 +14,8 @@ export function hasRoomAt(aircraft: Aircraft, itemId: string, positionMm: Vec3):
  * is a good one.
  */
 function worseOff(aircraft: Aircraft, itemId: string, after: ReturnType<typeof wholeFit>): boolean {
-  const own = after.byId.get(itemId) ?? [];
-  return itemById(aircraft, itemId) === undefined || own.some(({ severity }) => severity === 'bad');
+  const problems = after.byId.get(itemId) ?? [];
+  return itemById(aircraft, itemId) === undefined || problems.some(({ severity }) => severity === 'bad');
 }
 
 /** Steps of the search, as a share of how far away it has come: at first every millimetre. */
@@ -43,7 +43,7 @@ export function nearestRoom(
   const furthest = Math.max(0, ...ends.map((mm) => Math.abs(mm - wanted)));
   let before = 0;
   for (let away = 0; away <= furthest; away += Math.max(1, Math.floor(away * stepShare))) {
-    const way = [-1, 1].find((one) => free(wanted + one * away));
+    const way = [-1, 1].find((side) => free(wanted + side * away));
     if (way !== undefined) return nearer(free, wanted, way * away, way * before);
     before = away;
   }

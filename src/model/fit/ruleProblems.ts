@@ -56,8 +56,8 @@ export function tooNear(aircraft: Aircraft, a: FitThing, b: FitThing, rule: Apar
   const [first, second] = a.pieceId < b.pieceId ? [a, b] : [b, a];
   const { distanceMm, pointsMm } = solidDistance(first.solid, second.solid);
   const byMm = atLeastMm - distanceMm;
-  const [own, other] = [statesOf(aircraft, first), statesOf(aircraft, second)];
-  const states = own && other && bothStates(own, other);
+  const [statesA, statesB] = [statesOf(aircraft, first), statesOf(aircraft, second)];
+  const states = statesA && statesB && bothStates(statesA, statesB);
   if (byMm <= toleranceMm || !states) return null;
   return {
     key: partiesKey('tooNear', [a.id, b.id], why),
@@ -91,8 +91,8 @@ function shortLead(
   const state = from && to && runOf(lead, from, to, aircraft);
   if (!state || state.slackMm >= -toleranceMm) return null;
   const ends = [thingOf(from), thingOf(to)] as const;
-  const [own, other] = [statesOf(aircraft, ends[0]), statesOf(aircraft, ends[1])];
-  const states = own && other && bothStates(own, other);
+  const [statesA, statesB] = [statesOf(aircraft, ends[0]), statesOf(aircraft, ends[1])];
+  const states = statesA && statesB && bothStates(statesA, statesB);
   if (!states) return null;
   const party: FitParty = { id: lead.id, name: lead.name, what: 'lead', pieceId: lead.id };
   const { pathMm } = state;
@@ -120,8 +120,8 @@ export const wallProblems = (aircraft: Aircraft, ids: ReadonlySet<string> | null
   cutOuts(ids ? onlyItems(aircraft, ids) : aircraft).flatMap((cut): FitProblem[] => {
     if (!cut.wallTooThin || cut.wallLeftMm === null) return [];
     const { partId, partName, blockId, blockName, pieceId, minimumWallMm, wallLeftMm } = cut;
-    const [own, other] = [partId, blockId].map((id) => statesOf(aircraft, { id, legsUp: null }));
-    const states = own && other && bothStates(own, other);
+    const [statesA, statesB] = [partId, blockId].map((id) => statesOf(aircraft, { id, legsUp: null }));
+    const states = statesA && statesB && bothStates(statesA, statesB);
     if (!states) return [];
     const what = aircraft.tanks.some(({ id }) => id === partId) ? 'tank' : 'part';
     return [

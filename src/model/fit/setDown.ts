@@ -70,12 +70,12 @@ function freeAt(
 function boxesMeet(aircraft: Aircraft, itemId: string): boolean {
   const item = itemById(aircraft, itemId);
   if (!item) return false;
-  const own = itemExtent(item);
+  const extent = itemExtent(item);
   return [...aircraft.parts, ...aircraft.tanks].some((other) => {
     if (other.id === itemId) return false;
     const box = itemExtent(other);
     return ([0, 1, 2] as const).every(
-      (axis) => own.minMm[axis] < box.maxMm[axis] && box.minMm[axis] < own.maxMm[axis],
+      (axis) => extent.minMm[axis] < box.maxMm[axis] && box.minMm[axis] < extent.maxMm[axis],
     );
   });
 }

@@ -28,6 +28,6 @@ export const itemTightProblems = (
 function tight(aircraft: Aircraft, a: FitThing, b: FitThing, clearanceMm: number): FitProblem[] {
   const rule = { atLeastMm: clearanceMm, why: 'the clearance asked for' };
   const problem = tooNear(aircraft, a, b, rule);
-  // What overlaps is told as that.
+  // What overlaps is reported as an overlap.
   return problem && problem.byMm < clearanceMm ? [problem] : [];
 }

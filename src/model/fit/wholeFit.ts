@@ -3,7 +3,7 @@ import { eitherStates, holdsIn, holdsInFlight, withinStates } from '../airframe/
 import type { Positions } from '../airframe/loadSwitches';
 import type { Aircraft } from '../document/types';
 import type { FitKind, FitProblem, FitSeverity } from './fitProblem';
-import { type Judged, judgeAll, judgeChanges } from './judgedFit';
+import { differsLittle, type Judged, judgeAll, judgeChanges } from './judgedFit';
 
 export type { FitKind, FitParty, FitProblem, FitSeverity } from './fitProblem';
 
@@ -50,6 +50,21 @@ function judged(aircraft: Aircraft, clearanceMm: number): WholeFit {
 
 const mostKept = 4;
 
+/** So many parts and tanks are judged within a few frames. */
+const fewItems = 300;
+
+/** Whether judging costs no more than a few frames: few items, or few that differ from what was judged last. */
+export function isSoonJudged(aircraft: Aircraft): boolean {
+  if (aircraft.parts.length + aircraft.tanks.length <= fewItems) return true;
+  const before = latest.get(0);
+  return before !== undefined && differsLittle(before, aircraft);
+}
+
+/** Takes what was found elsewhere of this very aircraft: it, and what differs little from it, is judged from there. */
+export function takeJudged(aircraft: Aircraft, problems: readonly FitProblem[]): void {
+  latest.set(0, { aircraft, clearanceMm: 0, found: problems });
+}
+
 /** A hull, wing or bay is not at fault for what reaches out of it. */
 const concerned = ({ kind, parties }: FitProblem): string[] =>
   (holdersFault.includes(kind) ? parties.slice(0, 1) : parties).map(({ id }) => id);
@@ -61,7 +76,7 @@ const severe: Readonly<Record<FitSeverity, number>> = { bad: 1, caution: 0 };
 const worstFirst = (a: FitProblem, b: FitProblem): number =>
   severe[b.severity] - severe[a.severity] || b.byMm - a.byMm || (a.key < b.key ? -1 : 1);
 
-/** The same trouble found of several solids of one thing, or with the legs down and up, told once; the worst of it. */
+/** The same trouble found of several solids of one thing, or with the legs down and up, reported once, at its worst. */
 function joined(aircraft: Aircraft, found: readonly FitProblem[]): FitProblem[] {
   const byKey = new Map<string, FitProblem[]>();
   for (const problem of found) {

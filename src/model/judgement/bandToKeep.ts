@@ -2,7 +2,8 @@ import type { Band } from '../../engine/balance/band';
 import { perObjects } from '../../engine/memory/memory';
 import type { Balance } from '../balance/balance';
 import type { Aircraft } from '../document/types';
-import { CERTAIN_MM, marginWish, TINY_MARGIN_PCT } from './limits';
+import { CERTAIN_MM } from '../loads/certain';
+import { marginWish, TINY_MARGIN_PCT } from './limits';
 
 /** What a band to keep comes from: the limits alone, the estimate alone, or limits made narrower by a margin. */
 export type KeptFor = 'limits' | 'estimate' | 'margin wanted' | 'usual margin';

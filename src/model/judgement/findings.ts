@@ -1,10 +1,5 @@
-import { FAR_OFF_CENTRE, SLIGHTLY_SHARE, TINY_MARGIN_PCT } from './limits';
+import { BAND_BEHIND_MM, FAR_OFF_CENTRE, SLIGHTLY_SHARE, TINY_MARGIN_PCT, TOUCH_PCT } from './limits';
 import type { CgPoint, Finding, JudgedBand, Judgement, MarginJudgement } from './types';
-
-/** Under what is asked for by less than this is rounding, % MAC. */
-const TOUCH_PCT = 1e-9;
-/** A band that reaches less than this behind the neutral point is within what the estimate is good for, mm. */
-const BAND_BEHIND_MM = 0.5;
 
 /** What the CG against the band is to be blamed for. */
 export function bandFindings(
@@ -55,7 +50,9 @@ export function marginFindings(margin: MarginJudgement, band: JudgedBand | null)
   ) => {
     const byMm = ((wantedPct - at.marginPct) / 100) * macMm;
     const { marginPct } = at;
-    found.push({ kind, severity, marginPct, wantedPct, wanted, byMm, at } as Finding);
+    // Nobody asked for what is only just not tiny.
+    const asked = wanted && (wantedPct === leastWantedPct || wantedPct === mostWantedPct);
+    found.push({ kind, severity, marginPct, wantedPct, wanted: asked, byMm, at } as Finding);
   };
   const leastPct = Math.max(TINY_MARGIN_PCT, leastWantedPct);
   if (least.marginPct < 0) say('behind-neutral-point', 'bad-aft', least, leastPct);

@@ -42,7 +42,10 @@ export function stateBalances(
       }),
   });
   const shown = stateAt(positions, balance);
-  const count = flyingSwitches(aircraft).reduce((product, one) => product * one.positions.length, 1);
+  const count = flyingSwitches(aircraft).reduce(
+    (product, loadSwitch) => product * loadSwitch.positions.length,
+    1,
+  );
   const all = count <= MOST_LOOKED_AT;
   const flying = all ? flyingStates(aircraft) : shown.flies ? [] : [flyingStart(aircraft)];
   const others = flying.filter((chosen) => !shown.flies || !isSame(aircraft, chosen, positions));
@@ -55,4 +58,6 @@ export function stateBalances(
 
 /** Whether two ways of naming the switches' positions are one load state. */
 const isSame = (aircraft: Aircraft, a: Positions, b: Positions): boolean =>
-  flyingSwitches(aircraft).every((one) => positionOf(one, a).id === positionOf(one, b).id);
+  flyingSwitches(aircraft).every(
+    (loadSwitch) => positionOf(loadSwitch, a).id === positionOf(loadSwitch, b).id,
+  );

@@ -1,11 +1,13 @@
+import { TOUCH_MM } from '../../engine/balance/band';
 import { holdsInFlight } from '../airframe/aboard';
 import type { Balance } from '../balance/balance';
 import { LINE_95 } from '../balance/certainty';
 import type { Aircraft } from '../document/types';
+import { CERTAIN_MM } from '../loads/certain';
 import type { LoadExtreme } from '../loads/loadStates';
 import { bandFindings, fitFindings, lateralFindings, marginFindings } from './findings';
 import { type StateBalance, stateBalances } from './flyingStates';
-import { CERTAIN_MM, lateralLimitMm, marginWish } from './limits';
+import { lateralLimitMm, marginWish } from './limits';
 import { statedPoint } from './statedPoint';
 import { type Against, cgPoint, isFinitePoint, judgedState } from './states';
 import {
@@ -106,13 +108,11 @@ function searchedPoints({ loads }: Known, against: Against): readonly CgPoint[] 
   ];
 }
 
-const ROUNDING_MM = 1e-9;
-
 function loadsChecked({ loads }: Known, states: readonly StateBalance[], all: boolean): Judgement['loads'] {
   if (loads.status === 'found' && loads.envelope) {
     const { foremost, aftmost } = loads.envelope;
     if (foremost.withinMm === null || aftmost.withinMm === null) return 'unchecked';
-    const certain = ({ withinMm }: LoadExtreme) => withinMm !== null && withinMm <= CERTAIN_MM + ROUNDING_MM;
+    const certain = ({ withinMm }: LoadExtreme) => withinMm !== null && withinMm <= CERTAIN_MM + TOUCH_MM;
     return certain(foremost) && certain(aftmost) ? 'certified' : 'sampled';
   }
   if (!all) return 'unchecked';

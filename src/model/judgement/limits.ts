@@ -4,8 +4,11 @@ import { usualMargins } from '../stability/marginKind';
 /** A static margin below this is bad whatever was asked for, % MAC. Common practice, no source. */
 export const TINY_MARGIN_PCT = 2;
 
-/** How closely the ends of every load state's travel must be certain, mm: what the load states are searched to. */
-export const CERTAIN_MM = 0.1;
+/** Beside a margin that is asked for by less than this is on it: rounding, % MAC. */
+export const TOUCH_PCT = 1e-9;
+
+/** A band that reaches less than this behind the neutral point is within what the estimate is good for, mm. */
+export const BAND_BEHIND_MM = 0.5;
 
 /** Nose-heavy by up to this share of the band's width is a caution, by more it is bad. Common practice, no source. */
 export const SLIGHTLY_SHARE = 0.25;

@@ -1,3 +1,4 @@
+import { TOUCH_MM } from '../../engine/balance/band';
 import type { TravelPoint } from '../../engine/balance/travel';
 import { staticMarginPct } from '../../engine/wing/margin';
 import type { Positions } from '../airframe/loadSwitches';
@@ -11,11 +12,8 @@ export interface Against {
   readonly neutralPoint: { readonly stationMm: number; readonly macMm: number } | null;
 }
 
-/** Over a limit by less than this is on it: rounding, mm. */
-const TOUCH_MM = 1e-9;
-
 /** How far a station lies outside a band: aft of it +, ahead of it −, 0 inside, mm. */
-export function outsideBandMm(
+function outsideBandMm(
   stationMm: number,
   band: { readonly forwardMm: number; readonly aftMm: number },
 ): number {

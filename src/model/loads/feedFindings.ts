@@ -30,7 +30,7 @@ export function feedFindings(aircraft: Aircraft): readonly FeedFinding[] {
   return [...found.values()];
 }
 
-/** Too many to go through is told by the search through the load states, not here. */
+/** Too many to go through is reported by the search through the load states, not here. */
 function statesOf(states: () => readonly Positions[]): readonly Positions[] {
   try {
     return states();
@@ -44,7 +44,7 @@ function statesOf(states: () => readonly Positions[]): readonly Positions[] {
 function settingWords(switches: readonly AircraftSwitch[], positions: Positions, start: Positions): string {
   const moved = switches.filter(({ id }) => positions[id] !== start[id]);
   const words = (moved.length > 0 ? moved : switches).map(
-    (one) => `“${one.name}” ${positionOf(one, positions).name}`,
+    (loadSwitch) => `“${loadSwitch.name}” ${positionOf(loadSwitch, positions).name}`,
   );
   return words.join(' and ');
 }

@@ -15,11 +15,10 @@ import { type LoadGroup, loadGroups } from '../airframe/loadGroups';
 import { inLoadState, type Positions } from '../airframe/loadSwitches';
 import type { Aircraft } from '../document/types';
 import { burnOf } from './burn';
+import { CERTAIN_MM } from './certain';
 
 export type { LoadEnvelope, LoadExtreme, LoadState } from '../../engine/balance/loadStates';
 
-/** How closely the extremes are certified, mm: a tenth of what the verdict shows. */
-const TOLERANCE_MM = 0.1;
 /** What the search may cost: so many tanks to settle, beside those of the two ends of every burn. */
 const MOST_SETTLED = 6000;
 
@@ -51,7 +50,7 @@ function envelopeOf(aircraft: Aircraft, down: Vec3): LoadEnvelope | null {
   });
   const switches = others.map((group, k) => asSwitch(aircraft, start, group, groupId(k)));
   const found = burnsEnvelope(burns, switches, {
-    toleranceMm: TOLERANCE_MM,
+    toleranceMm: CERTAIN_MM,
     mostSamples: MOST_SETTLED / Math.max(1, aircraft.tanks.length),
   });
   const states = new Map(others.map((group, k) => [groupId(k), group.states()]));

@@ -90,7 +90,7 @@ export interface RecheckOptions {
 }
 
 /** The aircraft with its ballast still in; the same one again. */
-const withParts = perObjects(
+export const withParts = perObjects(
   (aircraft: Aircraft, emptied: readonly Part[]): Aircraft =>
     emptied.length === 0 ? aircraft : { ...aircraft, parts: [...aircraft.parts, ...emptied] },
 );

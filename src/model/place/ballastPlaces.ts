@@ -10,27 +10,46 @@ import { acrossAt, hullStations } from './hullRoom';
 /** g/mm³; handbook values, from memory. */
 export const METAL_G_PER_MM3 = { lead: 0.01134, brass: 0.0085, steel: 0.00785 } as const;
 
-/** Ballast goes this far inside the ends of the hull and of the wing, mm, and a little further where it has no room there. */
+/**
+ * Ballast goes this far inside the ends of the hull and of the wing, mm, and further in steps where it has no room for a
+ * fair stack there, so far from what is beside it.
+ */
 const INSIDE_END_MM = 30;
-const FURTHER_MM = [0, 10, 20, 30, 45, 60, 80, 100] as const;
+const FURTHER_MM = 5;
+const FARTHEST_IN_MM = 120;
+const FAIR_G = 150;
+const CLEAR_MM = 3;
 const USUAL = { stepG: 1, mostG: 500 } as const;
 /** The largest stack that is looked for, mm, and the strip that goes into a wing tip. */
 const LONGEST_MM = 60;
 const WIDEST_MM = 40;
 const NARROWEST_MM = 8;
+const SLAB = { lengthMm: 60, widthMm: 24, heightMm: 10 } as const;
 const STRIP = { lengthMm: 60, widthMm: 20, heightMm: 6 } as const;
 /** Parts and ballast are kept this far from packs, and ballast from what gets hot, mm; common practice, no source. */
 const FROM_PACKS_MM = 3;
 const FROM_HEAT_MM = 15;
 
-/** Where ballast is usually put: both ends of the hull, and both tips where the lateral balance may need it. */
+/** Where ballast is usually put: both ends of the hull, its floor behind the nose, and both tips where the lateral balance may need it. */
 export function usualSpots(aircraft: Aircraft, emptied: readonly Part[] = []): BallastSpotItem[] {
   const spots: BallastSpotItem[] = [];
   const [hull] = hulls(aircraft);
   if (hull) {
     const { fromMm, toMm } = hullStations(hull);
-    spots.push({ id: 'nose', name: 'Nose', ...endOf(hull, fromMm + INSIDE_END_MM, 1, emptied), ...USUAL });
-    spots.push({ id: 'tail', name: 'Tail', ...endOf(hull, toMm - INSIDE_END_MM, -1, emptied), ...USUAL });
+    spots.push({
+      id: 'nose',
+      name: 'Nose',
+      ...endOf(aircraft, hull, fromMm + INSIDE_END_MM, 1, emptied),
+      ...USUAL,
+    });
+    const floor = floorOf(aircraft, hull, emptied);
+    if (floor) spots.push({ id: 'floor', name: 'Nose floor', positionMm: floor, ...USUAL, ...SLAB });
+    spots.push({
+      id: 'tail',
+      name: 'Tail',
+      ...endOf(aircraft, hull, toMm - INSIDE_END_MM, -1, emptied),
+      ...USUAL,
+    });
   }
   const wing = wingPlanform(aircraft);
   if (wing) {
@@ -54,30 +73,77 @@ export function usualSpots(aircraft: Aircraft, emptied: readonly Part[] = []): B
   return spots;
 }
 
-/** A spot near an end of a hull, as near as it has room for some ballast. */
+/** A spot near an end of a hull, as near as there is room for a fair stack beside what stands there; else for the most. */
 function endOf(
+  { parts }: Aircraft,
   hull: NamedHull,
   stationMm: number,
   inward: 1 | -1,
   emptied: readonly Part[],
 ): { readonly positionMm: Vec3 } {
-  const isTaken = (place: Vec3, { lengthMm }: Room) =>
-    emptied.map(itemExtent).some(({ minMm, maxMm }) => {
-      const half = lengthMm / 2;
-      return place[0] - half < maxMm[0] + 1 && place[0] + half > minMm[0] - 1;
-    });
+  const inTheWay = [...parts, ...emptied].map(itemExtent);
   const at = (x: number): Vec3 => {
-    const near = hull.shape.sections.reduce((a, b) =>
-      Math.abs(b.xMm + hull.pose.positionMm[0] - x) < Math.abs(a.xMm + hull.pose.positionMm[0] - x) ? b : a,
-    );
+    const near = sectionNear(hull, x);
     return [x, hull.pose.positionMm[1] + near.centreYMm, hull.pose.positionMm[2] + near.centreZMm];
   };
-  const places = FURTHER_MM.map((further) => at(stationMm + inward * further));
-  const free = places.find((place) => {
+  let best = { place: at(stationMm), massG: 0 };
+  for (let furtherMm = 0; furtherMm <= FARTHEST_IN_MM; furtherMm += FURTHER_MM) {
+    const place = at(stationMm + inward * furtherMm);
     const room = stackIn(hull, place);
-    return room !== null && !isTaken(place, room);
-  });
-  return { positionMm: free ?? places[0]! };
+    const massG = room ? holdsG(place, room, inTheWay) : 0;
+    if (massG > best.massG) best = { place, massG };
+    if (massG >= FAIR_G) break;
+  }
+  return { positionMm: best.place };
+}
+
+/** The floor is felt in such steps, along and up, mm, over this share of the hull from its nose. */
+const FLOOR_MM = { along: 5, up: 2, share: 0.4 } as const;
+
+/** As far forward as a flat slab lies in a hull with nothing in its room: under what goes in and out above it. */
+function floorOf({ parts, tanks }: Aircraft, hull: NamedHull, emptied: readonly Part[]): Vec3 | null {
+  const inTheWay = [...parts, ...tanks, ...emptied].map(itemExtent);
+  const { fromMm, toMm } = hullStations(hull);
+  const [half, lastMm] = [SLAB.lengthMm / 2, fromMm + FLOOR_MM.share * (toMm - fromMm)];
+  for (let x = fromMm + INSIDE_END_MM + half; x <= lastMm; x += FLOOR_MM.along) {
+    const near = sectionNear(hull, x);
+    const [y, middle] = [hull.pose.positionMm[1] + near.centreYMm, hull.pose.positionMm[2] + near.centreZMm];
+    for (let z = middle - near.heightMm / 2; z < middle; z += FLOOR_MM.up) {
+      const height = { fromMm: z - SLAB.heightMm / 2, toMm: z + SLAB.heightMm / 2 };
+      const isInside = [x - half, x, x + half].every((stationMm) => {
+        const across = acrossAt(hull, stationMm, height);
+        return (
+          across !== null && across.fromMm <= y - SLAB.widthMm / 2 && across.toMm >= y + SLAB.widthMm / 2
+        );
+      });
+      if (!isInside) continue;
+      if (holdsG([x, y, z], SLAB, inTheWay) >= slabG) return [x, y, z];
+      break;
+    }
+  }
+  return null;
+}
+
+const slabG = 0.999 * SLAB.lengthMm * SLAB.widthMm * SLAB.heightMm * METAL_G_PER_MM3.lead;
+
+const sectionNear = ({ shape: { sections }, pose }: NamedHull, x: number) =>
+  sections.reduce((a, b) =>
+    Math.abs(b.xMm + pose.positionMm[0] - x) < Math.abs(a.xMm + pose.positionMm[0] - x) ? b : a,
+  );
+
+/** What a stack round a point holds of lead, as long as it stays clear of boxes fore and aft, g. */
+function holdsG(
+  [x, y, z]: Vec3,
+  { lengthMm, widthMm, heightMm }: Room,
+  boxes: readonly { readonly minMm: Vec3; readonly maxMm: Vec3 }[],
+): number {
+  const halfMm = boxes.reduce((half, { minMm, maxMm }) => {
+    const beside =
+      Math.max(minMm[1] - y, y - maxMm[1]) >= widthMm / 2 + CLEAR_MM ||
+      Math.max(minMm[2] - z, z - maxMm[2]) >= heightMm / 2 + CLEAR_MM;
+    return beside ? half : Math.min(half, Math.max(minMm[0] - x, x - maxMm[0]) - CLEAR_MM);
+  }, lengthMm / 2);
+  return 2 * Math.max(0, halfMm) * widthMm * heightMm * METAL_G_PER_MM3.lead;
 }
 
 /** Spots as the search takes them: with the size of their room, and no more in them than that holds. */

@@ -13,7 +13,7 @@ import { aircraftCases } from './loadCases';
 export function correctedProblem(
   aircraft: Aircraft,
   problem: PlaceProblem,
-  arrangement: Arrangement,
+  arrangement: Pick<Arrangement, 'placed' | 'ballast'>,
   downs: Vec3 | readonly Vec3[],
   emptied: readonly Part[] = [],
 ): PlaceProblem {

@@ -1,22 +1,24 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { arrange } from '../../engine/place/arrange';
 import { arrangeSentence } from '../../engine/place/arrangeSentence';
+import type { Around } from '../../engine/place/leadShares';
 import type { SolveMilp } from '../../engine/place/milp';
 import { bestOfSeveral } from '../../engine/place/oneOfSeveral';
 import { sigmasFor } from '../../engine/place/robust';
-import type { ArrangeAnswer } from '../../engine/place/searchState';
+import { type ArrangeAnswer, SAME_MARGIN_MM } from '../../engine/place/searchState';
 import { shrunkBand } from '../../engine/place/shrunkBand';
 import type { PlaceProblem } from '../../engine/place/types';
 import type { Aircraft } from '../document/types';
 import { recheckArrangement } from './applyArrangement';
-import { asBefore } from './asBefore';
+import { asBefore, asPresent } from './asBefore';
 import { largestSigmaMm } from './cgSigma';
 import { correctedProblem } from './correctedProblem';
 import { withoutRefused } from './cuts';
-import { littleMoved } from './littleMoved';
+import { groundOf } from './ground';
+import { hunt, placesOf } from './hunt';
 import { placeProblem } from './placeProblem';
 import type { PlaceSettings } from './placeSettings';
-import { soundestSoFar } from './soundest';
+import { type Candidate, soundestSoFar } from './soundest';
 
 /** What is asked: the aircraft to start from, or several of which one is to be chosen, and what for. */
 export interface PlaceRequest {
@@ -71,11 +73,12 @@ export function searchPlaces(request: PlaceRequest, tools: PlaceTools): PlaceOut
 
 /** More rounds of refusals than this help nobody. */
 const MOST_ROUNDS = 24;
-/** This share of the time is kept for the end. */
-const KEPT_BACK = 0.3;
-/** Of the time that is left, what the problem as it was asked may take, and one of those cut after it. */
-const FIRST_SHARE = 0.4;
+/** Of the time that is left: what the first climb may take, then the problem as it was asked, then each problem cut after it. */
+const CLIMB_SHARE = 0.35;
+const FIRST_SHARE = 0.5;
 const ROUND_SHARE = 0.25;
+/** With less of the time left no further round is begun. */
+const END_SHARE = 0.08;
 
 function searchOne(
   aircraft: Aircraft,
@@ -83,102 +86,114 @@ function searchOne(
   tools: PlaceTools,
   variant: number,
 ): PlaceOutcome {
+  const { solve, now, timeMs } = tools;
+  const endMs = now() + timeMs;
   const question = placeProblem(aircraft, settings);
   if ('fault' in question) return question;
   const { notes } = question;
   const { emptied = [] } = settings;
   const downs = [settings.down, ...(settings.alsoDown ?? [])];
-  const endMs = tools.now() + tools.timeMs;
-  const leftMs = () => endMs - tools.now();
+  const leftMs = () => endMs - now();
   const sure =
     probability === null ? null : sureProblem(aircraft, question.problem, settings.down, probability);
   if (sure && 'fault' in sure)
-    return { variant, problem: question.problem, answer: noneSure(), notUsed: [], notes, price: sure.fault };
+    return { variant, problem: question.problem, answer: NOTHING, notUsed: [], notes, price: sure.fault };
   // Beside certainty the plain answer is wanted too, to say what it costs.
-  const plain = sure && arrange(question.problem, { ...tools, timeMs: leftMs() / 3, onProgress: () => {} });
-  const state = { problem: sure?.problem ?? question.problem, notUsed: [] as string[] };
-  const cutTimes = new Map<string, number>();
+  const plain = sure && arrange(question.problem, { solve, now, timeMs: leftMs() / 3 });
+  const asked = sure?.problem ?? question.problem;
+  const notUsed = new Set<string>();
   let first: ArrangeAnswer | null = null;
-  let answer: ArrangeAnswer | null = null;
-  const tell = (told: ArrangeAnswer, problem: PlaceProblem): PlaceFound => ({
-    variant,
-    problem,
-    answer: told,
-    notUsed: [...new Set(state.notUsed)],
-    notes,
-    price: sure && plain ? priceWords(told, plain, sure.marginMm, probability!) : null,
-  });
+  const tell = (taken: Candidate | null): PlaceFound => {
+    const answer = soundAnswer(taken, first);
+    return {
+      variant,
+      problem: taken?.problem ?? asked,
+      answer,
+      notUsed: [...notUsed],
+      notes,
+      price: sure && plain ? priceWords(answer, plain, sure.marginMm, probability!) : null,
+    };
+  };
   const soundest = soundestSoFar(
     (best, problem) => recheckArrangement(aircraft, problem, best, downs, { emptied, waysIn: true }).refusals,
     sure?.marginMm ?? Number.NEGATIVE_INFINITY,
+    (taken) => tools.onProgress?.(tell(taken)),
   );
-  const start = asBefore(question.problem, emptied);
-  if (start) {
-    const { wantedMarginMm = 0 } = question.problem;
-    const keptMarginMm = start.marginMm >= wantedMarginMm ? wantedMarginMm : 0;
-    soundest.ask(start, question.problem, keptMarginMm);
+  const before = asBefore(asked, emptied);
+  const { wantedMarginMm = 0 } = asked;
+  if (before) {
+    const keptMarginMm = before.marginMm >= wantedMarginMm ? wantedMarginMm : 0;
+    soundest.take({ best: before, problem: asked, keptMarginMm });
   }
-  for (let round = 0; round < MOST_ROUNDS && leftMs() > tools.timeMs * KEPT_BACK; round++) {
-    const { problem } = state;
-    let stopped = false;
-    answer = arrange(problem, {
-      ...tools,
-      timeMs: leftMs() * (round === 0 ? FIRST_SHARE : ROUND_SHARE),
-      cancelled: () => stopped,
-      onProgress: (progress) => {
-        const { best, proved, keptMarginMm } = progress;
-        if (stopped || !best || !soundest.isWorthAsking(progress)) return;
-        const refusals = soundest.ask(best, problem, keptMarginMm);
-        if (refusals.length === 0) tools.onProgress?.(tell(asFirst(progress, first), problem));
-        // What cannot be built is not worth a larger margin: it is taken out at once.
-        else if (proved) stopped = true;
-      },
-    });
-    if (sure && answer.keptMarginMm < sure.marginMm) answer = { ...answer, best: null };
-    first ??= answer;
-    if (!answer.best) break;
-    const refusals = soundest.ask(answer.best, problem, answer.keptMarginMm);
-    if (refusals.length === 0) return tell(asFirst(answer, first === answer ? null : first), problem);
-    if (refusals.every(({ what }) => what === 'balance')) {
-      state.problem = correctedProblem(aircraft, problem, answer.best, downs, emptied);
-      continue;
+  const huntFor = (ms: number, from: Around | null, also: Around | null) => {
+    const untilMs = now() + ms;
+    const ground = groundOf(aircraft, downs, emptied, () => untilMs - now());
+    if (from) hunt(asked, from, also?.map((place) => [place]) ?? [], { ground, soundest, solve });
+  };
+  const present = asPresent(asked);
+  huntFor(leftMs() * CLIMB_SHARE, present, null);
+  first = arrange(asked, { solve, now, timeMs: leftMs() * FIRST_SHARE });
+  let problem = asked;
+  let answer = first;
+  const cutTimes = new Map<string, number>();
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const { best, keptMarginMm } = answer;
+    if (!best || isDone(soundest.best(), first)) break;
+    const said = soundest.take({ best, problem, keptMarginMm });
+    if (said === null || isDone(soundest.best(), first) || leftMs() < timeMs * END_SHARE) break;
+    const from = soundest.best();
+    const start = (from && placesOf(asked, from.best.placed)) ?? present;
+    huntFor(leftMs() * ROUND_SHARE, start, placesOf(asked, best.placed));
+    if (isDone(soundest.best(), first) || leftMs() < timeMs * END_SHARE) break;
+    if (said.every(({ what }) => what === 'balance')) {
+      problem = correctedProblem(aircraft, problem, best, downs, emptied);
+    } else {
+      for (const { what, sentence } of said) if (what !== 'balance') notUsed.add(sentence);
+      const without = withoutRefused(aircraft, problem, best, said, cutTimes);
+      if (!without) break;
+      for (const id of without.cutIds) cutTimes.set(id, (cutTimes.get(id) ?? 0) + 1);
+      problem = without.problem;
     }
-    state.notUsed.push(...refusals.map(({ sentence }) => sentence));
-    const without = withoutRefused(aircraft, problem, answer.best, refusals, cutTimes);
-    if (!without) break;
-    for (const id of without.cutIds) cutTimes.set(id, (cutTimes.get(id) ?? 0) + 1);
-    state.problem = without.problem;
+    answer = arrange(problem, { solve, now, timeMs: leftMs() * ROUND_SHARE });
   }
-  if (first?.boundG === Number.POSITIVE_INFINITY) return tell(first, state.problem);
-  const means = { solve: tools.solve, now: tools.now };
-  const kept = littleMoved(question.problem, means, leftMs, soundest.isSound, soundest.best());
-  return tell(
-    asFirst(
-      { ...(answer ?? noneSure()), best: kept?.best ?? null, keptMarginMm: kept?.keptMarginMm ?? 0 },
-      first ?? noneSure(),
-    ),
-    kept?.problem ?? state.problem,
-  );
+  return tell(soundest.best());
 }
 
-/** What came after a refusal, with the proofs of the problem as it was asked first. */
-function asFirst(answer: ArrangeAnswer, first: ArrangeAnswer | null): ArrangeAnswer {
-  if (!first) return answer;
-  const { best } = answer;
-  const boundG = first.boundG;
+/** Whether nothing could be better by ballast and margin than what there is. */
+const isDone = (taken: Candidate | null, first: ArrangeAnswer): boolean =>
+  taken !== null && soundAnswer(taken, first).marginProved;
+
+/**
+ * What is sound, with what is proved of the problem as it was asked: that knows less than the fit, so its bounds hold for all
+ * that can be built. A bound that was found with the margin wanted says nothing of less.
+ */
+function soundAnswer(taken: Candidate | null, first: ArrangeAnswer | null): ArrangeAnswer {
+  if (!taken)
+    return first && first.boundG === Number.POSITIVE_INFINITY
+      ? first
+      : { ...NOTHING, boundG: first?.boundG ?? 0 };
+  const { best, keptMarginMm } = taken;
+  const bounds = first && first.keptMarginMm <= keptMarginMm ? first : null;
+  const boundG = Math.min(bounds?.boundG ?? 0, best.ballastG);
+  const proved = bounds !== null && best.ballastG <= boundG + 1e-6;
+  const marginBoundMm = bounds?.best && bounds.best.ballastG === best.ballastG ? bounds.marginBoundMm : null;
+  const marginProved = proved && marginBoundMm !== null && best.marginMm >= marginBoundMm - SAME_MARGIN_MM;
+  const fewest = bounds?.movesProved ? bounds.best!.moves : 0;
+  const movesProved = marginProved && best.moves <= fewest;
   const told = {
-    ...answer,
+    best,
     boundG,
-    gapG: best && Math.max(0, best.ballastG - boundG),
-    proved: best !== null && best.ballastG <= boundG + 1e-6,
-    marginBoundMm: first.marginBoundMm,
-    marginProved: false,
-    movesProved: false,
+    gapG: best.ballastG - boundG,
+    proved,
+    marginBoundMm,
+    marginProved,
+    movesProved,
+    keptMarginMm,
   };
   return { ...told, sentence: arrangeSentence(told) };
 }
 
-const noneSure = (): ArrangeAnswer => ({
+const NOTHING: ArrangeAnswer = {
   best: null,
   boundG: 0,
   gapG: null,
@@ -188,7 +203,7 @@ const noneSure = (): ArrangeAnswer => ({
   movesProved: false,
   keptMarginMm: 0,
   sentence: arrangeSentence({ best: null, boundG: 0, proved: false }),
-});
+};
 
 /** The problem with the margin that the uncertainty asks for. */
 function sureProblem(aircraft: Aircraft, problem: PlaceProblem, down: Vec3, probability: number) {

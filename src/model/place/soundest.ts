@@ -1,51 +1,56 @@
-import { perObjects } from '../../engine/memory/memory';
-import type { ArrangeAnswer } from '../../engine/place/searchState';
+import { SAME_MARGIN_MM } from '../../engine/place/searchState';
 import type { Arrangement, PlaceProblem } from '../../engine/place/types';
 import type { Refusal } from './fitRefusals';
-import { isWorth, type LittleMoved } from './littleMoved';
+
+/** An arrangement and the problem whose places it names. */
+export interface Candidate {
+  readonly best: Arrangement;
+  readonly problem: PlaceProblem;
+  /** The margin that was wanted and is kept, mm; 0 where it is not. */
+  readonly keptMarginMm: number;
+}
+
+/** The best arrangement that nothing was said against, of all that were asked about. */
+export interface Soundest {
+  best(): Candidate | null;
+  /**
+   * Takes an arrangement if it is better than what there is and nothing is said against it, ways in among it. What is said
+   * comes back; nothing where it was taken, null where it was no better and so not asked about.
+   */
+  take(candidate: Candidate): readonly Refusal[] | null;
+}
 
 /** Said of what does not keep the margin that certainty asks for. */
 const NOT_SURE: readonly Refusal[] = [
   { what: 'balance', ids: [], sentence: 'The CG is not so far inside the limits as certainty asks.' },
 ];
 
-/** The best arrangement that nothing was said against, of all that were asked about. */
-export interface Soundest {
-  best(): LittleMoved | null;
-  /** What is said against an arrangement, ways in among it; worked out once, and kept where it is nothing. */
-  ask(best: Arrangement, problem: PlaceProblem, keptMarginMm: number): readonly Refusal[];
-  isSound(best: Arrangement, problem: PlaceProblem): boolean;
-  /** Whether an arrangement under way is better than what is known to be sound by more than its margin. */
-  isWorthAsking(progress: ArrangeAnswer): boolean;
-}
-
-/**
- * Nothing asked yet. Ways in take long, so what is no better than what is there already is not asked about, and the same
- * places are asked about once. `leastMarginMm` is what certainty asks for.
- */
+/** Nothing asked yet. `leastMarginMm` is what certainty asks for; each that is taken is told of. */
 export function soundestSoFar(
   refusalsOf: (best: Pick<Arrangement, 'placed' | 'ballast'>, problem: PlaceProblem) => readonly Refusal[],
   leastMarginMm: number,
+  onTaken: (taken: Candidate) => void,
 ): Soundest {
-  let kept: LittleMoved | null = null;
-  const said = perObjects(
-    (placed: Arrangement['placed'], ballast: Arrangement['ballast'], problem: PlaceProblem) =>
-      refusalsOf({ placed, ballast }, problem),
-  );
-  const refusals = ({ placed, ballast, marginMm }: Arrangement, problem: PlaceProblem) =>
-    marginMm < leastMarginMm - 1e-6 ? NOT_SURE : said(placed, ballast, problem);
+  let kept: Candidate | null = null;
   return {
     best: () => kept,
-    ask(best, problem, keptMarginMm) {
-      const found = refusals(best, problem);
-      const one = { best, problem, keptMarginMm };
-      if (found.length === 0 && isWorth(one, kept)) kept = one;
-      return found;
-    },
-    isSound: (best, problem) => refusals(best, problem).length === 0,
-    isWorthAsking: ({ best, keptMarginMm, proved }) => {
-      if (!kept || proved) return true;
-      return keptMarginMm > kept.keptMarginMm || best!.ballastG < kept.best.ballastG - 1e-6;
+    take(candidate) {
+      if (candidate.best.marginMm < leastMarginMm - 1e-6) return NOT_SURE;
+      if (!isBetter(candidate, kept)) return null;
+      const said = refusalsOf(candidate.best, candidate.problem);
+      if (said.length > 0) return said;
+      kept = candidate;
+      onTaken(candidate);
+      return said;
     },
   };
+}
+
+/** The wanted margin first, then less ballast, then more margin, then fewer moves. */
+function isBetter(one: Candidate, than: Candidate | null): boolean {
+  if (!than || one.keptMarginMm !== than.keptMarginMm) return !than || one.keptMarginMm > than.keptMarginMm;
+  const lessG = than.best.ballastG - one.best.ballastG;
+  if (Math.abs(lessG) > 1e-6) return lessG > 0;
+  const moreMm = one.best.marginMm - than.best.marginMm;
+  return Math.abs(moreMm) > SAME_MARGIN_MM ? moreMm > 0 : one.best.moves < than.best.moves;
 }

@@ -6,7 +6,7 @@ export interface Checked {
   readonly aircraft: Aircraft;
   /** Whether the schema found nothing wrong at or below a path. */
   readonly sound: (...at: Path) => boolean;
-  readonly tell: (at: Path, told: string, expected: string, received: string) => Fault;
+  readonly tell: (at: Path, sentence: string, expected: string, received: string) => Fault;
 }
 
 /** The lists whose items carry ids. */

@@ -16,7 +16,7 @@ export interface Fault {
 
 export type Path = Fault['at'];
 
-/** So many faults are told; the rest is counted. */
+/** At most so many faults are listed; the rest are counted. */
 export const MOST_FAULTS = 100;
 
 /** A fault whose sentence is made of its three parts. */
@@ -26,9 +26,9 @@ export function fault(json: unknown, at: Path, expected: string, received: strin
 }
 
 /** A fault with a sentence of its own behind the path. */
-export function toldFault(json: unknown, at: Path, told: string, expected: string, received: string): Fault {
+export function toldFault(json: unknown, at: Path, words: string, expected: string, received: string): Fault {
   const path = pathInWords(json, at);
-  return { path, at, expected, received, sentence: `${path}: ${told}` };
+  return { path, at, expected, received, sentence: `${path}: ${words}` };
 }
 
 /** The first hundred faults, then a line that stands for the others. */
@@ -45,7 +45,7 @@ export const faultCount = (faults: readonly Pick<Fault, 'standsFor'>[]): number 
   faults.reduce((sum, { standsFor = 1 }) => sum + standsFor, 0);
 
 /** A path as a person finds it in the file: list items carry their place and, where they have one, their name. */
-export function pathInWords(json: unknown, at: Path): string {
+function pathInWords(json: unknown, at: Path): string {
   const steps: string[] = [];
   let value = json;
   for (const key of at) {

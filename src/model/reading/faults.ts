@@ -2,6 +2,7 @@ import { normalise } from '../../engine/geometry/vec3';
 import { shapeFault } from '../../engine/mass/shapeFault';
 import { elementPieces } from '../airframe/pieces';
 import { BARE_AIRFRAME_ID, OUTLET_ID } from '../document/ids';
+import { leastSizeMm } from '../document/schema/limits';
 import type { Aircraft, StructurePiece } from '../document/types';
 import { type Checked, collections, soundItems } from './checked';
 import { type Fault, type Path, toldFault, valueAt } from './fault';
@@ -83,12 +84,19 @@ function sectionOrderFaults(
 ): readonly Fault[] {
   return sections.flatMap(({ stationMm }, index) => {
     const before = sections[index - 1]?.stationMm;
-    if (before === undefined || stationMm > before) return [];
+    if (before === undefined || stationMm - before >= LEAST_APART_MM) return [];
     const at = ['structure', element, 'sections', index, 'stationMm'];
+    if (stationMm > before) {
+      const close = `sections run from nose to tail: expected at least ${leastSizeMm} mm aft of ${before} mm, got ${stationMm} mm.`;
+      return [tell(at, close, `at least ${leastSizeMm} mm aft of ${before}`, String(stationMm))];
+    }
     const sentence = `sections run from nose to tail: expected more than ${before} mm, got ${stationMm} mm.`;
     return [tell(at, sentence, `more than ${before}`, String(stationMm))];
   });
 }
+
+/** The least size of anything, less what a station as large as they come may be rounded by (its spacing of doubles, twice). */
+const LEAST_APART_MM = leastSizeMm - 2 ** -35;
 
 function pointFault(item: StructurePiece): string | null {
   if (item.kind === 'boom' && same(item.frontMm, item.rearMm))

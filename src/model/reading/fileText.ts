@@ -13,7 +13,7 @@ export function readFileBytes(bytes: Uint8Array): ReadResult {
   return read.ok ? parseAircraft(read.text) : { ok: false, faults: [read.fault] };
 }
 
-/** The text in a file's bytes, which must be UTF-8. Another encoding is told, and never guessed at. */
+/** The text in a file's bytes, which must be UTF-8. Another encoding is reported, never guessed at. */
 export function textOf(bytes: Uint8Array): TextRead {
   const large = sizeFault(bytes.length);
   if (large) return { ok: false, fault: large };
@@ -21,6 +21,7 @@ export function textOf(bytes: Uint8Array): TextRead {
   try {
     return { ok: true, text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
   } catch {
+    if (bytes.includes(0)) return { ok: false, fault: NO_TEXT };
     const before = goodText(bytes);
     const at = new TextEncoder().encode(before).length;
     const byte = (bytes[at] ?? 0).toString(16).toUpperCase().padStart(2, '0');
@@ -30,6 +31,13 @@ export function textOf(bytes: Uint8Array): TextRead {
     );
   }
 }
+
+/** No text holds a zero byte; pictures, archives and programs do. */
+const NO_TEXT = fileFault(
+  'the text of an aircraft',
+  'bytes that are no text',
+  'This is no text file: expected an aircraft as the bench saves it, got bytes as of a picture or an archive.',
+);
 
 function refused(looksLike: string, where = ''): TextRead {
   const sentence = `The file is not UTF-8${where}; it looks like ${looksLike}. Save it as UTF-8 and open it again.`;

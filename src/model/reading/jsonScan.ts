@@ -6,20 +6,36 @@ export interface Break {
   readonly twice?: { readonly key: string; readonly first: number };
   /** That it is JSON, but more than a file may hold; of what. */
   readonly tooMuch?: string;
-  /** Of a number too large to be kept. */
-  readonly tooLarge?: string;
+  /** Of a number that would not be kept as it stands: the number, and what is wrong with it. */
+  readonly number?: { readonly text: string; readonly fault: string };
+  /** That the key is one that no object can hold safely. */
+  readonly barred?: string;
 }
 
 /** The most keys of one object; an aircraft has some thirty. */
-export const MOST_KEYS = 1000;
+const MOST_KEYS = 1000;
 
 /** An aircraft is at most ten levels deep; what a person adds of their own may be deeper. */
-export const MAX_DEPTH = 100;
+const MAX_DEPTH = 100;
 
 interface Level {
   readonly close: '}' | ']';
   /** Keys of an object with where they stand; null in a list. */
   readonly keys: Map<string, number> | null;
+}
+
+/** To many programs it is no key but what the object inherits from, so that what it holds is lost or passes for the object's. */
+const BARRED = '__proto__';
+
+/** What a double-precision number (IEEE 754) would lose of a number, beyond the last digits of a fraction; null when nothing. */
+function numberFault(text: string): string | null {
+  const value = Number(text);
+  if (!Number.isFinite(value)) return 'too large a number to be kept';
+  if (value === 0 && /^[^eE]*[1-9]/.test(text)) return 'too small a number to be kept';
+  const isRounded = /^-?\d{16,}$/.test(text) && BigInt(text) !== BigInt(value);
+  return isRounded
+    ? 'too long a number to be kept in all its digits; as text, in double quotes, it can'
+    : null;
 }
 
 const VALUE = 'a value';
@@ -74,6 +90,7 @@ export function firstBreak(text: string): Break | null {
     const bad = string('a key in double quotes');
     if (bad) return bad;
     const name: string = JSON.parse(text.slice(start, at));
+    if (name === BARRED) return { offset: start, expected: 'another key', barred: name };
     const first = keys.get(name);
     if (first !== undefined)
       return { offset: start, expected: 'every key once', twice: { key: name, first } };
@@ -108,10 +125,9 @@ export function firstBreak(text: string): Break | null {
     const start = at;
     const scalar = take(SCALAR);
     if (scalar === null) return broken(VALUE);
-    if (/^[-\d]/.test(scalar) && !Number.isFinite(Number(scalar))) {
-      return { offset: start, expected: 'a number that can be kept', tooLarge: scalar };
-    }
-    return null;
+    const fault = /^[-\d]/.test(scalar) ? numberFault(scalar) : null;
+    if (fault === null) return null;
+    return { offset: start, expected: 'a number that can be kept', number: { text: scalar, fault } };
   }
 
   /** A member of the innermost level, after its key where it has one. */

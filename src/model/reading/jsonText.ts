@@ -24,23 +24,27 @@ export function readJson(text: string): JsonRead {
   return { ok: true, json: JSON.parse(body) };
 }
 
-function breakFault(text: string, { offset, expected, twice, tooLarge, tooMuch }: Break): Fault {
+function breakFault(text: string, { offset, expected, twice, number, tooMuch, barred }: Break): Fault {
   const path = placeOf(text, offset);
   if (twice) {
     const key = shortened(JSON.stringify(twice.key));
     const first = placeOf(text, twice.first);
     return asFault(path, expected, `${key} again`, `At ${path}: the key ${key} stands at ${first} already.`);
   }
-  if (tooLarge !== undefined) {
-    const number = shortened(tooLarge);
-    return asFault(path, expected, number, `At ${path}: ${number} is too large a number to be kept.`);
+  if (number) {
+    const shown = shortened(number.text);
+    return asFault(path, expected, shown, `At ${path}: ${shown} is ${number.fault}.`);
+  }
+  if (barred !== undefined) {
+    const sentence = `At ${path}: the key "${barred}" cannot be kept; expected ${expected}.`;
+    return asFault(path, expected, `"${barred}"`, sentence);
   }
   if (tooMuch !== undefined) {
     return asFault(path, expected, 'one more', `At ${path}: ${tooMuch}; expected ${expected}.`);
   }
   const next = text.slice(offset, offset + 12).split('\n')[0] ?? '';
   const received =
-    offset >= text.length ? 'the end of the file' : next === '' ? 'a line break' : `"${shownText(next)}"`;
+    offset >= text.length ? 'the end of the file' : next === '' ? 'a line break' : `"${withBlanks(next)}"`;
   return asFault(
     path,
     expected,
@@ -48,6 +52,10 @@ function breakFault(text: string, { offset, expected, twice, tooLarge, tooMuch }
     `This is not JSON: at ${path}, expected ${expected}, got ${received}.`,
   );
 }
+
+/** As it can be shown, blanks that are not plain spaces by their code: to JSON they are no space (RFC 8259, section 2). */
+const withBlanks = (text: string): string =>
+  shownText(text).replace(/[^\S \t]/g, (blank) => `\\u${blank.charCodeAt(0).toString(16).padStart(4, '0')}`);
 
 const asFault = (path: string, expected: string, received: string, sentence: string): Fault => ({
   path,

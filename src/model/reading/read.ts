@@ -22,7 +22,7 @@ export function parseAircraft(text: string): ReadResult {
 /**
  * Reads a document of this or an older version. A sound one comes back as it is, unknown keys and the
  * order of keys included; nothing is filled in or rounded. A bad one gives its faults. Never throws: should a check
- * itself fail, that is told as a fault of the file.
+ * itself fail, that is reported as a fault of the file.
  */
 export function readAircraft(json: unknown): ReadResult {
   try {
@@ -33,7 +33,7 @@ export function readAircraft(json: unknown): ReadResult {
   }
 }
 
-/** What the fault expects that tells of a check which failed, as no check should. */
+/** What is expected in the fault that reports a check which itself failed, as none should. */
 export const UNCHECKED = 'a file that can be checked';
 
 function readDocument(json: unknown): ReadResult {

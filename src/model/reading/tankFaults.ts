@@ -1,3 +1,4 @@
+import { isOverfull } from '../../engine/liquid/liquidInShape';
 import { plumbingFaults } from '../../engine/liquid/plumbingFaults';
 import type { Tank } from '../../engine/liquid/types';
 import { tankShapeFault } from '../../engine/liquid/vesselOf';
@@ -6,9 +7,6 @@ import { engineTank, shapeVolumeMl } from '../airframe/tanks';
 import type { TankItem } from '../document/types';
 import { type Checked, soundItems } from './checked';
 import type { Fault } from './fault';
-
-/** A full tank read from rounded figures may be over by this share. */
-const ROUNDING = 1e-9;
 
 /** What is wrong with each tank, with what it feeds, and with the tanks together. */
 export function tankFaults(checked: Checked): readonly Fault[] {
@@ -41,7 +39,7 @@ function contentFaults(item: TankItem, index: number, { tell }: Checked): readon
   const holds = shapeVolumeMl(item.shape);
   return (['startMl', 'unusableMl'] as const).flatMap((key) => {
     const volume = item[key];
-    if (volume === null || volume <= holds * (1 + ROUNDING)) return [];
+    if (volume === null || !isOverfull(volume, holds)) return [];
     const expected = `at most ${Number(holds.toPrecision(6))} ml`;
     const sentence = `the tank holds ${expected}, got ${volume} ml.`;
     return [tell(['tanks', index, key], sentence, expected, String(volume))];
@@ -55,7 +53,7 @@ function feedFaults(item: TankItem, index: number, { aircraft, tell }: Checked):
   return [tell(['tanks', index, 'feeds'], sentence, '"outlet" or the id of a tank', `"${feeds}"`)];
 }
 
-/** The tank as far as plumbing goes: what else may be wrong with it has been told already. */
+/** The tank as far as plumbing goes: what else may be wrong with it has been reported already. */
 function asPlumbedOnly(item: TankItem, ids: ReadonlySet<string>, share: Tank['share']): Tank {
   return {
     ...engineTank({ ...item, shape: ANY_TANK, startMl: 0, unusableMl: 0 }, null),

@@ -12,8 +12,8 @@ interface Schema {
 }
 
 /**
- * Keys that nobody knows but that look like one that is missing there: a slip, and whoever made it thinks that the
- * figure counts. Keys that look like none are a person's own, and kept.
+ * Keys that nobody knows but that look like one that is missing there, or that are one that is there but for capitals:
+ * a slip, and whoever made it thinks that the figure counts. Keys that look like none are a person's own, and kept.
  */
 export function misspeltKeys(json: unknown): readonly Fault[] {
   const faults: Fault[] = [];
@@ -43,10 +43,11 @@ export function misspeltKeys(json: unknown): readonly Fault[] {
   }
 
   function tell(key: string, wanted: readonly string[], value: object, at: Path): void {
-    const meant = wanted.find((name) => !Object.hasOwn(value, name) && alike(key, name));
-    if (meant === undefined) return;
     const unknown = `unknown key "${shortened(key)}"`;
-    const sentence = `${unknown}, did you mean "${meant}"?`;
+    const twice = wanted.find((name) => Object.hasOwn(value, name) && plain(key) === plain(name));
+    const meant = twice ?? wanted.find((name) => !Object.hasOwn(value, name) && alike(key, name));
+    if (meant === undefined) return;
+    const sentence = twice ? `${unknown} beside "${meant}"` : `${unknown}, did you mean "${meant}"?`;
     faults.push(toldFault(json, at, sentence, `"${meant}"`, unknown));
   }
 }
@@ -61,9 +62,12 @@ const fits = ({ entries = {} }: Schema, value: object): boolean =>
 function alike(typed: string, wanted: string): boolean {
   const slips = Math.max(1, Math.floor(wanted.length / 4));
   if (Math.abs(typed.length - wanted.length) > slips) return false;
-  const [a, b] = [typed.toLowerCase().replace(/[_\s-]/g, ''), wanted.toLowerCase()];
+  const [a, b] = [plain(typed), plain(wanted)];
   return a === b || (wanted.length > 2 && distance(a, b) <= Math.min(slips, 3));
 }
+
+/** A key without what capitals and separators make of it. */
+const plain = (key: string): string => key.toLowerCase().replace(/[_\s-]/g, '');
 
 /** The fewest single letters to change, put in, take out or swap with the next (optimal string alignment). */
 function distance(a: string, b: string): number {

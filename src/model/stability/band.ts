@@ -4,7 +4,7 @@ import { bandFromMargins } from '../../engine/wing/margin';
 import { type Planform, pctMacToStation, planform } from '../../engine/wing/planform';
 import type { Aircraft, Surface } from '../document/types';
 import { rootCarries } from './hull';
-import { liftingSurface, liftingSurfaces } from './liftingSurfaces';
+import { liftingId, liftingSurface, liftingSurfaces } from './liftingSurfaces';
 
 /** The stations between which the CG must stay, mm aft of the datum. */
 export interface BandStations {
@@ -16,7 +16,7 @@ export interface BandStations {
  * Area, span, MAC and LEMAC of one surface; the same object again while the surface is unchanged.
  * Throws on impossible geometry.
  */
-export const surfacePlanform = perObject((surface: Surface): Planform => planform(liftingSurface(surface)));
+const surfacePlanform = perObject((surface: Surface): Planform => planform(liftingSurface(surface)));
 
 /** `gross`: through the body, and with the pieces that share its edges, as on plans. `exposed`: the surface as drawn. */
 export type MacMode = 'gross' | 'exposed';
@@ -40,7 +40,7 @@ export function macPlanform(aircraft: Aircraft, surface: Surface): Planform | nu
 }
 
 const gross = perObjects((structure: Aircraft['structure'], surfaceId: string): Planform | null =>
-  grossPlanform(surfaceId, liftingSurfaces({ structure }), rootCarries(structure)),
+  grossPlanform(liftingId(structure, surfaceId), liftingSurfaces({ structure }), rootCarries(structure)),
 );
 
 /**

@@ -1,3 +1,4 @@
+import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import { bandFromMargins } from '../../engine/wing/margin';
 import { pctMacToStation, stationToPctMac } from '../../engine/wing/planform';
 import type { Aircraft, Surface, TargetBand } from '../document/types';
@@ -71,6 +72,5 @@ const toTenths = ({ forwardMm, aftMm }: BandStations): BandStations => {
 
 /** Rounded into the band: never farther aft, never farther forward. What is a tenth already stays. */
 function inTenths(forward: number, aft: number): readonly [number, number] {
-  const rounding = 1e-6;
-  return [Math.ceil(forward * 10 - rounding) / 10, Math.floor(aft * 10 + rounding) / 10];
+  return [stepsUp(forward * 10) / 10, stepsDown(aft * 10) / 10];
 }

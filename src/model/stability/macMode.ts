@@ -1,8 +1,7 @@
+import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import { stationToPctMac } from '../../engine/wing/planform';
 import type { Aircraft } from '../document/types';
 import { bandStations, type MacMode, wingPlanform } from './band';
-
-const ROUNDING = 1e-6;
 
 /** The aircraft with % MAC read on the other planform; limits in % MAC are rewritten so that they stay where they are. */
 export function withMacMode(aircraft: Aircraft, mac: MacMode): Aircraft {
@@ -17,8 +16,8 @@ export function withMacMode(aircraft: Aircraft, mac: MacMode): Aircraft {
     targetBand: {
       ...targetBand,
       // Rounded into the band, by less than anybody can measure.
-      forwardPct: Math.ceil(100 * stationToPctMac(planform, stations.forwardMm) - ROUNDING) / 100,
-      aftPct: Math.floor(100 * stationToPctMac(planform, stations.aftMm) + ROUNDING) / 100,
+      forwardPct: stepsUp(100 * stationToPctMac(planform, stations.forwardMm)) / 100,
+      aftPct: stepsDown(100 * stationToPctMac(planform, stations.aftMm)) / 100,
     },
   };
 }

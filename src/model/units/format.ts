@@ -19,6 +19,9 @@ const decimals: Readonly<Record<UnitSystem, Readonly<Record<Quantity, number>>>>
   'inch-ounce': { length: 2, mass: 2, volume: 2, angle: 1, time: 0, ratio: 0, number: 2 },
 };
 
+/** A length below this reads 0.0 mm, and so is not worth a word, mm. */
+export const LEAST_SHOWN_MM = 0.05;
+
 /** The decimals that a quantity is shown with. */
 export const shownPlaces = (quantity: Quantity, system: UnitSystem, fine = false): number =>
   decimals[system][quantity] + (fine && system === 'metric' ? 1 : 0);

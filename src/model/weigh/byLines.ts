@@ -1,12 +1,13 @@
 import { standardUncertainty } from '../../engine/balance/uncertainty';
 import { crossingOfLines } from '../../engine/weigh/balancePoint';
 import type { Refusal } from '../../engine/weigh/figure';
-import { wholeFigure } from './byStand';
+import { WEIGHS_NOTHING, wholeFigure } from './byStand';
 import { measurementOf, type OfReading, type Weighed } from './measured';
 
 /** Lines that cross at the CG: plumb lines from the side, or through two supports from above. */
 export function byLines(id: string, reading: OfReading<'lines'>): Weighed | Refusal {
   const { view, lines, plusMinusMm, massG, massPlusMinusG } = reading;
+  if (massG === 0) return WEIGHS_NOTHING;
   const axis = view === 'side' ? 2 : 1;
   const sigmaMm = standardUncertainty(plusMinusMm);
   const crossing = crossingOfLines(

@@ -1,5 +1,5 @@
 import { standardUncertainty } from '../../engine/balance/uncertainty';
-import type { Figure, Refusal } from '../../engine/weigh/figure';
+import { type Figure, type Refusal, refusal } from '../../engine/weigh/figure';
 import { weighOnScales } from '../../engine/weigh/weighOnScales';
 import type { WholeQuantity } from '../../engine/weigh/wholeResiduals';
 import { measurementOf, type OfReading, type Weighed } from './measured';
@@ -12,6 +12,10 @@ export function byScales(
   { scales, resolutionG, tapeMm, pitchDeg, pitchPlusMinusDeg }: OfReading<'scales'>,
   cgWaterlineMm: Figure,
 ): Weighed | Refusal {
+  const unread = scales.find(({ grossG }) => grossG === 0);
+  if (unread && scales.some(({ grossG }) => grossG > 0)) {
+    return refusal(`${unread.name}: its scale has not been read yet; take it away if nothing stands on it.`);
+  }
   const answer = weighOnScales({
     scales: scales.map((scale) => ({ ...scale, resolutionG, supportSigmaMm: standardUncertainty(tapeMm) })),
     pitchDeg: { value: pitchDeg, sigma: standardUncertainty(pitchPlusMinusDeg) },

@@ -10,9 +10,15 @@ const ADDED_SIGMA_G = 0.5;
 export const wholeFigure = (massG: number | null, plusMinusG: number): Figure | null =>
   massG === null ? null : { value: massG, sigma: standardUncertainty(plusMinusG) };
 
+/** It is left empty where nobody weighed it. */
+export const WEIGHS_NOTHING = refusal(
+  'The whole, weighed: expected more than 0 g, or nothing where it was not weighed.',
+);
+
 /** The balance found on a stand or two fingertips; across it, hung by nose and tail. */
 export function byStand(id: string, reading: OfReading<'stand'>): Weighed | Refusal {
   const { supportMm, plusMinusMm, addedG, addedAtMm, massG, massPlusMinusG } = reading;
+  if (massG === 0) return WEIGHS_NOTHING;
   if (supportMm === null) return refusal('The supports: expected where they stood, as a station.');
   const sigma = standardUncertainty(plusMinusMm);
   const mass = wholeFigure(massG, massPlusMinusG);

@@ -1,5 +1,8 @@
 import { standardUncertainty } from '../../engine/balance/uncertainty';
 import type { Vec3 } from '../../engine/geometry/types';
+import { massSum } from '../../engine/mass/massProperties';
+import type { MassProperties } from '../../engine/mass/types';
+import { lastPerObject } from '../../engine/memory/memory';
 import { type Figure, type Refusal, refusal } from '../../engine/weigh/figure';
 import {
   heightFromTilt,
@@ -10,7 +13,8 @@ import {
 } from '../../engine/weigh/heightFromTilt';
 import { netOf } from '../../engine/weigh/weighOnScales';
 import type { WholeQuantity } from '../../engine/weigh/wholeResiduals';
-import { type Balance, balanceAt } from '../balance/balance';
+import { type Balance, balanceAt, LEVEL } from '../balance/balance';
+import { liquidStatesAt } from '../balance/liquidTable';
 import type { Aircraft, WeighIn } from '../document/types';
 import { wholeFigure } from './byStand';
 import { measurementOf, type OfReading, type Weighed } from './measured';
@@ -66,26 +70,15 @@ export function tiltedHeight(
       `Reading ${under + 1}: ${readings[under]?.grossG} g is less than the tare, ${tareG} g; no axle pulls.`,
     );
   }
-  const states = readings.map(({ pitchDeg }) => tiltedBalance(aircraft, entry, pitchDeg));
-  const liquidOf = ({ liquids }: Balance) => {
-    const [massG, moment] = liquids.reduce<readonly [number, Vec3]>(
-      ([sum, [x, y, z]], { mass }) => {
-        const [a, b, c] = mass.cgMm ?? [0, 0, 0];
-        return [sum + mass.massG, [x + mass.massG * a, y + mass.massG * b, z + mass.massG * c]];
-      },
-      [0, [0, 0, 0]],
-    );
-    return massG > 0 ? { massG, cgMm: moment.map((part) => part / massG) as unknown as Vec3 } : null;
-  };
   return heightFromTilt({
     ...geometry,
-    liquidShareSigma: states[0] ? liquidShareSigma(aircraft, states[0]) : 0,
-    readings: readings.map(({ pitchDeg, grossG }, at) => {
-      const liquid = states[at] && liquidOf(states[at]);
+    liquidShareSigma: liquidShareSigma(aircraft, levelBalance(entry, aircraft)),
+    readings: readings.map(({ pitchDeg, grossG }) => {
+      const { massG, cgMm } = tiltedState(aircraft, entry, pitchDeg).liquid;
       return {
         pitchDeg: { value: pitchDeg, sigma: standardUncertainty(pitchPlusMinusDeg) },
         readingG: netOf({ grossG, tareG, resolutionG }),
-        ...(liquid && { liquid }),
+        ...(cgMm && { liquid: { massG, cgMm } }),
       };
     }),
   });
@@ -94,13 +87,32 @@ export function tiltedHeight(
 /** How an aircraft was loaded. */
 type LoadedAs = Pick<WeighIn, 'fuelPct' | 'switches'>;
 
+const levelBalance = lastPerObject(
+  (loaded: LoadedAs, aircraft: Aircraft): Balance =>
+    balanceAt(aircraft, {
+      fuelFraction: loaded.fuelPct / 100,
+      down: LEVEL,
+      positions: positionsOf(loaded),
+    }),
+);
+
+/** Mass and CG of the aircraft as listed, and its liquid by itself. */
+interface TiltedState {
+  readonly massG: number;
+  readonly cgMm: Vec3 | null;
+  readonly liquid: MassProperties;
+}
+
 /** The aircraft as listed, held at a pitch: its liquid has run to where it lies then. */
-export const tiltedBalance = (aircraft: Aircraft, entry: LoadedAs, pitchDeg: number): Balance =>
-  balanceAt(aircraft, {
-    fuelFraction: entry.fuelPct / 100,
-    down: downAtPitch(pitchDeg),
-    positions: positionsOf(entry),
-  });
+export function tiltedState(aircraft: Aircraft, loaded: LoadedAs, pitchDeg: number): TiltedState {
+  const { liquid: table, bodies } = levelBalance(loaded, aircraft);
+  const states = table.plumbing
+    ? liquidStatesAt(table.plumbing, loaded.fuelPct / 100, downAtPitch(pitchDeg))
+    : [];
+  const liquid = massSum(states.map(({ mass }) => mass));
+  const { massG, cgMm } = massSum([liquid, ...bodies.map(({ mass }) => mass)]);
+  return { massG, cgMm, liquid };
+}
 
 function tiltGeometry({
   massG,
@@ -126,7 +138,7 @@ export function tiltToTake(
   entry: LoadedAs,
   reading: OfReading<'tilt'>,
 ): RecommendedTilt | null {
-  const listed = tiltedBalance(aircraft, entry, 0);
+  const listed = levelBalance(entry, aircraft);
   if (!listed.cgMm) return null;
   const { cgMm } = listed;
   const geometry = tiltGeometry({ ...reading, massG: reading.massG ?? listed.massG });

@@ -15,7 +15,6 @@ const USUAL = {
   lineMm: 3,
   thumbS: 0.2,
   amplitudeDeg: 5,
-  threadMm: 1500,
 } as const;
 
 /** Scales under every wheel, nothing read yet; two places to be measured where there are no wheels. */
@@ -26,7 +25,7 @@ export function freshScales(aircraft: Aircraft): Reading {
       ? wheels
       : [
           { name: 'Front support', axleMm: [0, 0, 0] as const },
-          { name: 'Rear support', axleMm: [500, 0, 0] as const },
+          { name: 'Rear support', axleMm: [0, 0, 0] as const },
         ];
   return {
     by: 'scales',
@@ -96,7 +95,7 @@ export function freshTilt(aircraft: Aircraft, fuelPct: number): Reading {
   const reading = {
     by: 'tilt',
     ...whole(aircraft, fuelPct),
-    pivotMm: axles?.mainMm ?? [500, 0, 0],
+    pivotMm: axles?.mainMm ?? [0, 0, 0],
     otherMm: axles?.otherMm ?? [0, 0, 0],
     tareG: 0,
     resolutionG: USUAL.resolutionG,
@@ -114,8 +113,8 @@ export const freshSwing = (aircraft: Aircraft, fuelPct: number): Reading => ({
   axis: 'yaw',
   how: 'bifilar',
   ...whole(aircraft, fuelPct),
-  apartMm: 500,
-  threadMm: USUAL.threadMm,
+  apartMm: 0,
+  threadMm: 0,
   tapeMm: USUAL.tapeMm,
   amplitudeDeg: USUAL.amplitudeDeg,
   runs: [],

@@ -24,16 +24,21 @@ export function wheelsOf({ structure }: Aircraft): readonly Wheel[] {
     .sort((a, b) => a.axleMm[0] - b.axleMm[0]);
 }
 
-/** The main axle, which carries a pair of wheels, and the nose or tail wheel; null where the aircraft does not stand on such. */
+/**
+ * The main axle, which carries a pair of wheels or else the largest one, and the nose or tail wheel; null where the aircraft does not
+ * stand on such.
+ */
 export function axlesOf(aircraft: Aircraft): { readonly mainMm: Vec3; readonly otherMm: Vec3 } | null {
   const wheels = wheelsOf(aircraft);
-  const main = wheels.find(({ axleMm: [x, y] }) =>
-    wheels.some(({ axleMm: [a, b] }) => a === x && b === -y && y !== 0),
-  );
+  const [largest] = [...wheels].sort((a, b) => b.radiusMm - a.radiusMm);
+  const main = wheels.find((wheel) => isOneOfAPair(wheel, wheels)) ?? largest;
   const other = main && wheels.find(({ axleMm: [x] }) => Math.abs(x - main.axleMm[0]) > 1);
   if (!main || !other) return null;
   return { mainMm: [main.axleMm[0], 0, main.axleMm[2]], otherMm: other.axleMm };
 }
+
+const isOneOfAPair = ({ axleMm: [x, y] }: Wheel, wheels: readonly Wheel[]): boolean =>
+  y !== 0 && wheels.some(({ axleMm }) => axleMm[0] === x && axleMm[1] === -y);
 
 /** Farther from every axle than this a place is that of no wheel, mm. */
 const AT_AXLE_MM = 40;

@@ -1,5 +1,6 @@
 import type { InStates } from '../airframe/aboard';
 import { UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
+import { listed, midSentence } from '../document/inWords';
 import type { FitParty, FitProblem } from '../fit/wholeFit';
 import type { Say } from './say';
 
@@ -12,7 +13,7 @@ export interface FitSay extends Say {
 export function inStatesWords(states: InStates): string {
   const words = states.map(({ switchId, switchName, positions }) => {
     const names = positions.map(({ name }) => name).join(' or ');
-    return switchId === UNDERCARRIAGE_ID ? `wheels ${names}` : `${lower(switchName)} ${names}`;
+    return switchId === UNDERCARRIAGE_ID ? `wheels ${names}` : `${midSentence(switchName)} ${names}`;
   });
   return listed(words);
 }
@@ -76,16 +77,10 @@ function shortOf({ kind, parties }: FitProblem, id: string, other: string): stri
     case 'outOfBay':
       return `out of ${other}`;
     case 'shortLead':
-      return parties[0].id === id ? 'too short' : `${lower(parties[0].name)} too short`;
+      return parties[0].id === id ? 'too short' : `${midSentence(parties[0].name)} too short`;
     case 'tooNear':
       return `too near ${other}`;
     case 'thinWall':
       return `thin wall in ${other}`;
   }
 }
-
-const lower = (name: string): string =>
-  /^\p{Lu}\p{Ll}/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
-
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;

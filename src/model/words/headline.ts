@@ -1,3 +1,4 @@
+import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import { bodies } from '../airframe/bodies';
 import { notFiniteWords } from '../balance/finite';
 import type { Aircraft } from '../document/types';
@@ -158,12 +159,11 @@ function outside(
   return { headline, cause: `CG at ${fineStation(at.cgMm[0], say)}${doubt}, ${limit}.` };
 }
 
-/** A whole per cent that rounding errors brought just under it is still that per cent. */
-const ROUNDING = 1e-9;
 /** A margin is never said to be more than it is, nor its ± less: "9 % MAC", "9 ± 6 % MAC". */
 export function marginFigure(pct: number, plusMinusPct = 0): string {
-  const plusMinus = plusMinusPct > ROUNDING ? ` ± ${Math.ceil(plusMinusPct - ROUNDING)}` : '';
-  return `${formatNumber(Math.floor(pct + ROUNDING), 0)}${plusMinus} % MAC`;
+  const wholePlusMinus = stepsUp(plusMinusPct);
+  const plusMinus = wholePlusMinus > 0 ? ` ± ${wholePlusMinus}` : '';
+  return `${formatNumber(stepsDown(pct), 0)}${plusMinus} % MAC`;
 }
 
 function marginHead(
@@ -196,7 +196,7 @@ function marginHead(
       };
     case 'margin-over':
       return {
-        headline: `${judgement.band ? `${within(judgement)}, but ` : 'No band yet, and '}margin ${Math.ceil(marginPct - ROUNDING)} % MAC (estimate)${when}`,
+        headline: `${judgement.band ? `${within(judgement)}, but ` : 'No band yet, and '}margin ${stepsUp(marginPct)} % MAC (estimate)${when}`,
         cause: `At most ${asked} is wanted.`,
       };
   }

@@ -1,19 +1,15 @@
 import { positionOf, switchesOf, UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
+import { liquidWord, midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import type { Moment } from '../judgement/types';
 
-const lower = (name: string) =>
-  /^[A-Z][a-z]/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
-
-export const liquidOf = ({ fuel }: Aircraft): 'water' | 'fuel' => (fuel?.use === 'dump' ? 'water' : 'fuel');
-
 /** How much is left in as few words as there are: "tanks full", "dry", "41 % fuel"; nothing where nothing burns. */
-export function fuelWords(aircraft: Aircraft, fraction: number): string {
+function fuelWords(aircraft: Aircraft, fraction: number): string {
   const { fuel, tanks } = aircraft;
   if (!fuel || tanks.length === 0) return '';
   if (fraction > 0.995) return 'tanks full';
   if (fraction < 0.005) return 'tanks dry';
-  return `${Math.max(1, Math.round(fraction * 100))} % ${liquidOf(aircraft)}`;
+  return `${Math.max(1, Math.round(fraction * 100))} % ${liquidWord(aircraft)}`;
 }
 
 /** A load state in as few words as there are: "tanks dry, wheels up, camera off". */
@@ -21,7 +17,7 @@ export function momentWords(aircraft: Aircraft, { positions, fuelFraction }: Mom
   const settings = switchesOf(aircraft).flatMap((loadSwitch) => {
     const at = positionOf(loadSwitch, positions);
     if (loadSwitch.id === UNDERCARRIAGE_ID) return [`wheels ${at.name}`];
-    return at === loadSwitch.positions[0] ? [] : [`${lower(loadSwitch.name)} ${at.name}`];
+    return at === loadSwitch.positions[0] ? [] : [`${midSentence(loadSwitch.name)} ${at.name}`];
   });
   return [fuelWords(aircraft, fuelFraction), ...settings].filter(Boolean).join(', ');
 }

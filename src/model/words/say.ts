@@ -1,3 +1,4 @@
+import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import { formatLength, toOwnUnit, type UnitSystem } from '../units';
 
 /** How figures are put into words: in the person's units, and stations from their reference point. */
@@ -23,13 +24,13 @@ const shown = (mm: number, units: UnitSystem): string =>
 /** How far something is out, which is never said to be less than it is, nor nothing. Up to rounding errors. */
 export function lengthUp(mm: number, { units }: Say): string {
   const step = shownStepMm(mm, units);
-  return shown(Math.max(1, Math.ceil(mm / step - 1e-6)) * step, units);
+  return shown(Math.max(1, stepsUp(mm / step)) * step, units);
 }
 
 /** How much room is left, which is never said to be more than it is. */
 export function lengthDown(mm: number, { units }: Say): string {
   const step = shownStepMm(mm, units);
-  return shown(Math.floor(mm / step + 1e-6) * step, units);
+  return shown(stepsDown(mm / step) * step, units);
 }
 
 /** A station to the tenth of a millimetre, as it is read from the reference point. */

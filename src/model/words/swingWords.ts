@@ -1,3 +1,4 @@
+import { stepsUp } from '../../engine/geometry/wholeSteps';
 import type { Figure } from '../../engine/weigh/figure';
 import type { RecommendedTilt } from '../../engine/weigh/heightFromTilt';
 import { formatAngle, formatInertia, formatNumber } from '../units';
@@ -11,12 +12,11 @@ export const axisOfSwing = (axis: SwungAxis): string => axisNames[axis];
 /** Inertia is shown to this, g·mm²: 0.0001 kg·m². */
 const STEP_GMM2 = 1e5;
 
-/** "0.4120 ± 0.0130 kg·m²", two standard uncertainties, rounded up. */
-export const inertiaFigure = ({ value, sigma }: Figure): string =>
-  `${formatInertia(value, { unit: false })} ± ${formatInertia(Math.ceil((2 * sigma) / STEP_GMM2 - 1e-6) * STEP_GMM2)}`;
+/** "0.4120 ± 0.0130 kg·m²", two standard uncertainties, rounded up; without its unit for a row that names it. */
+export const inertiaFigure = ({ value, sigma }: Figure, unit = true): string =>
+  `${formatInertia(value, { unit: false })} ± ${formatInertia(stepsUp((2 * sigma) / STEP_GMM2) * STEP_GMM2, { unit })}`;
 
-const percent = (share: number) =>
-  `${formatNumber(Math.max(1, Math.ceil(Math.abs(share) * 100 - 1e-6)), 0)} %`;
+const percent = (share: number) => `${formatNumber(Math.max(1, stepsUp(Math.abs(share) * 100)), 0)} %`;
 
 /** One sentence: whether swing and list agree, and by how much. */
 export function swungSentence({ axis, swung, listed, agrees, confidence }: Swung): string {
@@ -49,7 +49,7 @@ export const LIST_SHAPES =
 
 /** "Period 2.003 s ± 0.008 s, the median of 5 runs". */
 export function periodWords({ value, sigma }: Figure, runs: number): string {
-  const plusMinus = formatNumber(Math.ceil(2000 * sigma - 1e-6) / 1000, 3);
+  const plusMinus = formatNumber(stepsUp(2000 * sigma) / 1000, 3);
   const of = runs === 1 ? 'of 1 run; three or more show a slip' : `the median of ${runs} runs`;
   return `Period ${formatNumber(value, 3)} s ± ${plusMinus} s, ${of}.`;
 }

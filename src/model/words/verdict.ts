@@ -1,5 +1,6 @@
 import type { Advice } from '../advice/advise';
 import type { Remedy } from '../advice/remedy';
+import { midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import type { Judgement } from '../judgement/types';
 import { headAndCause } from './headline';
@@ -56,10 +57,8 @@ function fixOf(aircraft: Aircraft, { remedy, about, noMoveOfOne, searched }: Adv
   if (!remedy) return { label: 'No remedy found', consequence: searched, remedy: null };
   const { headline } = headAndCause(aircraft, remedy.result, say);
   const alone = noMoveOfOne && about === 'along' ? 'No fore-and-aft move of one unlocked part will do. ' : '';
-  return { label: remedy.words, consequence: `${alone}Then: ${lower(headline)}.`, remedy };
+  return { label: remedy.words, consequence: `${alone}Then: ${midSentence(headline)}.`, remedy };
 }
-
-const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
 
 /** Dead weight aboard, g: every part whose role is ballast. */
 export const ballastG = (aircraft: Aircraft): number =>

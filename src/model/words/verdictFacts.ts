@@ -1,7 +1,8 @@
 import type { Aircraft } from '../document/types';
-import { TINY_MARGIN_PCT } from '../judgement/limits';
+import { TINY_MARGIN_PCT, TOUCH_PCT } from '../judgement/limits';
 import { farthestOut } from '../judgement/states';
 import type { CgPoint, Judgement, Severity } from '../judgement/types';
+import { LEAST_SHOWN_MM } from '../units';
 import { sureWords } from './certaintyWords';
 import { fitCount } from './fitSummary';
 import { marginFigure } from './headline';
@@ -130,16 +131,13 @@ function bandFact(aircraft: Aircraft, judgement: Judgement, say: Say): Fact {
 /** A figure without the unit that the next one names. */
 const bareFigure = (words: string) => words.replace(/[^\d"′″]+$/, '');
 
-/** Less than this is not worth a word, mm. */
-const WORTH_SAYING_MM = 0.05;
-
 function travelFact({ shown }: Judgement, say: Say): readonly Fact[] {
   if (!shown?.burns) return [];
   const lengthMm = shown.aftmost.cgMm[0] - shown.foremost.cgMm[0];
   const byMm = shown.dry.cgMm[0] - shown.full.cgMm[0];
   const straight = Math.abs(byMm) >= lengthMm * 0.98;
-  const note = lengthMm < WORTH_SAYING_MM ? '' : straight ? (byMm > 0 ? 'aft' : 'forward') : 'to and fro';
-  const value = lengthMm < WORTH_SAYING_MM ? 'none' : lengthUp(lengthMm, say);
+  const note = lengthMm < LEAST_SHOWN_MM ? '' : straight ? (byMm > 0 ? 'aft' : 'forward') : 'to and fro';
+  const value = lengthMm < LEAST_SHOWN_MM ? 'none' : lengthUp(lengthMm, say);
   return [{ key: 'travel', label: 'Travel', value, note, tone: 'good' }];
 }
 
@@ -149,8 +147,12 @@ function marginFact(judgement: Judgement): Fact {
   const { margin } = judgement;
   const fact = { key: 'margin', label: 'Margin, estimated' } as const;
   if (margin.status === 'unknown') return { ...fact, value: 'not known', note: margin.why, tone: 'unknown' };
-  const { least, leastWantedPct, wanted } = margin;
-  const tone = toneOfKinds(judgement, ...MARGIN_KINDS);
+  const { least, most, leastWantedPct, mostWantedPct, wanted } = margin;
+  const found = toneOfKinds(judgement, ...MARGIN_KINDS);
+  // Where the wish makes the band it is the CG that is blamed; its margin is no better for that.
+  const over = mostWantedPct !== null && most.marginPct > mostWantedPct + TOUCH_PCT;
+  const missed = least.marginPct < leastWantedPct - TOUCH_PCT || over;
+  const tone = found === 'good' && missed ? 'caution' : found;
   const doubtful = tone === 'good' ? doubtfulMargin(margin) : '';
   const wish = `at least ${leastWantedPct} % is ${wanted ? 'wanted' : 'usual for this kind'}`;
   return {
@@ -177,7 +179,7 @@ function sidewaysFact(judgement: Judgement, say: Say): Fact {
     return { ...fact, value: 'not known', note: '', tone: 'unknown' };
   }
   const offMm = mostLateral.cgMm[1];
-  const level = Math.abs(offMm) < WORTH_SAYING_MM;
+  const level = Math.abs(offMm) < LEAST_SHOWN_MM;
   return {
     ...fact,
     value: level ? 'level' : `${lengthUp(Math.abs(offMm), say)} ${offMm > 0 ? 'right' : 'left'}`,

@@ -1,4 +1,5 @@
 import type { Stretch } from '../../engine/geometry/types';
+import { listed, midSentence } from '../document/inWords';
 import type { ItemZone } from '../place/itemZone';
 import { type Aboard, freeAboard, LEAST_MM } from '../place/offeredStation';
 import type { Say } from './say';
@@ -27,7 +28,7 @@ export function stationWords(zone: ItemZone, aboard: Aboard, say: Say): string {
 export function buttlineWords({ buttline, blame }: ItemZone, say: Say): string {
   if (!buttline) return '';
   const { allowed } = buttline;
-  if (!allowed) return `Sideways ${lower(nowhereWords(buttline.bestMarginMm, blame, say))}`;
+  if (!allowed) return `Sideways ${midSentence(nowhereWords(buttline.bestMarginMm, blame, say))}`;
   if (!Number.isFinite(allowed.fromMm) && !Number.isFinite(allowed.toMm)) return '';
   return `Sideways from ${side(allowed.fromMm, say)} to ${side(allowed.toMm, say)}.`;
 }
@@ -51,7 +52,7 @@ function nowhereWords(bestMarginMm: number, blame: ItemZone['blame'], say: Say):
   if (names.length === 0) return fails;
   return names.length === 1
     ? `${fails} To blame: ${names[0]}.`
-    : `${fails} No place suits both ${names.slice(0, -1).join(', ')} and ${names.at(-1)}.`;
+    : `${fails} No place suits both ${listed(names)}.`;
 }
 
 function rangeWords({ fromMm, toMm }: Stretch, { noseMm, tailMm }: Aboard, say: Say): string {
@@ -66,4 +67,3 @@ const side = (mm: number, say: Say): string =>
   Math.abs(mm) < LEAST_MM ? 'the middle' : `${say.length(Math.abs(mm))} ${mm < 0 ? 'left' : 'right'}`;
 
 const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
-const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);

@@ -61,7 +61,7 @@ interface FactButtonProps extends Omit<Fact, 'key'> {
   readonly of: FactKey;
 }
 
-/** One figure of the answer with its label; drawn anew only when it reads differently. */
+/** One figure of the answer with its label; drawn again only when it reads differently. */
 export const FactButton = memo(function FactButton({ of, label, value, note, tone }: FactButtonProps) {
   const bench = useBench();
   const [working, setWorking] = useState(false);

@@ -1,4 +1,5 @@
 import { levelTip } from '../../model/balance/levelTip';
+import { LEAST_SHOWN_MM } from '../../model/units';
 import { lengthUp } from '../../model/words/say';
 import type { Bench } from '../../store/bench';
 import { useView } from '../../store/react';
@@ -24,12 +25,12 @@ const heavyWord = ({ verdict }: Bench, end: 'nose' | 'tail'): string =>
 function levelling({ document, balance }: Bench, side: 'right' | 'left', say: Readings): string {
   const { massG, cgMm } = balance.get();
   const lateralMm = cgMm?.[1] ?? 0;
-  if (Math.abs(lateralMm) < 0.05 || lateralMm > 0 !== (side === 'right')) return `${side} wing`;
+  if (Math.abs(lateralMm) < LEAST_SHOWN_MM || lateralMm > 0 !== (side === 'right')) return `${side} wing`;
   const tip = cgMm && levelTip(document.current(), { massG, cgMm });
   if (!tip) return `${side} wing heavy`;
   const shiftMm = tip.stationShiftMm;
   const moves =
-    Math.abs(shiftMm) < 0.05
+    Math.abs(shiftMm) < LEAST_SHOWN_MM
       ? ''
       : ` and move the CG ${say.lengthFine(Math.abs(shiftMm))} ${shiftMm > 0 ? 'aft' : 'forward'}`;
   return `${side} wing heavy: ${say.mass(tip.massG)} at the ${tip.side} tip would level it${moves}`;

@@ -8,7 +8,9 @@ import { useDrawn } from '../useDrawn';
 import { type Line, pathThrough } from './lines';
 import { type Rows, rowsOf } from './rows';
 import { Spread } from './Spread';
+import { stabilityShown } from './stabilityLayer';
 import { TravelBand } from './TravelBand';
+import { TravelMac } from './TravelMac';
 import { type TravelScale, travelPx } from './travelScale';
 import { momentWords } from './travelWords';
 import { fromPx, toPx, useTravelScale } from './useTravelScale';
@@ -22,6 +24,14 @@ const CHARACTER_PX = 7.6;
 /** From the middle of the disc to its reading, px. */
 const OFF_PX = 18;
 
+/** From its left end: right of the disc, else left of it, else under it and within the drawing. */
+function readingPlace(discPx: number, widthPx: number, endPx: number): { xPx: number; under: boolean } {
+  const [right, left] = [discPx + OFF_PX, discPx - OFF_PX - widthPx];
+  if (right + widthPx <= endPx) return { xPx: right, under: false };
+  if (left >= 0) return { xPx: left, under: false };
+  return { xPx: Math.max(4, Math.min(discPx - widthPx / 2, endPx - widthPx)), under: true };
+}
+
 interface TravelProps {
   readonly line: Line;
   readonly widthPx: number;
@@ -32,6 +42,7 @@ export function Travel({ line, widthPx }: TravelProps) {
   const bench = useBench();
   const say = useReadings();
   const rows = useView(rowsOf);
+  const stability = useView(stabilityShown) && line.axis === 0;
   const scaleOf = useTravelScale(line);
   const curve = useRef<SVGPathElement>(null);
   const ends = useRef<SVGPathElement>(null);
@@ -59,12 +70,12 @@ export function Travel({ line, widthPx }: TravelProps) {
     const [discX, discY] = [x(scale, cgMm[line.axis]), y(bench.view.getState().fuelFraction)];
     setAttribute(handle.current, 'transform', `translate(${discX} ${discY})`);
     const text = momentWords(bench, say, line);
-    const fits = discX + OFF_PX + text.length * CHARACTER_PX <= toPx(widthPx);
     if (!reading.current) return;
+    const at = readingPlace(discX, text.length * CHARACTER_PX, toPx(widthPx));
     setText(reading.current, text);
-    setAttribute(reading.current, 'x', String(fits ? discX + OFF_PX : discX - OFF_PX));
-    setAttribute(reading.current, 'text-anchor', fits ? 'start' : 'end');
-    setAttribute(reading.current, 'y', String(Math.max(discY + 4.5, rows.travelTop + 22)));
+    setAttribute(reading.current, 'x', String(at.xPx));
+    const beside = Math.max(discY + 4.5, rows.travelTop + 22);
+    setAttribute(reading.current, 'y', String(at.under ? Math.min(discY + 30, rows.travelFoot - 8) : beside));
   });
 
   const burnTo = (fraction: number) =>
@@ -94,6 +105,7 @@ export function Travel({ line, widthPx }: TravelProps) {
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group in a drawing takes no focus */}
       <g aria-hidden="true">
         <TravelBand line={line} scaleOf={scaleOf} />
+        {stability && <TravelMac widthPx={widthPx} scaleOf={scaleOf} />}
         <g className="travel-lines">
           <path
             d={`M${fromPx - 8} ${rows.travelTop}H${toPx(widthPx)}M${fromPx - 8} ${rows.travelFoot}H${toPx(widthPx)}`}

@@ -48,12 +48,3 @@ export function rulerTicks(
   }
   return ticks;
 }
-
-/** How often a detail may be enlarged. */
-const FACTORS = [200, 100, 50, 20, 10, 5, 2];
-
-/** How many times a stretch of the axis can be enlarged to fit a width; 1 when not even twice. */
-export function detailFactor(axis: Axis, stretchMm: number, widthPx: number): number {
-  const nowPx = Math.max(stretchMm / Math.abs(axis.mmPerPx), 1e-6);
-  return FACTORS.find((factor) => factor * nowPx <= widthPx) ?? 1;
-}

@@ -1,3 +1,4 @@
+import { liquidWord } from '../../model/document/inWords';
 import { formatTime } from '../../model/units';
 import type { Bench } from '../../store/bench';
 import { burnClock, timeOfFraction } from '../burn/burnClock';
@@ -14,7 +15,7 @@ export function momentWords(bench: Bench, say: Readings, line: Line): string {
   const timeS = clock && timeOfFraction(clock, fuelFraction);
   return [
     at === undefined ? '–' : line.axis === 0 ? say.stationFine(at) : say.offset(at),
-    `${Math.round(fuelFraction * 100)} % ${fuel?.use === 'dump' ? 'water' : 'fuel'}`,
+    `${Math.round(fuelFraction * 100)} % ${liquidWord({ fuel })}`,
     ...(timeS === null ? [] : [formatTime(timeS)]),
   ].join(' · ');
 }

@@ -8,7 +8,7 @@ export const fromPx = 60;
 export const toPx = (widthPx: number) => widthPx - 20;
 
 /**
- * How the travel is enlarged. The scale is chosen anew whenever nothing is in hand; during a drag it stays as it was,
+ * How the travel is enlarged. The scale is chosen again whenever nothing is in hand; during a drag it stays as it was,
  * so that what moves is the CG, until the travel would leave the picture.
  */
 export function useTravelScale(line: Line): (bench: Bench) => TravelScale {

@@ -45,7 +45,7 @@ export function ProfileDialog({ onClose }: { readonly onClose: () => void }) {
       />
       <RowsTable<Phase>
         title={`Phases, ${lengthOf(phases ?? [])} in all`}
-        one="phase"
+        noun="phase"
         least={1}
         columns={[
           { key: 'name', label: 'Phase', quantity: 'text' },

@@ -142,7 +142,7 @@ export function AircraftCard() {
       <Fold id="points" title="Points" summary={() => String(points)}>
         <RowsTable<PointRow>
           title="Reference points, from the datum"
-          one="point"
+          noun="point"
           least={0}
           columns={[
             { key: 'name', label: 'Name', quantity: 'text' },

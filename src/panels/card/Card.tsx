@@ -16,6 +16,12 @@ const ThingCard = later(
   { meanwhile: <div className="card" />, place: 'The card' },
 );
 
+const GroupCard = later(
+  () => import('./GroupCard'),
+  (module) => module.GroupCard,
+  { meanwhile: <div className="card" />, place: 'The card' },
+);
+
 const isAboard = (aircraft: Aircraft, id: string) =>
   (itemById(aircraft, id) ??
     structureById(aircraft, id) ??
@@ -25,6 +31,7 @@ const isAboard = (aircraft: Aircraft, id: string) =>
 export function Card({ onClose }: { readonly onClose: () => void }) {
   const id = useView((view) => view.selectedId);
   const aboard = useCommitted((aircraft) => id !== null && isAboard(aircraft, id));
+  const several = useView(({ groupIds }) => groupIds.length > 1);
   const top = useRef<HTMLSpanElement>(null);
   // What is newly selected is read from its top.
   useLayoutEffect(() => {
@@ -34,7 +41,18 @@ export function Card({ onClose }: { readonly onClose: () => void }) {
   return (
     <>
       <span ref={top} hidden />
-      {id !== null && aboard ? <ThingCard id={id} onClose={onClose} /> : <AircraftCard />}
+      <Shown id={id !== null && aboard ? id : null} several={several} onClose={onClose} />
     </>
   );
+}
+
+interface ShownProps {
+  readonly id: string | null;
+  readonly several: boolean;
+  readonly onClose: () => void;
+}
+
+function Shown({ id, several, onClose }: ShownProps) {
+  if (id === null) return <AircraftCard />;
+  return several ? <GroupCard onClose={onClose} /> : <ThingCard id={id} onClose={onClose} />;
 }

@@ -85,7 +85,7 @@ export function FuelMore() {
       />
       <RowsTable<FlowRow>
         title="Flow between idle and full"
-        one="point"
+        noun="point"
         least={0}
         columns={[
           { key: 'throttlePct', label: 'Throttle', quantity: 'ratio' },

@@ -39,14 +39,14 @@ export function HowSure() {
             </tr>
           </thead>
           <tbody>
-            {certainty.ranking.map((one) => (
-              <tr key={`${one.bodyId} ${one.quantity}`}>
+            {certainty.ranking.map((ranked) => (
+              <tr key={`${ranked.bodyId} ${ranked.quantity}`}>
                 <th scope="row">
-                  {one.name}
-                  {one.quantity === 'mass' ? ', mass' : one.quantity === 'station' ? ', place' : ''}
+                  {ranked.name}
+                  {ranked.quantity === 'mass' ? ', mass' : ranked.quantity === 'station' ? ', place' : ''}
                 </th>
-                <td className="figure">{amount(one, say)}</td>
-                <td className="figure">{Math.round(one.share * 100)} %</td>
+                <td className="figure">{amount(ranked, say)}</td>
+                <td className="figure">{Math.round(ranked.share * 100)} %</td>
               </tr>
             ))}
           </tbody>

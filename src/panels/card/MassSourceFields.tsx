@@ -1,8 +1,10 @@
+import { useState } from 'react';
 import { elementBodies } from '../../model/airframe/bodies';
 import type { Aircraft, MassSource, StructurePiece } from '../../model/document/types';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
+import { useReadings } from '../readings';
 
 type Massive = Exclude<StructurePiece, { kind: 'leg' }>;
 
@@ -19,19 +21,27 @@ const sources = [
   { value: 'foam', label: 'Solid foam' },
 ];
 
-/** The same mass by another source, as near as it comes to what it was: a start to type over. */
-function sourceAs(piece: Massive, by: string): MassSource {
-  if (by === 'skin') return { by, gPerM2: 400 };
-  if (by === 'foam') return { by, gPerMl: 0.03 };
+/** What is usual for a source that is worked out, to be typed over. */
+const estimatedBy = (by: 'skin' | 'foam'): MassSource =>
+  by === 'skin' ? { by, gPerM2: 400 } : { by, gPerMl: 0.03 };
+
+/** What it comes to by its dimensions, of a pair the right one, g. */
+function estimateG(piece: Massive): number {
   const pieces = elementBodies(piece).filter(({ side }) => side !== 'left');
-  const massG = pieces.reduce((sum, { mass }) => sum + mass.massG, 0);
-  return { by: 'weighed', massG: Math.round(massG * 10) / 10 };
+  return pieces.reduce((sum, { mass }) => sum + mass.massG, 0);
 }
 
 /** Where a piece's mass comes from, and the figures for it. */
 export function MassSourceFields({ name, paired, read, write }: MassSourceFieldsProps) {
   const by = useCommitted((aircraft) => read(aircraft)?.mass.by);
   const mass = (aircraft: Aircraft) => read(aircraft)?.mass;
+  const say = useReadings();
+  /** The scales were chosen, but what they said is not typed yet: no computed figure stands there for it. */
+  const [asked, setAsked] = useState(false);
+  const estimatedG = useCommitted((aircraft) => {
+    const piece = read(aircraft);
+    return piece ? estimateG(piece) : 0;
+  });
   const step = `Change the mass of ${name}`;
   const weighedAs = (aircraft: Aircraft) => {
     const now = mass(aircraft);
@@ -43,12 +53,26 @@ export function MassSourceFields({ name, paired, read, write }: MassSourceFields
         label="Mass by"
         step={`Change where the mass of ${name} comes from`}
         options={sources}
-        read={(aircraft) => mass(aircraft)?.by ?? 'weighed'}
+        read={(aircraft) => (asked ? 'weighed' : (mass(aircraft)?.by ?? 'weighed'))}
         write={(aircraft, to) => {
-          const piece = read(aircraft);
-          return piece && piece.mass.by !== to ? write(aircraft, sourceAs(piece, to)) : aircraft;
+          setAsked(to === 'weighed');
+          const isEstimate = to === 'skin' || to === 'foam';
+          return isEstimate && mass(aircraft)?.by !== to ? write(aircraft, estimatedBy(to)) : aircraft;
         }}
       />
+      {asked && by !== 'weighed' && (
+        <>
+          <Measure
+            label={paired ? 'Right' : 'Mass'}
+            quantity="mass"
+            step={step}
+            empty={{ means: 'not weighed yet', write: (aircraft) => aircraft }}
+            read={() => null}
+            write={(aircraft, massG) => write(aircraft, { by: 'weighed', massG })}
+          />
+          <p className="hint">Until that is typed, the estimate counts: {say.mass(estimatedG)}.</p>
+        </>
+      )}
       {by === 'weighed' && (
         <>
           <Measure
@@ -100,7 +124,7 @@ export function MassSourceFields({ name, paired, read, write }: MassSourceFields
           />
         </>
       )}
-      {by === 'skin' && (
+      {!asked && by === 'skin' && (
         <Measure
           label="Areal density"
           quantity="number"
@@ -113,7 +137,7 @@ export function MassSourceFields({ name, paired, read, write }: MassSourceFields
           write={(aircraft, gPerM2) => write(aircraft, { by: 'skin', gPerM2 })}
         />
       )}
-      {by === 'foam' && (
+      {!asked && by === 'foam' && (
         <Measure
           label="Density"
           quantity="number"

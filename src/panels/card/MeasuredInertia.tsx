@@ -45,8 +45,8 @@ export function MeasuredInertia({ name, read, write }: MeasuredInertiaProps) {
             write: (aircraft) => write(aircraft, { inertiaGmm2: undefined }),
           }}
           read={(aircraft) => {
-            const own = read(aircraft)?.inertiaGmm2;
-            return own ? own[key] / KG_CM2 : null;
+            const measured = read(aircraft)?.inertiaGmm2;
+            return measured ? measured[key] / KG_CM2 : null;
           }}
           write={(aircraft, value) => put(aircraft, key, value * KG_CM2)}
         />

@@ -38,7 +38,12 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
           read={(aircraft) => read(aircraft)?.massG}
           write={(aircraft, massG) => change({ massG })(aircraft)}
         />
-        <PlaceFields name={name} read={read} write={(aircraft, place) => change(place)(aircraft)} />
+        <PlaceFields
+          name={name}
+          itemId={id}
+          read={read}
+          write={(aircraft, place) => change(place)(aircraft)}
+        />
       </section>
       <Fold id="room" title="Where may it sit?" summary={roomSummary(id, say)} openAtFirst>
         <Room id={id} />

@@ -2,6 +2,7 @@ import type { Vec3 } from '../../engine/geometry/types';
 import type { Aircraft } from '../../model/document/types';
 import { Measure } from '../fields/Measure';
 import { useReadings } from '../readings';
+import { StationField } from './StationField';
 
 interface Posed {
   readonly positionMm: Vec3;
@@ -12,6 +13,8 @@ interface Posed {
 
 interface PlaceFieldsProps {
   readonly name: string;
+  /** Of a part or tank, whose station is measured to a face of it. */
+  readonly itemId?: string;
   readonly read: (aircraft: Aircraft) => Posed | undefined;
   readonly write: (aircraft: Aircraft, change: Partial<Posed>) => Aircraft;
 }
@@ -32,26 +35,29 @@ export const withCoordinate = (point: Vec3, axis: number, value: number): Vec3 =
 ];
 
 /** Where it stands, and how it is turned. */
-export function PlaceFields({ name, read, write }: PlaceFieldsProps) {
+export function PlaceFields({ name, itemId, read, write }: PlaceFieldsProps) {
   const { fromMm } = useReadings();
   return (
     <>
-      {axisNames.map((label, axis) => (
-        <Measure
-          key={label}
-          label={label}
-          quantity="length"
-          from={axis === 0 ? fromMm : 0}
-          step={`Move ${name}`}
-          read={(aircraft) => read(aircraft)?.positionMm[axis]}
-          write={(aircraft, value) => {
-            const now = read(aircraft);
-            return now
-              ? write(aircraft, { positionMm: withCoordinate(now.positionMm, axis, value) })
-              : aircraft;
-          }}
-        />
-      ))}
+      {itemId !== undefined && <StationField id={itemId} name={name} />}
+      {axisNames.map((label, axis) =>
+        axis === 0 && itemId !== undefined ? null : (
+          <Measure
+            key={label}
+            label={label}
+            quantity="length"
+            from={axis === 0 ? fromMm : 0}
+            step={`Move ${name}`}
+            read={(aircraft) => read(aircraft)?.positionMm[axis]}
+            write={(aircraft, value) => {
+              const now = read(aircraft);
+              return now
+                ? write(aircraft, { positionMm: withCoordinate(now.positionMm, axis, value) })
+                : aircraft;
+            }}
+          />
+        ),
+      )}
       <details className="more">
         <summary>Turned</summary>
         {angles.map(({ key, label }) => (

@@ -37,7 +37,7 @@ export function RetractFields({ name, read, write }: RetractFieldsProps) {
           return leg ? swingOf(leg) : 'fixed';
         }}
         write={(aircraft, way) => {
-          const axis = SWINGS.find((one) => one.way === way)?.axis;
+          const axis = SWINGS.find((swing) => swing.way === way)?.axis;
           const angleDeg = read(aircraft)?.retract?.angleDeg ?? 90;
           return write(aircraft, { retract: axis && { axis, angleDeg } });
         }}

@@ -44,7 +44,7 @@ export function ShapeFields({ name, without = [], read, write }: ShapeFieldsProp
           step={`Change the ${label.toLowerCase()} of ${name}`}
           read={(aircraft) => {
             const now = read(aircraft);
-            return now ? dimensionsOf(now).find((one) => one.key === key)?.valueMm : null;
+            return now ? dimensionsOf(now).find((dimension) => dimension.key === key)?.valueMm : null;
           }}
           write={(aircraft, valueMm) => {
             const now = read(aircraft);
@@ -55,7 +55,7 @@ export function ShapeFields({ name, without = [], read, write }: ShapeFieldsProp
       {shape.kind === 'loft' && (
         <RowsTable<LoftRow>
           title="Sections"
-          one="section"
+          noun="section"
           least={2}
           columns={[
             { key: 'xMm', label: 'Along', quantity: 'length' },

@@ -10,7 +10,7 @@ export function HullSections({ lens }: { readonly lens: Lens<'fuselage'> }) {
   return (
     <RowsTable<Section>
       title="Sections, from the datum"
-      one="section"
+      noun="section"
       least={2}
       columns={[
         { key: 'stationMm', label: 'Station', quantity: 'length' },
@@ -36,7 +36,7 @@ export function PanelRows({ lens }: { readonly lens: Lens<'surface'> }) {
   return (
     <RowsTable<Panel>
       title="Panels, root to tip"
-      one="panel"
+      noun="panel"
       least={1}
       columns={[
         { key: 'spanMm', label: 'Span', quantity: 'length' },

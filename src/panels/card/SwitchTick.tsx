@@ -16,16 +16,16 @@ const words = {
 
 /** Whether a thing has a switch of its own on the stage. One that shares a switch with others is left as it is. */
 export function SwitchTick({ id, name, kind }: SwitchTickProps) {
-  const own = ({ switches = [] }: Aircraft) => switches.find((one) => idsOf(one).includes(id));
+  const switchOf = ({ switches = [] }: Aircraft) => switches.find((each) => idsOf(each).includes(id));
   return (
     <Tick
       label={words[kind]}
       step={`Change the load states of ${name}`}
-      read={(aircraft) => own(aircraft) !== undefined}
+      read={(aircraft) => switchOf(aircraft) !== undefined}
       write={(aircraft, on) => {
-        const known = own(aircraft);
-        if (on) return known ? aircraft : addSwitch(aircraft, name, kind, [id]);
-        return known ? removeSwitch(aircraft, known.id) : aircraft;
+        const loadSwitch = switchOf(aircraft);
+        if (on) return loadSwitch ? aircraft : addSwitch(aircraft, name, kind, [id]);
+        return loadSwitch ? removeSwitch(aircraft, loadSwitch.id) : aircraft;
       }}
     />
   );

@@ -88,7 +88,12 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
           write={(aircraft, rank) => change({ rank: Math.round(rank) })(aircraft)}
         />
         <p className="hint">Among tanks that feed the same place the lower rank empties first.</p>
-        <PlaceFields name={name} read={read} write={(aircraft, place) => change(place)(aircraft)} />
+        <PlaceFields
+          name={name}
+          itemId={id}
+          read={read}
+          write={(aircraft, place) => change(place)(aircraft)}
+        />
       </section>
       <Fold id="room" title="Where may it sit?" summary={roomSummary(id, say)} openAtFirst>
         <Room id={id} />

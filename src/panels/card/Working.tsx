@@ -29,16 +29,16 @@ export function Working({ id }: { readonly id: string }) {
   const lines = ({ balance }: Bench): readonly string[] => {
     const answer = balance.get();
     if (kept.current.key === answer && kept.current.say === say) return kept.current.lines;
-    const own = weightsAlong(answer, 0).find(({ sourceId }) => sourceId === id);
+    const weight = weightsAlong(answer, 0).find(({ sourceId }) => sourceId === id);
     const cgMm = answer.cgMm?.[0];
     const made =
-      !own || cgMm === undefined
+      !weight || cgMm === undefined
         ? []
         : [
-            `${say.mass(own.massG)} × (${say.station(own.atMm)} − ${say.stationFine(cgMm)})`,
-            `= ${say.moment(momentAbout(own.massG, own.atMm, cgMm))}`,
-            `${say.length(STEP_MM)} aft → CG ${say.shift((own.massG / answer.massG) * STEP_MM)}`,
-            `${say.mass(STEP_G)} more → CG ${say.shift(perStep(answer, own.atMm))}`,
+            `${say.mass(weight.massG)} × (${say.station(weight.atMm)} − ${say.stationFine(cgMm)})`,
+            `= ${say.moment(momentAbout(weight.massG, weight.atMm, cgMm))}`,
+            `${say.length(STEP_MM)} aft → CG ${say.shift((weight.massG / answer.massG) * STEP_MM)}`,
+            `${say.mass(STEP_G)} more → CG ${say.shift(perStep(answer, weight.atMm))}`,
           ];
     kept.current = { key: answer, say, lines: made };
     return made;

@@ -1,7 +1,7 @@
 import { shapeBounds } from '../../engine/mass/shapeBounds';
 import { cgErrorOf, LINE_95 } from '../../model/balance/certainty';
 import { itemById } from '../../model/document/edit';
-import { formatInertia, formatVolume, type UnitSystem } from '../../model/units';
+import { formatNumber, formatVolume, type UnitSystem } from '../../model/units';
 import type { Bench } from '../../store/bench';
 import { weightsAlong } from '../beam/weights';
 import { momentAbout } from '../manifest/order';
@@ -15,7 +15,7 @@ export const fitSummary =
   ({ fit }: Bench): string => {
     const judge = fit.judge();
     const [worst, ...others] = fit.problemsOf(id);
-    if (!judge) return '';
+    if (!judge || !fit.whole()) return '';
     if (!worst) return 'fits';
     return `${judge.shortWords(worst, id)}${others.length > 0 ? `, ${others.length} more` : ''}`;
   };
@@ -99,7 +99,12 @@ export const roomsSummary = ({ document }: Bench): string => {
   return [bays, hatches, leads].map(({ length }) => length).join(' · ');
 };
 
+/** kg·m² to two significant figures: a line of three has room for no more. */
+const twoFigures = (kgM2: number) =>
+  formatNumber(kgM2, Math.max(0, 1 - Math.floor(Math.log10(Math.max(kgM2, 1e-4)))));
+
+/** About roll, pitch and yaw. */
 export const inertiaSummary = ({ balance }: Bench): string => {
   const { xx, yy, zz } = balance.get().inertiaAboutCgGmm2;
-  return [xx, yy, zz].map((entry) => formatInertia(entry, { unit: false })).join(' · ');
+  return [xx, yy, zz].map((entry) => twoFigures(entry * 1e-9)).join(' · ');
 };

@@ -1,9 +1,10 @@
 import './fields.css';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import type { Aircraft } from '../../model/document/types';
 import type { Quantity } from '../../model/units';
 import { useAircraft } from '../../store/react';
 import { Icon } from '../icons';
+import { Modal } from '../Modal';
 import { Refusal } from './EditButton';
 import { Measure } from './Measure';
 import { TextEntry } from './TextEntry';
@@ -22,7 +23,7 @@ export interface Column<Row> {
 interface RowsTableProps<Row> {
   readonly title: string;
   /** One row, as in "Add a section". */
-  readonly one: string;
+  readonly noun: string;
   readonly columns: readonly Column<Row>[];
   readonly read: (aircraft: Aircraft) => readonly Row[];
   readonly write: (aircraft: Aircraft, rows: readonly Row[]) => Aircraft;
@@ -34,24 +35,46 @@ interface RowsTableProps<Row> {
 const replaced = <Row,>(rows: readonly Row[], at: number, change: Partial<Row>): readonly Row[] =>
   rows.map((row, index) => (index === at ? { ...row, ...change } : row));
 
-/** A list of like things, every figure of which can be typed: sections, panels, phases. */
+/** More columns than this do not stand side by side on a card. */
+const ON_CARD = 3;
+
+/** A list of like things, every figure of which can be typed: sections, panels, phases. What is too wide opens wide. */
 export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
-  const { title, one, columns, read, write, another, least } = props;
+  const [wide, setWide] = useState(false);
+  if (props.columns.length <= ON_CARD) return <Rows {...props} />;
+  return (
+    <>
+      <Rows {...props}>
+        <button type="button" className="button" onClick={() => setWide(true)}>
+          Open wide
+        </button>
+      </Rows>
+      {wide && (
+        <Modal title={props.title} onClose={() => setWide(false)} wide>
+          <Rows {...props} />
+        </Modal>
+      )}
+    </>
+  );
+}
+
+function Rows<Row extends object>(props: RowsTableProps<Row> & { readonly children?: ReactNode }) {
+  const { title, noun, columns, read, write, another, least, children } = props;
   const count = useAircraft((aircraft) => read(aircraft).length);
   const edit = useEdit();
   const [fault, setFault] = useState<string | null>(null);
   const add = () =>
-    edit(`Add a ${one}`, (aircraft) => write(aircraft, [...read(aircraft), another(read(aircraft))]));
+    edit(`Add a ${noun}`, (aircraft) => write(aircraft, [...read(aircraft), another(read(aircraft))]));
   const remove = (at: number) =>
-    edit(`Remove a ${one}`, (aircraft) =>
+    edit(`Remove a ${noun}`, (aircraft) =>
       write(
         aircraft,
         read(aircraft).filter((_row, index) => index !== at),
       ),
     );
   const field = (column: Column<Row>, at: number) => {
-    const label = `${column.label}, ${one} ${at + 1}`;
-    const step = `Change ${column.label.toLowerCase()} of a ${one}`;
+    const label = `${column.label}, ${noun} ${at + 1}`;
+    const step = `Change ${column.label.toLowerCase()} of a ${noun}`;
     const put = (aircraft: Aircraft, value: unknown) =>
       write(aircraft, replaced(read(aircraft), at, { [column.key]: value } as Partial<Row>));
     const value = (aircraft: Aircraft) => read(aircraft)[at]?.[column.key];
@@ -101,7 +124,7 @@ export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
                     type="button"
                     className="button bare"
                     disabled={count <= least}
-                    aria-label={`Remove ${one} ${at + 1}`}
+                    aria-label={`Remove ${noun} ${at + 1}`}
                     onClick={() => setFault(remove(at))}
                   >
                     <Icon name="cross" />
@@ -113,8 +136,9 @@ export function RowsTable<Row extends object>(props: RowsTableProps<Row>) {
         </table>
       </section>
       <button type="button" className="button" onClick={() => setFault(add())}>
-        <Icon name="plus" /> Add a {one}
-      </button>
+        <Icon name="plus" /> Add a {noun}
+      </button>{' '}
+      {children}
       <Refusal fault={fault} />
     </div>
   );

@@ -14,9 +14,9 @@ export function useEntry(shown: string, take: (text: string) => string | null) {
   };
   const finish = () => {
     if (typed === null || typed === shown) return forget();
-    const told = take(typed);
-    setFault(told);
-    if (told === null) setTyped(null);
+    const refusal = take(typed);
+    setFault(refusal);
+    if (refusal === null) setTyped(null);
   };
   return {
     fault,

@@ -28,7 +28,7 @@ export function BayEntries() {
   return (
     <EntryList
       title="Bays"
-      one="bay"
+      noun="bay"
       count={({ bays }) => bays?.length ?? 0}
       headOf={nameAt}
       add={(aircraft) => withBay(aircraft, Math.round(bench.balance.get().cgMm?.[0] ?? 0))}

@@ -8,7 +8,7 @@ import { Icon } from '../icons';
 interface EntryListProps {
   readonly title: string;
   /** One of them, as in "Add a bay". */
-  readonly one: string;
+  readonly noun: string;
   readonly count: (aircraft: Aircraft) => number;
   readonly headOf: (aircraft: Aircraft, at: number) => string;
   /** A sentence where one cannot be added. */
@@ -20,8 +20,8 @@ interface EntryListProps {
 }
 
 /** A list of like things, each folded to its name, with all its figures inside. */
-export function EntryList({ title, one, count, headOf, add, remove, more, children }: EntryListProps) {
-  // Drawn anew only when one of the heads reads differently.
+export function EntryList({ title, noun, count, headOf, add, remove, more, children }: EntryListProps) {
+  // Drawn again only when one of the heads reads differently.
   const heads = useCommitted(
     useSteadyList((aircraft: Aircraft) =>
       Array.from({ length: count(aircraft) }, (_, at) => headOf(aircraft, at)),
@@ -46,8 +46,8 @@ export function EntryList({ title, one, count, headOf, add, remove, more, childr
         </details>
       ))}
       <div className="fit-buttons">
-        <EditButton step={`Add a ${one}`} edit={add}>
-          <Icon name="plus" /> Add a {one}
+        <EditButton step={`Add a ${noun}`} edit={add}>
+          <Icon name="plus" /> Add a {noun}
         </EditButton>
         {more}
       </div>
@@ -57,7 +57,7 @@ export function EntryList({ title, one, count, headOf, add, remove, more, childr
 
 /** A list with one of its entries changed. */
 export const changedAt = <T,>(list: readonly T[] | undefined, at: number, change: Partial<T>): readonly T[] =>
-  (list ?? []).map((one, index) => (index === at ? { ...one, ...change } : one));
+  (list ?? []).map((entry, index) => (index === at ? { ...entry, ...change } : entry));
 
 /** A list without one of its entries. */
 export const withoutAt = <T,>(list: readonly T[] | undefined, at: number): readonly T[] =>

@@ -22,7 +22,7 @@ const isInside = perObjects((aircraft: Aircraft, id: string) => hullFit(aircraft
 export function EntryPath({ id, name }: { readonly id: string; readonly name: string }) {
   const { fit } = useBench();
   const aircraft = useCommitted((committed) => committed);
-  const [search, setSearch] = useState<{ readonly of: Aircraft; readonly told: Search } | null>(null);
+  const [search, setSearch] = useState<{ readonly of: Aircraft; readonly sought: Search } | null>(null);
   useEffect(() => () => fit.search()?.stop(), [fit]);
   const hatches = aircraft.hatches?.length ?? 0;
   if (hatches === 0 || !isInside(aircraft, id)) return null;
@@ -30,40 +30,42 @@ export function EntryPath({ id, name }: { readonly id: string; readonly name: st
   const blocker = stuckIn(aircraft, id);
 
   const look = async () => {
-    const tell = (told: Search) => setSearch({ of: aircraft, told });
-    tell({ state: 'searching' });
+    const show = (sought: Search) => setSearch({ of: aircraft, sought });
+    show({ state: 'searching' });
     try {
       const entry = await fit.search()?.entry(aircraft, id);
-      if (entry) tell({ state: 'answered', entry });
+      if (entry) show({ state: 'answered', entry });
       else setSearch(null);
     } catch (error) {
-      tell({ state: 'failed', sentence: error instanceof Error ? error.message : String(error) });
+      show({ state: 'failed', sentence: error instanceof Error ? error.message : String(error) });
     }
   };
   // An answer about the aircraft as it was before an edit is none.
-  const told = search?.of === aircraft ? search.told : null;
+  const sought = search?.of === aircraft ? search.sought : null;
   return (
     <div data-testid="entry">
       <h4>Way in</h4>
       {blocker !== '' && <p className="hint">Where it stands it is in {blocker}: nothing can go in there.</p>}
-      {(told === null || told.state === 'failed') && blocker === '' && (
+      {(sought === null || sought.state === 'failed') && blocker === '' && (
         <button type="button" className="button" onClick={look}>
-          {told ? 'Retry' : 'Look for a way in'}
+          {sought ? 'Retry' : 'Look for a way in'}
         </button>
       )}
       <div role="status">
-        {told?.state === 'searching' && <p className="hint">Looking for a way in for {name}…</p>}
-        {told?.state === 'failed' && <p className="clash">{told.sentence}</p>}
-        {told?.state === 'answered' && !told.entry.found && <NotFound entry={told.entry} hatches={hatches} />}
-        {told?.state === 'answered' && told.entry.found && (
+        {sought?.state === 'searching' && <p className="hint">Looking for a way in for {name}…</p>}
+        {sought?.state === 'failed' && <p className="clash">{sought.sentence}</p>}
+        {sought?.state === 'answered' && !sought.entry.found && (
+          <NotFound entry={sought.entry} hatches={hatches} />
+        )}
+        {sought?.state === 'answered' && sought.entry.found && (
           <p>
             Goes in through{' '}
-            {told.entry.hatchName.replace(/^\p{Lu}(?=\p{Ll})/u, (first) => `the ${first.toLowerCase()}`)}
-            {told.entry.off.length > 0 && `, with ${told.entry.off.join(' and ')} off`}.
+            {sought.entry.hatchName.replace(/^\p{Lu}(?=\p{Ll})/u, (first) => `the ${first.toLowerCase()}`)}
+            {sought.entry.off.length > 0 && `, with ${sought.entry.off.join(' and ')} off`}.
           </p>
         )}
       </div>
-      {told?.state === 'answered' && told.entry.found && <Player id={id} poses={told.entry.poses} />}
+      {sought?.state === 'answered' && sought.entry.found && <Player id={id} poses={sought.entry.poses} />}
     </div>
   );
 }

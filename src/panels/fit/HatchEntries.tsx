@@ -38,7 +38,7 @@ export function HatchEntries() {
   return (
     <EntryList
       title="Hatches"
-      one="hatch"
+      noun="hatch"
       count={({ hatches }) => hatches?.length ?? 0}
       headOf={({ hatches }, at) => hatches?.[at]?.name ?? ''}
       add={(aircraft) =>
@@ -92,7 +92,7 @@ function HatchFields({ at }: { readonly at: number }) {
         options={side === askew.value ? [...sides, askew] : sides}
         read={({ hatches }) => sideOf(hatches?.[at])}
         write={(aircraft, value) => {
-          const normal = sides.find((one) => one.value === value)?.normal;
+          const normal = sides.find((side) => side.value === value)?.normal;
           return normal ? change(at, { normal })(aircraft) : aircraft;
         }}
       />

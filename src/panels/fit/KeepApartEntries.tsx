@@ -28,11 +28,11 @@ const another: KeepApartRule = {
 
 /** What must be kept apart. A file that says nothing goes by the usual rules, which can be taken over and changed. */
 export function KeepApartEntries() {
-  const own = useCommitted(({ keepApart }) => keepApart !== undefined);
+  const stated = useCommitted(({ keepApart }) => keepApart !== undefined);
   return (
     <EntryList
       title="Keep apart"
-      one="rule"
+      noun="rule"
       count={({ keepApart }) => keepApart?.length ?? 0}
       headOf={(aircraft, at) => {
         const rule = aircraft.keepApart?.[at];
@@ -56,7 +56,7 @@ export function KeepApartEntries() {
             Add the usual rules
           </EditButton>
           <p className="hint">
-            {own
+            {stated
               ? 'The usual rules are common practice, no source: what your radio’s maker says goes first.'
               : 'None of its own: the usual rules hold. They are common practice, no source; take them over to change them.'}
           </p>

@@ -8,7 +8,7 @@ export function LeadEntries() {
   return (
     <EntryList
       title="Leads"
-      one="lead"
+      noun="lead"
       count={({ leads }) => leads?.length ?? 0}
       headOf={({ leads }: Aircraft, at) => leads?.[at]?.name ?? ''}
       add={withLead}

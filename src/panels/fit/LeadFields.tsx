@@ -43,7 +43,7 @@ export function LeadFields({ at, named = true }: { readonly at: number; readonly
   const options = itemOptions(aircraft);
   const name = aircraft.leads?.[at]?.name ?? '';
   const step = `Change ${name}`;
-  const told = useBenchValue(({ document }) => {
+  const words = useBenchValue(({ document }) => {
     const lead = document.current().leads?.[at];
     const state = lead && leadState(document.current(), lead);
     if (!state) return '';
@@ -100,10 +100,10 @@ export function LeadFields({ at, named = true }: { readonly at: number; readonly
         read={({ leads }) => leads?.[at]?.massGPerM}
         write={(now, massGPerM) => change(at, { massGPerM })(now)}
       />
-      <p className="hint">{told}</p>
+      <p className="hint">{words}</p>
       <RowsTable<Waypoint>
         title={`${name} runs by these points, from the datum`}
-        one="point"
+        noun="point"
         least={0}
         columns={[
           { key: 'stationMm', label: 'Station', quantity: 'length' },

@@ -10,7 +10,7 @@ const ways = [
 
 /** What the fixings are held to. */
 export function LoadFactorFields() {
-  const own = useCommitted(({ loadFactors }) => loadFactors !== undefined);
+  const stated = useCommitted(({ loadFactors }) => loadFactors !== undefined);
   return (
     <div className="fit-list">
       <h4>Load factors of the fixings</h4>
@@ -28,7 +28,7 @@ export function LoadFactorFields() {
           })}
         />
       ))}
-      {!own && <p className="hint">Common practice, no source.</p>}
+      {!stated && <p className="hint">Common practice, no source.</p>}
     </div>
   );
 }

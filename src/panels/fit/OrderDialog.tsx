@@ -5,7 +5,7 @@ import type { FittingOrder } from '../../model/fit/fittingOrder';
 import { useBench } from '../../store/react';
 import { Modal } from '../Modal';
 
-type Told =
+type Search =
   | { readonly state: 'searching' }
   | { readonly state: 'answered'; readonly order: FittingOrder }
   | { readonly state: 'failed'; readonly sentence: string };
@@ -14,37 +14,37 @@ type Told =
 export default function OrderDialog({ onClose }: { readonly onClose: () => void }) {
   const { fit, document } = useBench();
   const [aircraft] = useState(() => document.api.getState().committed);
-  const [told, setTold] = useState<Told>({ state: 'searching' });
+  const [search, setSearch] = useState<Search>({ state: 'searching' });
   const [attempt, setAttempt] = useState(1);
   useEffect(() => {
     let open = true;
-    setTold({ state: 'searching' });
-    const search = fit.search();
-    search?.order(aircraft).then(
-      (order) => open && order && setTold({ state: 'answered', order }),
+    setSearch({ state: 'searching' });
+    const searcher = fit.search();
+    searcher?.order(aircraft).then(
+      (order) => open && order && setSearch({ state: 'answered', order }),
       (error: unknown) =>
         open &&
-        setTold({ state: 'failed', sentence: error instanceof Error ? error.message : String(error) }),
+        setSearch({ state: 'failed', sentence: error instanceof Error ? error.message : String(error) }),
     );
     return () => {
       open = false;
-      search?.stop();
+      searcher?.stop();
     };
   }, [aircraft, fit, attempt]);
   return (
     <Modal title="What goes in first" onClose={onClose} wide>
       <div role="status">
-        {told.state === 'searching' && (
+        {search.state === 'searching' && (
           <p className="hint">Taking everything out, one after the other, to see what is in whose way…</p>
         )}
-        {told.state === 'failed' && <p className="clash">{told.sentence}</p>}
+        {search.state === 'failed' && <p className="clash">{search.sentence}</p>}
       </div>
-      {told.state === 'failed' && (
+      {search.state === 'failed' && (
         <button type="button" className="button" onClick={() => setAttempt((before) => before + 1)}>
           Retry
         </button>
       )}
-      {told.state === 'answered' && <Answer aircraft={aircraft} order={told.order} />}
+      {search.state === 'answered' && <Answer aircraft={aircraft} order={search.order} />}
     </Modal>
   );
 }

@@ -4,7 +4,7 @@ import { itemById, placeItem, updatePart, updateTank } from '../../model/documen
 import type { Aircraft } from '../../model/document/types';
 import type { FitProblem } from '../../model/fit/wholeFit';
 import { problemSentence } from '../../model/words/fitWords';
-import { useBench, useCommitted, useFit, useFitOf } from '../../store/react';
+import { useBench, useCommitted, useFitOf } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
 import { Icon } from '../icons';
 import { useReadings } from '../readings';
@@ -16,7 +16,7 @@ const elsewhere: readonly FitProblem['kind'][] = ['shortLead', 'outOfBay'];
 /** All that is wrong with where an item stands, in whatever load state, each with a button that mends it where one can. */
 export function Problems({ id }: { readonly id: string }) {
   const all = useFitOf((fit) => fit.problemsOf(id));
-  const judged = useFit((fit) => fit.judged);
+  const judged = useFitOf((fit) => fit.whole() !== null);
   if (!judged) return <p className="hint">Not judged yet.</p>;
   if (all.length === 0)
     return (
@@ -84,7 +84,7 @@ function MoveClear({ id, problem }: { readonly id: string; readonly problem: Fit
   );
 }
 
-/** What is meant to stand in the open, or to reach through the skin, is told so once. */
+/** What is meant to stand in the open, or to reach through the skin, is marked so once. */
 function MeantSo({ id }: { readonly id: string }) {
   const name = useCommitted((aircraft) => itemById(aircraft, id)?.name ?? '');
   const open = (aircraft: Aircraft) =>

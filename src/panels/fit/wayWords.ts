@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { LEAST_SHOWN_MM } from '../../model/units';
 import type { Readings } from '../readings';
 
 const ways = [
@@ -6,13 +7,11 @@ const ways = [
   ['left', 'right'],
   ['down', 'up'],
 ] as const;
-/** Less than this along an axis is not worth a word, mm. */
-const LEAST_MM = 0.05;
 
 /** "12.0 mm aft", "12.0 mm aft and 3.1 mm up": a move by its axes, the longest first. */
 export function wayWords(by: Vec3, say: Readings): string {
   const words = ([0, 1, 2] as const)
-    .filter((axis) => Math.abs(by[axis]) >= LEAST_MM)
+    .filter((axis) => Math.abs(by[axis]) >= LEAST_SHOWN_MM)
     .sort((a, b) => Math.abs(by[b]) - Math.abs(by[a]))
     .map((axis) => `${say.lengthFine(Math.abs(by[axis]))} ${ways[axis][by[axis] > 0 ? 1 : 0]}`);
   const last = words.pop() ?? 'nothing';

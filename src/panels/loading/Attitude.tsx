@@ -1,6 +1,7 @@
+import { midSentence } from '../../model/document/inWords';
 import './loading.css';
 import { ATTITUDES, type AttitudeTravel, namedAttitude } from '../../model/loads/attitude';
-import { formatAngle } from '../../model/units';
+import { formatAngle, LEAST_SHOWN_MM } from '../../model/units';
 import { useBench, useRest, useView } from '../../store/react';
 import { setAttitude } from '../../store/viewStore';
 import { type Readings, useReadings } from '../readings';
@@ -54,20 +55,15 @@ export function Attitude() {
   );
 }
 
-/** Less than this is not worth a word, mm. */
-const WORTH_SAYING_MM = 0.05;
-
 function wanderWords({ station, buttline }: AttitudeTravel, say: Readings): string {
   const alongMm = station.most.mm - station.least.mm;
   const acrossMm = buttline.most.mm - buttline.least.mm;
-  if (alongMm < WORTH_SAYING_MM && acrossMm < WORTH_SAYING_MM) {
+  if (alongMm < LEAST_SHOWN_MM && acrossMm < LEAST_SHOWN_MM) {
     return 'Attitude travel: none, with the fuel shown.';
   }
   const sideways =
-    acrossMm < WORTH_SAYING_MM
+    acrossMm < LEAST_SHOWN_MM
       ? ''
-      : `; ${say.lengthFine(acrossMm)} sideways (${lower(buttline.most.attitude)})`;
-  return `Attitude travel with this fuel: ${say.lengthFine(alongMm)}, from ${lower(station.least.attitude)} to ${lower(station.most.attitude)}${sideways}.`;
+      : `; ${say.lengthFine(acrossMm)} sideways (${midSentence(buttline.most.attitude)})`;
+  return `Attitude travel with this fuel: ${say.lengthFine(alongMm)}, from ${midSentence(station.least.attitude)} to ${midSentence(station.most.attitude)}${sideways}.`;
 }
-
-const lower = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);

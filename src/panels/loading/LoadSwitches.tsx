@@ -21,7 +21,9 @@ export function LoadSwitches() {
     useSteadyList((aircraft: Aircraft) => feedFindings(aircraft).map(({ sentence }) => sentence)),
   );
   if (switches.length === 0) return null;
-  const standing = switches.map((one) => `${one.name} ${positionOf(one, positions).name}`).join(', ');
+  const standing = switches
+    .map((loadSwitch) => `${loadSwitch.name} ${positionOf(loadSwitch, positions).name}`)
+    .join(', ');
   return (
     <div
       className="load-switches"

@@ -8,17 +8,17 @@ export function SwitchSet({ switches }: { readonly switches: readonly Parameters
   const positions = useView((view) => view.positions);
   return (
     <div className="switch-set">
-      {switches.map((one) => {
-        const chosen = positionOf(one, positions);
+      {switches.map((loadSwitch) => {
+        const chosen = positionOf(loadSwitch, positions);
         return (
-          <fieldset key={one.id}>
-            <legend>{one.name}</legend>
-            {one.positions.map((position) => (
+          <fieldset key={loadSwitch.id}>
+            <legend>{loadSwitch.name}</legend>
+            {loadSwitch.positions.map((position) => (
               <button
                 key={position.id}
                 type="button"
                 aria-pressed={position === chosen}
-                onClick={() => setSwitch(bench.view, one.id, position.id)}
+                onClick={() => setSwitch(bench.view, loadSwitch.id, position.id)}
               >
                 {position.name}
               </button>

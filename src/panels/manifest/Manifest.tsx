@@ -10,6 +10,7 @@ import { orderRows, type Sort, type SortKey, usualSort } from './order';
 import { Row } from './Row';
 import { RowFigures } from './RowFigures';
 import { useManifestKeys } from './useManifestKeys';
+import { ownOrderSort, useOwnOrder } from './useOwnOrder';
 
 const AddDialog = later(
   () => import('./AddDialog'),
@@ -60,7 +61,11 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
   });
   const isOpen = (group: Group) => words !== '' || !folded.has(group);
   const order = shown.flatMap(({ group, listed }) => (isOpen(group) ? listed.map(({ id }) => id) : []));
-  const keys = useManifestKeys(order, onOpenCard);
+  const own = useOwnOrder(
+    shown.map(({ listed }) => listed.map(({ id }) => id)),
+    () => setSort(ownOrderSort),
+  );
+  const keys = useManifestKeys(order, own.step, onOpenCard);
   const table = useRef<HTMLTableElement>(null);
   const selectedId = useView((view) => view.selectedId);
   const selectedGroup = rows.find(({ id }) => id === selectedId)?.group;
@@ -96,10 +101,23 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
             <tr>
               <SortHead label="Name" of="name" sort={sort} onSort={setSort} />
               <SortHead label="Mass" of="mass" sort={sort} onSort={setSort} />
-              <SortHead label="Station" of="station" sort={sort} onSort={setSort} />
+              <SortHead
+                label="Station"
+                title={`Stations from ${say.from}`}
+                of="station"
+                sort={sort}
+                onSort={setSort}
+              />
             </tr>
             <tr className="moment-head">
-              <SortHead label="Moment about the CG" of="moment" sort={sort} onSort={setSort} wide />
+              <SortHead
+                label="Moment about the CG"
+                title="Moment about the CG: nose-heavy to the left, tail-heavy to the right"
+                of="moment"
+                sort={sort}
+                onSort={setSort}
+                wide
+              />
             </tr>
           </thead>
           {shown.map(
@@ -116,7 +134,13 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
                   </tr>
                   {isOpen(group) &&
                     listed.map((row) => (
-                      <Row key={row.id} row={row} isFirst={row.id === order[0]} onOpenCard={onOpenCard} />
+                      <Row
+                        key={row.id}
+                        row={row}
+                        isFirst={row.id === order[0]}
+                        own={own}
+                        onOpenCard={onOpenCard}
+                      />
                     ))}
                 </tbody>
               ),
@@ -168,13 +192,14 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
 
 interface SortHeadProps {
   readonly label: string;
+  readonly title?: string;
   readonly of: SortKey;
   readonly sort: Sort;
   readonly onSort: (sort: Sort) => void;
   readonly wide?: boolean;
 }
 
-function SortHead({ label, of, sort, onSort, wide = false }: SortHeadProps) {
+function SortHead({ label, title = label, of, sort, onSort, wide = false }: SortHeadProps) {
   const sorted = sort.key === of;
   return (
     <th
@@ -184,14 +209,13 @@ function SortHead({ label, of, sort, onSort, wide = false }: SortHeadProps) {
     >
       <button
         type="button"
-        title={wide ? label : undefined}
+        title={title}
         onClick={() => onSort({ key: of, falling: sorted && !sort.falling })}
       >
         {wide ? (
           <>
-            <span aria-hidden="true">◂</span>
+            <span aria-hidden="true">◂ Moment ▸</span>
             <span className="unseen">{label}</span>
-            <span aria-hidden="true">▸</span>
           </>
         ) : (
           label

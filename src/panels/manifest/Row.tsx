@@ -1,3 +1,4 @@
+import './rows.css';
 import { memo } from 'react';
 import { BARE_AIRFRAME_ID } from '../../model/airframe/bareAirframe';
 import { itemById, structureById } from '../../model/document/edit';
@@ -7,6 +8,8 @@ import { useBalance, useBench, useView } from '../../store/react';
 import { RowFit } from '../fit/RowFit';
 import { Icon, RoleMark } from '../icons';
 import { RowActions } from './RowActions';
+import type { OwnOrder } from './useOwnOrder';
+import { useRowPress } from './useRowPress';
 
 /** Whether a switch has taken the thing off. */
 const isOff = (loaded: Aircraft, { id, group }: ManifestRow): boolean => {
@@ -17,14 +20,17 @@ const isOff = (loaded: Aircraft, { id, group }: ManifestRow): boolean => {
 interface RowProps {
   readonly row: ManifestRow;
   readonly isFirst: boolean;
+  readonly own: OwnOrder;
   readonly onOpenCard: () => void;
 }
 
 /** One thing aboard. The selected one opens its actions below. */
-export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
+export const Row = memo(function Row({ row, isFirst, own, onOpenCard }: RowProps) {
   const bench = useBench();
   const { id, name, role, locked, typical, counted } = row;
   const selected = useView((view) => view.selectedId === id);
+  const chosen = useView(({ groupIds }) => groupIds.length > 1 && groupIds.includes(id));
+  const press = useRowPress(id);
   const hidden = useView((view) => view.hiddenIds.includes(id));
   const off = useBalance(({ loaded }) => isOff(loaded, row));
   const nothingSelected = useView((view) => view.selectedId === null);
@@ -34,16 +40,23 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
         data-item={id}
         className="row"
         data-selected={selected || undefined}
+        data-chosen={chosen || undefined}
         data-uncounted={!counted || off || undefined}
-        onClick={() => bench.view.setState({ selectedId: id })}
+        {...press}
         onDoubleClick={onOpenCard}
         onPointerEnter={() => bench.view.setState({ hoveredId: id })}
         onPointerLeave={() => bench.view.setState({ hoveredId: null })}
       >
         <th scope="row">
+          <span
+            className="row-grip"
+            aria-hidden="true"
+            title="Drag it to its place in your own order"
+            onPointerDown={(event) => own.drag(event, id)}
+          />
           <button
             type="button"
-            aria-pressed={selected}
+            aria-pressed={selected || chosen}
             tabIndex={selected || (nothingSelected && isFirst) ? 0 : -1}
             title={name}
           >
@@ -71,7 +84,7 @@ export const Row = memo(function Row({ row, isFirst, onOpenCard }: RowProps) {
           </span>
         </td>
       </tr>
-      {selected && <RowActions row={row} />}
+      {selected && !chosen && <RowActions row={row} own={own} />}
     </>
   );
 });

@@ -7,6 +7,7 @@ import { toggleHidden } from '../../store/viewStore';
 import { useEdit } from '../fields/useEdit';
 import { Icon, type IconName } from '../icons';
 import { type Added, duplicate, mirrored, toggleLock } from './actions';
+import type { OwnOrder } from './useOwnOrder';
 
 /** What can be done to anything aboard, by button or by key. */
 export function useActions() {
@@ -45,7 +46,13 @@ export function useActions() {
 }
 
 /** The buttons under the selected row. */
-export function RowActions({ row: { id, name, group, locked } }: { readonly row: ManifestRow }) {
+export function RowActions({
+  row: { id, name, group, locked },
+  own,
+}: {
+  readonly row: ManifestRow;
+  readonly own: OwnOrder;
+}) {
   const bench = useBench();
   const act = useActions();
   const offCentre = useCommitted(({ parts, tanks }) =>
@@ -98,6 +105,8 @@ export function RowActions({ row: { id, name, group, locked } }: { readonly row:
             onPick={() => act.mirror(id, name)}
           />
         )}
+        <Action icon="up" label={`Put ${name} higher in your own order`} onPick={() => own.step(id, -1)} />
+        <Action icon="down" label={`Put ${name} lower in your own order`} onPick={() => own.step(id, 1)} />
         <Action icon="bin" label={`Take out ${name}`} onPick={remove} />
       </td>
     </tr>

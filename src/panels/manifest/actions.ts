@@ -39,7 +39,7 @@ export function duplicate(aircraft: Aircraft, id: string): Added | null {
   if (!item) return null;
   const { minMm, maxMm } = itemExtent(item);
   const by: Vec3 = [maxMm[0] - minMm[0], 0, 0];
-  const tank = aircraft.tanks.find((one) => one.id === id);
+  const tank = aircraft.tanks.find((each) => each.id === id);
   const name = freeName(aircraft, item.name);
   if (!tank) return renamed(duplicatePart(aircraft, id, by), name);
   const [x, y, z] = tank.positionMm;
@@ -53,7 +53,7 @@ const renamed = (added: Added | null, name: string): Added | null =>
 
 /** The same on the other side. Null for what lies on the plane of symmetry or is structure. */
 export function mirrored(aircraft: Aircraft, id: string): Added | null {
-  const tank = aircraft.tanks.find((one) => one.id === id);
+  const tank = aircraft.tanks.find((each) => each.id === id);
   const item = itemById(aircraft, id);
   if (!item) return null;
   const name = twinName(aircraft, item.name, item.positionMm[1] < 0);

@@ -1,6 +1,7 @@
 import type { ManifestRow } from '../../model/words/manifestRows';
 
-export type SortKey = 'name' | 'mass' | 'station' | 'moment';
+/** `own` is the order of the file, into which things are put by hand. */
+export type SortKey = 'name' | 'mass' | 'station' | 'moment' | 'own';
 
 export interface Sort {
   readonly key: SortKey;
@@ -29,7 +30,9 @@ export function orderRows(
   };
   const compare = (a: ManifestRow, b: ManifestRow) =>
     sort.key === 'name' ? a.name.localeCompare(b.name, 'en', { numeric: true }) : value(a) - value(b) || 0;
-  return rows
-    .filter(({ name, role }) => wanted.every((word) => `${name} ${role}`.toLowerCase().includes(word)))
-    .sort((a, b) => (sort.falling ? compare(b, a) : compare(a, b)));
+  const found = rows.filter(({ name, role }) =>
+    wanted.every((word) => `${name} ${role}`.toLowerCase().includes(word)),
+  );
+  if (sort.key === 'own') return found;
+  return found.sort((a, b) => (sort.falling ? compare(b, a) : compare(a, b)));
 }

@@ -1,19 +1,27 @@
 import type { KeyboardEvent } from 'react';
 import { useBench } from '../../store/react';
+import { toggleChosen } from '../../store/viewStore';
 import { nameOf } from './actions';
 import { useActions } from './RowActions';
+import type { OwnOrder } from './useOwnOrder';
 
 /** The keys of the table: arrows select, letters act on what is selected. `order` is what is listed. */
-export function useManifestKeys(order: readonly string[], onOpenCard: () => void) {
+export function useManifestKeys(order: readonly string[], onStep: OwnOrder['step'], onOpenCard: () => void) {
   const bench = useBench();
   const act = useActions();
   return (event: KeyboardEvent<HTMLTableElement>) => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.ctrlKey || event.metaKey) return;
     const { selectedId } = bench.view.getState();
     const table = event.currentTarget;
+    if (event.altKey) {
+      if (selectedId === null || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return;
+      event.preventDefault();
+      return onStep(selectedId, event.key === 'ArrowUp' ? -1 : 1);
+    }
     const select = (id: string | undefined) => {
       if (id === undefined) return;
-      bench.view.setState({ selectedId: id });
+      if (event.shiftKey) toggleChosen(bench.view, id);
+      else bench.view.setState({ selectedId: id, groupIds: [] });
       // After the row has become the one that can be tabbed to.
       requestAnimationFrame(() =>
         table

@@ -34,6 +34,13 @@ export function Proposal(props: ProposalProps) {
   };
   return (
     <div className="proposal">
+      {rows.length > 0 && (
+        <p className="arrange-outcome">
+          {rows.length === 1 ? 'One step' : `${rows.length} steps`}; then every load state that flies is{' '}
+          <b className="figure">{say.lengthFine(Math.floor(marginMm * 10) / 10)}</b> or more inside the
+          limits.
+        </p>
+      )}
       {faults.map((fault) => (
         <p key={fault} className="arrange-fault" role="alert">
           <Icon name="bad" /> Worked out again: {fault}
@@ -63,9 +70,6 @@ export function Proposal(props: ProposalProps) {
         <>
           {rows.length > 1 && <Stepper count={rows.length} shown={shown} onShow={onShow} />}
           <Moves rows={rows} shown={shown} />
-          <p className="hint">
-            Then the least margin over all load states that fly is {say.lengthFine(marginMm)}.
-          </p>
         </>
       )}
     </div>

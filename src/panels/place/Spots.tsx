@@ -55,13 +55,13 @@ export function Spots() {
   return (
     <RowsTable<SpotRow>
       title="Ballast spots"
-      one="spot"
+      noun="spot"
       columns={columns}
       least={0}
       read={(aircraft) => spots(aircraft).map(row)}
       write={(aircraft, rows) => ({
         ...aircraft,
-        ballastSpots: rows.map((one) => spot({ ...one, id: one.id || freeId(aircraft, 'spot') })),
+        ballastSpots: rows.map((row) => spot({ ...row, id: row.id || freeId(aircraft, 'spot') })),
       })}
       another={(rows) => ({
         ...(rows.at(-1) ?? { stationMm: 0, buttlineMm: 0, waterlineMm: 0, stepG: 1, mostG: 500 }),

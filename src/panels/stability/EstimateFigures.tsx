@@ -10,7 +10,7 @@ import {
   stabilitySettings,
 } from '../../model/stability/stability';
 import { formatArea, formatNumber } from '../../model/units';
-import { marginWords } from '../../model/words/marginWords';
+import { bandBehindWords } from '../../model/words/marginWords';
 import { doubtWords, noteWords } from '../../model/words/neutralPointWords';
 import { lengthUp } from '../../model/words/say';
 import { useAircraft, useBalance, useBench, useStability } from '../../store/react';
@@ -151,7 +151,7 @@ function EstimatedBand({ say }: { readonly say: Readings }) {
 
 /** That the stated band reaches behind the estimated neutral point. */
 function Warning({ say }: { readonly say: Readings }) {
-  const warning = useBalance((balance) => marginWords(balance, 'fuel', say.length).warning);
+  const warning = useBalance((balance) => bandBehindWords(balance, say.length));
   if (!warning) return null;
   return (
     <p className="estimate-warning">

@@ -1,5 +1,5 @@
 import type { StabilityEstimate } from '../../model/stability/stability';
-import { formatNumber } from '../../model/units';
+import { formatNumber, LEAST_SHOWN_MM } from '../../model/units';
 
 /** "25.3 % MAC", with a true minus. */
 export const ofMac = (pct: number): string => `${formatNumber(pct, 1)} % MAC`;
@@ -15,6 +15,6 @@ export function panelWords({ unknowns, refinedBy, converged, detail }: Stability
 
 /** What the fuselage does to the neutral point; forward is negative. */
 export function shiftWords(shiftMm: number, length: (mm: number) => string): string {
-  if (Math.abs(shiftMm) < 0.05) return 'It hardly moves the neutral point.';
+  if (Math.abs(shiftMm) < LEAST_SHOWN_MM) return 'It hardly moves the neutral point.';
   return `It moves the neutral point ${length(Math.abs(shiftMm))} ${shiftMm < 0 ? 'forward' : 'aft'}.`;
 }

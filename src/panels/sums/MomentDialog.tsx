@@ -11,14 +11,14 @@ export function MomentDialog({ id, onClose }: { readonly id: string; readonly on
   const { units } = useReadings();
   const balance = useBalance((answer) => answer);
   const from = useFrom();
-  const own = weightsAlong(balance, 0).find(({ sourceId }) => sourceId === id);
+  const weight = weightsAlong(balance, 0).find(({ sourceId }) => sourceId === id);
   const { cgMm } = balance;
-  if (!own || !cgMm) return null;
+  if (!weight || !cgMm) return null;
   const name = balance.bodies.find(({ sourceId }) => sourceId === id)?.name ?? id;
   const title = `Moment of ${name}`;
   return (
     <Modal title={title} onClose={onClose}>
-      <SheetView title={title} sheet={momentSheet(name, own.massG, own.atMm, cgMm[0], units, from)} />
+      <SheetView title={title} sheet={momentSheet(name, weight.massG, weight.atMm, cgMm[0], units, from)} />
     </Modal>
   );
 }

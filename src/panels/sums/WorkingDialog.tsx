@@ -22,21 +22,21 @@ export function WorkingDialog({ first, onClose }: { readonly first: Figure; read
   const balance = useBalance((answer) => answer);
   const from = useFrom();
   const sheet = workingSheet(figure, bench.document.current(), balance, units, from);
-  const label = figures.find((one) => one.figure === figure)?.label ?? '';
+  const label = figures.find((choice) => choice.figure === figure)?.label ?? '';
   return (
     <Modal title="The working" onClose={onClose} wide>
       <fieldset className="segments">
         <legend className="unseen">Figure</legend>
         {figures
-          .filter((one) => one.figure !== 'margin' || balance.margin)
-          .map((one) => (
+          .filter((choice) => choice.figure !== 'margin' || balance.margin)
+          .map((choice) => (
             <button
-              key={one.figure}
+              key={choice.figure}
               type="button"
-              aria-pressed={one.figure === figure}
-              onClick={() => setFigure(one.figure)}
+              aria-pressed={choice.figure === figure}
+              onClick={() => setFigure(choice.figure)}
             >
-              {one.label}
+              {choice.label}
             </button>
           ))}
       </fieldset>

@@ -8,6 +8,6 @@ import { useReadings } from '../readings';
 export function useFrom(): From {
   const { fromMm } = useReadings();
   const id = useView((view) => view.measureFromId);
-  const name = useCommitted(({ referencePoints }) => referencePoints.find((one) => one.id === id)?.name);
+  const name = useCommitted(({ referencePoints }) => referencePoints.find((each) => each.id === id)?.name);
   return useMemo(() => ({ name: name ? `“${shownText(name)}”` : 'the datum', mm: fromMm }), [name, fromMm]);
 }

@@ -10,7 +10,7 @@ interface NotFetchedProps {
 /** In the place of a piece of the page that did not come. */
 export function NotFetched({ onRetry, onClose }: NotFetchedProps) {
   const [silent, setSilent] = useState(false);
-  // A page that is loaded anew from a server that has stopped would be gone.
+  // A page that is loaded again from a server that has stopped would be gone.
   const reload = async () => {
     const there = await fetch(location.href, { method: 'HEAD', cache: 'no-store' }).catch(() => null);
     if (there?.ok) location.reload();
@@ -60,7 +60,7 @@ window.addEventListener(
   { capture: true },
 );
 
-/** A style sheet that did not come is never asked for again by itself: its link is put in anew. */
+/** A style sheet that did not come is never asked for again by itself: its link is put in again. */
 function freshenStyles(): void {
   for (const link of missingStyles) link.replaceWith(link.cloneNode());
   missingStyles.clear();

@@ -19,7 +19,7 @@ export function Drift() {
       const { sigma } = held.weighed.stationMm;
       return [{ id: entry.id, date: entry.date, offMm: held.stationOffMm, plusMinusMm: 2 * sigma }];
     })
-    .sort((a, b) => (a.date < b.date ? -1 : 1));
+    .sort((a, b) => a.date.localeCompare(b.date));
   const [first] = points;
   const last = points.at(-1);
   if (!first || !last || points.length < 2) return null;

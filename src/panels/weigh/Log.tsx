@@ -22,7 +22,8 @@ export function Log({ chosen, onChoose }: LogProps) {
       {log.length > 0 && (
         <ul>
           {[...log]
-            .sort((a, b) => (a.date < b.date ? 1 : -1))
+            .reverse()
+            .sort((a, b) => b.date.localeCompare(a.date))
             .map((entry) => (
               <li key={entry.id}>
                 <button type="button" aria-pressed={entry.id === chosen} onClick={() => onChoose(entry.id)}>

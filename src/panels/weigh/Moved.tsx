@@ -1,8 +1,8 @@
 import type { Updated } from '../../engine/weigh/reconcile';
-import { formatLength, formatMass } from '../../model/units';
+import { formatMass } from '../../model/units';
 import type { HeldAgainst } from '../../model/weigh/heldAgainst';
 import { lengthUp } from '../../model/words/say';
-import { useReadings } from '../readings';
+import { type Readings, useReadings } from '../readings';
 
 /** So many things are named. */
 const MOST_NAMED = 4;
@@ -14,11 +14,9 @@ export function Moved({ held }: { readonly held: HeldAgainst }) {
   const say = useReadings();
   const { before, after, updated } = held.reconciled;
   const [from, to] = [before.cgMm[0], after.cgMm[0]];
-  const share = ({ movedG, massG, movedMm, positionMm }: Updated) =>
-    Math.abs(movedG) / (massG.sigma + 1e-9) + Math.abs(movedMm[0]) / (positionMm[0].sigma + 1e-9);
   const moved = [...updated]
-    .filter(({ movedG, movedMm }) => Math.abs(movedG) >= WORTH || Math.abs(movedMm[0]) >= WORTH)
-    .sort((a, b) => share(b) - share(a))
+    .filter((thing) => movedWords(thing, say).length > 0)
+    .sort((a, b) => shareOf(b) - shareOf(a))
     .slice(0, MOST_NAMED);
   return (
     <>
@@ -29,18 +27,10 @@ export function Moved({ held }: { readonly held: HeldAgainst }) {
       </p>
       {moved.length > 0 && (
         <ul className="moved">
-          {moved.map(({ id, movedG, movedMm }) => (
-            <li key={id}>
-              <span>{held.thought.names.get(id) ?? id}</span>
-              <span className="figure">
-                {[
-                  Math.abs(movedG) >= WORTH && formatMass(movedG, say.units, { fine: true, signed: true }),
-                  Math.abs(movedMm[0]) >= WORTH &&
-                    formatLength(movedMm[0], say.units, { fine: true, signed: true }),
-                ]
-                  .filter(Boolean)
-                  .join(', ')}
-              </span>
+          {moved.map((thing) => (
+            <li key={thing.id}>
+              <span>{held.thought.names.get(thing.id) ?? thing.id}</span>
+              <span className="figure">{movedWords(thing, say).join(', ')}</span>
             </li>
           ))}
         </ul>
@@ -49,3 +39,24 @@ export function Moved({ held }: { readonly held: HeldAgainst }) {
     </>
   );
 }
+
+const ways = [
+  ['forward', 'aft'],
+  ['left', 'right'],
+  ['down', 'up'],
+] as const;
+
+/** "+2.1 g, 0.4 mm aft". */
+function movedWords({ movedG, movedMm }: Updated, say: Readings): readonly string[] {
+  const places = movedMm.flatMap((mm, axis) =>
+    Math.abs(mm) >= WORTH ? [`${say.lengthFine(Math.abs(mm))} ${ways[axis]?.[mm > 0 ? 1 : 0]}`] : [],
+  );
+  return Math.abs(movedG) >= WORTH
+    ? [formatMass(movedG, say.units, { fine: true, signed: true }), ...places]
+    : places;
+}
+
+/** How far it moved against what it may be off by. */
+const shareOf = ({ movedG, massG, movedMm, positionMm }: Updated) =>
+  Math.abs(movedG) / (massG.sigma + 1e-9) +
+  movedMm.reduce((sum, mm, axis) => sum + Math.abs(mm) / ((positionMm[axis]?.sigma ?? 0) + 1e-9), 0);

@@ -1,4 +1,4 @@
-import { changeReading, readingOf } from '../../model/weigh/weighIns';
+import { changeReading, readingOf, weighInById } from '../../model/weigh/weighIns';
 import { axisOfSwing, hangingHint } from '../../model/words/swingWords';
 import { useCommitted } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
@@ -26,12 +26,18 @@ const apartLabels = {
 /** Hung up and swung: how it hangs, and the time it takes. */
 export function OnSwing({ id }: { readonly id: string }) {
   const reading = useCommitted((aircraft) => readingOf(aircraft, id, 'swing'));
+  const burns = useCommitted(
+    (aircraft) => aircraft.tanks.length > 0 && (weighInById(aircraft, id)?.fuelPct ?? 0) > 0,
+  );
   if (!reading) return null;
   const { how, axis, plate } = reading;
   return (
     <>
       <SwingPicture id={id} />
-      <p className="hint">{hangingHint(how, axis)}</p>
+      <p className="hint">
+        {hangingHint(how, axis)}
+        {burns && ' Drain it: fuel that sloshes swings to a time of its own.'}
+      </p>
       <div className="weigh-fields">
         <Choice
           label="Inertia in"

@@ -1,5 +1,5 @@
 import type { Aircraft } from '../../model/document/types';
-import { tiltedBalance, tiltedHeight, tiltToTake } from '../../model/weigh/byTilt';
+import { tiltedHeight, tiltedState, tiltToTake } from '../../model/weigh/byTilt';
 import { predictedTilt } from '../../model/weigh/predicted';
 import { changeReading, readingOf, weighInById } from '../../model/weigh/weighIns';
 import { tiltWords } from '../../model/words/swingWords';
@@ -23,22 +23,21 @@ export function OnTilt({ id }: { readonly id: string }) {
   const rows = readingRows(id, 'tilt', 'readings');
   const height = tiltedHeight(aircraft, entry, reading);
   const should = reading.readings.map(({ pitchDeg }) =>
-    predictedTilt(reading.pivotMm, reading.otherMm, tiltedBalance(aircraft, entry, pitchDeg), pitchDeg),
+    predictedTilt(reading.pivotMm, reading.otherMm, tiltedState(aircraft, entry, pitchDeg), pitchDeg),
   );
-  const another = tiltToTake(aircraft, entry, reading)?.pitchDeg ?? 10;
+  const toTake = tiltToTake(aircraft, entry, reading);
   return (
     <>
       <TiltPicture id={id} />
       <p className="hint">
         Chock the main wheels so that they can still roll on their axles, put the scale under the other wheel,
-        and raise that wheel or the mains. Lock sprung legs.{' '}
-        {tiltWords(tiltToTake(aircraft, entry, reading), say)}
+        and raise that wheel or the mains. Lock sprung legs. {tiltWords(toTake, say)}
       </p>
       <table className="weigh-scales">
         <caption className="unseen">Tilts</caption>
         <thead>
           <tr>
-            <th scope="col">Tilt</th>
+            <td />
             <th scope="col">Pitch, nose up</th>
             <th scope="col">Should read</th>
             <th scope="col">Reads</th>
@@ -49,7 +48,7 @@ export function OnTilt({ id }: { readonly id: string }) {
         <tbody>
           {reading.readings.map((_, at) => (
             <tr key={at}>
-              <th scope="row">{`${at + 1}`}</th>
+              <th scope="row">{`Tilt ${at + 1}`}</th>
               <td data-head="Pitch, nose up">
                 <Measure
                   bare
@@ -95,7 +94,7 @@ export function OnTilt({ id }: { readonly id: string }) {
       <EditButton
         className="link weigh-more"
         step="Add a tilt"
-        edit={(now) => rows.add(now, { pitchDeg: another, grossG: 0 })}
+        edit={(now) => rows.add(now, { pitchDeg: toTake?.pitchDeg ?? 10, grossG: 0 })}
       >
         Add a tilt
       </EditButton>

@@ -24,9 +24,9 @@ export function SwungVerdict({ id }: { readonly id: string }) {
             by="swing"
             rows={[
               {
-                name: `In ${swung.axis}`,
-                listed: inertiaFigure(swung.listed),
-                measured: inertiaFigure(swung.swung),
+                name: `In ${swung.axis}, kg·m²`,
+                listed: inertiaFigure(swung.listed, false),
+                measured: inertiaFigure(swung.swung, false),
               },
             ]}
           />

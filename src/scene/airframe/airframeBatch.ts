@@ -11,7 +11,7 @@ interface Baked {
   readonly lines: Float32Array;
 }
 
-/** Worked out once for each piece: reshaping one bakes one anew. */
+/** Worked out once for each piece: reshaping a piece works out that piece alone. */
 export const bakedPiece = perObject((piece: Piece): Baked => {
   const geometry = shapeGeometry(piece.shape, 64);
   const made = {
@@ -24,12 +24,12 @@ export const bakedPiece = perObject((piece: Piece): Baked => {
 });
 
 /** Turned, moved if asked, and reflected for the left-hand one of a pair. */
-function posed({ pose, mirrored }: Piece, own: Float32Array, moved: boolean): Float32Array {
+function posed({ pose, mirrored }: Piece, local: Float32Array, moved: boolean): Float32Array {
   const turn = writePoseTurn(pose, new Quaternion());
   const point = new Vector3();
-  const into = new Float32Array(own.length);
-  for (let i = 0; i < own.length; i += 3) {
-    point.fromArray(own, i).applyQuaternion(turn);
+  const into = new Float32Array(local.length);
+  for (let i = 0; i < local.length; i += 3) {
+    point.fromArray(local, i).applyQuaternion(turn);
     if (moved) point.add(new Vector3(...pose.positionMm));
     if (mirrored) point.y = -point.y;
     point.toArray(into, i);

@@ -54,7 +54,7 @@ export function FitClash() {
 function frameOf(aircraft: Aircraft, id: string): number[] {
   const item = itemById(aircraft, id);
   if (item) return boxPairs(orientedBox(item));
-  const piece = pieces(aircraft).find((one) => one.id === id);
+  const piece = pieces(aircraft).find((each) => each.id === id);
   if (!piece) return [];
   const pairs = boxPairs(orientedBox({ ...piece.pose, shape: piece.shape }));
   if (!piece.mirrored) return pairs;

@@ -9,6 +9,7 @@ import { keepOutZones } from '../../model/fit/keepApart';
 import type { FitProblem } from '../../model/fit/wholeFit';
 import { formatLength } from '../../model/units';
 import type { Bench } from '../../store/bench';
+import { layerShown } from '../../store/viewStore';
 
 /** Words put beside something of fit on the stage. */
 export interface FitLabel {
@@ -18,7 +19,7 @@ export interface FitLabel {
 }
 
 /** Whose distances are drawn: what is in hand, else what is selected. Null when it is hidden or on its way in. */
-export function watchedId({ drag, view, fit, document }: Bench): string | null {
+function watchedId({ drag, view, fit, document }: Bench): string | null {
   if (fit.get().playing) return null;
   const { selectedId, hiddenIds } = view.getState();
   const id = drag.api.getState().itemId ?? selectedId;
@@ -30,7 +31,7 @@ const isHidden = (id: string, hiddenIds: readonly string[]) =>
   hiddenIds.some((hidden) => id === hidden || id.startsWith(`${hidden}.`));
 
 /** Its distances to what is shown, nearest first. */
-export function seenClearances(bench: Bench, itemId: string): readonly Clearance[] {
+function seenClearances(bench: Bench, itemId: string): readonly Clearance[] {
   const { hiddenIds } = bench.view.getState();
   const all = clearances(bench.document.current(), itemId);
   return hiddenIds.length === 0 ? all : all.filter(({ id }) => !isHidden(id, hiddenIds));
@@ -66,7 +67,8 @@ export function fitLabels(bench: Bench): FitLabel[] {
   const { units } = bench.view.getState();
   const labels: FitLabel[] = [];
   const clearance = drawnClearance(bench);
-  if (clearance) {
+  // A figure belongs to its dimension line; that something is run into is said anyhow.
+  if (clearance && (clearance.distanceMm < 0 || layerShown(bench.view.getState(), 'fit'))) {
     const { distanceMm, name, pointsMm } = clearance;
     const figure = formatLength(Math.abs(distanceMm), units, { fine: true });
     const bad = distanceMm < 0;

@@ -38,7 +38,7 @@ function middleMm({ document }: Bench): Vec3 {
 }
 
 /** How the world stands when the aircraft is held so. */
-export function tiltOf(bench: Bench, pitchDeg: number, rollDeg: number): TiltState {
+function tiltOf(bench: Bench, pitchDeg: number, rollDeg: number): TiltState {
   const aboutMm = middleMm(bench);
   const r = worldTurn(pitchDeg, rollDeg);
   const heights = cornersOnce(bench.document.api.getState().committed).map(

@@ -26,7 +26,7 @@ const cornersOf = ({ minMm, maxMm }: Extent): Vec3[] =>
 /** The mat lies under the lowest point, mm. */
 export const useGroundMm = (): number => useCommitted((aircraft) => extentOnce(aircraft).minMm[2]);
 
-/** The box around the aircraft as committed; renders anew only when one of its six figures changes. */
+/** The box around the aircraft as committed; renders again only when one of its six figures changes. */
 export function useExtent(): Extent {
   const [minMm, maxMm] = useCommitted(
     useSteadyList((aircraft: Aircraft) => {

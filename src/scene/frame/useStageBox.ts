@@ -17,7 +17,7 @@ const inHand = ({ drag, reshape }: Bench): boolean =>
 
 /**
  * Measures the stage's box, and keeps the shared axis fitted to it: for a new size, another view or an
- * aircraft of another size. Returns how to fit it anew.
+ * aircraft of another size. Returns how to fit it again.
  */
 export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
   const bench = useBench();
@@ -58,12 +58,12 @@ export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
         queueMicrotask(late);
       }),
     );
-    let known = sizeOf();
+    let last = sizeOf();
     const offDocument = bench.document.api.subscribe((now, before) => {
       if (now.committed === before.committed) return;
       const size = sizeOf();
-      if (size !== known) fitToView(bench);
-      known = size;
+      if (size !== last) fitToView(bench);
+      last = size;
     });
     measure(element.clientWidth, element.clientHeight);
     return () => {

@@ -20,12 +20,19 @@ const readingOf = ({ document, view }: Bench, mm: Vec3) => {
   return { station: figure(0), buttline: figure(1), waterline: figure(2) };
 };
 
+/** Where stations are counted from, where that is not the datum. */
+function fromWords({ document, view }: Bench): string {
+  const { measureFromId } = view.getState();
+  const point = document.current().referencePoints.find(({ id }) => id === measureFromId);
+  return point ? ` from ${point.name}` : '';
+}
+
 /** The CG and where that is to the target band, without a full stop; null while nothing has a mass. */
 function cgReading(bench: Bench): string | null {
   const { cgMm, band } = bench.balance.get();
   const { units } = bench.view.getState();
   if (!cgMm) return null;
-  const cg = `CG at station ${readingOf(bench, cgMm).station}`;
+  const cg = `CG at station ${readingOf(bench, cgMm).station}${fromWords(bench)}`;
   if (!band) return `${cg}; no target band is set`;
   const ahead = band.forwardMm - cgMm[0];
   const behind = cgMm[0] - band.aftMm;
@@ -60,7 +67,7 @@ export function dragReading(bench: Bench, { positionMm, caught }: Snapped): stri
     : [...new Set(caught.filter((one) => one !== 'free').map((one) => CAUGHT[one]))]
         .filter(Boolean)
         .join(', ');
-  const place = `station ${station} · buttline ${buttline} · waterline ${waterline}`;
+  const place = `station ${station}${fromWords(bench)} · buttline ${buttline} · waterline ${waterline}`;
   const notes = [snap, clash && `in the way of ${clash}`].filter(Boolean).join(' · ');
   return notes ? `${place} · ${notes}` : place;
 }
@@ -73,6 +80,6 @@ export function movedReading(bench: Bench, itemId: string): string | null {
   const clash = bench.fit.clashName(itemId);
   const into = clash ? `, in the way of ${clash}` : '';
   const cg = cgReading(bench);
-  const place = `${item.name} at station ${station}, buttline ${buttline}, waterline ${waterline}${into}.`;
+  const place = `${item.name} at station ${station}${fromWords(bench)}, buttline ${buttline}, waterline ${waterline}${into}.`;
   return cg ? `${place} ${cg}.` : place;
 }

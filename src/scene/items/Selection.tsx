@@ -3,7 +3,8 @@ import type { Group } from 'three';
 import type { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
 import { LEVEL } from '../../model/balance/balance';
 import { itemById } from '../../model/document/edit';
-import { useAircraft, useLive, useView } from '../../store/react';
+import { useAircraft, useLive, useSteadyList, useView } from '../../store/react';
+import type { ViewState } from '../../store/viewStore';
 import { writePoseTurn } from '../frame/frame';
 import { useGroundMm } from '../frame/useGround';
 import { FatLines, moveLines } from '../materials/FatLines';
@@ -18,6 +19,8 @@ const ON_MAT = '#ffb366';
 /** From the selected item a line down to the mat and across to the rule; in elevations down to the beam. */
 export function Selection() {
   const groundMm = useGroundMm();
+  const selectedId = useView((state) => state.selectedId);
+  const others = useView(useSteadyList(chosenBeside));
   const lines = useRef<LineSegments2>(null);
   const spare = useMemo(() => new Float32Array(24), []);
 
@@ -43,7 +46,10 @@ export function Selection() {
 
   return (
     <>
-      <SelectedOutline />
+      {selectedId !== null && <ChosenOutline id={selectedId} />}
+      {others.map((id) => (
+        <ChosenOutline key={id} id={id} />
+      ))}
       <FatLines
         ref={lines}
         pairs={spare}
@@ -58,18 +64,17 @@ export function Selection() {
   );
 }
 
-/** The selected part in ink, wherever it stands. */
-function SelectedOutline() {
+/** What is chosen together with the selected thing. */
+const chosenBeside = ({ groupIds, selectedId }: ViewState) => groupIds.filter((id) => id !== selectedId);
+
+/** A chosen part in ink, wherever it stands. */
+function ChosenOutline({ id }: { readonly id: string }) {
   const { dark } = usePalette();
-  const selectedId = useView((state) => state.selectedId);
-  const shape = useAircraft(({ parts }) =>
-    selectedId ? parts.find(({ id }) => id === selectedId)?.shape : undefined,
-  );
+  const shape = useAircraft(({ parts }) => parts.find((part) => part.id === id)?.shape);
   const pairs = useMemo(() => (shape ? shapeLinePairs(shape) : new Float32Array(6)), [shape]);
   const group = useRef<Group>(null);
   useLive(({ document, view }) => {
-    const id = view.getState().selectedId;
-    const item = id ? itemById(document.current(), id) : undefined;
+    const item = itemById(document.current(), id);
     if (!group.current || !item) return;
     group.current.position.set(...item.positionMm);
     writePoseTurn(item, group.current.quaternion);

@@ -18,7 +18,7 @@ interface ItemProps {
   readonly id: string;
 }
 
-/** Facets to a full circle of the liquid, which is cut anew at every fuel state. */
+/** Facets to a full circle of the liquid, which is cut again at every fuel state. */
 const SEGMENTS = 32;
 /** A plane above everything: a tank filled to the brim has no free surface. */
 const BRIM_MM = -1e9;
@@ -44,7 +44,7 @@ export function TankVessel({ id }: ItemProps) {
   liquid.paint(palette.liquid(water));
 
   useLive(({ document, balance }) => {
-    const tank = engineTanks(document.current()).find((one) => one.id === id);
+    const tank = engineTanks(document.current()).find((each) => each.id === id);
     const state = balance.get().liquids.find(({ tankId }) => tankId === id);
     const cut = tank && state && state.volumeMl > 0 ? cutOf(tank, state, bench.view.getState().down) : null;
     if (!tank || !cut) return liquid.hide();
@@ -70,7 +70,7 @@ const NO_TANK = { kind: 'sphere', diameterMm: 1 } as const;
 
 /** The free surface in the tank's own shape; at the brim everything is wet. */
 function cutOf(tank: Tank, { surface }: LiquidState, down: Vec3): { down: Vec3; offsetMm: number } {
-  const own = downInShape(tank, down);
-  if (!surface) return { down: own, offsetMm: BRIM_MM };
-  return { down: own, offsetMm: surface.offsetMm - dot(surface.down, tank.pose.positionMm) };
+  const downInTank = downInShape(tank, down);
+  if (!surface) return { down: downInTank, offsetMm: BRIM_MM };
+  return { down: downInTank, offsetMm: surface.offsetMm - dot(surface.down, tank.pose.positionMm) };
 }

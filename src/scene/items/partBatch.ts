@@ -238,13 +238,13 @@ function send(attribute: BufferAttribute, from: number, count: number): void {
 }
 
 /** Points or directions of a part's own frame, turned and moved into the aircraft's. */
-function write(own: Float32Array, into: Float32Array, from: number, part: Part, at: Vec3): void {
+function write(local: Float32Array, into: Float32Array, from: number, part: Part, at: Vec3): void {
   const r = poseRotation({ ...part, positionMm: [0, 0, 0] });
   const p: [number, number, number] = [0, 0, 0];
-  for (let i = 0; i < own.length; i += 3) {
-    p[0] = own[i]!;
-    p[1] = own[i + 1]!;
-    p[2] = own[i + 2]!;
+  for (let i = 0; i < local.length; i += 3) {
+    p[0] = local[i]!;
+    p[1] = local[i + 1]!;
+    p[2] = local[i + 2]!;
     const [x, y, z] = turn(r, p);
     into[from + i] = x + at[0];
     into[from + i + 1] = y + at[1];

@@ -28,7 +28,7 @@ export function useLift(): () => number {
       const to = now.looking.exploded ? 1 : 0;
       stop = eased(share.current, to, lessMotion() ? 0 : LIFT_MS, (value) => {
         share.current = value;
-        // Whoever places things is told by the view, which has changed in nothing else.
+        // The view notifies whoever places things; nothing else in it has changed.
         bench.view.setState({});
         invalidate();
       });

@@ -40,10 +40,10 @@ export function MacMark() {
     const seen =
       wing !== null && layerShown(view.getState(), 'stability') && (looking === 'top' || looking === 'free');
     const pairs = seen ? [...macPairs(wing, 1), ...macPairs(wing, -1)] : [];
-    for (const one of [halo.current, lines.current]) {
-      if (!one) continue;
-      one.visible = seen;
-      if (seen) moveLines(one, pairs);
+    for (const drawn of [halo.current, lines.current]) {
+      if (!drawn) continue;
+      drawn.visible = seen;
+      if (seen) moveLines(drawn, pairs);
     }
   });
 

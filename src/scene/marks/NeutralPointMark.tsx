@@ -20,16 +20,17 @@ export function NeutralPointMark() {
   useLive((live) => {
     const at = neutralPointMm(live);
     const { view } = live.view.getState();
-    for (const one of [line.current, halo.current]) {
-      if (!one) continue;
-      one.visible = at !== null && view !== 'front';
-      one.material.opacity = (one === line.current ? 0.95 : 0.35) * (live.stability.get().fresh ? 1 : 0.4);
+    for (const drawn of [line.current, halo.current]) {
+      if (!drawn) continue;
+      drawn.visible = at !== null && view !== 'front';
+      drawn.material.opacity =
+        (drawn === line.current ? 0.95 : 0.35) * (live.stability.get().fresh ? 1 : 0.4);
       if (!at) continue;
       const [x, y, z] = at;
       const free = view === 'free';
       const foot = view === 'top' ? [x, -FAR_MM, z] : [x, y, free ? groundMm : -FAR_MM];
       const tick = free ? [x, -TICK_MM, groundMm, x, TICK_MM, groundMm] : [x, y, z, x, y, z];
-      moveLines(one, [x, y, z, ...foot, ...tick]);
+      moveLines(drawn, [x, y, z, ...foot, ...tick]);
     }
   });
 

@@ -1,3 +1,4 @@
+import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import { formatNumber, fromOwnUnit, toOwnUnit, type UnitSystem } from '../../model/units';
 import type { Numeral } from './ruleNumerals';
 
@@ -30,8 +31,8 @@ export interface RuleRun {
 export function ruleNumerals(run: RuleRun, units: UnitSystem): Numeral[] {
   const step = graduation(units)[2] * run.every;
   const numerals: Numeral[] = [];
-  const first = Math.ceil((run.fromMm - run.zeroMm) / step - 1e-9);
-  const last = Math.floor((run.toMm - run.zeroMm) / step + 1e-9);
+  const first = stepsUp((run.fromMm - run.zeroMm) / step);
+  const last = stepsDown((run.toMm - run.zeroMm) / step);
   for (let i = first; i <= last; i += 1) {
     const reading = Math.round(toOwnUnit(i * step, 'length', units));
     const text = formatNumber(run.mirrored ? Math.abs(reading) : reading, 0);

@@ -9,7 +9,7 @@ import type { Mesh } from '../../engine/mass/types';
 const CREASE = (38 * Math.PI) / 180;
 
 /** A mesh of the engine's for the graphics card, mm, with normals that are smooth but for creases. */
-export function meshGeometry({ verticesMm, triangles }: Mesh): BufferGeometry {
+function meshGeometry({ verticesMm, triangles }: Mesh): BufferGeometry {
   const indexed = new BufferGeometry();
   indexed.setAttribute('position', new BufferAttribute(new Float32Array(verticesMm.flat()), 3));
   indexed.setIndex(triangles.flat());

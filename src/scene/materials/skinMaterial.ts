@@ -77,8 +77,8 @@ const fragmentShader = /* glsl */ `
   }
 `;
 
-/** So many stretches of the room can be told from what is taken. */
-export const MOST_FREE = 6;
+/** At most so many free stretches of the room can be shown. */
+const MOST_FREE = 6;
 
 /** How much of a view the skin of either side takes. */
 const BODY = { far: { clear: 0.12, rim: 0.24 }, near: { clear: 0.05, rim: 0.6 } } as const;

@@ -1,12 +1,12 @@
 import { addAfterEffect, useThree } from '@react-three/fiber';
 import { useEffect } from 'react';
 
-/** Of our own shaders; such a program is told apart by more than its text, and kept ones would heap up. */
+/** Of our own shaders; such a program is identified by more than its text, and kept ones would pile up. */
 const OWN = 'ShaderMaterial';
 
 /**
  * Keeps the programs of the library's materials for as long as the stage lives. The renderer drops one with the last
- * material that uses it and compiles it anew when a part is put aboard again, by far the dearest thing that it does.
+ * material that uses it and compiles it again when a part is put aboard, by far its most costly work.
  * There are as many as kinds of look, however many parts.
  */
 export function useKeptPrograms(): void {

@@ -5,9 +5,11 @@ import { USUAL } from '../../../src/model/balance/measurements';
 import { placeItem, updatePart } from '../../../src/model/document/edit';
 import type { Aircraft } from '../../../src/model/document/types';
 import { readAircraft } from '../../../src/model/reading/read';
+import { changeStability } from '../../../src/model/stability/stability';
 import { adviceWords, sureWords } from '../../../src/model/words/certaintyWords';
 import { gaussians } from '../../engine/balance/gaussians';
 import { aircraftOf, boxBlock, boxPart, dunlinJson } from '../aircraft';
+import { estimateAt } from '../judgement/estimate';
 
 const full = { fuelFraction: 1, down: LEVEL };
 const errorOf = (aircraft: Aircraft) => cgErrorOf(aircraft, balanceAt(aircraft, full))!;
@@ -143,4 +145,20 @@ test('no probability is ever called certain', () => {
   expect(sureWords(0.97, true)).toBe('97 % sure that the whole burn is in the band.');
   expect(sureWords(1, false)).toBe('More than 99 % sure that the CG is in the band.');
   expect(sureWords(0, true)).toBe('Less than 1 % sure that the whole burn is in the band.');
+});
+
+test('a band that hangs on an estimated neutral point is as unsure as that is; a stated one is not', () => {
+  const pack = { ...boxPart('pack', 1000, [520, 0, 0]), plusMinusG: 1, plusMinusMm: 4 };
+  const wanted = changeStability(aircraftOf([], [pack]), { marginRange: { minPct: 5, maxPct: 15 } });
+  const sure = (aircraft: Aircraft, neutralPointSigmaMm: number) => {
+    // MAC 200 mm: the band runs from 535 − 30 to 535 − 10 mm.
+    const estimate = { ...estimateAt(535), neutralPointSigmaMm };
+    return certaintyOf(aircraft, balanceAt(aircraft, { ...full, estimate })).probability;
+  };
+  // Both limits move as one: Φ((525 − 520)/s) − Φ((505 − 520)/s), s² = 2² + 3² mm²; Φ by Abramowitz and Stegun, table 26.1.
+  // s = √13: Φ(1.3868) = 0.9172, Φ(−4.16) = 0.0000; s = 2: Φ(2.5) = 0.9938.
+  expect(sure(wanted, 3)).toBeCloseTo(0.9172, 3);
+  expect(sure(wanted, 0)).toBeCloseTo(0.9938, 3);
+  const stated: Aircraft = { ...wanted, targetBand: { by: 'station', forwardMm: 505, aftMm: 525 } };
+  expect(sure(stated, 3)).toBeCloseTo(0.9938, 3);
 });

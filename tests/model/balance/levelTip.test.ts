@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { tipBallast } from '../../../src/engine/balance/ballast';
 import { massPoint, massSum } from '../../../src/engine/mass/massProperties';
 import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
-import { levelTipOfBurn, wingTip } from '../../../src/model/balance/levelTip';
+import { levelTip, wingTip } from '../../../src/model/balance/levelTip';
 import { aircraftOf, boxPart } from '../aircraft';
 import { surface } from '../surface';
 
@@ -18,7 +18,7 @@ test('the tip is where the swept wing ends, on either side', () => {
 
 test('the mass and the shift are those of the aircraft balanced anew with the mass at that tip', () => {
   const before = balanceAt(aircraft, { fuelFraction: 1, down: LEVEL });
-  const tip = levelTipOfBurn(aircraft, before)!;
+  const tip = levelTip(aircraft, { massG: before.massG, cgMm: before.cgMm! })!;
   expect(tip.side).toBe('left');
   const added = { ...boxPart('lead', tip.massG, tip.tipMm) };
   const after = balanceAt(
@@ -40,5 +40,9 @@ test('by hand', () => {
   expect(tip.stationShiftMm).toBeCloseTo(sum.cgMm![0] - 600, 12);
   expect(tipBallast(5000, [600, -3, 0], [900, -1200, 0])).toBeNull();
   expect(tipBallast(5000, [600, -3, 0], [900, 0, 0])).toBeNull();
-  expect(levelTipOfBurn(aircraftOf([], [boxPart('a', 1, [0, 5, 0])]), { travel: [] })).toBeNull();
+});
+
+test('level, or without a wing on the light side, there is no tip to put a mass at', () => {
+  expect(levelTip(aircraft, { massG: 5000, cgMm: [600, 0, 0] })).toBeNull();
+  expect(levelTip(aircraftOf([]), { massG: 5000, cgMm: [600, -3, 0] })).toBeNull();
 });

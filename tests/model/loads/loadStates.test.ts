@@ -141,6 +141,13 @@ describe('in words', () => {
       'with the undercarriage down, camera off, main tank empty and dry tanks',
     );
   });
+  test('water that is dumped is called water, and a drop of it is not none', () => {
+    const dumping = { ...aircraft, fuel: { ...aircraft.fuel!, use: 'dump' as const } };
+    const name = (fraction: number) => loadStateName(dumping, state(fraction, {}));
+    expect(name(1)).toContain('all its water');
+    expect(name(0.006)).toContain('1 % water');
+    expect(name(0)).toContain('no water');
+  });
 });
 
 test('with the switches as they start the document is the aircraft itself', () => {

@@ -112,8 +112,12 @@ describe('what is offered for an aircraft', () => {
       },
     );
     if ('fault' in outcome) throw new Error(outcome.fault);
-    expect(outcome.answer.best).toMatchObject({ ballastG: 200, moves: 0 });
-    expect(outcome.answer.keptMarginMm).toBe(2);
+    // Nothing is proved without it, but what is offered is no worse than what there was, and keeps what it says.
+    const { best, keptMarginMm } = outcome.answer;
+    expect(best!.ballastG).toBeLessThanOrEqual(200);
+    expect(keptMarginMm).toBe(2);
+    const after = applyArrangement(redshank(cgMm![0] + 10), outcome.problem, best!, [ballast]);
+    expect(leastMargin(after)).toBeGreaterThanOrEqual(2 - 1e-3);
     expect(outcome.answer.proved).toBe(false);
   });
 

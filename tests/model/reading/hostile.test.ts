@@ -47,8 +47,13 @@ describe('nothing makes the reading throw', () => {
       json.parts[0].id = id;
       expect(sentences(json)).toMatch(/expected an id/);
     }
-    const own = dunlinText.replace('"format"', '"__proto__": {"a": 1}, "constructor": 2, "format"');
+    const own = dunlinText.replace('"format"', '"toString": {"a": 1}, "constructor": 2, "format"');
     expect(parseAircraft(own).ok).toBe(true);
+    // The one key that no program can be trusted to hand on, however it is written.
+    for (const key of ['__proto__', '\\u005f_proto__'])
+      expect(faultsIn(`{"a": {"${key}": {"massG": 5}}}`)[0]?.sentence).toBe(
+        'At line 1, column 8: the key "__proto__" cannot be kept; expected another key.',
+      );
   });
 
   test.each([
@@ -113,6 +118,12 @@ describe('what JSON lets pass and a person did not mean', () => {
     expect(sentences(json)).toContain('unknown key "posistionMm", did you mean "positionMm"?');
   });
 
+  test('a key that stands beside its like but for capitals is told', () => {
+    const json = dunlinJson();
+    json.parts[0].mass_g = 12;
+    expect(sentences(json)).toContain('unknown key "mass_g" beside "massG"');
+  });
+
   test('a key of a person’s own is kept', () => {
     const json = dunlinJson();
     json.parts[0].shop = 'round the corner';
@@ -126,6 +137,32 @@ describe('what JSON lets pass and a person did not mean', () => {
     ]);
   });
 
+  test.each([
+    // Beyond what a double holds (IEEE 754): below 2^-1075 all is 0, above 2^53 not every whole number is there.
+    ['1e-400', /is too small a number to be kept/],
+    ['-0.5e-330', /is too small a number to be kept/],
+    ['9007199254740993', /is too long a number to be kept in all its digits; as text/],
+    ['12345678901234567890', /is too long a number/],
+  ])('a number that would be kept as another, %s', (number, sentence) => {
+    expect(faultsIn(`{"serial": ${number}}`)[0]?.sentence).toMatch(sentence);
+  });
+
+  test.each([
+    '-0',
+    '0e-400',
+    '0.000',
+    '5e-324',
+    '9007199254740992',
+    '12345678901234567168',
+    `1.${'3'.repeat(99)}`,
+  ])('%s is kept', (number) => {
+    expect(parseAircraft(dunlinText.replace('"format"', `"serial": ${number}, "format"`)).ok).toBe(true);
+  });
+
+  test('a blank that JSON does not know is shown by its code', () => {
+    expect(faultsIn('{\u00a0"format": 1}')[0]?.sentence).toContain('got "\\u00a0"');
+  });
+
   test('a number that would be kept as infinity', () => {
     expect(faultsIn('{"own": [1e308, -1e999]}')[0]?.sentence).toBe(
       'At line 1, column 17: -1e999 is too large a number to be kept.',
@@ -136,6 +173,11 @@ describe('what JSON lets pass and a person did not mean', () => {
 describe('figures that nobody measures', () => {
   // biome-ignore lint/suspicious/noExplicitAny: tests put wrong things in wrong places.
   test.each<[string, (json: any) => void, RegExp]>([
+    [
+      'sections on top of each other',
+      (j) => (j.structure[0].sections[1].stationMm = j.structure[0].sections[0].stationMm + 1e-9),
+      /sections\[1\] › stationMm: sections run from nose to tail.*at least 0\.001 mm/,
+    ],
     ['a mass', (j) => (j.parts[0].massG = 1e308), /massG: expected at most 1 000 000 g/],
     ['a place', (j) => (j.parts[0].positionMm[0] = -1e9), /positionMm\[0\]: expected at least −100 000 mm/],
     ['a size', (j) => (j.tanks[0].shape.lengthMm = 1e7), /lengthMm: expected at most 100 000 mm/],
@@ -207,6 +249,15 @@ describe('the bytes of a file', () => {
     expect(sentence(latin)).toMatch(
       /^The file is not UTF-8 at line 3, column 7 \(byte E9\); it looks like Latin-1 .*Save it as UTF-8/,
     );
+  });
+
+  test('a picture and an archive are told as no text', () => {
+    // The first bytes of a PNG (its specification, 5.2) and of a gzip file (RFC 1952, 2.3.1).
+    for (const start of [
+      [0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13],
+      [0x1f, 0x8b, 8, 0, 0, 0, 0, 0],
+    ])
+      expect(sentence(Uint8Array.from(start))).toMatch(/^This is no text file/);
   });
 
   test('UTF-16 is told, with or without its mark', () => {

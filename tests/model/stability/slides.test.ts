@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Fuselage, StructurePiece, Surface } from '../../../src/model/document/types';
+import { wingPlanform } from '../../../src/model/stability/band';
 import { estimateStability } from '../../../src/model/stability/estimateStability';
 import { stabilityInput } from '../../../src/model/stability/stability';
 import { aircraftOf } from '../aircraft';
@@ -113,6 +114,12 @@ describe('the neutral point moves smoothly while', () => {
         300,
         (sweep) => [hull, wing({ panels: [panel(450, 180, sweep), panel(300, 120, sweep)] }), tail()],
       ],
+      'the wing is bent up': [
+        -20,
+        40,
+        (deg) => [hull, wing({ panels: [panel(450, 180, 10, deg), panel(300, 120, 40, deg)] }), tail()],
+      ],
+      'the wing is set nose up': [-10, 20, (incidenceDeg) => [hull, wing({ incidenceDeg }), tail()]],
       'the outer panel grows': [
         1,
         600,
@@ -172,6 +179,31 @@ describe('the neutral point moves smoothly while', () => {
     },
     60_000,
   );
+});
+
+test.each([0, 8])('a wing entered half by half is the pair that it is, bent up by %d°', (deg) => {
+  const panels = [panel(450, 180, 10, deg), panel(300, 120, 40, deg)];
+  const half = (id: string, given: Partial<Surface>) =>
+    wing({ id, name: id, sides: 'centre', panels, ...given });
+  const right = half('right', {});
+  // Turned half round, what rises falls: its panels are drawn drooping.
+  const down = [panel(450, 180, 10, -deg), panel(300, 120, 40, -deg)];
+  const left = half('left', { rootMm: [0, -58, 20], cantDeg: 180, panels: down });
+  const whole = aircraftOf([hull, wing({ panels }), tail()]);
+  const macMm = wingPlanform(whole)!.macMm;
+  for (const halves of [
+    [right, left],
+    [left, right],
+  ]) {
+    const aircraft = aircraftOf([hull, ...halves, tail()]);
+    const apartMm = Math.abs(pointOf(aircraft.structure) - pointOf(whole.structure));
+    expect((100 * apartMm) / macMm).toBeLessThan(0.3);
+    expect(wingPlanform(aircraft)!.macMm).toBeCloseTo(macMm, 6);
+    expect(stabilityInput(aircraft).surfaces.map(({ sides }) => sides)).toEqual(['both', 'both']);
+  }
+  // One that is no mirror image of another stays what it is.
+  const short = half('left', { rootMm: [0, -58, 20], cantDeg: 180, panels: [panel(200, 180, 10, -deg)] });
+  expect(stabilityInput(aircraftOf([hull, right, short, tail()])).surfaces[0]!.sides).toBe('centre');
 });
 
 describe('whether a wing joins the body', () => {

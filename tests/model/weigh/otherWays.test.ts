@@ -16,7 +16,7 @@ import { heldAgainst } from '../../../src/model/weigh/heldAgainst';
 import type { OfReading } from '../../../src/model/weigh/measured';
 import { swungAgainst } from '../../../src/model/weigh/swung';
 import { addWeighIn, lastOfCg, lastWeighIn } from '../../../src/model/weigh/weighIns';
-import { wheelsOf } from '../../../src/model/weigh/wheels';
+import { axlesOf, wheelsOf } from '../../../src/model/weigh/wheels';
 import { balanced, cgOf, demo, NAMES } from '../../demo/demoAircraft';
 
 const entryOf = (reading: WeighIn['reading'], fuelPct = 0): WeighIn => ({
@@ -213,6 +213,7 @@ describe('hung by nose and tail', () => {
       /Across: the mass of the whole aircraft is needed/,
     ],
     ['supports that nobody measured', { supportMm: null }, /expected where they stood/],
+    ['a whole of 0 g', { massG: 0 }, /The whole, weighed: expected more than 0 g/],
   ])('%s', (_, change, words) => {
     expect(sentence(heldAgainst(aircraft, entryOf({ ...stand, ...change })))).toMatch(words);
   });
@@ -222,7 +223,13 @@ describe('swung', () => {
   const aircraft = demo('sandmartin');
   const { massG, inertiaAboutCgGmm2 } = balanced(aircraft, 0);
   const g = 9806.65;
-  const fresh = { ...ofKind(freshSwing(aircraft, 0), 'swing'), massG, amplitudeDeg: 0 };
+  const fresh = {
+    ...ofKind(freshSwing(aircraft, 0), 'swing'),
+    massG,
+    apartMm: 500,
+    threadMm: 1500,
+    amplitudeDeg: 0,
+  };
   const ofAxis = { roll: 'xx', pitch: 'yy', yaw: 'zz' } as const;
   const runs = (periodS: number) => [1, 2, 3].map(() => ({ swings: 20, timeS: 20 * periodS }));
 
@@ -298,6 +305,31 @@ test('every way to weigh starts unfinished on every demo, says what is missing, 
       expect(back.ok && writeAircraft(back.aircraft)).toBe(writeAircraft(logged));
     }
   }
+});
+
+test('it is tilted about the axle with a pair of wheels, or else about the largest wheel', () => {
+  for (const name of NAMES) {
+    const aircraft = demo(name);
+    const wheels = wheelsOf(aircraft);
+    const axles = axlesOf(aircraft);
+    if (new Set(wheels.map(({ axleMm }) => axleMm[0])).size < 2) {
+      expect(axles).toBeNull();
+      continue;
+    }
+    const atMain = wheels.filter(({ axleMm }) => axleMm[0] === axles?.mainMm[0]);
+    const largest = Math.max(...wheels.map(({ radiusMm }) => radiusMm));
+    expect(atMain.length === 2 || atMain[0]?.radiusMm === largest).toBe(true);
+    expect(axles?.otherMm[0]).not.toBe(axles?.mainMm[0]);
+  }
+});
+
+test('a scale that was left unread is named', () => {
+  const aircraft = demo('sandmartin');
+  const fresh = ofKind(freshScales(aircraft), 'scales');
+  const scales = fresh.scales.map((scale, at) => ({ ...scale, grossG: at === 0 ? 0 : 3000 }));
+  expect(sentence(heldAgainst(aircraft, entryOf({ ...fresh, scales })))).toMatch(
+    /^Nose leg: its scale has not been read yet/,
+  );
 });
 
 test('pitched on its wheels with fuel aboard, the fuel is where it runs to', () => {

@@ -47,3 +47,15 @@ test('load states by the names of their switches', () => {
   expect(inStatesWords([])).toBe('');
   expect(inStatesWords([legs, camera])).toBe('wheels down and camera on');
 });
+
+test('what is wholly inside another says so, and the other what is in it', () => {
+  const party = (id: string, name: string) => ({ id, name, pieceId: id, what: 'part' as const });
+  const problem = {
+    ...wholeFit(withPartAt(demo('fieldfare'), 'power-switch', [630, 0, -40])).problems[0]!,
+    kind: 'within' as const,
+    parties: [party('bolt', 'Bolt'), party('lead', 'Lead block')] as const,
+    states: [],
+  };
+  expect(problemShort(problem, 'bolt')).toBe('inside Lead block');
+  expect(problemShort(problem, 'lead')).toBe('has Bolt inside it');
+});

@@ -2,12 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { sayIn } from '../../../src/commands/say';
 import { advise } from '../../../src/model/advice/advise';
 import { LEVEL } from '../../../src/model/balance/balance';
-import type { Aircraft } from '../../../src/model/document/types';
+import type { Aircraft, Part } from '../../../src/model/document/types';
 import { judge } from '../../../src/model/judgement/judge';
 import type { Known } from '../../../src/model/judgement/types';
 import { changeStability } from '../../../src/model/stability/stability';
 import { lengthDown, lengthUp } from '../../../src/model/words/say';
-import { verdict } from '../../../src/model/words/verdict';
+import { ballastG, verdict } from '../../../src/model/words/verdict';
+import { demo } from '../../demo/demoAircraft';
 import { aircraftOf, boxPart, weightlessWing } from '../aircraft';
 import { estimateAt } from '../judgement/estimate';
 
@@ -262,4 +263,27 @@ test('the fix comes with what it brings about', () => {
   // (900·500 + 100·1000)/1000 = 550: forward by 10·1000/100 = 100 mm and a little.
   expect(plain(fix?.label ?? '')).toMatch(/^Move “(engine|pack)” \d+ mm forward$/);
   expect(fix?.consequence).toBe('Then: in the band.');
+});
+
+test('what burns nothing has one CG; with fuel aboard it has one full and one dry', () => {
+  const labels = (aircraft: Aircraft) =>
+    verdict(aircraft, judge(aircraft, CHECKED), say).facts.map(({ label }) => label);
+  expect(labels(at(500)).filter((label) => label.startsWith('CG'))).toEqual(['CG']);
+  const fuelled = demo('sandmartin');
+  expect(labels(fuelled).filter((label) => label.startsWith('CG'))).toEqual(['CG full', 'CG dry']);
+});
+
+test('off centre is not judged where the file says that it does not matter', () => {
+  const { facts } = said({ ...banded(at(500, 30), 490, 510), lateralToleranceMm: 0 });
+  expect(facts.sideways).toBe('30 mm right; not judged; good');
+});
+
+test('dead weight is the parts that are ballast, and no others', () => {
+  const [lead, more, pack] = [100, 20, 3000].map((g, i) => boxPart(`p${i}`, g, [0, 0, 0])) as [
+    Part,
+    Part,
+    Part,
+  ];
+  const aircraft = aircraftOf([], [{ ...lead, role: 'ballast' }, { ...more, role: 'ballast' }, pack]);
+  expect(ballastG(aircraft)).toBe(120);
 });

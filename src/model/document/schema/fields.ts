@@ -17,7 +17,7 @@ export const choice = <const W extends readonly string[]>(words: W) =>
   v.picklist(words, `Expected ${words.map((word) => `"${word}"`).join(' or ')}`);
 
 /**
- * A list of so many at most. One that is too long is told as that alone, and a list of which very much is wrong is
+ * A list of so many at most. One that is too long is reported as that alone, and a list of which very much is wrong is
  * not read to its end: no file can make the reading take long.
  */
 export const list = <S extends v.GenericSchema>(item: S, longest: number = mostOf.entries) => {

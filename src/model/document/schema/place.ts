@@ -1,12 +1,12 @@
 import * as v from 'valibot';
 import { about, choice, id, label, massG, pointMm, record, sizeMm } from './fields';
 
-/** What a letter scale tells apart: less is no piece of ballast. */
+/** The least that a letter scale can show: less is no piece of ballast. */
 const leastStepG = 0.01;
 
 const stepG = v.pipe(massG, v.minValue(leastStepG, `Expected more than 0 g, ${leastStepG} g at least`));
 
-export const ballastMetals = ['lead', 'brass', 'steel'] as const;
+const ballastMetals = ['lead', 'brass', 'steel'] as const;
 
 /** A place that takes ballast, in steps. */
 export const ballastSpot = record(

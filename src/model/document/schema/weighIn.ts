@@ -21,6 +21,13 @@ const DAY_WANTED = 'Expected a day as "2026-05-12"';
 /** A day of the calendar, ISO 8601. */
 export const day = v.pipe(v.string(DAY_WANTED), v.isoDate(DAY_WANTED));
 
+const PLUS_MINUS_WANTED = 'Expected 0° to 45°';
+const plusMinusDeg = v.pipe(
+  v.number(PLUS_MINUS_WANTED),
+  v.minValue(0, PLUS_MINUS_WANTED),
+  v.maxValue(45, PLUS_MINUS_WANTED),
+);
+
 const massPlusMinusG = about(massG, 'two standard uncertainties');
 
 const scale = record({
@@ -37,7 +44,7 @@ const onScales = record(
     resolutionG: about(massG, 'the step of the display, g'),
     tapeMm: about(sizeOrZeroMm, 'what each measured place may be off by, mm: two standard uncertainties'),
     pitchDeg: about(angleDeg, 'nose up +; 0 for level'),
-    pitchPlusMinusDeg: about(angleDeg, 'two standard uncertainties'),
+    pitchPlusMinusDeg: about(plusMinusDeg, 'two standard uncertainties'),
   },
   'wheels, or other supports, on scales',
 );
@@ -102,7 +109,7 @@ const tilted = record(
     tareG: about(massG, 'what stands on the scale besides'),
     resolutionG: about(massG, 'the step of the display, g'),
     tapeMm: about(sizeOrZeroMm, 'what each measured place may be off by, mm: two standard uncertainties'),
-    pitchPlusMinusDeg: about(angleDeg, 'two standard uncertainties'),
+    pitchPlusMinusDeg: about(plusMinusDeg, 'two standard uncertainties'),
     readings: list(
       record({
         pitchDeg: about(angleDeg, 'nose up +'),
@@ -143,7 +150,7 @@ const swung = record(
     ),
     threadMm: about(sizeOrZeroMm, 'how long the threads are, mm; of no account for a pendulum'),
     tapeMm: about(sizeOrZeroMm, 'what each measured length may be off by, mm: two standard uncertainties'),
-    amplitudeDeg: about(angleDeg, 'how far it swung to each side'),
+    amplitudeDeg: about(plusMinusDeg, 'how far it swung to each side'),
     runs: list(run, 40),
     thumbS: about(timeS, 'what a run may be mistimed by, s: two standard uncertainties'),
     plate: about(

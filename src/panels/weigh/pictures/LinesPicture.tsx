@@ -3,6 +3,7 @@ import { axesOfView } from '../../../model/weigh/outlines';
 import { readingOf } from '../../../model/weigh/weighIns';
 import { useCommitted } from '../../../store/react';
 import { useHeld } from '../useHeld';
+import { useListedCg } from '../useListedCg';
 import { Airframe, CgKey, CgMark, EDGE, fitted, useCorners, WIDE } from './drawing';
 
 const MOST_HIGH = 420;
@@ -14,9 +15,9 @@ export function LinesPicture({ id }: { readonly id: string }) {
   const held = useHeld(id);
   const corners = useCorners(view);
   const [right, up] = axesOfView[view];
+  const listed = useListedCg(id);
   const { place, high } = fitted(corners, MOST_HIGH);
   if (!reading) return null;
-  const listed = held?.ok ? held.reconciled.before.cgMm : null;
   const weighed = held?.ok ? held.weighed : null;
   const across = view === 'side' ? weighed?.waterlineMm : weighed?.buttlineMm;
   return (
@@ -30,6 +31,8 @@ export function LinesPicture({ id }: { readonly id: string }) {
         {reading.lines.map(({ name, throughMm, andMm }, at) => {
           const from = place([throughMm[right], throughMm[up]]);
           const to = place([andMm[right], andMm[up]]);
+          // Nobody has measured it yet.
+          if (from.join() === to.join()) return null;
           return (
             <g key={at} className="cg-line">
               <path d={acrossAll(from, to)} />
@@ -40,7 +43,7 @@ export function LinesPicture({ id }: { readonly id: string }) {
             </g>
           );
         })}
-        {listed && <CgMark kind="listed" at={place([listed[right].value, listed[up].value])} />}
+        {listed && <CgMark kind="listed" at={place([listed[right], listed[up]])} />}
         {weighed && across && <CgMark kind="weighed" at={place([weighed.stationMm.value, across.value])} />}
       </svg>
       <CgKey />
@@ -48,10 +51,9 @@ export function LinesPicture({ id }: { readonly id: string }) {
   );
 }
 
-/** The line through two places, from edge to edge of the drawing; nothing for two that are one. */
+/** The line through two places, from edge to edge of the drawing. */
 function acrossAll([x1, y1]: Corner, [x2, y2]: Corner): string {
   const long = Math.hypot(x2 - x1, y2 - y1);
-  if (long < 1e-6) return '';
   const [dx, dy] = [((x2 - x1) / long) * 2 * WIDE, ((y2 - y1) / long) * 2 * WIDE];
   return `M${x1 - dx} ${y1 - dy}L${x2 + dx} ${y2 + dy}`;
 }

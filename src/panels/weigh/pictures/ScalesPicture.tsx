@@ -4,6 +4,7 @@ import { aircraftExtent } from '../../../model/airframe/extent';
 import { useCommitted } from '../../../store/react';
 import { predictedOf, scalesOf } from '../scalesOf';
 import { useHeld } from '../useHeld';
+import { useListedCg } from '../useListedCg';
 import { Airframe, CgKey, CgMark, EDGE, Figures, WIDE } from './drawing';
 import { oneBehindTheOther, Standing, type Support, useStanding } from './Standing';
 
@@ -17,6 +18,7 @@ export function ScalesPicture({ id }: { readonly id: string }) {
   const reading = useCommitted((now) => scalesOf(now, id));
   const loads = useCommitted((now) => predictedOf(now, id));
   const held = useHeld(id);
+  const listed = useListedCg(id);
   const clipId = useId();
   const supports = (reading?.scales ?? []).map(
     ({ supportMm, grossG, tareG }, at): Support => ({
@@ -40,9 +42,7 @@ export function ScalesPicture({ id }: { readonly id: string }) {
   const topHigh = 2 * halfMm * perMm;
   // Seen from above the nose is to the left, so right is up.
   const top = ([a, b]: Corner): Corner => [EDGE + (a - minMm[0]) * perMm, topAt + (halfMm - b) * perMm];
-  const before = held?.ok ? held.reconciled.before : null;
   const weighed = held?.ok ? held.weighed : null;
-  const listed = before && (before.cgMm.map(({ value }) => value) as [number, number, number]);
   return (
     <figure className="scales-picture">
       <svg

@@ -38,9 +38,10 @@ export function useStanding(supports: readonly Support[], pitchDeg: number, most
     const [right, up] = turned([atMm[0], atMm[2]]);
     return [right, up - radiusAt(aircraft, atMm)];
   });
-  const { place } = fitted([...corners.map(turned), ...feet], mostHigh);
+  const seen = [...corners.map(turned), ...feet];
+  const { place } = fitted(seen, mostHigh);
   const contacts = feet.map(place);
-  const groundY = Math.max(...contacts.map(([, y]) => y)) + SCALE;
+  const groundY = Math.max(0, ...seen.map((corner) => place(corner)[1])) + SCALE;
   return { at: (corner) => place(turned(corner)), groundY, high: groundY + BELOW, contacts };
 }
 

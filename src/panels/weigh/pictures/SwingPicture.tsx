@@ -2,10 +2,10 @@ import type { Corner } from '../../../engine/geometry/polygon';
 import type { OfReading } from '../../../model/weigh/measured';
 import { axesOfView, type OutlineView } from '../../../model/weigh/outlines';
 import type { SwungAxis } from '../../../model/weigh/swung';
-import { thoughtAt } from '../../../model/weigh/thought';
-import { readingOf, weighInById } from '../../../model/weigh/weighIns';
+import { readingOf } from '../../../model/weigh/weighIns';
 import { useCommitted } from '../../../store/react';
 import { useReadings } from '../../readings';
+import { useListedCg } from '../useListedCg';
 import { Airframe, CgMark, fitted, type Place, useCorners, WIDE } from './drawing';
 
 const MOST_HIGH = 250;
@@ -37,10 +37,8 @@ const pendulum: Readonly<Record<SwungAxis, Hung>> = {
 
 /** The aircraft as it hangs, with the lengths that were measured. */
 export function SwingPicture({ id }: { readonly id: string }) {
-  const aircraft = useCommitted((committed) => committed);
-  const entry = weighInById(aircraft, id);
-  const reading = readingOf(aircraft, id, 'swing');
-  const cgMm = entry && thoughtAt(aircraft, entry).balance.cgMm;
+  const reading = useCommitted((aircraft) => readingOf(aircraft, id, 'swing'));
+  const cgMm = useListedCg(id);
   const hung = (reading?.how === 'compound' ? pendulum : upright)[reading?.axis ?? 'yaw'];
   const corners = useCorners(hung.view).map(hung.turn);
   const { place, perMm, high } = fitted(corners, MOST_HIGH, TOP);
@@ -98,13 +96,19 @@ function Threads({ reading, cg: [x, y], perMm, bottom, children }: ThreadsProps)
       {!two && <path className="beam-above" d={`M${x - half - 14} ${foot}h${2 * half + 28}`} />}
       <path className="turning" d={`M${x - 46} 88a46 13 0 0 0 92 0m-9 -7l9 7l6 -10`} />
       <g className="measure">
-        <path d={`M${x - (two ? half : 0)} 56H${x + half}`} />
-        <text x={x + (two ? 0 : half / 2)} y="50">
-          {say.length(apartMm)}
-        </text>
-        <text className="beside" x={x + half + 12} y={(BEAM + TOP) / 2 + 14}>
-          {say.length(threadMm)}
-        </text>
+        {apartMm > 0 && (
+          <>
+            <path d={`M${x - (two ? half : 0)} 56H${x + half}`} />
+            <text x={x + (two ? 0 : half / 2)} y="50">
+              {say.length(apartMm)}
+            </text>
+          </>
+        )}
+        {threadMm > 0 && (
+          <text className="beside" x={x + half + 12} y={(BEAM + TOP) / 2 + 14}>
+            {say.length(threadMm)}
+          </text>
+        )}
       </g>
     </>
   );
@@ -123,13 +127,16 @@ function Pendulum({ cg: [x, y], armMm, perMm, children }: PendulumProps) {
   const pivot = Math.max(BEAM + 6, y - armMm * perMm);
   return (
     <>
+      <path className="hanger" d={`M${x} ${BEAM}V${pivot - 12}`} />
       {children}
       <path className="thread" d={`M${x} ${pivot}V${y}`} />
       <path className="knife-edge" d={`M${x} ${pivot}l-9 -14h18z`} />
-      <path className="turning" d={`M${x - 70} ${BEAM + 66}a100 100 0 0 0 140 0m-13 3l13 -3l0 13`} />
-      <text className="beside" x={x + 12} y={(pivot + Math.min(y, pivot + 90)) / 2}>
-        {say.length(armMm)}
-      </text>
+      <path className="turning" d={`M${x - 64} ${y + 20}a120 120 0 0 0 128 0m-14 1l14 -1l-1 14`} />
+      {armMm > 0 && (
+        <text className="beside" x={x + 12} y={(pivot + Math.min(y, pivot + 90)) / 2}>
+          {say.length(armMm)}
+        </text>
+      )}
     </>
   );
 }

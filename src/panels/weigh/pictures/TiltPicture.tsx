@@ -1,5 +1,5 @@
 import { formatAngle } from '../../../model/units';
-import { tiltedBalance } from '../../../model/weigh/byTilt';
+import { tiltedState } from '../../../model/weigh/byTilt';
 import { predictedTilt } from '../../../model/weigh/predicted';
 import { readingOf, weighInById } from '../../../model/weigh/weighIns';
 import { useCommitted } from '../../../store/react';
@@ -19,7 +19,7 @@ export function TiltPicture({ id }: { readonly id: string }) {
     (a, b) => Math.abs(b.pitchDeg) - Math.abs(a.pitchDeg),
   )[0];
   const pitchDeg = Math.min(60, Math.max(-60, steepest?.pitchDeg ?? 0));
-  const state = entry && tiltedBalance(aircraft, entry, pitchDeg);
+  const state = entry && tiltedState(aircraft, entry, pitchDeg);
   const supports: readonly Support[] = reading
     ? [
         { atMm: reading.pivotMm, scale: null },
@@ -39,7 +39,8 @@ export function TiltPicture({ id }: { readonly id: string }) {
   const [x, y] = layout.at([reading.pivotMm[0], reading.pivotMm[2]]);
   const [ahead, up] = layout.at([reading.otherMm[0], reading.otherMm[2]]);
   const side = Math.sign(ahead - x) || 1;
-  const far = Math.hypot(ahead - x, up - y) * 0.72;
+  const long = Math.hypot(ahead - x, up - y);
+  const far = long * 0.72;
   return (
     <figure className="scales-picture">
       <svg
@@ -53,11 +54,9 @@ export function TiltPicture({ id }: { readonly id: string }) {
           listedMm={cg ? [cg[0]!, cg[2]!] : null}
           weighedMm={weighed?.waterlineMm ? [weighed.stationMm.value, weighed.waterlineMm.value] : null}
         />
-        {pitchDeg !== 0 && (
+        {pitchDeg !== 0 && long > 1 && (
           <g className="angle">
-            <path
-              d={`M${x} ${y}h${side * far}M${x} ${y}L${x + ((ahead - x) * far) / Math.hypot(ahead - x, up - y)} ${y + ((up - y) * far) / Math.hypot(ahead - x, up - y)}`}
-            />
+            <path d={`M${x} ${y}h${side * far}M${x} ${y}L${x + (ahead - x) * 0.72} ${y + (up - y) * 0.72}`} />
             <text x={x + side * far * 0.62} y={y + (up - y) * 0.26 + 5}>
               {formatAngle(pitchDeg, { signed: true })}
             </text>

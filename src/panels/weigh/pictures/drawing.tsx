@@ -17,8 +17,15 @@ export interface Fitted {
   readonly high: number;
 }
 
+/** What is looked at where nothing has been built yet, mm. */
+const NOTHING: readonly Corner[] = [
+  [0, 0],
+  [1000, 200],
+];
+
 /** Puts what is to be seen across the width of the drawing, or less where it would be higher than `mostHigh`. */
-export function fitted(seen: readonly Corner[], mostHigh: number, top = EDGE): Fitted {
+export function fitted(corners: readonly Corner[], mostHigh: number, top = EDGE): Fitted {
+  const seen = corners.length > 0 ? corners : NOTHING;
   const [left, right] = [Math.min(...seen.map(([a]) => a)), Math.max(...seen.map(([a]) => a))];
   const [low, high] = [Math.min(...seen.map(([, b]) => b)), Math.max(...seen.map(([, b]) => b))];
   const perMm = Math.min((WIDE - 2 * EDGE) / Math.max(1, right - left), mostHigh / Math.max(1, high - low));
@@ -70,9 +77,11 @@ interface FiguresProps {
 /** What a scale reads, and under it what it should read by the list. */
 export function Figures({ x, y, reads, should, beside = false }: FiguresProps) {
   const say = useReadings();
-  const at = beside ? x : inSight(x);
+  // By the right edge the figures stand to the left of their scale.
+  const toTheLeft = beside && x > WIDE - 150;
+  const at = toTheLeft ? x - 44 : beside ? x : inSight(x);
   return (
-    <text y={y} className={beside ? 'beside' : undefined}>
+    <text y={y} className={toTheLeft ? 'to-the-left' : beside ? 'beside' : undefined}>
       {reads > 0 && (
         <tspan x={at} dy="1.15em">
           {say.mass(reads)}

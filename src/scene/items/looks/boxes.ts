@@ -205,7 +205,7 @@ export function plainCase([l, w, h]: Size): Drawing {
 
 type Axis = 0 | 1 | 2;
 
-/** A drawing made along (a, b, c) laid along other axes of the thing's own frame; it stays the right way round. */
+/** A drawing made along (a, b, c), turned to lie along other axes of its own frame; it stays the right way round. */
 export function laidAlong(drawing: Drawing, [a, b, c]: readonly [Axis, Axis, Axis]): Drawing {
   const odd = (a + 1) % 3 !== b;
   const turned = (figures: readonly number[]) => {

@@ -25,7 +25,7 @@ export interface Drawing {
   readonly lines: number[];
 }
 
-export const emptyDrawing = (): Drawing => ({ positions: [], normals: [], stuffs: [], lines: [] });
+const emptyDrawing = (): Drawing => ({ positions: [], normals: [], stuffs: [], lines: [] });
 
 /** A closed ring of points, all at one station along the pen's way. */
 type Ring = readonly Vec3[];
@@ -56,7 +56,7 @@ export interface Bar {
   readonly endMm?: number;
 }
 
-export function roundedRing(x: number, { y, z, radiusMm }: Bar, inMm: number): Vec3[] {
+function roundedRing(x: number, { y, z, radiusMm }: Bar, inMm: number): Vec3[] {
   const [cy, cz] = [(y[0] + y[1]) / 2, (z[0] + z[1]) / 2];
   const [hy, hz] = [(y[1] - y[0]) / 2 - inMm, (z[1] - z[0]) / 2 - inMm];
   const r = Math.max(0, Math.min(radiusMm, hy, hz));

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { neutralPointDoubts } from '../../src/engine/wing/neutralPointDoubt';
-import { doubtWords, noteWords } from '../../src/model/words/neutralPointWords';
+import { neutralPointDoubts } from '../../../src/engine/wing/neutralPointDoubt';
+import { doubtWords, noteWords } from '../../../src/model/words/neutralPointWords';
 
 const length = (mm: number) => `${mm.toFixed(1)} mm`;
 

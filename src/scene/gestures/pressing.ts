@@ -1,0 +1,56 @@
+import type { Bench } from '../../store/bench';
+import { toggleChosen } from '../../store/viewStore';
+import type { StageDrag } from './itemDrag';
+import type { Reached } from './reaching';
+import type { Place } from './stageFrame';
+
+/** A finger or mouse may shake so much and still be a click, px. */
+const CLICK_PX = 5;
+/** So long a finger rests on a thing to choose it with others, ms. */
+const LONG_PRESS_MS = 550;
+
+/** One pointer that has gone down on the stage. */
+export interface Press extends Reached {
+  readonly pointerId: number;
+  readonly start: Place;
+  drag: StageDrag | null;
+  /** It has moved too far to be a click, or has rested too long. */
+  spent: boolean;
+  /** It has rested so long that it has chosen its thing; what it does after that is nothing. */
+  rested: boolean;
+}
+
+export const hasMoved = ({ start }: Press, at: Place): boolean =>
+  Math.hypot(at[0] - start[0], at[1] - start[1]) >= CLICK_PX;
+
+/** Whether a thing that can be moved, or a tip, is under it. */
+export const isInHand = ({ item, tip }: Reached): boolean => tip !== null || (item !== null && !item.locked);
+
+/** Held with a click, these choose several. */
+export const choosesMore = (event: PointerEvent): boolean => event.shiftKey || event.ctrlKey || event.metaKey;
+
+/**
+ * Selects what is pressed, at once, so that it answers under the hand; with a key that chooses several that waits for the
+ * click. A finger that rests chooses several too. Returns how to stop waiting for that.
+ */
+export function selectPressed(bench: Bench, press: Press, event: PointerEvent): () => void {
+  const { item } = press;
+  if (!item || choosesMore(event)) return () => {};
+  const { selectedId, groupIds } = bench.view.getState();
+  bench.view.setState({ selectedId: item.id, groupIds: [] });
+  if (event.pointerType !== 'touch') return () => {};
+  const timer = setTimeout(() => {
+    if (press.spent) return;
+    press.spent = true;
+    press.rested = true;
+    bench.view.setState({ selectedId, groupIds });
+    toggleChosen(bench.view, item.id);
+  }, LONG_PRESS_MS);
+  return () => clearTimeout(timer);
+}
+
+/** What a click does: on a thing with a key it is chosen too, and beside all things what lies there is selected. */
+export function clicked(bench: Bench, { item, hit }: Press, event: PointerEvent): void {
+  if (item && choosesMore(event)) toggleChosen(bench.view, item.id);
+  else if (!item) bench.view.setState({ selectedId: hit?.id ?? null, groupIds: [] });
+}
