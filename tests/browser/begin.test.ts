@@ -109,6 +109,10 @@ test('and a flying wing that nobody weighed, by keys', async () => {
   await expect.poll(() => sheet.getByRole('radio', { name: 'Flying wing' }).isChecked()).toBe(true);
   await hand.key('Tab');
   await page.keyboard.insertText('1400');
+  // Enter in a field takes the figure and no more; the button is what puts it on the bench.
+  await hand.key('Enter');
+  expect(await page.evaluate(() => window.counterpoise.view.getState().place)).toBe('begin');
+  await sheet.getByRole('button', { name: 'Put it on the bench' }).focus();
   await hand.key('Enter');
   await judgeScreen(bench);
   expect(await page.locator('.answer-headline').textContent()).toMatch(/^In the estimated band/);

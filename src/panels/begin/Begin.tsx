@@ -51,13 +51,7 @@ export function Begin() {
           What you do not type keeps the proportion of its kind, and is called an assumption.
         </p>
       </header>
-      <form
-        className="begin-sheet"
-        onSubmit={(event) => {
-          event.preventDefault();
-          put();
-        }}
-      >
+      <div className="begin-sheet">
         <ArrangementCards chosen={arrangement} onChoose={(id) => change({ arrangement: id })} />
         <section className="begin-picture" aria-label="Drawing">
           <BeginDrawing
@@ -86,14 +80,14 @@ export function Begin() {
             onChange={change}
           />
           <div className="begin-put">
-            <button type="submit" className="button begin-go">
+            <button type="button" className="button begin-go" onClick={put}>
               Put it on the bench
             </button>
             <Refusal fault={refused} />
             <p className="hint">One step: undo brings back the aircraft that is there now.</p>
           </div>
         </div>
-      </form>
+      </div>
     </main>
   );
 }
