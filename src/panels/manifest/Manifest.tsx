@@ -168,7 +168,13 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
         </table>
         <RowFigures />
         {rows.length === 0 && (
-          <p className="nothing">Nothing aboard yet. Add a part, or an airframe to carry it.</p>
+          <p className="nothing">
+            Nothing aboard yet. Add a part, or begin a{' '}
+            <button type="button" className="link" onClick={() => bench.view.setState({ place: 'begin' })}>
+              New aircraft
+            </button>
+            .
+          </p>
         )}
       </div>
       <footer>
