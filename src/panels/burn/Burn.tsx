@@ -13,10 +13,12 @@ import { clockOf, timeNow, usePlayback } from './usePlayback';
 const Attitude = later(
   () => import('../loading/Attitude'),
   (module) => module.Attitude,
+  { place: 'The attitude' },
 );
 const ProfileDialog = later(
   () => import('./ProfileDialog'),
   (module) => module.ProfileDialog,
+  { place: 'The fuel profile' },
 );
 
 const speeds = [1, 10, 60] as const;
