@@ -18,7 +18,7 @@ export function tellFaults({ notice, document }: Bench, files: Ways): void {
     notice.tell({
       about: 'fault',
       tone: 'bad',
-      text: `Something in the bench failed, with ${document.current().name} on it: ${words}. What is on the bench is as it was.`,
+      text: `Something in the bench failed, with ${document.current().name} on it: ${words}. Nothing on the bench is lost.`,
       actions: [
         { label: 'Undo the last step', run: document.undo },
         { label: 'Save what is on the bench', run: files.saveFile },

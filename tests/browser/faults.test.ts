@@ -161,6 +161,7 @@ describe('a fault in the bench itself', () => {
     const verdict = (await page.getByTestId('verdict').textContent()) ?? '';
     expect(verdict).toContain('Not known: mass and CG');
     expect(verdict).toContain('Sandmartin');
+    expect(await page.getByTestId('burn').textContent()).toContain('The burn is not known.');
     // The station of the CG, which stood in the verdict and on the beam, is gone from the whole page.
     expect(good).toContain(station);
     expect(await page.locator('#root').textContent()).not.toContain(station);

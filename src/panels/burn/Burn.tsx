@@ -30,6 +30,12 @@ const STEPS = 1000;
 export function Burn() {
   const burns = useBenchValue((bench) => clockOf(bench) !== null);
   const fuel = useAircraft((aircraft) => aircraft.fuel);
+  const still = useBenchValue(({ balance }) => {
+    if (balance.fault() !== null) return 'The burn is not known.';
+    return balance.get().usableMl > 0
+      ? 'The fuel profile draws nothing.'
+      : 'Nothing burns: the CG stays where it is.';
+  });
   const usable = useBenchValue(({ balance }) => balance.get().usableMl > 0);
   const wet = useAircraft((aircraft) => aircraft.tanks.length > 0);
   const [tilting, setTilting] = useState(false);
@@ -39,9 +45,7 @@ export function Burn() {
         {burns && fuel ? (
           <Running />
         ) : (
-          <p className="hint">
-            {usable ? 'The fuel profile draws nothing.' : 'Nothing burns: the CG stays where it is.'}
-          </p>
+          <p className="hint">{still}</p>
         )}
         {!burns && fuel && usable && <ProfileButton />}
         {wet && <AttitudeButton open={tilting} onToggle={() => setTilting(!tilting)} />}
