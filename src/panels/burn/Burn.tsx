@@ -42,11 +42,7 @@ export function Burn() {
   return (
     <>
       <div className="burn" data-testid="burn">
-        {burns && fuel ? (
-          <Running />
-        ) : (
-          <p className="hint">{still}</p>
-        )}
+        {burns && fuel ? <Running /> : <p className="hint">{still}</p>}
         {!burns && fuel && usable && <ProfileButton />}
         {wet && <AttitudeButton open={tilting} onToggle={() => setTilting(!tilting)} />}
       </div>
