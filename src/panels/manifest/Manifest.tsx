@@ -15,6 +15,7 @@ import { ownOrderSort, useOwnOrder } from './useOwnOrder';
 const AddDialog = later(
   () => import('./AddDialog'),
   (module) => module.AddDialog,
+  { place: 'Adding' },
 );
 
 type Group = ManifestRow['group'];
