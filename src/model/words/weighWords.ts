@@ -4,8 +4,9 @@ import type { Difference } from '../../engine/weigh/reconcile';
 import type { UnaccountedFor } from '../../engine/weigh/unaccountedFor';
 import { shelf } from '../airframe/shelf';
 import { itemById } from '../document/edit';
+import { listed } from '../document/inWords';
 import type { Aircraft } from '../document/types';
-import { formatLength, formatMass, formatMoment, formatNumber } from '../units';
+import { formatLength, formatMass, formatMoment, formatNumber, LEAST_SHOWN_MM } from '../units';
 import type { Correction } from '../weigh/correction';
 import type { HeldAgainst } from '../weigh/heldAgainst';
 import type { Thought } from '../weigh/thought';
@@ -75,10 +76,6 @@ const measuredBy: Readonly<Record<HeldAgainst['by'], string>> = {
   swing: 'Swing',
 };
 const ways = { station: 'along', buttline: 'across', waterline: 'in height' } as const;
-
-/** "a", "a and b", "a, b and c". */
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 
 /** One sentence: whether it agrees, by how much, and how sure that is. */
 export function agreementWords({ reconciled, by }: HeldAgainst, say: Say): string {
@@ -159,7 +156,7 @@ export function correctionWords(aircraft: Aircraft, correction: Correction, say:
     case 'place': {
       const item = itemById(aircraft, correction.id);
       const moved = correction.positionMm.flatMap((mm, axis) =>
-        Math.abs(mm - (item?.positionMm[axis] ?? 0)) < 0.05
+        Math.abs(mm - (item?.positionMm[axis] ?? 0)) < LEAST_SHOWN_MM
           ? []
           : [`${axisNames[axis]} ${coordinate(mm, axis, say)}`],
       );

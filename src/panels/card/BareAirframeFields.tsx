@@ -1,6 +1,7 @@
 import { bareAirframeDifference } from '../../model/airframe/bodies';
 import { shownText } from '../../model/document/names';
 import type { Aircraft, BareAirframe } from '../../model/document/types';
+import { LEAST_SHOWN_MM } from '../../model/units';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { EditButton } from '../fields/EditButton';
@@ -26,7 +27,7 @@ function differenceWords(aircraft: Aircraft, say: Readings): string {
       : `The scales say ${say.mass(Math.abs(massG))} ${massG > 0 ? 'more' : 'less'} than the shapes`;
   if (stationMm === null) return `${mass}.`;
   const cg =
-    Math.abs(stationMm) < 0.05
+    Math.abs(stationMm) < LEAST_SHOWN_MM
       ? 'and the CG agrees'
       : `and the CG ${say.lengthFine(Math.abs(stationMm))} further ${stationMm > 0 ? 'aft' : 'forward'}`;
   return `${mass}, ${cg}.`;

@@ -1,5 +1,6 @@
 import { FACES, type Face, faceStation, placeFace } from '../../model/airframe/align';
 import { itemById } from '../../model/document/edit';
+import { LEAST_SHOWN_MM } from '../../model/units';
 import { useBench, useView } from '../../store/react';
 import { Measure } from '../fields/Measure';
 import { useBenchValue } from '../Live';
@@ -11,9 +12,6 @@ const FACE_WORDS: Readonly<Record<Face, string>> = {
   rear: 'rear face',
 };
 
-/** Less than this is no distance, mm. */
-const THERE_MM = 0.05;
-
 /** The station of a part or tank, typed and read to its front face, its middle or its rear face, and from where that is. */
 export function StationField({ id, name }: { readonly id: string; readonly name: string }) {
   const bench = useBench();
@@ -22,7 +20,7 @@ export function StationField({ id, name }: { readonly id: string; readonly name:
   const side = useBenchValue(({ document }) => {
     const item = itemById(document.current(), id);
     const offMm = item ? faceStation(item, face) - say.fromMm : 0;
-    if (Math.abs(offMm) < THERE_MM) return 'at';
+    if (Math.abs(offMm) < LEAST_SHOWN_MM) return 'at';
     return offMm > 0 ? 'behind' : 'ahead of';
   });
   return (

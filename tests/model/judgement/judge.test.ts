@@ -260,3 +260,36 @@ test('two things in one place are bad; the balance is judged beside', () => {
   expect(all.findings[0]?.kind).toBe('fit');
   expect(all.aftmost?.outsideMm).toBe(0);
 });
+
+test('a margin beyond the most that is wanted is blamed beside stated limits, never beside a band that it makes', () => {
+  const wished = changeStability(aircraftOf([weightlessWing], [boxPart('pack', 1000, [480, 0, 0])]), {
+    marginRange: { minPct: 5, maxPct: 15 },
+  });
+  // MAC 200 mm, neutral point at 520 mm: a CG at 480 mm has a margin of 20 %, 5 % too much.
+  const known = { estimate: estimateAt(520) };
+  const stated: Aircraft = { ...wished, targetBand: { by: 'station', forwardMm: 470, aftMm: 510 } };
+  expect(kinds(stated, known)).toContain('margin-over');
+  expect(kinds(wished, known)).not.toContain('margin-over');
+  expect(kinds(wished, known)).toContain('nose-heavy');
+});
+
+test('what only the balancing stand sees is not held against the fit', () => {
+  const party = { id: 'pack', name: 'pack', what: 'part', pieceId: 'pack' } as const;
+  const problem = (flies: boolean): NonNullable<Known['fit']>[number] => ({
+    key: 'k',
+    kind: 'outside',
+    severity: 'bad',
+    parties: [party],
+    byMm: 3,
+    states: [{ switchId: 's', switchName: 'Cover', positions: [{ id: 'off', name: 'off', flies }] }],
+    atMm: null,
+    clearByMm: null,
+    rule: null,
+  });
+  expect(judged(at(520), { fit: [problem(true)] }).fit).toHaveLength(1);
+  expect(judged(at(520), { fit: [problem(false)] }).fit).toHaveLength(0);
+});
+
+test('without tanks the travel is a point, so that every load state is certain', () => {
+  expect(judged(at(520), { loads: { status: 'unfinished' } }).loads).toBe('certified');
+});
