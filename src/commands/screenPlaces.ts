@@ -83,6 +83,11 @@ export const screenPlaces: readonly ScreenPlace[] = [
   })),
   ...['Beam', 'Manifest', 'Card'].map(turn),
   ...['flight-pack', 'main-tank', 'wing'].map(card),
+  {
+    name: 'begin',
+    demo: 'sandmartin',
+    goTo: (page) => page.evaluate(() => window.counterpoise.view.setState({ place: 'begin' })),
+  },
   opened('add', 'Manifest', 'Add a part'),
   opened('arrange', 'Manifest', 'Arrange…'),
   opened('keys', 'Stage', 'Keys'),

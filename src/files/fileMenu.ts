@@ -70,7 +70,7 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
     openDropped: (files: FileList) =>
       openBy(async () => {
         const first = files[0];
-        if (!first) return null;
+        if (!first) throw new Error('what was dropped is no file');
         if (files.length > 1) throw new Error(`${files.length} files were dropped, and the bench holds one`);
         return openDropped(first);
       }),

@@ -26,14 +26,17 @@ import { ViewSwitch } from './ViewSwitch';
 const Cautions = later(
   () => import('./Cautions'),
   (module) => module.Cautions,
+  { place: 'The list of cautions' },
 );
 const ArrangeSheet = later(
   () => import('./place/ArrangeSheet'),
   (module) => module.ArrangeSheet,
+  { place: 'Arrange' },
 );
 const Shortcuts = later(
   () => import('./Shortcuts'),
   (module) => module.Shortcuts,
+  { place: 'The list of keys' },
 );
 
 interface AppProps {

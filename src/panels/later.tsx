@@ -7,8 +7,8 @@ import { NotFetched } from './trouble/NotFetched';
 interface LaterOptions {
   /** What stands there until it comes. */
   readonly meanwhile?: ReactNode;
-  /** What it is, for the sentence when it fails. */
-  readonly place?: string;
+  /** What it is, as a sentence begins with it when it fails: "The fuel profile". */
+  readonly place: string;
 }
 
 /**
@@ -18,13 +18,13 @@ interface LaterOptions {
 export function later<M, P extends object>(
   load: () => Promise<M>,
   pick: (module: M) => ComponentType<P>,
-  { meanwhile = null, place = 'This piece of the bench' }: LaterOptions = {},
+  { meanwhile = null, place }: LaterOptions,
 ): ComponentType<P> {
   const piece = createPiece(load, pick);
   return function Later(props: P) {
     const { piece: Loaded, failure } = usePiece(piece);
     const onClose = 'onClose' in props ? (props.onClose as () => void) : undefined;
-    if (failure) return <NotFetched onRetry={piece.retry} onClose={onClose} />;
+    if (failure) return <NotFetched place={place} onRetry={piece.retry} onClose={onClose} />;
     if (!Loaded) return meanwhile;
     return (
       <Boundary place={place} floating={onClose !== undefined}>

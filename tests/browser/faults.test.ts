@@ -93,7 +93,7 @@ describe('a piece that is fetched later', () => {
     await breakIt(page);
     await page.keyboard.press('?');
     await elsewhere(page).waitFor();
-    expect(await elsewhere(page).textContent()).toMatch(/could not be fetched/);
+    expect(await elsewhere(page).textContent()).toContain('The list of keys could not be fetched.');
     await worksOn(page);
     const asked = () => bench.requests.filter((url) => piece.test(url)).length;
     const before = asked();
@@ -161,14 +161,17 @@ describe('a fault in the bench itself', () => {
     const verdict = (await page.getByTestId('verdict').textContent()) ?? '';
     expect(verdict).toContain('Not known: mass and CG');
     expect(verdict).toContain('Sandmartin');
+    expect(await page.getByTestId('burn').textContent()).toContain('The burn is not known.');
     // The station of the CG, which stood in the verdict and on the beam, is gone from the whole page.
     expect(good).toContain(station);
     expect(await page.locator('#root').textContent()).not.toContain(station);
     for (const way of ['Retry', 'Save what is on the bench', 'Start clean'])
       expect(await page.getByTestId('verdict').getByRole('button', { name: way }).count()).toBe(1);
+    await page.locator('[data-about=fault]').waitFor();
     await page.getByTestId('verdict').getByRole('button', { name: 'Undo: Break it' }).click();
     await expect.poll(() => page.getByTestId('verdict').textContent()).toBe(good);
     await expect.poll(() => elsewhere(page).count()).toBe(0);
+    expect(await page.locator('[data-about=fault]').count()).toBe(0);
     await worksOn(page);
     await bench.close();
   });

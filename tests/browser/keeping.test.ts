@@ -123,6 +123,8 @@ test('a file dropped on the page opens, and undo brings back what was there', as
   const avocet = writeAircraft({ ...blankAircraft(), name: 'Avocet' });
   expect(await drop([['avocet.json', avocet]])).toEqual([false, false]);
   await expect.poll(() => nameNow(page)).toBe('Avocet');
+  expect(await drop([])).toEqual([false, false]);
+  await expect.poll(() => notices(page).textContent()).toContain('what was dropped is no file');
   expect(await drop([['broken.json', '{ "format": ']])).toEqual([false, false]);
   await page.getByRole('dialog').waitFor();
   expect(await page.getByRole('dialog').textContent()).toContain('broken.json');

@@ -128,6 +128,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'place',
     'advice',
     'weigh',
+    'begin',
     'words',
     'reading',
   ],

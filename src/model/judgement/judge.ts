@@ -8,6 +8,7 @@ import type { LoadExtreme } from '../loads/loadStates';
 import { bandFindings, fitFindings, lateralFindings, marginFindings } from './findings';
 import { type StateBalance, stateBalances } from './flyingStates';
 import { lateralLimitMm, marginWish } from './limits';
+import { statedPoint } from './statedPoint';
 import { type Against, cgPoint, isFinitePoint, judgedState } from './states';
 import {
   type CgPoint,
@@ -31,6 +32,7 @@ export function judge(aircraft: Aircraft, known: Known): Judgement {
   const { shown, states, all } = stateBalances(aircraft, known);
   const band = judgedBand(shown.balance);
   const against: Against = { band, neutralPoint: neutralPointOf(shown.balance) };
+  const statedFor = band && statedPoint(aircraft, known, against);
   const judged = states.flatMap((state) => judgedState(state, against) ?? []);
   const searched = searchedPoints(known, against);
   const points: readonly CgPoint[] = [
@@ -50,7 +52,7 @@ export function judge(aircraft: Aircraft, known: Known): Judgement {
   const loads = loadsChecked(known, states, all);
   const findings = sortedFindings([
     ...figureFindings(states, judged, searched),
-    ...bandFindings(band, foremost, aftmost),
+    ...bandFindings(band, statedFor ?? foremost, statedFor ?? aftmost),
     ...marginFindings(margin, band),
     ...lateralFindings(limitMm, mostLateral),
     ...fitFindings(fit),
@@ -61,6 +63,7 @@ export function judge(aircraft: Aircraft, known: Known): Judgement {
     severitySoFar: worstOf(findings.filter(({ kind }) => !kind.endsWith('-unchecked'))),
     findings,
     band,
+    statedFor,
     shown: judgedState(shown, against),
     states: judged,
     foremost,

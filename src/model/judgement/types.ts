@@ -165,6 +165,8 @@ export interface Judgement {
   /** The worst first. */
   readonly findings: readonly Finding[];
   readonly band: JudgedBand | null;
+  /** The one load state that the limits were stated for, and alone are held to; null where they hold for every one. */
+  readonly statedFor: CgPoint | null;
   /** The load state shown; null without a CG. */
   readonly shown: StateJudgement | null;
   /** Every flying load state that was looked at along its burn, the one shown first when it flies. */

@@ -29,7 +29,10 @@ export function withBandBy(
 ): Aircraft {
   if (by === 'none') return { ...aircraft, targetBand: null };
   const stations = bandStations(aircraft) ?? freshStations(aircraft, estimate);
-  if (by === 'station') return { ...aircraft, targetBand: { by, ...toTenths(stations) } };
+  // The load state that the limits hold for stays, however they are stated.
+  const { statedFor } = aircraft.targetBand ?? {};
+  const state = statedFor && { statedFor };
+  if (by === 'station') return { ...aircraft, targetBand: { by, ...toTenths(stations), ...state } };
   const surface = macSurface(aircraft) ?? largestSurface(aircraft);
   // Whether the wing is taken gross or exposed must not change with the way the band is stated.
   const kept = { ...aircraft, stability: { ...aircraft.stability, mac: macMode(aircraft) } };
@@ -39,7 +42,7 @@ export function withBandBy(
   const inside = inTenths(pct(stations.forwardMm), pct(stations.aftMm));
   return {
     ...kept,
-    targetBand: { by, surfaceId: surface.id, forwardPct: inside[0], aftPct: inside[1] },
+    targetBand: { by, surfaceId: surface.id, forwardPct: inside[0], aftPct: inside[1], ...state },
   };
 }
 

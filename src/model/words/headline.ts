@@ -19,7 +19,7 @@ export interface HeadAndCause {
 export function headAndCause(aircraft: Aircraft, judgement: Judgement, say: Say): HeadAndCause {
   const [worst] = judgement.findings.filter(({ kind }) => !isPending(kind));
   const pending = judgement.findings.filter(({ kind }) => isPending(kind));
-  if (!worst) return allWell(judgement, pending);
+  if (!worst) return allWell(aircraft, judgement, pending, say);
   const head = headOf(aircraft, judgement, worst, say);
   return { headline: head.headline, cause: head.cause };
 }
@@ -32,19 +32,40 @@ const within = ({ band }: Judgement) => (band?.from === 'estimate' ? 'In the est
 
 const burns = ({ states }: Judgement) => states.some((state) => state.burns);
 
-function allWell(judgement: Judgement, pending: readonly Finding[]): HeadAndCause {
+function allWell(
+  aircraft: Aircraft,
+  judgement: Judgement,
+  pending: readonly Finding[],
+  say: Say,
+): HeadAndCause {
   const is = (kind: FindingKind) => pending.some((finding) => finding.kind === kind);
   const { margin } = judgement;
   const causes = [
+    elsewhere(aircraft, judgement, say),
     is('loads-unchecked') && 'Not checked in other load states yet.',
     is('margin-unchecked') && margin.status === 'unknown' && `The margin is ${margin.why}.`,
     is('fit-unchecked') && 'The fit is not checked yet.',
   ];
   const shown = is('loads-unchecked') ? ' as shown' : '';
+  const { statedFor } = judgement;
+  const when = statedFor ? momentWords(aircraft, statedFor) : burns(judgement) && 'full to dry';
   return {
-    headline: `${within(judgement)}${shown}${burns(judgement) ? ', full to dry' : ''}`,
+    headline: `${within(judgement)}${shown}${when ? `, ${when}` : ''}`,
     cause: causes.filter(Boolean).join(' '),
   };
+}
+
+/** Where the CG goes in the load states that the limits were not stated for; empty while it stays between them. */
+function elsewhere(aircraft: Aircraft, { statedFor, foremost, aftmost }: Judgement, say: Say): string {
+  if (!statedFor) return '';
+  const words = [aftmost, foremost].flatMap((point) => {
+    if (!point?.outsideMm) return [];
+    const { outsideMm } = point;
+    const way = outsideMm > 0 ? 'aft' : 'ahead';
+    return `${lengthUp(Math.abs(outsideMm), say)} ${way} of them (${momentWords(aircraft, point)})`;
+  });
+  if (words.length === 0) return '';
+  return `The limits were stated for this load state alone; elsewhere it goes ${words.join(' and ')}.`;
 }
 
 function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say: Say): HeadAndCause {
@@ -98,7 +119,7 @@ function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say:
     case 'loads-unchecked':
     case 'fit-unchecked':
     case 'margin-unchecked':
-      return allWell(judgement, [finding]);
+      return allWell(aircraft, judgement, [finding], say);
   }
 }
 

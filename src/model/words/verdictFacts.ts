@@ -93,6 +93,8 @@ function cgFacts(judgement: Judgement, say: Say): readonly Fact[] {
 
 function pointTone(judgement: Judgement, { outsideMm, cgMm }: CgPoint): Tone {
   if (outsideMm === null || !Number.isFinite(cgMm[0])) return 'unknown';
+  // Limits that hold for another load state are shown for this one, and judged there.
+  if (judgement.statedFor && outsideMm !== 0) return 'caution';
   if (outsideMm > 0) return 'danger';
   return outsideMm < 0 ? toneOfKinds(judgement, 'nose-heavy') : 'good';
 }
@@ -108,12 +110,14 @@ function againstBand({ band }: Judgement, { outsideMm, cgMm }: CgPoint, say: Say
     : `${lengthDown(Math.max(0, toForward), say)} behind the forward limit`;
 }
 
-function bandFact({ targetBand, referencePoints }: Aircraft, judgement: Judgement, say: Say): Fact {
-  const { band } = judgement;
+function bandFact(aircraft: Aircraft, judgement: Judgement, say: Say): Fact {
+  const { band, statedFor } = judgement;
+  const { targetBand, referencePoints } = aircraft;
   const fact = { key: 'band', label: 'Band' } as const;
   if (!band) return { ...fact, value: 'none', note: '', tone: 'unknown' };
   const from = referencePoints.find(({ positionMm }) => positionMm[0] === say.fromMm)?.name;
-  const stated = targetBand?.by === 'mac' ? 'stated in % MAC' : 'stated';
+  const way = targetBand?.by === 'mac' ? 'stated in % MAC' : 'stated';
+  const stated = statedFor ? `${way} for ${momentWords(aircraft, statedFor)}` : way;
   return {
     ...fact,
     value: `${bareFigure(fineStation(band.forwardMm, say))}–${fineStation(band.aftMm, say)}`,

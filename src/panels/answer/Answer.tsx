@@ -13,6 +13,7 @@ import { Fix } from './Fix';
 const LastWeighed = later(
   () => import('../weigh/LastWeighed'),
   (module) => module.LastWeighed,
+  { place: 'The last weighing' },
 );
 
 const signs: Readonly<Record<Tone, { readonly icon: IconName; readonly word: string }>> = {

@@ -11,6 +11,7 @@ import { later } from '../later';
 const WorkingDialog = later(
   () => import('../sums/WorkingDialog'),
   (module) => module.WorkingDialog,
+  { place: 'The working' },
 );
 
 /** Facts that are sums open the sum. */

@@ -17,6 +17,7 @@ import { Zone } from './Zone';
 const Travel = later(
   () => import('./Travel'),
   (module) => module.Travel,
+  { place: 'The CG travel' },
 );
 
 /** The aircraft as a beam on its fulcrum, and under it the travel of the CG. */

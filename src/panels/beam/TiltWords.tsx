@@ -17,6 +17,10 @@ function beyond({ document, balance }: Bench, line: Line): number {
   return at < zone.forwardMm ? at - zone.forwardMm : Math.max(0, at - zone.aftMm);
 }
 
+/** "tail-heavy"; "outside" against limits that were stated for another load state and are kept there. */
+const heavyWord = ({ verdict }: Bench, end: 'nose' | 'tail'): string =>
+  verdict.judgement().statedFor?.outsideMm === 0 ? 'outside' : `${end}-heavy`;
+
 /** What would level the wings, in words; empty when nobody would notice. */
 function levelling({ document, balance }: Bench, side: 'right' | 'left', say: Readings): string {
   const { massG, cgMm } = balance.get();
@@ -40,12 +44,12 @@ export function TiltWords({ line, widthPx }: { readonly line: Line; readonly wid
   const nose = useBenchValue((bench) => {
     if (lateral) return levelling(bench, 'right', say);
     const byMm = beyond(bench, line);
-    return byMm < 0 ? `◂ nose-heavy ${lengthUp(-byMm, say)}` : 'nose';
+    return byMm < 0 ? `◂ ${heavyWord(bench, 'nose')} ${lengthUp(-byMm, say)}` : 'nose';
   });
   const tail = useBenchValue((bench) => {
     if (lateral) return levelling(bench, 'left', say);
     const byMm = beyond(bench, line);
-    return byMm > 0 ? `tail-heavy ${lengthUp(byMm, say)} ▸` : 'tail';
+    return byMm > 0 ? `${heavyWord(bench, 'tail')} ${lengthUp(byMm, say)} ▸` : 'tail';
   });
   const out = useBenchValue((bench) => Math.sign(beyond(bench, line)));
   return (

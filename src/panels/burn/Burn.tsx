@@ -13,10 +13,12 @@ import { clockOf, timeNow, usePlayback } from './usePlayback';
 const Attitude = later(
   () => import('../loading/Attitude'),
   (module) => module.Attitude,
+  { place: 'The attitude' },
 );
 const ProfileDialog = later(
   () => import('./ProfileDialog'),
   (module) => module.ProfileDialog,
+  { place: 'The fuel profile' },
 );
 
 const speeds = [1, 10, 60] as const;
@@ -28,19 +30,19 @@ const STEPS = 1000;
 export function Burn() {
   const burns = useBenchValue((bench) => clockOf(bench) !== null);
   const fuel = useAircraft((aircraft) => aircraft.fuel);
+  const still = useBenchValue(({ balance }) => {
+    if (balance.fault() !== null) return 'The burn is not known.';
+    return balance.get().usableMl > 0
+      ? 'The fuel profile draws nothing.'
+      : 'Nothing burns: the CG stays where it is.';
+  });
   const usable = useBenchValue(({ balance }) => balance.get().usableMl > 0);
   const wet = useAircraft((aircraft) => aircraft.tanks.length > 0);
   const [tilting, setTilting] = useState(false);
   return (
     <>
       <div className="burn" data-testid="burn">
-        {burns && fuel ? (
-          <Running />
-        ) : (
-          <p className="hint">
-            {usable ? 'The fuel profile draws nothing.' : 'Nothing burns: the CG stays where it is.'}
-          </p>
-        )}
+        {burns && fuel ? <Running /> : <p className="hint">{still}</p>}
         {!burns && fuel && usable && <ProfileButton />}
         {wet && <AttitudeButton open={tilting} onToggle={() => setTilting(!tilting)} />}
       </div>

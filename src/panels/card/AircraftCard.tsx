@@ -30,6 +30,7 @@ import {
 const SensitivityDialog = later(
   () => import('../sums/SensitivityDialog'),
   (module) => module.SensitivityDialog,
+  { place: 'The table of what moves the CG' },
 );
 
 const kinds: readonly { readonly value: AircraftKind; readonly label: string }[] = [

@@ -4,6 +4,7 @@ import { useBench, useCommitted, useSteadyList } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { useReadings } from '../readings';
+import { BandStatedFor } from './BandStatedFor';
 
 /** Where the CG must stay: by stations or by the mean aerodynamic chord. */
 export function BandFields() {
@@ -70,6 +71,7 @@ export function BandFields() {
         <>
           {limit('forward')}
           {limit('aft')}
+          <BandStatedFor />
         </>
       )}
     </>

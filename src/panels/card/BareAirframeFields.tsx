@@ -1,4 +1,5 @@
 import { bareAirframeDifference } from '../../model/airframe/bodies';
+import { shownText } from '../../model/document/names';
 import type { Aircraft, BareAirframe } from '../../model/document/types';
 import { LEAST_SHOWN_MM } from '../../model/units';
 import { useCommitted } from '../../store/react';
@@ -36,6 +37,7 @@ function differenceWords(aircraft: Aircraft, say: Readings): string {
 export function BareAirframeFields() {
   const say = useReadings();
   const weighed = useCommitted(({ bareAirframe }) => bareAirframe !== null);
+  const contains = useCommitted(({ bareAirframe }) => shownText(bareAirframe?.contains ?? ''));
   const words = useCommitted((aircraft) => differenceWords(aircraft, say));
   const change = (aircraft: Aircraft, fields: Partial<BareAirframe>): Aircraft => ({
     ...aircraft,
@@ -97,6 +99,7 @@ export function BareAirframeFields() {
         write={(aircraft, use) => change(aircraft, { use: use as BareAirframe['use'] })}
       />
       <p className="hint">{words}</p>
+      {contains && <p className="hint">The weighed figure contains {contains}.</p>}
       <EditButton
         step="Forget the weighed airframe"
         edit={(aircraft) => ({ ...aircraft, bareAirframe: null })}

@@ -9,18 +9,22 @@ import { later } from '../later';
 const PartCard = later(
   () => import('./PartCard'),
   (module) => module.PartCard,
+  { place: 'The card of the part' },
 );
 const TankCard = later(
   () => import('./TankCard'),
   (module) => module.TankCard,
+  { place: 'The card of the tank' },
 );
 const LeadCard = later(
   () => import('../fit/LeadCard'),
   (module) => module.LeadCard,
+  { place: 'The card of the lead' },
 );
 const StructureCard = later(
   () => import('./StructureCard'),
   (module) => module.StructureCard,
+  { place: 'The card of the structure' },
 );
 
 type Kind = 'part' | 'tank' | 'structure' | 'lead' | null;

@@ -11,6 +11,7 @@ import { useReadings } from '../readings';
 const MomentDialog = later(
   () => import('../sums/MomentDialog'),
   (module) => module.MomentDialog,
+  { place: 'The working' },
 );
 
 /** How far "10 mm aft" moves it, mm, and what "10 g more" adds, g. */

@@ -54,7 +54,9 @@ export function EntryPath({ id, name }: { readonly id: string; readonly name: st
       <div role="status">
         {sought?.state === 'searching' && <p className="hint">Looking for a way in for {name}…</p>}
         {sought?.state === 'failed' && <p className="clash">{sought.sentence}</p>}
-        {sought?.state === 'answered' && !sought.entry.found && <NotFound entry={sought.entry} hatches={hatches} />}
+        {sought?.state === 'answered' && !sought.entry.found && (
+          <NotFound entry={sought.entry} hatches={hatches} />
+        )}
         {sought?.state === 'answered' && sought.entry.found && (
           <p>
             Goes in through{' '}

@@ -4,9 +4,7 @@ import { later } from '../later';
 const FitSection = later(
   () => import('./FitSection'),
   (module) => module.default,
-  {
-    meanwhile: <p className="hint">Fetching the distances…</p>,
-  },
+  { place: 'The check of fit', meanwhile: <p className="hint">Fetching the distances…</p> },
 );
 
 /** The section of the card that says whether the selected part or tank fits. */

@@ -5,6 +5,7 @@ import { later } from '../later';
 const OrderDialog = later(
   () => import('./OrderDialog'),
   (module) => module.default,
+  { place: 'The order of fitting' },
 );
 
 /** Asks in which order all parts can go in. */

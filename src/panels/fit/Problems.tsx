@@ -1,10 +1,11 @@
-import { useMemo } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import type { Vec3 } from '../../engine/geometry/types';
 import { add } from '../../engine/geometry/vec3';
 import { itemById, placeItem, updatePart, updateTank } from '../../model/document/edit';
 import type { Aircraft } from '../../model/document/types';
 import type { FitProblem } from '../../model/fit/wholeFit';
 import { problemSentence } from '../../model/words/fitWords';
-import { useBench, useCommitted, useFitOf } from '../../store/react';
+import { useBench, useCommitted, useFail, useFitOf } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
 import { Icon } from '../icons';
 import { useReadings } from '../readings';
@@ -59,18 +60,38 @@ function ProblemLine({ id, problem }: { readonly id: string; readonly problem: F
   );
 }
 
-/** Offered only where the whole fit is no worse for it. Looked for at rest; in a drag the words are enough. */
+/**
+ * Offered only where the whole fit is no worse for it. Looked for at rest, each in a task of its own, for among many
+ * things it takes longer than an edit may; in a drag the words are enough.
+ */
 function MoveClear({ id, problem }: { readonly id: string; readonly problem: FitProblem }) {
   const bench = useBench();
   const say = useReadings();
   const committed = useCommitted((aircraft) => aircraft);
   const atRest = bench.document.current() === committed;
   const item = itemById(committed, id);
-  const by = useMemo(
-    () => (atRest ? (bench.fit.judge()?.clearMove(committed, id, problem) ?? null) : null),
-    [atRest, bench, committed, id, problem],
-  );
+  const [found, setFound] = useState<Looked | null>(null);
+  const fail = useRef(useFail());
+  useEffect(() => {
+    if (!atRest) return;
+    const timer = setTimeout(() => {
+      try {
+        setFound({ committed, problem, by: bench.fit.judge()?.clearMove(committed, id, problem) ?? null });
+      } catch (error) {
+        fail.current(error);
+      }
+    });
+    return () => clearTimeout(timer);
+  }, [atRest, bench, committed, id, problem]);
   if (!item || !atRest) return null;
+  if (found?.committed !== committed || found.problem !== problem) {
+    return (
+      <button type="button" className="button" disabled>
+        Move clear …
+      </button>
+    );
+  }
+  const { by } = found;
   if (!by) return <p className="hint">No short move of it ends this and leaves all else as it is.</p>;
   const other = problem.parties.find((party) => party.id !== id)?.name ?? '';
   return (
@@ -82,6 +103,13 @@ function MoveClear({ id, problem }: { readonly id: string; readonly problem: Fit
       Move clear ({wayWords(by, say)})
     </EditButton>
   );
+}
+
+/** What was found, and for what. */
+interface Looked {
+  readonly committed: Aircraft;
+  readonly problem: FitProblem;
+  readonly by: Vec3 | null;
 }
 
 /** What is meant to stand in the open, or to reach through the skin, is marked so once. */

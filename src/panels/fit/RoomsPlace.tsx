@@ -4,9 +4,7 @@ import { later } from '../later';
 const RoomLists = later(
   () => import('./RoomLists'),
   (module) => module.default,
-  {
-    meanwhile: <p className="hint">Fetching the lists…</p>,
-  },
+  { place: 'Bays and hatches', meanwhile: <p className="hint">Fetching the lists…</p> },
 );
 
 /** What the aircraft says of room: bays, hatches, leads and rules, fetched when they are opened. */

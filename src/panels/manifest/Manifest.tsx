@@ -15,6 +15,7 @@ import { ownOrderSort, useOwnOrder } from './useOwnOrder';
 const AddDialog = later(
   () => import('./AddDialog'),
   (module) => module.AddDialog,
+  { place: 'Adding' },
 );
 
 type Group = ManifestRow['group'];
@@ -168,7 +169,13 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
         </table>
         <RowFigures />
         {rows.length === 0 && (
-          <p className="nothing">Nothing aboard yet. Add a part, or an airframe to carry it.</p>
+          <p className="nothing">
+            Nothing aboard yet. Add a part, or begin a{' '}
+            <button type="button" className="link" onClick={() => bench.view.setState({ place: 'begin' })}>
+              New aircraft
+            </button>
+            .
+          </p>
         )}
       </div>
       <footer>

@@ -10,15 +10,18 @@ import { useDrop } from './useDrop';
 const Demos = later(
   () => import('./Demos'),
   (module) => module.Demos,
+  { place: 'The choice of aircraft' },
 );
 // Fetched at once, though it shows when it is opened: saving must not wait for a server.
 const MenuSheet = later(
   () => import('./MenuSheet'),
   (module) => module.MenuSheet,
+  { place: 'The menu' },
 );
 const ReadingFaults = later(
   () => import('./ReadingFaults'),
   (module) => module.ReadingFaults,
+  { place: 'The list of what is wrong with the file' },
 );
 
 interface AppMenuProps {

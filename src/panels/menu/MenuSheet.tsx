@@ -16,6 +16,7 @@ interface MenuSheetProps {
 
 /** All that is seldom needed: files, units, the theme, and what else there is to read. */
 export function MenuSheet({ files, onSheet, onChoose, onOpen, onPick }: MenuSheetProps) {
+  const bench = useBench();
   const then = (action: () => unknown) => () => {
     onPick();
     void action();
@@ -29,6 +30,9 @@ export function MenuSheet({ files, onSheet, onChoose, onOpen, onPick }: MenuShee
         step="Rename the aircraft"
       />
       <ul>
+        <MenuItem onPick={then(() => bench.view.setState({ place: 'begin', playing: false }))}>
+          New aircraft…
+        </MenuItem>
         <MenuItem onPick={onChoose}>Choose an aircraft…</MenuItem>
         <MenuItem onPick={then(files.newAircraft)}>New, an empty bench</MenuItem>
         <MenuItem onPick={onOpen}>Open a file…</MenuItem>

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 
-/** Files dropped anywhere on the page; without this the browser would show the file in place of the page. */
+/** What is dropped anywhere on the page, of which a text holds no file; without this the browser would show the file in place of the page. */
 export function useDrop(onFiles: (files: DataTransfer['files']) => void): void {
   const latest = useRef(onFiles);
   latest.current = onFiles;
@@ -15,7 +15,7 @@ export function useDrop(onFiles: (files: DataTransfer['files']) => void): void {
       if (!ours(event)) return;
       event.preventDefault();
       const files = event.dataTransfer?.files;
-      if (files && files.length > 0) latest.current(files);
+      if (files) latest.current(files);
     };
     window.addEventListener('dragover', over);
     window.addEventListener('drop', drop);

@@ -12,6 +12,7 @@ import { type Search, startOf } from './useSearch';
 const Choices = later(
   () => import('./Choices'),
   (module) => module.Choices,
+  { place: 'The list of choices' },
 );
 
 interface ResultProps {

@@ -8,16 +8,19 @@ export function PlaceNav() {
   const here = useView(({ place }) => place);
   return (
     <nav className="place-nav" aria-label="Places">
-      {places.map(({ id, label }) => (
-        <button
-          key={id}
-          type="button"
-          aria-current={id === here ? 'page' : undefined}
-          onClick={() => view.setState({ place: id, playing: false })}
-        >
-          {label}
-        </button>
-      ))}
+      {places.map(
+        ({ id, label }) =>
+          label !== null && (
+            <button
+              key={id}
+              type="button"
+              aria-current={id === here ? 'page' : undefined}
+              onClick={() => view.setState({ place: id, playing: false })}
+            >
+              {label}
+            </button>
+          ),
+      )}
     </nav>
   );
 }

@@ -5,7 +5,8 @@ import { later } from '../later';
 /** A place of its own beside the bench: it takes all the room under the answer. */
 interface Place {
   readonly id: PlaceId;
-  readonly label: string;
+  /** Null for one that is no part of the navigation: it is come to from elsewhere, and left for the bench. */
+  readonly label: string | null;
   /** None for the bench itself, which is always there. */
   readonly Place: ComponentType<object> | null;
 }
@@ -20,6 +21,15 @@ export const places: readonly Place[] = [
       () => import('../weigh/WeighIn'),
       (module) => module.WeighIn,
       { place: 'The weigh-in', meanwhile: <main className="place" /> },
+    ),
+  },
+  {
+    id: 'begin',
+    label: null,
+    Place: later(
+      () => import('../begin/Begin'),
+      (module) => module.Begin,
+      { place: 'The sheet of a new aircraft', meanwhile: <main className="place" /> },
     ),
   },
 ];

@@ -4,9 +4,7 @@ import { later } from '../later';
 const EstimateFigures = later(
   () => import('./EstimateFigures'),
   (module) => module.default,
-  {
-    meanwhile: <p className="hint">Fetching the estimate…</p>,
-  },
+  { place: 'The estimate of the neutral point', meanwhile: <p className="hint">Fetching the estimate…</p> },
 );
 
 /** The estimate's section of the card. */

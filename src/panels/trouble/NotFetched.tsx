@@ -2,13 +2,15 @@ import { useState } from 'react';
 import { Trouble } from './Trouble';
 
 interface NotFetchedProps {
+  /** What it is, as a sentence begins with it. */
+  readonly place: string;
   readonly onRetry: () => void;
   /** Given where it would have been a dialog. */
   readonly onClose?: (() => void) | undefined;
 }
 
 /** In the place of a piece of the page that did not come. */
-export function NotFetched({ onRetry, onClose }: NotFetchedProps) {
+export function NotFetched({ place, onRetry, onClose }: NotFetchedProps) {
   const [silent, setSilent] = useState(false);
   // A page that is loaded again from a server that has stopped would be gone.
   const reload = async () => {
@@ -18,7 +20,7 @@ export function NotFetched({ onRetry, onClose }: NotFetchedProps) {
   };
   return (
     <Trouble
-      title="This piece of the bench could not be fetched."
+      title={`${place} could not be fetched.`}
       detail={
         silent
           ? 'The server does not answer, so the page stays as it is. The aircraft is safe; try again when the server runs.'

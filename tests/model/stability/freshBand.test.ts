@@ -6,7 +6,7 @@ import { withBandBy } from '../../../src/model/stability/freshBand';
 import { withMacMode } from '../../../src/model/stability/macMode';
 import { likelyMarginKind, marginKind, usualMargins } from '../../../src/model/stability/marginKind';
 import { changeStability } from '../../../src/model/stability/stability';
-import { aircraftOf } from '../aircraft';
+import { aircraftOf, weightlessWing } from '../aircraft';
 
 const surface = (given: Partial<Surface> = {}): Surface => ({
   id: 'wing',
@@ -118,4 +118,15 @@ describe('the kind', () => {
       expect(usualMargins(chosen)).toEqual(COMMON_MARGINS[kind]);
     },
   );
+});
+
+test('the load state that limits were stated for stays when they are stated another way', () => {
+  const statedFor = { fuelPct: 0, switches: [] };
+  const stated: Aircraft = {
+    ...aircraftOf([weightlessWing]),
+    targetBand: { by: 'station', forwardMm: 540, aftMm: 560, statedFor },
+  };
+  const byMac = withBandBy(stated, 'mac', null);
+  expect(byMac.targetBand).toMatchObject({ by: 'mac', statedFor });
+  expect(withBandBy(byMac, 'station', null).targetBand).toMatchObject({ by: 'station', statedFor });
 });

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { targetBand } from './band';
 import {
   about,
   angleDeg,
@@ -41,20 +42,6 @@ export const VERSION = 1;
 /** A named point that a tape measure reaches; any reading may be shown from it. */
 const referencePoint = record({ id, name: label, positionMm: pointMm });
 
-/** Where the CG must be: between two stations, or between two percentages of a surface's MAC. */
-const targetBand = v.variant('by', [
-  record({
-    by: v.literal('station'),
-    forwardMm: placeMm,
-    aftMm: placeMm,
-    statedFrom: about(
-      v.optional(id),
-      'the reference point that the limits were stated from; the figures themselves are from the datum',
-    ),
-  }),
-  record({ by: v.literal('mac'), surfaceId: id, forwardPct: percentOfMac, aftPct: percentOfMac }),
-]);
-
 /** Static margins that are wanted, % MAC: the least belongs to the aft limit, the most to the forward one. */
 const marginRange = record({ minPct: percentOfMac, maxPct: percentOfMac });
 
@@ -95,6 +82,7 @@ const bareAirframe = record(
     plusMinusG,
     plusMinusMm,
     use: choice(['compare', 'correct', 'replace']),
+    contains: about(v.optional(label), 'what the scales had on them, in words'),
   },
   'the bare airframe as weighed: compare it with the shapes, correct them, or replace them',
 );

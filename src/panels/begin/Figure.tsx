@@ -1,0 +1,70 @@
+import { useId, useState } from 'react';
+import type { Quantity } from '../../model/units';
+import { useView } from '../../store/react';
+import { entryText, readEntry } from '../fields/entryText';
+
+interface FigureProps {
+  readonly label: string;
+  readonly quantity: Quantity;
+  /** Null while nothing is typed. */
+  readonly value: number | null;
+  /** What stands for it until then, in words; shown in the empty field. */
+  readonly meanwhile: string;
+  readonly onValue: (value: number | null) => void;
+  readonly onLook?: (looking: boolean) => void;
+  /** Why the figure cannot be so beside the others. */
+  readonly fault?: string | undefined;
+}
+
+/** A figure of the new aircraft, taken with every key so that the drawing follows; in whatever unit is typed. */
+export function Figure({ label, quantity, value, meanwhile, onValue, onLook, fault }: FigureProps) {
+  const units = useView((view) => view.units);
+  const [typed, setTyped] = useState<string | null>(null);
+  const [unread, setUnread] = useState<string | null>(null);
+  const id = useId();
+  const told = unread ?? fault;
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <span className="entry">
+        <input
+          id={id}
+          type="text"
+          autoComplete="off"
+          spellCheck={false}
+          className="figure"
+          placeholder={meanwhile}
+          value={typed ?? entryText(value, quantity, units)}
+          aria-invalid={told !== undefined && typed === null}
+          aria-describedby={told ? `${id}-told` : undefined}
+          onFocus={() => onLook?.(true)}
+          onChange={(event) => {
+            const text = event.target.value;
+            setTyped(text);
+            const entry = readEntry(text, quantity, units, true);
+            if (!entry.ok) return;
+            setUnread(null);
+            onValue(entry.value);
+          }}
+          onBlur={() => {
+            onLook?.(false);
+            if (typed === null) return;
+            const entry = readEntry(typed, quantity, units, true);
+            setUnread(entry.ok ? null : entry.sentence);
+            if (entry.ok) setTyped(null);
+          }}
+        />
+      </span>
+      {told && typed === null && (
+        <p id={`${id}-told`} className="fault" role="alert">
+          {told}
+        </p>
+      )}
+      {unread && typed !== null && (
+        <p id={`${id}-told`} className="fault" role="alert">
+          {unread}
+        </p>
+      )}
+    </div>
+  );
+}

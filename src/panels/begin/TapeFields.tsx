@@ -1,0 +1,76 @@
+import { arrangementOf } from '../../model/begin/arrangements';
+import { motorOf } from '../../model/begin/beginAircraft';
+import { type Tape, type TapeField, tapeFields } from '../../model/begin/tape';
+import { useReadings } from '../readings';
+import type { Sheet, SheetFaults } from './beginning';
+import { Figure } from './Figure';
+
+/** What each figure of the tape is called, of an arrangement. */
+export function fieldNames(arrangement: Sheet['arrangement']): Readonly<Record<TapeField, string>> {
+  const { tail } = arrangementOf(arrangement);
+  const surface = tail === 'none' ? 'Foreplane' : 'Tail';
+  return {
+    spanMm: 'Span',
+    rootChordMm: 'Root chord',
+    tipChordMm: 'Tip chord',
+    sweepMm: 'Tip behind root',
+    lengthMm: 'Length',
+    wingAtMm: 'Nose to wing',
+    tailSpanMm: `${surface} span`,
+    tailChordMm: `${surface} chord`,
+  };
+}
+
+/** How each is taken, said while it is being typed. */
+export const howMeasured: Readonly<Record<TapeField, string>> = {
+  spanMm: 'Tip to tip, straight across.',
+  rootChordMm: 'Along the body, where the wing meets it.',
+  tipChordMm: 'At the tip, before it is rounded.',
+  sweepMm: 'How far the tip’s leading edge lies behind the root’s, along the body.',
+  lengthMm: 'From the nose of the body, behind the spinner, to the last of tail or body.',
+  wingAtMm: 'From the nose to the wing’s leading edge where it meets the body.',
+  tailSpanMm: 'Tip to tip.',
+  tailChordMm: 'Half-way out, leading to trailing edge.',
+};
+
+interface TapeFieldsProps {
+  readonly sheet: Sheet;
+  readonly tape: Tape;
+  readonly faults: SheetFaults;
+  readonly looking: TapeField | null;
+  readonly onLook: (field: TapeField | null) => void;
+  readonly onChange: (change: Partial<Sheet>) => void;
+}
+
+/** The few figures that a tape reaches. An empty one gets the proportion that stands in it. */
+export function TapeFields({ sheet, tape, faults, looking, onLook, onChange }: TapeFieldsProps) {
+  const say = useReadings();
+  const { arrangement, typed } = sheet;
+  const names = fieldNames(arrangement);
+  const set = (field: TapeField, value: number | null) => {
+    const { [field]: _before, ...rest } = typed;
+    onChange({ typed: value === null ? rest : { ...rest, [field]: value } });
+  };
+  return (
+    <fieldset className="begin-group" data-motor={motorOf(sheet)}>
+      <legend>From the tape</legend>
+      <p className="hint">
+        {looking ? howMeasured[looking] : 'Type what you can measure; the rest keeps the proportion shown.'}
+      </p>
+      <div className="begin-figures">
+        {tapeFields(arrangement).map((field) => (
+          <Figure
+            key={field}
+            label={names[field]}
+            quantity="length"
+            value={typed[field] ?? null}
+            meanwhile={`about ${say.length(tape[field])}`}
+            onValue={(value) => set(field, value)}
+            onLook={(on) => onLook(on ? field : null)}
+            fault={faults[field]}
+          />
+        ))}
+      </div>
+    </fieldset>
+  );
+}
