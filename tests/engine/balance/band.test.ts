@@ -48,6 +48,14 @@ describe('the band', () => {
     expect(bandFit([], band)).toBeNull();
   });
 
+  test('no travel, or one limit that is no number, is no fit at all', () => {
+    const travel = [at(1, 6000, 500)];
+    expect(bandFit([], { forwardMm: 400, aftMm: 600 })).toBeNull();
+    expect(bandFit(travel, { forwardMm: Number.NaN, aftMm: 600 })).toBeNull();
+    expect(bandFit(travel, { forwardMm: 400, aftMm: Number.NaN })).toBeNull();
+    expect(bandFit(travel, { forwardMm: 400, aftMm: Number.POSITIVE_INFINITY })).toBeNull();
+  });
+
   test('the limits themselves are inside', () => {
     expect(bandFit([at(1, 100, 480), at(0, 90, 520)], band)?.where).toBe('inside');
   });
