@@ -81,6 +81,17 @@ describe('the band', () => {
     );
   });
 
+  test('where it weighs nothing, as an empty tank may, no place of it mends what is out then', () => {
+    const band = { forwardMm: 400, aftMm: 600 };
+    const emptied = { stationMm: 500, massesG: [100, 0] };
+    const full = at(1, 6000, 500);
+    const alone = allowedStations([full], emptied, band);
+    expect(alone).not.toBeNull();
+    expect(allowedStations([full, at(0, 5900, 600)], emptied, band)).toEqual(alone);
+    expect(allowedStations([full, at(0, 5900, 601)], emptied, band)).toBeNull();
+    expect(allowedStations([full, at(0, 5900, 399)], emptied, band)).toBeNull();
+  });
+
   test('no station has a greater least margin than the best one', () => {
     fc.assert(
       fc.property(

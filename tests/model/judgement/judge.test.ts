@@ -316,3 +316,11 @@ test('more combinations than can be gone through leave the load states unchecked
   expect(loads).toBe('unchecked');
   expect(severity).toBe('unknown');
 });
+
+test('an estimate for another structure gives no point a margin', () => {
+  const fresh = judged(at(520), { estimate: estimateAt(540) });
+  // MAC 200 mm: 20 mm ahead of the neutral point is 10 %.
+  expect(fresh.aftmost?.marginPct).toBeCloseTo(10, 9);
+  const stale = judged(at(520), { estimate: estimateAt(540), estimateFresh: false });
+  expect(stale.aftmost?.marginPct).toBeNull();
+});
