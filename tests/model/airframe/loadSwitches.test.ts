@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { flyingStart, flyingStates, isFlying, standStates } from '../../../src/model/airframe/flyingStates';
 import { inLoadState, positionOf, switchesOf } from '../../../src/model/airframe/loadSwitches';
-import type { Aircraft, TankItem } from '../../../src/model/document/types';
-import { aircraftOf, boxPart } from '../aircraft';
+import type { Aircraft, StructurePiece, TankItem } from '../../../src/model/document/types';
+import { aircraftOf, boxBlock, boxPart } from '../aircraft';
 
 const tank = (id: string, feeds: string): TankItem => ({
   id,
@@ -86,4 +86,35 @@ describe('which states fly', () => {
   test('a position of the stand is looked at with the others as a flight starts', () => {
     expect(standStates(aircraft)).toEqual([{ camera: 'on', cover: 'off', tanks: 'all' }]);
   });
+});
+
+test('a switch none of whose positions fly holds nothing on the ground', () => {
+  const onStand = { onStand: true };
+  const stuck = [{ id: 'jig', name: 'Jig', positions: [position('a', onStand), position('b', onStand)] }];
+  const jigged = { ...aircraft, switches: stuck };
+  expect(isFlying(jigged, { jig: 'a' })).toBe(true);
+  expect(standStates(jigged)).toEqual([]);
+});
+
+test('with the wheels up only the legs move, and one leg leads to two states', () => {
+  const leg: StructurePiece = {
+    id: 'leg',
+    kind: 'leg',
+    name: 'Leg',
+    sides: 'both',
+    topMm: [500, 60, -70],
+    axleMm: [500, 200, -230],
+    strutDiameterMm: 8,
+    strutMassG: 90,
+    wheelDiameterMm: 80,
+    wheelWidthMm: 25,
+    wheelMassG: 60,
+    retract: { axis: [0, -1, 0], angleDeg: 90 },
+  };
+  const keel = boxBlock('keel', [450, 0, 0], { by: 'weighed', massG: 1200 });
+  const wheeled = aircraftOf([keel, leg]);
+  expect(flyingStates(wheeled)).toHaveLength(2);
+  const { structure } = inLoadState(wheeled, { undercarriage: 'up' });
+  expect(structure[0]).toBe(keel);
+  expect(structure[1]).not.toEqual(leg);
 });
