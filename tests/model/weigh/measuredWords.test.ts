@@ -3,6 +3,7 @@ import type { Difference, Reconciled } from '../../../src/engine/weigh/reconcile
 import type { UnaccountedFor } from '../../../src/engine/weigh/unaccountedFor';
 import { applyCorrection, setClear, unaccountedEntry } from '../../../src/model/weigh/correction';
 import type { HeldAgainst } from '../../../src/model/weigh/heldAgainst';
+import { positionsGone } from '../../../src/model/weigh/thought';
 import { agreementWords, massFigure } from '../../../src/model/words/weighWords';
 import { demo } from '../../demo/demoAircraft';
 
@@ -73,4 +74,16 @@ test('something unaccounted for whose height was measured is put at that height 
   const added = applyCorrection(aircraft, clear).parts.at(-1);
   expect([added?.positionMm[0], added?.positionMm[2]]).toEqual([400, 85.3]);
   expect(added?.notes).not.toContain('height');
+});
+
+test('a switch noted at a weigh-in and taken out of the list since is named', () => {
+  const aircraft = demo('sandmartin');
+  const there = aircraft.switches?.[0];
+  const kept = there ? [{ switchId: there.id, positionId: there.positions[0]!.id }] : [];
+  expect(positionsGone(aircraft, { switches: [...kept, { switchId: 'skis', positionId: 'on' }] })).toEqual([
+    'skis',
+  ]);
+  if (!there) return;
+  const moved = { switches: [{ switchId: there.id, positionId: 'never' }] };
+  expect(positionsGone(aircraft, moved)).toEqual([`${there.name}: never`]);
 });
