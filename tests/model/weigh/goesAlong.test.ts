@@ -4,6 +4,7 @@ import { updatePart, updateTank } from '../../../src/model/document/edit';
 import type { Aircraft, WeighIn } from '../../../src/model/document/types';
 import { writeAircraft } from '../../../src/model/document/write';
 import { applyAndNote, applyCorrection, correctionOf } from '../../../src/model/weigh/correction';
+import { freshStand } from '../../../src/model/weigh/freshReadings';
 import { heldAgainst } from '../../../src/model/weigh/heldAgainst';
 import { predictedLoads } from '../../../src/model/weigh/predicted';
 import { thoughtAt } from '../../../src/model/weigh/thought';
@@ -130,4 +131,16 @@ test('every button leaves what it was said to leave, and undo gives the file bac
     expect(writeAircraft(store.current())).toBe(written);
   }
   expect(culprits.length).toBeGreaterThan(3);
+});
+
+test('a mass weighed in one load state is not offered for another', () => {
+  const aircraft = demo('sandmartin');
+  const part = aircraft.switches?.find(({ positions }) => positions.length > 1);
+  if (!part) throw new Error('no switch');
+  const massFor = (at: number) => {
+    const reading = freshStand(aircraft, 0, [{ switchId: part.id, positionId: part.positions[at]!.id }]);
+    return reading.by === 'stand' ? reading.massG : undefined;
+  };
+  expect(massFor(0)).toBe(741 + 3053 + 3053);
+  expect(massFor(1)).toBeNull();
 });
