@@ -2,10 +2,14 @@ import { describe, expect, test } from 'vitest';
 import type { Vec3 } from '../../../src/engine/geometry/types';
 import { updatePart, updateTank } from '../../../src/model/document/edit';
 import type { Aircraft, WeighIn } from '../../../src/model/document/types';
-import { applyCorrection, correctionOf } from '../../../src/model/weigh/correction';
+import { writeAircraft } from '../../../src/model/document/write';
+import { applyAndNote, applyCorrection, correctionOf } from '../../../src/model/weigh/correction';
+import { freshStand } from '../../../src/model/weigh/freshReadings';
 import { heldAgainst } from '../../../src/model/weigh/heldAgainst';
 import { predictedLoads } from '../../../src/model/weigh/predicted';
 import { thoughtAt } from '../../../src/model/weigh/thought';
+import { lastWeighIn } from '../../../src/model/weigh/weighIns';
+import { createDocumentStore } from '../../../src/store/documentStore';
 import { type DemoName, demo } from '../../demo/demoAircraft';
 
 /** Three 1 g scales under an aircraft, 300 mm ahead of its CG and 80 mm behind it, left and right. */
@@ -105,4 +109,38 @@ test('a correction of one coordinate leaves the others to the last digit', () =>
   expect(mended.parts.find(({ id }) => id === 'receiver-pack')?.positionMm.slice(1)).toEqual([
     12.3456, -20.0456,
   ]);
+});
+
+test('every button leaves what it was said to leave, and undo gives the file back to the byte', () => {
+  const aircraft = demo('sandmartin');
+  const entry = lastWeighIn(aircraft)!;
+  const held = heldAgainst(aircraft, entry);
+  if (!held.ok) throw new Error(held.sentence);
+  const { culprits } = held.ranking()!;
+  const written = writeAircraft(aircraft);
+  const store = createDocumentStore(aircraft);
+  for (const culprit of culprits) {
+    const correction = correctionOf(aircraft, culprit, held.thought)!;
+    const noted = { weighInId: entry.id, date: '2026-05-13', what: 'Mended' };
+    store.commit('Mend', applyAndNote(store.current(), correction, noted));
+    const after = heldAgainst(store.current(), entry);
+    if (!after.ok) throw new Error(after.sentence);
+    expect(Math.abs(after.reconciled.chance - culprit.chanceLeft)).toBeLessThan(0.03);
+    expect(writeAircraft(store.current())).not.toBe(written);
+    store.undo();
+    expect(writeAircraft(store.current())).toBe(written);
+  }
+  expect(culprits.length).toBeGreaterThan(3);
+});
+
+test('a mass weighed in one load state is not offered for another', () => {
+  const aircraft = demo('sandmartin');
+  const part = aircraft.switches?.find(({ positions }) => positions.length > 1);
+  if (!part) throw new Error('no switch');
+  const massFor = (at: number) => {
+    const reading = freshStand(aircraft, 0, [{ switchId: part.id, positionId: part.positions[at]!.id }]);
+    return reading.by === 'stand' ? reading.massG : undefined;
+  };
+  expect(massFor(0)).toBe(741 + 3053 + 3053);
+  expect(massFor(1)).toBeNull();
 });
