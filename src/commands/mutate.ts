@@ -4,10 +4,10 @@ import { parseArgs } from 'node:util';
 import { Stryker } from '@stryker-mutator/core';
 import { inProject, projectRoot } from './paths.mjs';
 
-// npm run mutate -- src/model/words [--share 0.1] [--seed 1] [--tests "tests/model tests/demo"]
+// npm run mutate -- src/model/words [--share 0.1] [--seed 1] [--tests "tests/model tests/demo/demo.test.ts"]
 // Breaks the code on purpose, a sample of all ways, in a copy under .cache, and says which breaks no test sees.
 const USE =
-  'Use npm run mutate -- PATH [--share 0.1] [--seed 1] [--tests FOLDERS], with a file or folder of src.';
+  'Use npm run mutate -- PATH [--share 0.1] [--seed 1] [--tests FOLDERS OR FILES], with a file or folder of src.';
 
 interface Wish {
   readonly path: string;

@@ -1,7 +1,7 @@
 import type { Arrangement } from './types';
 
 /** Grams for a sentence: whole, or to a tenth where steps are finer. */
-export const gramsText = (grams: number): string => `${Math.round(grams * 10) / 10} g`;
+const gramsText = (grams: number): string => `${Math.round(grams * 10) / 10} g`;
 
 /** What the sentence is about; the bound is infinite where it is proved that there is none, g. */
 interface Told {

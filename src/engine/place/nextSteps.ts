@@ -32,7 +32,7 @@ export interface Worth {
 const ENOUGH_MM = 1e-4;
 
 /** Below 0 where the first is better. Margins count only where nothing is short. */
-export function compareWorth(a: Worth, b: Worth, sameMm = SAME_MARGIN_MM): number {
+function compareWorth(a: Worth, b: Worth, sameMm = SAME_MARGIN_MM): number {
   if (Math.abs(a.shortMm - b.shortMm) > ENOUGH_MM) return a.shortMm - b.shortMm;
   if (Math.abs(a.ballastG - b.ballastG) > 1e-6) return a.ballastG - b.ballastG;
   if (Math.abs(a.marginMm - b.marginMm) > sameMm) return b.marginMm - a.marginMm;

@@ -141,7 +141,7 @@ export const bendsAs = ({ mass, waypointsMm = [] }: Lead): boolean =>
   mass !== undefined && (waypointsMm.length > 0 || mass.gPerMm > 0);
 
 /** Which rows can bind for a goal. */
-export const besideFor = (goal: Goal): Beside => (goal.seek === 'least breach' ? 'breach' : 'margin');
+const besideFor = (goal: Goal): Beside => (goal.seek === 'least breach' ? 'breach' : 'margin');
 
 /** Learns from leads that do not reach with everything here; whether there was anything new. */
 function learnLeads(problem: PlaceProblem, tangents: LeadTangents, places: Around): boolean {

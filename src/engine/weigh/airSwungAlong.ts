@@ -14,7 +14,7 @@ export interface AirStrip {
 }
 
 /** Air at sea level, g/mm³: 1.225 kg/m³ (ISO 2533). */
-export const AIR_G_MM3 = 1.225e-6;
+const AIR_G_MM3 = 1.225e-6;
 
 /** What the estimate may be off by, one sigma as a share of it: half of it at two sigmas. Common practice, no source. */
 const SHARE_UNSURE = 0.25;

@@ -109,7 +109,7 @@ function fitTilt(of: readonly number[], readings: readonly TiltReading[]) {
 }
 
 /** Why these readings give no height, or null. */
-export function tiltFault({ massG, pivotMm, otherMm, readings }: TiltSetup): string | null {
+function tiltFault({ massG, pivotMm, otherMm, readings }: TiltSetup): string | null {
   if (readings.length < 2) return `Two angles or more are needed, not ${readings.length}.`;
   if (!(massG.value > 0)) return `The mass must be more than 0 g, not ${massG.value} g.`;
   if (!(Math.abs(pivotMm[0].value - otherMm[0].value) >= 1)) {

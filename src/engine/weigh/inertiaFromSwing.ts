@@ -1,7 +1,7 @@
 import { carriedFigure, carryOver, exactly, type Figure, type Refusal, refusal } from './figure';
 
 /** Standard gravity, mm/s² (3rd CGPM, 1901). */
-export const GRAVITY_MM_S2 = 9806.65;
+const GRAVITY_MM_S2 = 9806.65;
 
 /** How it was swung. Lengths in mm, the period in s for a full swing to and fro. */
 export type Swing =

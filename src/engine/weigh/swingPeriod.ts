@@ -12,7 +12,7 @@ export interface SwingPeriod extends Figure {
 }
 
 /** What a thumb on a timer is off by for a whole run, s, one sigma. Common practice, no source. */
-export const THUMB_SIGMA_S = 0.1;
+const THUMB_SIGMA_S = 0.1;
 /** From the median absolute deviation to a sigma, and from the scatter to that of a median (both for normal errors). */
 const MAD_TO_SIGMA = 1.4826;
 const MEDIAN_TO_MEAN = Math.sqrt(Math.PI / 2);

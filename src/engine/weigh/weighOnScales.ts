@@ -113,7 +113,7 @@ function scaleFigures(scale: Scale, from: Vec3): readonly Figure[] {
 }
 
 /** Why these readings give no answer, or null. */
-export function scalesFault({ scales, pitchDeg, cgWaterlineMm }: ScalesSetup): string | null {
+function scalesFault({ scales, pitchDeg, cgWaterlineMm }: ScalesSetup): string | null {
   if (scales.length < 2) return `Weighing needs two scales or more, not ${scales.length}.`;
   for (const scale of scales) {
     const { name, grossG, tareG, resolutionG, supportMm, supportSigmaMm } = scale;

@@ -17,7 +17,7 @@ export interface Variant {
 }
 
 /** More combinations than this are not searched. */
-export const MOST_VARIANTS = 8;
+const MOST_VARIANTS = 8;
 
 /** What of the shelf may stand in for a part: of its own role, and another. */
 export const alternativesFor = ({ role, name }: Part): readonly ShelfPart[] =>

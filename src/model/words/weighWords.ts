@@ -43,7 +43,7 @@ export function buttlineFigure(figure: Figure, say: Say): string {
 }
 
 /** "20.4 mm ± 3.1 mm", waterline. */
-export const waterlineFigure = (figure: Figure, say: Say): string =>
+const waterlineFigure = (figure: Figure, say: Say): string =>
   `${formatLength(figure.value, say.units, { fine: true })} ${plusMinusLength(figure, say)}`;
 
 export const quantityFigure = ({ quantity }: Difference, figure: Figure, say: Say): string => {

@@ -27,7 +27,7 @@ export const hasMoved = ({ start }: Press, at: Place): boolean =>
 export const isInHand = ({ item, tip }: Reached): boolean => tip !== null || (item !== null && !item.locked);
 
 /** Held with a click, these choose several. */
-export const choosesMore = (event: PointerEvent): boolean => event.shiftKey || event.ctrlKey || event.metaKey;
+const choosesMore = (event: PointerEvent): boolean => event.shiftKey || event.ctrlKey || event.metaKey;
 
 /**
  * Selects what is pressed, at once, so that it answers under the hand; with a key that chooses several that waits for the

@@ -48,6 +48,14 @@ describe('the band', () => {
     expect(bandFit([], band)).toBeNull();
   });
 
+  test('no travel, or one limit that is no number, is no fit at all', () => {
+    const travel = [at(1, 6000, 500)];
+    expect(bandFit([], { forwardMm: 400, aftMm: 600 })).toBeNull();
+    expect(bandFit(travel, { forwardMm: Number.NaN, aftMm: 600 })).toBeNull();
+    expect(bandFit(travel, { forwardMm: 400, aftMm: Number.NaN })).toBeNull();
+    expect(bandFit(travel, { forwardMm: 400, aftMm: Number.POSITIVE_INFINITY })).toBeNull();
+  });
+
   test('the limits themselves are inside', () => {
     expect(bandFit([at(1, 100, 480), at(0, 90, 520)], band)?.where).toBe('inside');
   });
@@ -71,6 +79,17 @@ describe('the band', () => {
         expect(inside(room.toMm + 1, 0)).toBe(false);
       }),
     );
+  });
+
+  test('where it weighs nothing, as an empty tank may, no place of it mends what is out then', () => {
+    const band = { forwardMm: 400, aftMm: 600 };
+    const emptied = { stationMm: 500, massesG: [100, 0] };
+    const full = at(1, 6000, 500);
+    const alone = allowedStations([full], emptied, band);
+    expect(alone).not.toBeNull();
+    expect(allowedStations([full, at(0, 5900, 600)], emptied, band)).toEqual(alone);
+    expect(allowedStations([full, at(0, 5900, 601)], emptied, band)).toBeNull();
+    expect(allowedStations([full, at(0, 5900, 399)], emptied, band)).toBeNull();
   });
 
   test('no station has a greater least margin than the best one', () => {

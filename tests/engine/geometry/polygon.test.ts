@@ -141,6 +141,23 @@ describe('outlines that cross themselves', () => {
   test('a star never does', () => {
     fc.assert(fc.property(stars, (star) => !polygonCrossesItself(star)));
   });
+
+  test('two edges on one line, apart from each other, do not meet, whichever way they lie and run', () => {
+    // A C: its two ends stand one above the other on the line x = 2, with a gap between.
+    const c: readonly Corner[] = [
+      [0, 0],
+      [2, 0],
+      [2, 1],
+      [1, 1],
+      [1, 2],
+      [2, 2],
+      [2, 3],
+      [0, 3],
+    ];
+    const lying = c.map(([x, y]): Corner => [y, x]);
+    for (const outline of [c, lying, c.toReversed(), lying.toReversed()])
+      expect(polygonCrossesItself(outline)).toBe(false);
+  });
 });
 
 describe('triangulation', () => {

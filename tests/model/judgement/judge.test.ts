@@ -293,3 +293,34 @@ test('what only the balancing stand sees is not held against the fit', () => {
 test('without tanks the travel is a point, so that every load state is certain', () => {
   expect(judged(at(520), { loads: { status: 'unfinished' } }).loads).toBe('certified');
 });
+
+test('a margin that is no number is bad, never good', () => {
+  const { margin, severity } = judged(at(520), { estimate: estimateAt(Number.NaN) });
+  expect(margin.status).toBe('unknown');
+  expect(severity).toBe('bad');
+  expect(kinds(at(520), { estimate: estimateAt(Number.NaN) })).toContain('not-finite');
+});
+
+test('more combinations than can be gone through leave the load states unchecked, and nothing is called good', () => {
+  // Thirteen switches about one part bear on each other: 2¹³ = 8192 combinations.
+  const switches = Array.from({ length: 13 }, (_, k) => ({
+    id: `s${k}`,
+    name: `Switch ${k}`,
+    positions: [
+      { id: 'on', name: 'on' },
+      { id: 'off', name: 'off', without: ['camera'] },
+    ],
+  }));
+  const aircraft = { ...at(520, 0, [boxPart('camera', 10, [520, 0, 100])]), switches };
+  const { loads, severity } = judgeFully(aircraft, { down: LEVEL, estimate: null });
+  expect(loads).toBe('unchecked');
+  expect(severity).toBe('unknown');
+});
+
+test('an estimate for another structure gives no point a margin', () => {
+  const fresh = judged(at(520), { estimate: estimateAt(540) });
+  // MAC 200 mm: 20 mm ahead of the neutral point is 10 %.
+  expect(fresh.aftmost?.marginPct).toBeCloseTo(10, 9);
+  const stale = judged(at(520), { estimate: estimateAt(540), estimateFresh: false });
+  expect(stale.aftmost?.marginPct).toBeNull();
+});

@@ -3,10 +3,11 @@ import { downFromAttitude } from '../../../src/engine/liquid/attitude';
 import { inLoadState, type Positions, switchesOf } from '../../../src/model/airframe/loadSwitches';
 import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
 import type { Aircraft } from '../../../src/model/document/types';
+import { hasOtherLoadStates } from '../../../src/model/loads/loadSearch';
 import { loadEnvelopeOf } from '../../../src/model/loads/loadStates';
 import { loadStateName } from '../../../src/model/loads/stateName';
 import { readAircraft } from '../../../src/model/reading/read';
-import { boxBlock, boxPart, dunlinJson } from '../aircraft';
+import { aircraftOf, boxBlock, boxPart, dunlinJson } from '../aircraft';
 
 /** The kept aircraft with a retracting leg, a camera that comes off and a tank that can be empty. */
 function switched(change: (aircraft: Aircraft) => Aircraft = (aircraft) => aircraft): Aircraft {
@@ -157,4 +158,9 @@ test('with the switches as they start the document is the aircraft itself', () =
   expect(up.parts).toBe(aircraft.parts);
   expect(up.tanks).toBe(aircraft.tanks);
   expect(inLoadState({ ...aircraft, name: 'Other' }, { undercarriage: 'up' }).structure).toBe(up.structure);
+});
+
+test('there are other load states to search where a switch flies, and none without', () => {
+  expect(hasOtherLoadStates(switched())).toBe(true);
+  expect(hasOtherLoadStates(aircraftOf([], [boxPart('pack', 100, [0, 0, 0])]))).toBe(false);
 });

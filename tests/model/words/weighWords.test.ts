@@ -11,6 +11,7 @@ import {
   culpritWords,
   dayWords,
   massFigure,
+  unaccountedWords,
 } from '../../../src/model/words/weighWords';
 import { aircraftOf, boxPart } from '../aircraft';
 
@@ -138,4 +139,25 @@ test('a correction that moves a thing names the axes it moves along, and no othe
   );
   expect(plain(put)).toBe('Put Camera at buttline −20.0 mm');
   expect(correctionWords(aircraft, { kind: 'remove', id: 'camera' }, say)).toBe('Take Camera off the list');
+});
+
+describe('what is unaccounted for', () => {
+  const at = (value: number, sigma = 0.5) => ({ value, sigma });
+  test('with a place it is something more, or something too much, there and on its side', () => {
+    const placeMm = [at(302), at(-40), null] as const;
+    const words = (massG: number) =>
+      plain(unaccountedWords({ massG: at(massG), placeMm, momentGmm: [0, 0, 0] }, say));
+    expect(words(45)).toBe(
+      'Something unaccounted for: 45 g ± 1 g at station 302.0 mm ± 1.0 mm, 40.0 mm left ± 1.0 mm.',
+    );
+    expect(words(-45)).toMatch(/^Something too much in the list: 45 g/);
+  });
+
+  test('without a place its moment says which way: aft and right are +', () => {
+    const words = (x: number, y: number) =>
+      plain(unaccountedWords({ massG: at(1), placeMm: [null, null, null], momentGmm: [x, y, 0] }, say));
+    expect(words(900, 300)).toMatch(/900 g·mm more aft and 300 g·mm more to the right/);
+    expect(words(-900, -300)).toMatch(/900 g·mm more forward and 300 g·mm more to the left/);
+    expect(words(-900, 0)).toMatch(/900 g·mm more forward\.$/);
+  });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { sayIn } from '../../../src/commands/say';
 import type { ItemZone } from '../../../src/model/place/itemZone';
-import { stationWords } from '../../../src/model/words/zoneWords';
+import { buttlineWords, standWords, stationWords } from '../../../src/model/words/zoneWords';
 
 const say = sayIn('metric', null);
 const aboard = { noseMm: 0, tailMm: 1500 };
@@ -53,4 +53,27 @@ describe('where an item may sit, in words', () => {
       /It has room for itself from 300 mm to 350 mm and from 420 mm to 500 mm\.$/,
     );
   });
+});
+
+test('across, left and right are named by their sign', () => {
+  const across = { ...zone({ fromMm: 0, toMm: 1 }), buttline: { allowed: { fromMm: -12, toMm: 30 } } };
+  const said = buttlineWords(across as unknown as ItemZone, say).replace(/\u202f/g, ' ');
+  expect(said).toMatch(/^Sideways from 12(\.0)? mm left to 30(\.0)? mm right\.$/);
+});
+
+test('outside on the balancing stand alone: how far, past which limit, and that it does not fly so', () => {
+  const onStand = (marginMm: number, limit: 'aft' | 'forward') =>
+    standWords(
+      {
+        ...zone({ fromMm: 0, toMm: 1 }),
+        standAt: () => ({ marginMm, limit, case: { name: 'with the canopy off' } }),
+      } as unknown as ItemZone,
+      [300, 0],
+      say,
+    ).replace(/\u202f/g, ' ');
+  expect(onStand(-4, 'aft')).toBe(
+    'On the stand, with the canopy off, the CG is 4.0 mm behind the aft limit. It does not fly so.',
+  );
+  expect(onStand(-4, 'forward')).toContain('4.0 mm ahead of the forward limit');
+  expect(onStand(2, 'aft')).toBe('');
 });
