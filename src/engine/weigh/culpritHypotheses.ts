@@ -181,7 +181,8 @@ function ofPlace(
     const changed = by.filter((part) => Math.abs(part) >= SAME_MM).length;
     if (changed === 0 || (axis === null && changed < 2)) return [];
     const [x, y, z] = positionMm;
-    const moved: Vec3 = [x + by[0], y + by[1], z + by[2]];
+    // What is not the same left and right is turned over as well, as the other one of a pair would be.
+    const moved: Vec3 = kind === 'mirrored' ? [x, -y, z] : [x + by[0], y + by[1], z + by[2]];
     return [{ kind, id, axis, factor, weight, things: replaced(id, { positionMm: moved }) }];
   };
   const slips = ([0, 1, 2] as const).flatMap((axis) => [

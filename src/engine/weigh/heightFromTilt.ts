@@ -34,12 +34,14 @@ export interface TiltedHeight {
   readonly covariance: Carried['covariance'];
   /** How far each reading is from the fitted line, g. */
   readonly leftG: readonly number[];
-  /** What one gram on the scale at the steepest tilt does to the waterline, mm. */
+  /** What one gram more on the scale at the steepest tilt does to the waterline, mm, all other readings as they are. */
   readonly mmPerG: number;
 }
 
 /** The tangents of the pitches must spread at least so far, or the height is anybody's guess. */
 const LEAST_SPREAD = 0.03;
+/** And so many sigmas of a pitch: nearer together the errors grow out of the first order, and the ± would be told too small. */
+const LEAST_SPREAD_SIGMAS = 6;
 
 /**
  * Height of the CG by weighing tilted. With the supports' axles free to roll, pitch θ and t = tan θ, moments about the pivot
@@ -67,8 +69,12 @@ export function heightFromTilt(setup: TiltSetup): TiltedHeight | Refusal {
     const { dryG, cg } = fit(of);
     return [dryG, ...cg];
   });
-  const { leftG, dryG } = fit(inputs.map(({ value }) => value));
-  const steepest = Math.max(...readings.map(({ pitchDeg }) => Math.abs(tangent(pitchDeg.value))));
+  const at = inputs.map(({ value }) => value);
+  const { leftG, cg } = fit(at);
+  const steepness = readings.map(({ pitchDeg }) => Math.abs(tangent(pitchDeg.value)));
+  // Past share, mass and the two axles the inputs are pairs of pitch and reading.
+  const steepest = 7 + 2 * steepness.indexOf(Math.max(...steepness));
+  const withMore = fit(at.with(steepest, at[steepest]! + 1)).cg;
   return {
     ok: true,
     massG: carriedFigure(carried, 0),
@@ -76,7 +82,7 @@ export function heightFromTilt(setup: TiltSetup): TiltedHeight | Refusal {
     waterlineMm: carriedFigure(carried, 2),
     covariance: carried.covariance,
     leftG,
-    mmPerG: Math.abs(otherMm[0].value - pivotMm[0].value) / (dryG * steepest),
+    mmPerG: Math.abs(withMore[1]! - cg[1]!),
   };
 }
 
@@ -112,8 +118,11 @@ function tiltFault({ massG, pivotMm, otherMm, readings }: TiltSetup): string | n
   const faulty = readings.map((reading, at) => readingFault(reading, at, massG.value)).find(Boolean);
   if (faulty) return faulty;
   const tangents = readings.map(({ pitchDeg }) => tangent(pitchDeg.value));
-  if (Math.max(...tangents) - Math.min(...tangents) < LEAST_SPREAD) {
-    return 'The angles are too close together: tilt it farther for one of them.';
+  const spread = Math.max(...tangents) - Math.min(...tangents);
+  if (spread < LEAST_SPREAD) return 'The angles are too close together: tilt it farther for one of them.';
+  const unsure = Math.max(...readings.map(({ pitchDeg: { sigma } }) => sigma));
+  if (spread < LEAST_SPREAD_SIGMAS * tangent(unsure)) {
+    return `The angles are too close together for angles that may be off by ±${2 * unsure}°: tilt it farther for one of them, or read it better.`;
   }
   return null;
 }

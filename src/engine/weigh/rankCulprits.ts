@@ -50,16 +50,19 @@ const ELSE_WEIGHT = 0.5;
  * What explains a weigh-in that does not agree, likeliest first. Each single slip is taken as a list of its own; how likely the measurements
  * are under it (normal, with everything's sigma, so that a slip with room to fit anything is held back by that room) times how common such
  * slips are, over the sum of all of them and of "something else". Two slips at once are not thought of.
+ * @param withAll the things of a hypothesis with whatever else goes along with the thing in question, as liquid with its tank
  */
 export function rankCulprits(
   suspects: readonly Suspect[],
   measurements: readonly WholeMeasurement[],
   extent: Extent,
   forgotten: readonly Forgotten[] = [],
+  withAll: (hypothesis: Hypothesis) => readonly ThoughtOf[] = ({ things }) => things,
 ): CulpritRanking {
   const thought = thoughtOf(suspects);
   if (measurementsFault(thought, measurements)) return { culprits: [], alike: [], somethingElse: 1 };
   const tried = hypotheses(suspects, thought, forgotten, extent)
+    .map((hypothesis) => ({ ...hypothesis, things: withAll(hypothesis) }))
     .map((hypothesis) => ({
       hypothesis,
       ...likelihood(hypothesis.things, withForgotten(measurements, hypothesis)),

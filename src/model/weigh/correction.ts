@@ -72,23 +72,32 @@ export function correctionOf(
     return { kind: 'add', part: makeUp(name, moreG, own.mass.cgMm, 'What the scales say is missing there.') };
   }
   if (!item) return null;
-  const by = positionMm.map((at, axis) => at - own.mass.cgMm![axis]!);
-  const [x, y, z] = item.positionMm;
-  const place = rounded([x + by[0]!, y + by[1]!, z + by[2]!]);
-  return { kind: 'place', id, positionMm: place, mirrored: kind === 'mirrored' };
+  return {
+    kind: 'place',
+    id,
+    positionMm: placeMeant(item.positionMm, culprit),
+    mirrored: kind === 'mirrored',
+  };
 }
+
+/** The place that was meant by what was typed, mm; a coordinate that the slip is not about stays to the last digit. */
+export const placeMeant = (typedMm: Vec3, { axis: about, factor }: Pick<Culprit, 'axis' | 'factor'>): Vec3 =>
+  typedMm.map((typed, axis) =>
+    about === null || about === axis ? tenth(typed * (factor ?? 1)) : typed,
+  ) as unknown as Vec3;
 
 /** "Something unaccounted for" as an entry of its own; null where it has no place, or would weigh less than nothing. */
 export function unaccountedEntry({ massG, placeMm }: UnaccountedFor): Correction | null {
-  const [station, buttline] = placeMm;
+  const [station, buttline, waterline] = placeMm;
   if (!(massG.value > 0) || !station) return null;
+  const notes = 'What the weigh-in has over the list.';
   return {
     kind: 'add',
     part: makeUp(
       'Unaccounted for',
       massG.value,
-      [station.value, buttline?.value ?? 0, 0],
-      'What the weigh-in has over the list. Its height is not known.',
+      [station.value, buttline?.value ?? 0, waterline?.value ?? 0],
+      waterline ? notes : `${notes} Its height is not known.`,
     ),
   };
 }
@@ -127,15 +136,25 @@ export const fitAfter = (aircraft: Aircraft, correction: Correction): readonly s
 /** How far from where it was thought an added entry may be set aside, across and up, so that it runs into nothing; mm. */
 const ASIDE_MM = [0, 12, -12, 24, -24, 40, -40, 60, -60, 90, -90] as const;
 
+/** Which of its coordinates besides the station a weigh-in has said. */
+export interface PlaceKnown {
+  readonly buttline: boolean;
+  readonly waterline: boolean;
+}
+
 /**
- * An added entry where it runs into nothing: its station stands, its height is not known and gives way first, then, where it was not
- * measured either, its buttline. As it was where no such place is near.
+ * An added entry where it runs into nothing: what was measured of its place stands, its height gives way first, then its buttline. As it
+ * was where no such place is near.
  */
-export function setClear(aircraft: Aircraft, correction: Correction, buttlineIsKnown: boolean): Correction {
+export function setClear(
+  aircraft: Aircraft,
+  correction: Correction,
+  { buttline, waterline }: PlaceKnown,
+): Correction {
   if (correction.kind !== 'add') return correction;
   const [x, y, z] = correction.part.positionMm;
-  for (const across of buttlineIsKnown ? [0] : ASIDE_MM) {
-    for (const up of ASIDE_MM) {
+  for (const across of buttline ? [0] : ASIDE_MM) {
+    for (const up of waterline ? [0] : ASIDE_MM) {
       const positionMm: Vec3 = [x, y + across, z + up];
       const moved: Correction = { kind: 'add', part: { ...correction.part, positionMm } };
       if (fitAfter(aircraft, moved).length === 0) return moved;

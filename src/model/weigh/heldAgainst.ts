@@ -8,6 +8,7 @@ import { aircraftExtent } from '../airframe/extent';
 import { shelf } from '../airframe/shelf';
 import { USUAL } from '../balance/measurements';
 import type { Aircraft, WeighIn } from '../document/types';
+import { goesAlong } from './goesAlong';
 import type { Weighed } from './measured';
 import { type Thought, thoughtAt } from './thought';
 import { weighedOf } from './weighed';
@@ -63,7 +64,13 @@ function held(aircraft: Aircraft, weighIn: WeighIn): HeldAgainst | Refusal {
       if (ranking === undefined) {
         ranking = reconciled.agrees
           ? null
-          : rankCulprits(thought.suspects, [measurement], aircraftExtent(aircraft), forgettable());
+          : rankCulprits(
+              thought.suspects,
+              [measurement],
+              aircraftExtent(aircraft),
+              forgettable(),
+              goesAlong(aircraft, thought),
+            );
       }
       return ranking;
     },

@@ -1,7 +1,7 @@
 import { standardUncertainty } from '../../engine/balance/uncertainty';
 import type { Suspect } from '../../engine/weigh/culpritHypotheses';
 import { BARE_AIRFRAME_ID } from '../airframe/bareAirframe';
-import type { Positions } from '../airframe/loadSwitches';
+import { type Positions, switchesOf } from '../airframe/loadSwitches';
 import { fuelDensity } from '../airframe/tanks';
 import { type Balance, balanceAt } from '../balance/balance';
 import { densityPlusMinus, type MeasuredThing, measuredThings, USUAL } from '../balance/measurements';
@@ -24,6 +24,17 @@ export interface Thought {
 
 export const positionsOf = ({ switches }: Pick<WeighIn, 'switches'>): Positions =>
   Object.fromEntries(switches.map(({ switchId, positionId }) => [switchId, positionId]));
+
+/** Switch positions noted at a weigh-in that the aircraft has no more, by their ids: they have no say in what is held against it. */
+export const positionsGone = (
+  aircraft: Aircraft,
+  { switches }: Pick<WeighIn, 'switches'>,
+): readonly string[] =>
+  switches.flatMap(({ switchId, positionId }) => {
+    const there = switchesOf(aircraft).find(({ id }) => id === switchId);
+    if (!there) return [switchId];
+    return there.positions.some(({ id }) => id === positionId) ? [] : [`${there.name}: ${positionId}`];
+  });
 
 /** How it stood; hung up or swung its liquid is taken as it lies level. */
 const pitchOf = ({ reading }: WeighIn): number => (reading.by === 'scales' ? reading.pitchDeg : 0);

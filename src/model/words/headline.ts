@@ -65,7 +65,7 @@ function elsewhere(aircraft: Aircraft, { statedFor, foremost, aftmost }: Judgeme
     return `${lengthUp(Math.abs(outsideMm), say)} ${way} of them (${momentWords(aircraft, point)})`;
   });
   if (words.length === 0) return '';
-  return `The limits were stated for this load state alone; elsewhere it goes ${words.join(' and ')}.`;
+  return `The limits were stated for this load state alone; in others it goes ${words.join(' and ')}.`;
 }
 
 function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say: Say): HeadAndCause {

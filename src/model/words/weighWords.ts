@@ -6,7 +6,7 @@ import { shelf } from '../airframe/shelf';
 import { itemById } from '../document/edit';
 import { listed } from '../document/inWords';
 import type { Aircraft } from '../document/types';
-import { formatLength, formatMass, formatMoment, formatNumber, LEAST_SHOWN_MM } from '../units';
+import { formatLength, formatMass, formatMoment, formatNumber, LEAST_SHOWN_MM, toOwnUnit } from '../units';
 import type { Correction } from '../weigh/correction';
 import type { HeldAgainst } from '../weigh/heldAgainst';
 import type { Thought } from '../weigh/thought';
@@ -25,8 +25,10 @@ export function dayWords(date: string, withYear = false): string {
 
 /** Two standard uncertainties, rounded up: a ± is never said to be less than it is. */
 const plusMinusLength = ({ sigma }: Figure, say: Say) => `± ${lengthUp(2 * sigma, say)}`;
-const plusMinusMass = ({ sigma }: Figure, { units }: Say) =>
-  `± ${formatMass(units === 'metric' ? Math.ceil(2 * sigma) : 2 * sigma, units)}`;
+function plusMinusMass({ sigma }: Figure, { units }: Say) {
+  const step = units === 'metric' ? 1 : 0.01 / toOwnUnit(1, 'mass', units);
+  return `± ${formatMass(Math.ceil((2 * sigma) / step - 1e-6) * step, units)}`;
+}
 
 /** "742.3 mm ± 0.8 mm", from the reference point of the readings. */
 export const stationFigure = (figure: Figure, say: Say): string =>
@@ -66,7 +68,7 @@ const share = ({ difference: { value, sigma } }: Difference) => Math.abs(value) 
 
 /** "1 in 400", never said to be likelier than it is. */
 const chanceWords = (chance: number) =>
-  chance < 1e-4 ? 'less than 1 time in 10 000' : `1 time in ${formatNumber(Math.floor(1 / chance), 0)}`;
+  chance < 1e-4 ? 'less than 1 time in 10 000' : `1 time in ${formatNumber(Math.ceil(1 / chance - 1e-6), 0)}`;
 
 const measuredBy: Readonly<Record<HeldAgainst['by'], string>> = {
   scales: 'Scales',
@@ -88,9 +90,10 @@ export function agreementWords({ reconciled, by }: HeldAgainst, say: Say): strin
     );
     return `${both} agree within ${listed(within)}, at ${at} confidence.`;
   }
-  const off = differences
-    .filter((difference) => share(difference) > 1)
-    .sort((a, b) => share(b) - share(a))
+  const worst = [...differences].sort((a, b) => share(b) - share(a));
+  // Errors that go together can disagree without any one figure being far out by itself: then the worst is named.
+  const off = worst
+    .filter((difference, at) => at === 0 || share(difference) > 1)
     .map((difference) => offWords(difference, say));
   return `${both} do not agree at ${at} confidence: measured, it is ${off.join(', ')}. Chance alone would do that ${chanceWords(chance)}.`;
 }
@@ -173,15 +176,16 @@ export function correctionWords(aircraft: Aircraft, correction: Correction, say:
 
 /** "Something unaccounted for: 45 g ± 12 g at station 302 ± 80 mm." */
 export function unaccountedWords({ massG, placeMm, momentGmm }: UnaccountedFor, say: Say): string {
-  const [station, buttline] = placeMm;
+  const [station, buttline, waterline] = placeMm;
   if (!station) {
     const way = momentGmm[0] > 0 ? 'aft' : 'forward';
     const side = momentGmm[1] > 0 ? 'right' : 'left';
     const sideways =
       momentGmm[1] === 0 ? '' : ` and ${formatMoment(Math.abs(momentGmm[1]), say.units)} more to the ${side}`;
-    return `Next to no mass is unaccounted for (${massFigure(massG, say)}), so it is a place that is off: the scales find ${formatMoment(Math.abs(momentGmm[0]), say.units)} more ${way}${sideways}.`;
+    return `Next to no mass is unaccounted for (${massFigure(massG, say)}), so it is a place that is off: by the measurement there is ${formatMoment(Math.abs(momentGmm[0]), say.units)} more ${way}${sideways}.`;
   }
   const across = buttline ? `, ${buttlineFigure(buttline, say)}` : '';
+  const high = waterline ? `, waterline ${waterlineFigure(waterline, say)}` : '';
   const what = massG.value > 0 ? 'Something unaccounted for' : 'Something too much in the list';
-  return `${what}: ${massFigure({ ...massG, value: Math.abs(massG.value) }, say)} at station ${stationFigure(station, say)}${across}.`;
+  return `${what}: ${massFigure({ ...massG, value: Math.abs(massG.value) }, say)} at station ${stationFigure(station, say)}${across}${high}.`;
 }

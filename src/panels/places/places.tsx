@@ -11,6 +11,8 @@ interface Place {
   readonly Place: ComponentType<object> | null;
 }
 
+const meanwhile = <main className="place" />;
+
 /** In the order of the navigation. */
 export const places: readonly Place[] = [
   { id: 'bench', label: 'Bench', Place: null },
@@ -20,7 +22,7 @@ export const places: readonly Place[] = [
     Place: later(
       () => import('../weigh/WeighIn'),
       (module) => module.WeighIn,
-      { place: 'The weigh-in', meanwhile: <main className="place" /> },
+      { place: 'The weigh-in', meanwhile },
     ),
   },
   {
@@ -29,7 +31,7 @@ export const places: readonly Place[] = [
     Place: later(
       () => import('../begin/Begin'),
       (module) => module.Begin,
-      { place: 'The sheet of a new aircraft', meanwhile: <main className="place" /> },
+      { place: 'New aircraft', meanwhile },
     ),
   },
 ];

@@ -1,5 +1,11 @@
 import { useMemo } from 'react';
-import { applyAndNote, type Correction, fitAfter, setClear } from '../../model/weigh/correction';
+import {
+  applyAndNote,
+  type Correction,
+  fitAfter,
+  type PlaceKnown,
+  setClear,
+} from '../../model/weigh/correction';
 import { correctionWords } from '../../model/words/weighWords';
 import { useCommitted } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
@@ -9,11 +15,11 @@ import { today } from './today';
 interface ApplyProps {
   readonly correction: Correction;
   readonly weighInId: string;
-  readonly buttlineIsKnown: boolean;
+  readonly placeKnown: PlaceKnown;
 }
 
 /** The one button that makes a correction and notes it in the log; below it what the fit would have against it. */
-export function Apply({ correction, weighInId, buttlineIsKnown }: ApplyProps) {
+export function Apply({ correction, weighInId, placeKnown }: ApplyProps) {
   const say = useReadings();
   const aircraft = useCommitted((committed) => committed);
   const words = correctionWords(aircraft, correction, say);
@@ -26,7 +32,7 @@ export function Apply({ correction, weighInId, buttlineIsKnown }: ApplyProps) {
       <EditButton
         step={`${words} (by the scales)`}
         edit={(now) =>
-          applyAndNote(now, setClear(now, correction, buttlineIsKnown), {
+          applyAndNote(now, setClear(now, correction, placeKnown), {
             weighInId,
             date: today(),
             what: words,

@@ -1,6 +1,6 @@
 import { positionOf, switchesOf } from '../../model/airframe/loadSwitches';
 import type { Aircraft } from '../../model/document/types';
-import { positionsOf } from '../../model/weigh/thought';
+import { positionsGone, positionsOf } from '../../model/weigh/thought';
 import { updateWeighIn, weighInById } from '../../model/weigh/weighIns';
 import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
@@ -8,19 +8,30 @@ import { Choice } from '../fields/Choice';
 /** What was aboard, and how the legs stood. */
 export function LoadState({ id }: { readonly id: string }) {
   const aircraft = useCommitted((committed) => committed);
-  return switchesOf(aircraft).map((one) => (
-    <Choice
-      key={one.id}
-      label={one.name}
-      options={one.positions.map((position) => ({ value: position.id, label: position.name }))}
-      step={`Change ${one.name.toLowerCase()} at a weigh-in`}
-      read={(now) => {
-        const entry = weighInById(now, id);
-        return entry ? positionOf(one, positionsOf(entry)).id : '';
-      }}
-      write={(now, positionId) => put(now, id, one.id, positionId)}
-    />
-  ));
+  const entry = weighInById(aircraft, id);
+  const gone = entry ? positionsGone(aircraft, entry) : [];
+  return (
+    <>
+      {switchesOf(aircraft).map((one) => (
+        <Choice
+          key={one.id}
+          label={one.name}
+          options={one.positions.map((position) => ({ value: position.id, label: position.name }))}
+          step={`Change ${one.name.toLowerCase()} at a weigh-in`}
+          read={(now) => {
+            const read = weighInById(now, id);
+            return read ? positionOf(one, positionsOf(read)).id : '';
+          }}
+          write={(now, positionId) => put(now, id, one.id, positionId)}
+        />
+      ))}
+      {gone.length > 0 && (
+        <p className="hint">
+          {`Noted then, and no longer in the list: ${gone.join(', ')}. It is left out here; choose what was aboard.`}
+        </p>
+      )}
+    </>
+  );
 }
 
 function put(aircraft: Aircraft, id: string, switchId: string, positionId: string): Aircraft {

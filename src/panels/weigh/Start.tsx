@@ -10,7 +10,7 @@ interface Way {
   readonly label: string;
   readonly tells: string;
   readonly tool: string;
-  readonly fresh: (aircraft: Aircraft, fuelPct: number) => WeighIn['reading'];
+  readonly fresh: (aircraft: Aircraft, fuelPct: number, switches: WeighIn['switches']) => WeighIn['reading'];
 }
 
 /** The ways to weigh, the one that tells most first. */
@@ -61,13 +61,14 @@ export function Start({ open, onStart }: StartProps) {
     const { fuelFraction, positions } = bench.view.getState();
     const aircraft = bench.document.api.getState().committed;
     const fuelPct = Math.round(fuelFraction * 100);
+    const switches = Object.entries(positions).map(([switchId, positionId]) => ({ switchId, positionId }));
     const added = addWeighIn(aircraft, {
       date: today(),
       tool,
       fuelPct,
-      switches: Object.entries(positions).map(([switchId, positionId]) => ({ switchId, positionId })),
+      switches,
       notes: '',
-      reading: fresh(aircraft, fuelPct),
+      reading: fresh(aircraft, fuelPct, switches),
     });
     bench.document.commit(`Start a weigh-in (${label.toLowerCase()})`, added.aircraft);
     setAsked(false);

@@ -44,7 +44,7 @@ function CgVerdict({ id }: { readonly id: string }) {
             </p>
           )}
           <FiguresTable
-            by="scales"
+            by={held.by}
             rows={held.reconciled.differences.map((one) => ({
               name: quantityName(one),
               listed: quantityFigure(one, one.predicted, say),
@@ -62,6 +62,11 @@ function CgVerdict({ id }: { readonly id: string }) {
     </section>
   );
 }
+
+const measuredPlace = ({ weighed: { buttlineMm, waterlineMm } }: HeldAgainst) => ({
+  buttline: buttlineMm !== null,
+  waterline: waterlineMm !== null,
+});
 
 /** So many culprits are named. */
 const MOST_NAMED = 4;
@@ -98,7 +103,14 @@ function Explained({ held, id }: { readonly held: HeldAgainst; readonly id: stri
         <div className="unaccounted">
           <p>{unaccountedWords(unaccounted, say)}</p>
           {entry && (
-            <Apply correction={entry} weighInId={id} buttlineIsKnown={unaccounted.placeMm[1] !== null} />
+            <Apply
+              correction={entry}
+              weighInId={id}
+              placeKnown={{
+                buttline: unaccounted.placeMm[1] !== null,
+                waterline: unaccounted.placeMm[2] !== null,
+              }}
+            />
           )}
         </div>
       )}
@@ -123,7 +135,7 @@ function Suspected({ culprit, held, weighInId }: SuspectedProps) {
         {`${Math.floor(culprit.probability * 100)} %`}
       </span>
       {correction ? (
-        <Apply correction={correction} weighInId={weighInId} buttlineIsKnown />
+        <Apply correction={correction} weighInId={weighInId} placeKnown={measuredPlace(held)} />
       ) : (
         <p className="hint">
           {held.thought.dryIds.has(culprit.id)

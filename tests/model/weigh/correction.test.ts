@@ -85,7 +85,10 @@ describe('something left out of the list', () => {
     const listed = { ...without(truth, id), leads: [] };
     const unaccounted = held(listed, entry).unaccounted!;
     const found = unaccountedEntry(unaccounted)!;
-    const clear = setClear(listed, found, unaccounted.placeMm[1] !== null);
+    const clear = setClear(listed, found, {
+      buttline: unaccounted.placeMm[1] !== null,
+      waterline: unaccounted.placeMm[2] !== null,
+    });
     expect(fitAfter(listed, clear)).toEqual([]);
     const { part } = clear as Extract<typeof clear, { kind: 'add' }>;
     const { part: before } = found as Extract<typeof found, { kind: 'add' }>;

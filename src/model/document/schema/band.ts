@@ -9,7 +9,7 @@ const statedFor = about(
       switches: list(record({ switchId: id, positionId: id })),
     }),
   ),
-  'the load state that alone is held to the limits, as in a weigh-in; every one when left out',
+  'the load state that alone is held to the limits; every one when left out',
 );
 
 /** Where the CG must be: between two stations, or between two percentages of a surface's MAC. */
