@@ -96,7 +96,7 @@ test('a switch none of whose positions fly holds nothing on the ground', () => {
   expect(standStates(jigged)).toEqual([]);
 });
 
-test('with the wheels up only the legs move, and one leg leads to two states', () => {
+test('with the wheels up only the legs move, and one leg makes two states', () => {
   const leg: StructurePiece = {
     id: 'leg',
     kind: 'leg',
