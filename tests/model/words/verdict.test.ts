@@ -287,3 +287,8 @@ test('dead weight is the parts that are ballast, and no others', () => {
   const aircraft = aircraftOf([], [{ ...lead, role: 'ballast' }, { ...more, role: 'ballast' }, pack]);
   expect(ballastG(aircraft)).toBe(120);
 });
+
+test('the band is said by both its limits and how it came about', () => {
+  const { facts } = said(banded(at(500), 490, 510));
+  expect(facts.band).toMatch(/^490\.0–510\.0 mm; /);
+});
