@@ -324,3 +324,11 @@ test('an estimate for another structure gives no point a margin', () => {
   const stale = judged(at(520), { estimate: estimateAt(540), estimateFresh: false });
   expect(stale.aftmost?.marginPct).toBeNull();
 });
+
+test('the ± of a margin is that of the neutral point, at 95 %, on the MAC', () => {
+  // σ = 5 mm on a MAC of 200 mm is 2.5 %; 95 % of a normal distribution lie within 1.96 σ, by common practice 2 σ.
+  const { margin } = judged(at(520), { estimate: { ...estimateAt(540), neutralPointSigmaMm: 5 } });
+  const plusMinus = margin.status === 'estimated' ? margin.plusMinusPct : 0;
+  expect(plusMinus).toBeGreaterThanOrEqual(1.96 * 2.5 - 0.01);
+  expect(plusMinus).toBeLessThanOrEqual(2 * 2.5);
+});
