@@ -116,7 +116,7 @@ describe('whether a weigh-in agrees', () => {
     ];
     expect(plain(agreementWords(held(false, differences), say))).toBe(
       'Scales and list do not agree at 95 % confidence: measured, it is 4.2 mm farther forward, ' +
-        '1.0 mm farther right, 12 g heavier. Chance alone would do that 1 time in 400.',
+        '1.0 mm farther right, 12 g heavier. Chance alone would do that 1 time in 401.',
     );
     expect(plain(agreementFact(held(false, differences), say))).toBe('4.2 mm farther forward than listed');
   });
