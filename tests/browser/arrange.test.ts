@@ -95,7 +95,8 @@ test('the least ballast with its bound, a ghost to look at, one step to accept a
   const ghostG = await page.evaluate(() => {
     const { place, document } = window.counterpoise;
     const ghosts = place.get().ghost?.parts ?? [];
-    const stays = document.current().parts.filter(({ id }) => !ghosts.some((ghost) => ghost.id === id));
+    // Ballast that is not locked is taken out first.
+    const stays = document.current().parts.filter(({ locked }) => locked);
     const ballast = [...ghosts, ...stays].filter(({ role }) => role === 'ballast');
     return ballast.reduce((sum, { massG }) => sum + massG, 0);
   });
