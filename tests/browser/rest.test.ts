@@ -11,9 +11,12 @@ beforeAll(async () => {
   await bench.page.addStyleTag({
     content: '.stage-picture { width: 64px !important; height: 48px !important; }',
   });
-  // The estimate of the neutral point arrives on its own; wait until nothing more is coming.
-  await bench.page.waitForFunction(() => window.counterpoise.stability.get().fresh);
-  await bench.page.waitForTimeout(1000);
+  // The estimate, the advice and the search through the load states arrive on their own; then nothing more is coming.
+  await bench.page.waitForFunction(() => {
+    const { stability, verdict, rest } = window.counterpoise;
+    return stability.get().fresh && !verdict.checking() && rest.get().envelope !== null;
+  });
+  await bench.page.waitForTimeout(2000);
 });
 afterEach(() => expectClean(bench));
 afterAll(() => bench.close());
