@@ -148,9 +148,11 @@ describe('a fault in the bench itself', () => {
     const bench = await withoutStage(/./);
     const { page } = bench;
     await page.waitForFunction(() => {
-      const { stability, rest } = window.counterpoise;
-      return stability.get().fresh && rest.get().loadSearch.state === 'done' && rest.get().certainty !== null;
+      const { stability, rest, verdict } = window.counterpoise;
+      const atRest = rest.get().loadSearch.state === 'done' && rest.get().certainty !== null;
+      return stability.get().fresh && atRest && !verdict.checking();
     });
+    await settled(page);
     const good = await page.getByTestId('verdict').textContent();
     const station = (await look(page)).cgMm[0].toFixed(1);
     await page.evaluate(() => {
