@@ -1,9 +1,12 @@
 /**
  * Put into a page before anything else of it runs. Frames then come as soon as they are asked for, so that no time is
  * waited away, and `scriptMs` gives the time that each of some moves takes in scripts: what follows the store, React and
- * the renderer, up to the end of the frame. Drawing in software happens in another process.
+ * the renderer, up to the end of the frame. What a graphics card would then do is left out on either page: done in
+ * software it would hold up the scripts that hand it over.
  */
 export const frameAtOnce = `{
+  for (const call of ['drawElements', 'drawArrays', 'drawElementsInstanced', 'drawArraysInstanced'])
+    WebGL2RenderingContext.prototype[call] = () => {};
   const next = new MessageChannel();
   let due = new Map();
   let last = 0;
