@@ -1,4 +1,5 @@
 import './lastWeighed.css';
+import { useDeferredValue } from 'react';
 import { heldAgainst } from '../../model/weigh/heldAgainst';
 import { lastOfCg } from '../../model/weigh/weighIns';
 import { agreementFact, dayWords } from '../../model/words/weighWords';
@@ -10,10 +11,12 @@ export function LastWeighed() {
   const { view } = useBench();
   const say = useReadings();
   const aircraft = useCommitted((committed) => committed);
+  // What it comes to follows in a task of its own; meanwhile the day stands there alone.
+  const followed = useDeferredValue(aircraft);
   const last = lastOfCg(aircraft);
   if (!last) return null;
-  const held = heldAgainst(aircraft, last);
-  const says = held.ok ? agreementFact(held, say) : 'not finished';
+  const held = followed === aircraft ? heldAgainst(aircraft, last) : null;
+  const says = held && (held.ok ? agreementFact(held, say) : 'not finished');
   return (
     <button
       type="button"
@@ -21,7 +24,7 @@ export function LastWeighed() {
       title="Open the weigh-in"
       onClick={() => view.setState({ place: 'weigh-in' })}
     >
-      {` Weighed ${dayWords(last.date)}: ${says}.`}
+      {` Weighed ${dayWords(last.date)}${says ? `: ${says}` : ''}.`}
     </button>
   );
 }
