@@ -44,8 +44,9 @@ interface AppProps {
   readonly files: FileActions;
 }
 
-/** Lower windows than this have a low strip under the stage. */
-const LOW_WINDOW = '(max-height: 819px)';
+/** Windows with a low strip under the stage: those that are not high, and those that hold all in one column. */
+const LOW_WINDOW =
+  '(max-height: 819px), (min-width: 701px) and (max-width: 1099px) and (max-aspect-ratio: 1 / 1)';
 
 /** The bench as a person sees it: every place, and the stage handed in from outside. */
 export function App({ stage, files }: AppProps) {

@@ -45,7 +45,7 @@ export const boxBlock = (
 });
 
 /** A plain wing that weighs nothing: it lifts, and leaves every CG where it is. */
-export const weightlessWing: StructurePiece = {
+export const weightlessWing: Extract<StructurePiece, { kind: 'surface' }> = {
   id: 'wing',
   kind: 'surface',
   name: 'Wing',

@@ -10,22 +10,9 @@ import {
   stabilityInput,
 } from '../../src/model/stability/stability';
 import { createBench } from '../../src/store/bench';
-import { aircraftOf, boxPart } from '../model/aircraft';
+import { aircraftOf, boxPart, weightlessWing } from '../model/aircraft';
 
-const wing: StructurePiece = {
-  id: 'wing',
-  kind: 'surface',
-  name: 'Wing',
-  role: 'wing',
-  sides: 'both',
-  rootMm: [500, 0, 0],
-  cantDeg: 0,
-  incidenceDeg: 0,
-  rootChordMm: 200,
-  rootThicknessPct: 10,
-  panels: [{ spanMm: 600, tipChordMm: 200, sweepMm: 0, dihedralDeg: 0, twistDeg: 0, tipThicknessPct: 10 }],
-  mass: { by: 'weighed', massG: 500 },
-};
+const wing: StructurePiece = { ...weightlessWing, mass: { by: 'weighed', massG: 500 } };
 const plane = aircraftOf([wing], [boxPart('pack', 300, [520, 0, 0])]);
 const wingAt = (stationMm: number, aircraft: Aircraft = plane): Aircraft => ({
   ...aircraft,

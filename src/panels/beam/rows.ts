@@ -30,7 +30,7 @@ const roomy: Rows = {
   travelHeight: 116,
 };
 
-/** For windows that are not high: the stage keeps half of them. */
+/** For windows that are not high, or hold all in one column: the stage keeps its share of them. */
 const low: Rows = {
   labels: 14,
   tag: 26,

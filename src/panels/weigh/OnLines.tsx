@@ -4,9 +4,9 @@ import { useCommitted } from '../../store/react';
 import { Choice } from '../fields/Choice';
 import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
-import { Icon } from '../icons';
 import { PointField } from './PointField';
 import { LinesPicture } from './pictures/LinesPicture';
+import { RemoveButton } from './RemoveButton';
 import { readingField, readingRows } from './readingField';
 import { WholeMass } from './WholeMass';
 
@@ -66,14 +66,11 @@ export function OnLines({ id }: { readonly id: string }) {
               )}
               <td className="weigh-take">
                 {reading.lines.length > 2 && (
-                  <EditButton
-                    className="button bare"
-                    aria-label={`Remove “${name}”`}
+                  <RemoveButton
+                    label={`Remove “${name}”`}
                     step="Remove a line"
                     edit={(aircraft) => lines.remove(aircraft, at)}
-                  >
-                    <Icon name="bin" />
-                  </EditButton>
+                  />
                 )}
               </td>
             </tr>

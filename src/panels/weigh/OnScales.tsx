@@ -4,10 +4,10 @@ import { updateReading, updateScale } from '../../model/weigh/weighIns';
 import { useCommitted } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
-import { Icon } from '../icons';
 import { useReadings } from '../readings';
 import { PointField } from './PointField';
 import { ScalesPicture } from './pictures/ScalesPicture';
+import { RemoveButton } from './RemoveButton';
 import { readingRows } from './readingField';
 import { predictedOf, scalesOf } from './scalesOf';
 
@@ -65,14 +65,11 @@ export function OnScales({ id }: { readonly id: string }) {
               ))}
               <td className="weigh-take">
                 {reading.scales.length > 2 && (
-                  <EditButton
-                    className="button bare"
-                    aria-label={`Take the scale under ${scale.name} away`}
+                  <RemoveButton
+                    label={`Take the scale under ${scale.name} away`}
                     step="Take a scale away"
                     edit={(aircraft) => rows.remove(aircraft, at)}
-                  >
-                    <Icon name="bin" />
-                  </EditButton>
+                  />
                 )}
               </td>
             </tr>

@@ -6,10 +6,10 @@ import { tiltWords } from '../../model/words/swingWords';
 import { useCommitted } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
-import { Icon } from '../icons';
 import { useReadings } from '../readings';
 import { PointField } from './PointField';
 import { TiltPicture } from './pictures/TiltPicture';
+import { RemoveButton } from './RemoveButton';
 import { readingField, readingRows } from './readingField';
 import { WholeMass } from './WholeMass';
 
@@ -77,14 +77,11 @@ export function OnTilt({ id }: { readonly id: string }) {
               </td>
               <td className="weigh-take">
                 {reading.readings.length > 2 && (
-                  <EditButton
-                    className="button bare"
-                    aria-label={`Remove tilt ${at + 1}`}
+                  <RemoveButton
+                    label={`Remove tilt ${at + 1}`}
                     step="Remove a tilt"
                     edit={(now) => rows.remove(now, at)}
-                  >
-                    <Icon name="bin" />
-                  </EditButton>
+                  />
                 )}
               </td>
             </tr>

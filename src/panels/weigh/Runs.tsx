@@ -5,7 +5,7 @@ import { periodWords } from '../../model/words/swingWords';
 import { useCommitted } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
-import { Icon } from '../icons';
+import { RemoveButton } from './RemoveButton';
 import { readingRows } from './readingField';
 import { TapTimer } from './TapTimer';
 
@@ -41,14 +41,11 @@ export function Runs({ id }: { readonly id: string }) {
                 read={(aircraft) => rows.rows(aircraft)[at]?.timeS}
                 write={(aircraft, timeS) => rows.change(aircraft, at, { timeS })}
               />
-              <EditButton
-                className="button bare"
-                aria-label={`Remove run ${at + 1}`}
+              <RemoveButton
+                label={`Remove run ${at + 1}`}
                 step="Remove a run"
                 edit={(aircraft) => rows.remove(aircraft, at)}
-              >
-                <Icon name="bin" />
-              </EditButton>
+              />
             </li>
           ))}
         </ol>
