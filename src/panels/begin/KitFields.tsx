@@ -3,6 +3,7 @@ import { families } from '../../model/begin/thing';
 import { Refusal } from '../fields/EditButton';
 import { firstKit, type Sheet, type SheetFaults } from './beginning';
 import { Figure } from './Figure';
+import { Opened } from './Opened';
 
 interface KitFieldsProps {
   readonly sheet: Sheet;
@@ -17,16 +18,12 @@ export function KitFields({ sheet, faults, onLook, onChange }: KitFieldsProps) {
   const { kit } = sheet;
   const set = (change: Partial<NonNullable<Sheet['kit']>>) => kit && onChange({ kit: { ...kit, ...change } });
   return (
-    <fieldset className="begin-group">
-      <legend className="unseen">The airframe on the scales</legend>
-      <label className="tick begin-open">
-        <input
-          type="checkbox"
-          checked={kit !== null}
-          onChange={(event) => onChange({ kit: event.target.checked ? firstKit : null })}
-        />
-        The airframe is finished and weighed
-      </label>
+    <Opened
+      legend="The airframe on the scales"
+      label="The airframe is finished and weighed"
+      open={kit !== null}
+      onOpen={(open) => onChange({ kit: open ? firstKit : null })}
+    >
       {kit && (
         <>
           <div className="begin-figures">
@@ -72,6 +69,6 @@ export function KitFields({ sheet, faults, onLook, onChange }: KitFieldsProps) {
           <Refusal fault={faults.kit ?? null} />
         </>
       )}
-    </fieldset>
+    </Opened>
   );
 }

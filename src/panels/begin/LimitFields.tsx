@@ -4,6 +4,7 @@ import { Refusal } from '../fields/EditButton';
 import { firstBand, type Sheet, type SheetFaults } from './beginning';
 import { Figure } from './Figure';
 import { Pick } from './MakeFields';
+import { Opened } from './Opened';
 
 /** Load states that manuals state limits for. */
 const states = [
@@ -27,16 +28,12 @@ export function LimitFields({ sheet, points, faults, onLook, onChange }: LimitFi
   const set = (change: Partial<NonNullable<Sheet['band']>>) =>
     band && onChange({ band: { ...band, ...change } });
   return (
-    <fieldset className="begin-group">
-      <legend className="unseen">The manual’s CG limits</legend>
-      <label className="tick begin-open">
-        <input
-          type="checkbox"
-          checked={band !== null}
-          onChange={(event) => onChange({ band: event.target.checked ? firstBand : null })}
-        />
-        The manual gives CG limits
-      </label>
+    <Opened
+      legend="The manual’s CG limits"
+      label="The manual gives CG limits"
+      open={band !== null}
+      onOpen={(open) => onChange({ band: open ? firstBand : null })}
+    >
       {band ? (
         <>
           <div className="begin-figures">
@@ -76,6 +73,6 @@ export function LimitFields({ sheet, points, faults, onLook, onChange }: LimitFi
       ) : (
         <p className="hint">Without them an estimate of the neutral point makes the band.</p>
       )}
-    </fieldset>
+    </Opened>
   );
 }
