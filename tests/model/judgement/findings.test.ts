@@ -93,7 +93,7 @@ describe('the estimated margin, 5 to 15 % wanted, of a MAC of 200 mm', () => {
       { wantedPct: 5, marginPct: 3, wanted: true, at: { marginPct: 3 } },
       { wantedPct: 15, marginPct: 18, wanted: true, at: { marginPct: 18 } },
     ]);
-    const [under, over] = marginFindings(margin(3, 18), stated) as { byMm: number }[];
+    const [under, over] = marginFindings(margin(3, 18), stated) as readonly { byMm: number }[];
     expect(under?.byMm).toBeCloseTo(4, 9);
     expect(over?.byMm).toBeCloseTo(-6, 9);
   });
