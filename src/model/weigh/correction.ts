@@ -38,7 +38,7 @@ const makeUp = (name: string, massG: number, positionMm: Vec3, notes: string): O
   yawDeg: 0,
   pitchDeg: 0,
   rollDeg: 0,
-  typical: true,
+  massFrom: 'assumed',
   inTheOpen: true,
   notes,
 });

@@ -78,12 +78,6 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
           write={(aircraft, locked) => change({ locked })(aircraft)}
         />
         <SwitchTick id={id} name={name} kind="aboard" />
-        <Tick
-          label="Typical figures, not weighed"
-          step={`Say whether ${name} was weighed`}
-          read={(aircraft) => read(aircraft)?.typical === true}
-          write={(aircraft, typical) => change({ typical })(aircraft)}
-        />
         <TextEntry
           long
           label="Notes"

@@ -26,18 +26,20 @@ import {
   sizeMm,
   sizeOrZeroMm,
   timeS,
+  twinId,
   volumeMl,
 } from './fields';
 import { bay, hatch, keepApartRule, lead, loadFactors } from './fit';
 import { mostOf } from './limits';
 import { ballastSpot } from './place';
 import { partShape, tankShape } from './shapes';
+import { massFrom, sizeFrom } from './sources';
 import { structurePiece } from './structure';
 import { loadSwitch } from './switches';
 import { day, weighIn } from './weighIn';
 
 export const FORMAT = 'counterpoise aircraft';
-export const VERSION = 1;
+export const VERSION = 2;
 
 /** A named point that a tape measure reaches; any reading may be shown from it. */
 const referencePoint = record({ id, name: label, positionMm: pointMm });
@@ -82,6 +84,7 @@ const bareAirframe = record(
     plusMinusG,
     plusMinusMm,
     use: choice(['compare', 'correct', 'replace']),
+    massFrom,
     contains: about(v.optional(label), 'what the scales had on them, in words'),
   },
   'the bare airframe as weighed: compare it with the shapes, correct them, or replace them',
@@ -149,6 +152,9 @@ export const tank = record(
     rank: about(rank, 'among tanks that feed the same place the lower rank drains first'),
     locked: flag,
     inTheOpen,
+    massFrom,
+    sizeFrom,
+    twinId,
     weighedOn: about(v.optional(day), 'the day that it went on the scales, empty'),
   },
   'a tank; its shape is the inside',
@@ -196,7 +202,9 @@ export const part = record(
     inTheOpen,
     bayId: about(v.optional(id), 'the bay that it must stay in'),
     gyro: about(flag, 'senses rotation: it should stand near the CG and square to the axes'),
-    typical: about(flag, 'the figures are typical ones; weigh yours'),
+    massFrom,
+    sizeFrom,
+    twinId,
     weighedOn: about(v.optional(day), 'the day that it went on the scales'),
     notes: v.optional(note),
   },
