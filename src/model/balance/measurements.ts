@@ -50,6 +50,8 @@ export interface MeasuredThing extends MeasuredBody {
   readonly plusMinus: PlusMinus;
   /** Whether somebody said how well it was weighed. */
   readonly stated: boolean;
+  /** Where its mass comes from; a density is assumed, and null where nobody said. */
+  readonly massFrom: MassFrom | null;
 }
 
 /**
@@ -85,6 +87,7 @@ export function measuredThings(aircraft: Aircraft, aboard: readonly Body[]): rea
       mass,
       plusMinus,
       stated: plusMinusG !== undefined,
+      massFrom: told.massFrom ?? (told.byDensity ? 'assumed' : null),
       sigmaG: standardUncertainty(plusMinus.g),
       sigmaMm: mm.map(standardUncertainty) as unknown as Vec3,
     };
@@ -106,7 +109,7 @@ function toldIn({ bareAirframe, parts, tanks, structure }: Aircraft): (id: strin
   const items = new Map<string, Told>([...parts, ...tanks].map((item) => [item.id, item]));
   const elements = new Map(structure.map((element) => [element.id, element]));
   return (id) => {
-    if (id === BARE_AIRFRAME_ID) return bareAirframe ?? {};
+    if (id === BARE_AIRFRAME_ID) return { massFrom: 'weighed', ...bareAirframe };
     const element = elements.get(id);
     return element ? { ...element, byDensity: byDensity(element) } : (items.get(id) ?? {});
   };

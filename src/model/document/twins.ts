@@ -91,10 +91,19 @@ function following<T extends Part | TankItem>(
   mirrored: (item: T) => T,
 ): T {
   const changed = shared.filter((key) => before[key] !== after[key]);
-  if (changed.length === 0) return twin;
-  const image = mirrored(after);
+  return changed.length === 0 ? twin : imageFor(twin, after, changed, mirrored);
+}
+
+/** A thing with some of its fields as the mirror image of another has them. */
+function imageFor<T extends Part | TankItem>(
+  twin: T,
+  of: T,
+  fields: readonly (keyof T)[],
+  mirrored: (item: T) => T,
+): T {
+  const image = mirrored(of);
   const follower = { ...twin };
-  for (const key of changed) {
+  for (const key of fields) {
     if (image[key] === undefined) delete follower[key];
     else follower[key] = image[key];
   }
@@ -103,7 +112,6 @@ function following<T extends Part | TankItem>(
 
 /** What keeps two things from being a pair, in words that end a sentence; null when they are one. */
 export function unlikeTwins(a: Part | TankItem, b: Part | TankItem): string | null {
-  if (a.positionMm[1] === 0) return 'stands on the plane of symmetry, where a pair would stand in itself';
   if ('role' in a && 'role' in b) return unlike(a, mirroredPart(b), sharedByParts);
   if ('feeds' in a && 'feeds' in b) return unlike(a, mirroredTank(b), sharedByTanks);
   return 'is a part and the other one is a tank, or the other way round';
@@ -133,3 +141,60 @@ export function twinOf(aircraft: Aircraft, id: string): Part | TankItem | undefi
 
 const byId = ({ parts, tanks }: Aircraft, id: string) =>
   parts.find((part) => part.id === id) ?? tanks.find((tank) => tank.id === id);
+
+/** How alike two things must be to be taken for the two of a pair: share of the mass, and mm. */
+const ALIKE = { mass: 0.1, alongMm: 15, acrossMm: 10, upMm: 10, apartMm: 10 } as const;
+
+/** Whether two things stand mirrored as near as builders build, whether or not anybody said that they are a pair. */
+export function standMirrored(a: Part | TankItem, b: Part | TankItem): boolean {
+  const [[ax, ay, az], [bx, by, bz]] = [a.positionMm, b.positionMm];
+  const [aG, bG] = [massOf(a), massOf(b)];
+  return (
+    roleOf(a) === roleOf(b) &&
+    a.shape.kind === b.shape.kind &&
+    Math.abs(aG - bG) <= ALIKE.mass * Math.max(aG, bG) &&
+    Math.abs(ax - bx) <= ALIKE.alongMm &&
+    Math.abs(az - bz) <= ALIKE.upMm &&
+    Math.abs(ay + by) <= ALIKE.acrossMm &&
+    Math.abs(ay - by) > ALIKE.apartMm
+  );
+}
+
+const massOf = (item: Part | TankItem) => ('massG' in item ? item.massG : item.emptyMassG);
+const roleOf = (item: Part | TankItem) => ('role' in item ? item.role : 'tank');
+
+/** What a thing could be made a mirrored pair with: the nearest of its kind that stands mirrored and is in no pair. */
+export function pairableWith(aircraft: Aircraft, id: string): Part | TankItem | undefined {
+  const item = byId(aircraft, id);
+  if (!item || item.twinId !== undefined || item.positionMm[1] === 0) return undefined;
+  const others: readonly (Part | TankItem)[] = 'feeds' in item ? aircraft.tanks : aircraft.parts;
+  const offMm = ({ positionMm: [x, y, z] }: Part | TankItem) =>
+    Math.hypot(x - item.positionMm[0], y + item.positionMm[1], z - item.positionMm[2]);
+  return others
+    .filter((other) => other !== item && other.twinId === undefined && standMirrored(item, other))
+    .sort((a, b) => offMm(a) - offMm(b))[0];
+}
+
+/** Makes two things a mirrored pair: the second becomes the mirror image of the first, but for what is each one's own. */
+export function makePair(aircraft: Aircraft, id: string, twinId: string): Aircraft {
+  const first = byId(aircraft, id);
+  const second = byId(aircraft, twinId);
+  if (!first || !second || 'feeds' in first !== 'feeds' in second) return aircraft;
+  const paired = <T extends Part | TankItem>(
+    list: readonly T[],
+    image: (twin: T, of: T) => T,
+  ): readonly T[] => {
+    const of = list.find((item) => item.id === id);
+    return of
+      ? list.map((item) => {
+          if (item === of) return { ...item, twinId };
+          return item.id === twinId ? { ...image(item, of), twinId: id } : item;
+        })
+      : list;
+  };
+  return {
+    ...aircraft,
+    parts: paired(aircraft.parts, (twin, of) => imageFor(twin, of, sharedByParts, mirroredPart)),
+    tanks: paired(aircraft.tanks, (twin, of) => imageFor(twin, of, sharedByTanks, mirroredTank)),
+  };
+}

@@ -4,6 +4,7 @@ import { itemExtent } from '../airframe/extent';
 import { balanceAt } from '../balance/balance';
 import type { Item } from '../document/edit';
 import { itemById } from '../document/edit';
+import { listed } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import { ballastRules, emptiedSpots, hotZones, sizedSpots, usualSpots } from './ballastPlaces';
 import { bayExcessWords } from './bayFloor';
@@ -92,6 +93,8 @@ function movable(
   { rules = {}, mayTurn = [] }: PlaceSettings,
 ): MovablePart[] {
   const mayBeTurned = mayTurn.includes(item.id);
+  // The search places each thing by itself, which would part a mirrored pair.
+  if (item.twinId !== undefined) return [];
   const { centreMm } = partBox(item);
   const asked = rules[item.id];
   let options = placeOptions(aircraft, item, asked ?? defaultRule(aircraft, item), mayBeTurned);
@@ -160,10 +163,16 @@ function notesFor(
 ): string[] {
   const items: readonly Item[] = [...aircraft.parts, ...aircraft.tanks];
   const stuck = items.filter(
-    (item) => (rules[item.id] ?? defaultRule(aircraft, item)).by !== 'stay' && !moves(item.id),
+    (item) =>
+      item.twinId === undefined &&
+      (rules[item.id] ?? defaultRule(aircraft, item)).by !== 'stay' &&
+      !moves(item.id),
   );
   const names = stuck.map(({ name }) => name);
-  const excess = (aircraft.bays ?? []).flatMap((bay) => bayExcessWords(aircraft, bay, bayBox(bay)) ?? []);
+  const excess = [
+    ...pairNotes(aircraft, items),
+    ...(aircraft.bays ?? []).flatMap((bay) => bayExcessWords(aircraft, bay, bayBox(bay)) ?? []),
+  ];
   if (names.length === 0) return excess;
   const list = names.length > 1 ? `${names.slice(0, -1).join(', ')} and ${names.at(-1)}` : names[0];
   const stays = names.length > 1 ? 'stay where they are' : 'stays where it is';
@@ -171,4 +180,14 @@ function notesFor(
     `${list} ${stays}: no room in a hull is known around ${names.length > 1 ? 'them' : 'it'}.`,
     ...excess,
   ];
+}
+
+/** Of mirrored pairs that would else have been moved: why they are not. */
+function pairNotes(aircraft: Aircraft, items: readonly Item[]): string[] {
+  const names = items.flatMap(({ twinId, ...alone }) =>
+    twinId !== undefined && defaultRule(aircraft, alone as Item).by !== 'stay' ? [alone.name] : [],
+  );
+  return names.length > 0
+    ? [`${listed(names)} stay where they are: a mirrored pair is moved by hand, or broken first.`]
+    : [];
 }

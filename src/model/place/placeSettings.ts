@@ -42,9 +42,10 @@ export interface PlaceSettings {
 /** Roles of things made to be moved; the others stay unless a rule says otherwise. */
 const MOVABLE = new Set<Part['role']>(['energy', 'payload', 'radio', 'ballast', 'other']);
 
-/** A locked part stays; one bound to a bay stays in it; others may go to any bay, or slide along the hull. */
+/** A locked part stays, and so does each of a mirrored pair; one bound to a bay stays in it; others may go to any bay, or slide along the hull. */
 export function defaultRule({ bays = [] }: Aircraft, part: Item): PlaceRule {
-  if (part.locked || !('role' in part) || !MOVABLE.has(part.role)) return { by: 'stay' };
+  if (part.locked || part.twinId !== undefined || !('role' in part) || !MOVABLE.has(part.role))
+    return { by: 'stay' };
   if (part.bayId && bays.some(({ id }) => id === part.bayId)) return { by: 'bays', bayIds: [part.bayId] };
   return bays.length > 0
     ? { by: 'bays', bayIds: bays.map(({ id }) => id) }

@@ -33,6 +33,14 @@ interface RowProps extends MayMoveProps {
 function MayMoveRow({ aircraft, item, wishes, onChange }: RowProps) {
   const rule = wishes.rules[item.id] ?? defaultRule(aircraft, item);
   const turns = wishes.mayTurn.includes(item.id);
+  if (item.twinId !== undefined) {
+    return (
+      <li>
+        <span className="may-move-name">{item.name}</span>
+        <span className="hint">stays: one of a mirrored pair, which moves by hand or is broken first</span>
+      </li>
+    );
+  }
   const toggleTurn = () =>
     onChange({
       ...wishes,
