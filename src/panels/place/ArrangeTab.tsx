@@ -34,7 +34,7 @@ export function ArrangeTab() {
   const say = useReadings();
   const aircraft = useCommitted((committed) => committed);
   const band = useKeptBand();
-  const [wishes, setWishes] = useState<Wishes>({ rules: {}, mayTurn: [], instead: {} });
+  const [wishes, setWishes] = useState<Wishes>({ rules: {}, instead: {} });
   const [certainty, setCertainty] = useState('');
   const [takeOut, setTakeOut] = useState(true);
   const [everyAttitude, setEveryAttitude] = useState(false);
@@ -59,7 +59,6 @@ export function ArrangeTab() {
       settings: {
         down,
         rules,
-        mayTurn: wishes.mayTurn,
         band,
         emptied,
         wantedMarginMm: wantedMm,
