@@ -23,9 +23,7 @@ describe('parts in a tube with a lead, turned, one of two, and a stack of ballas
     for (let seed = from; seed < from + count; seed++) {
       const one = gridCase(seed);
       const cases = seed % 4 === 0 ? [one, withOther(one, one.parts[0]!.massG + 60, 44)] : [one];
-      const grids = cases.flatMap(
-        (each) => bestOnGrid(each, each.parts.length > 2 ? 24 : 8, WANTED_MM) ?? [],
-      );
+      const grids = cases.flatMap((each) => bestOnGrid(each, WANTED_MM) ?? []);
       const grid = grids.reduce<(typeof grids)[number] | null>(
         (best, each) => (!best || isBetter(each, best) ? each : best),
         null,

@@ -68,10 +68,21 @@ function wire({ lead }: GridCase, a: Box, b: Box): { massG: number; momentGmm: n
   return { massG, momentGmm: runMm > 0 ? (massG * moment) / runMm : massG * a.x };
 }
 
+/** Grids from the finest, mm, and how many choices of places are not too many. */
+const STEPS_MM = [8, 12, 16, 24, 48, 96];
+const MOST_CHOICES = 2e6;
+
+/** The places of all parts on the finest grid that is not too much. */
+function gridOf(one: GridCase): Box[][] {
+  const grids = STEPS_MM.map((stepMm) => one.parts.map((part) => placesOn(one, part, stepMm)));
+  const choices = (places: Box[][]) => places.reduce((product, { length }) => product * length, 1);
+  return grids.find((places) => choices(places) < MOST_CHOICES) ?? grids.at(-1)!;
+}
+
 /** Tries every choice of places on a grid with every amount of ballast. */
-export function bestOnGrid(one: GridCase, stepMm: number, wantedMm: number): GridBest | null {
+export function bestOnGrid(one: GridCase, wantedMm: number): GridBest | null {
   const { parts, frame, band, spot } = one;
-  const places = parts.map((part) => placesOn(one, part, stepMm));
+  const places = gridOf(one);
   let best: GridBest | null = null;
   const settle = (boxes: readonly Box[]) => {
     const pull = wire(one, boxes[0]!, boxes[1]!);
