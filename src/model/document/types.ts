@@ -23,6 +23,7 @@ export type Bay = NonNullable<Aircraft['bays']>[number];
 export type Hatch = NonNullable<Aircraft['hatches']>[number];
 export type KeepApartRule = NonNullable<Aircraft['keepApart']>[number];
 export type Lead = NonNullable<Aircraft['leads']>[number];
+export type BallastFreeZone = NonNullable<Aircraft['ballastFree']>[number];
 export type BallastSpotItem = NonNullable<Aircraft['ballastSpots']>[number];
 export type LoadFactors = NonNullable<Aircraft['loadFactors']>;
 export type SwitchItem = NonNullable<Aircraft['switches']>[number];

@@ -6,7 +6,8 @@ import type { Item } from '../document/edit';
 import { itemById } from '../document/edit';
 import { listed } from '../document/inWords';
 import type { Aircraft } from '../document/types';
-import { ballastRules, emptiedSpots, hotZones, sizedSpots, usualSpots } from './ballastPlaces';
+import { ballastFreeZones, ballastRules, keptFreeNotes } from './ballastFree';
+import { emptiedSpots, sizedSpots, usualSpots } from './ballastPlaces';
 import { bayExcessWords } from './bayFloor';
 import { type AircraftCase, aircraftCases } from './loadCases';
 import { apartRules, asCloseAsNow, obstaclesOf } from './obstacles';
@@ -55,7 +56,8 @@ export function placeProblem(aircraft: Aircraft, settings: PlaceSettings): Place
     aircraft,
     settings.spots ? [] : sizedSpots(aircraft, aircraft.ballastSpots ?? usualSpots(aircraft, emptied)),
   );
-  const spots = settings.spots ?? [...emptiedSpots(emptied), ...room.spots];
+  const free = ballastFreeZones(aircraft);
+  const spots = settings.spots ?? [...emptiedSpots(emptied, free), ...room.spots];
   return {
     problem: {
       cases: cases.map((one) =>
@@ -78,10 +80,10 @@ export function placeProblem(aircraft: Aircraft, settings: PlaceSettings): Place
         ...ballastRules(aircraft, spots),
       ],
       leads,
-      noBallast: hotZones(aircraft),
+      noBallast: free,
       wantedMarginMm: settings.wantedMarginMm ?? 0,
     },
-    notes: [...notesFor(aircraft, settings, moves), ...room.notes],
+    notes: [...notesFor(aircraft, settings, moves), ...room.notes, ...keptFreeNotes(spots, free)],
   };
 }
 
@@ -90,19 +92,22 @@ function movable(
   aircraft: Aircraft,
   item: Item,
   cases: readonly AircraftCase[],
-  { rules = {}, mayTurn = [] }: PlaceSettings,
+  { rules = {} }: PlaceSettings,
 ): MovablePart[] {
+<<<<<<< HEAD
   const mayBeTurned = mayTurn.includes(item.id);
   // The search places each thing by itself, which would part a mirrored pair.
   if (item.twinId !== undefined) return [];
+=======
+>>>>>>> a
   const { centreMm } = partBox(item);
   const asked = rules[item.id];
-  let options = placeOptions(aircraft, item, asked ?? defaultRule(aircraft, item), mayBeTurned);
+  let options = placeOptions(aircraft, item, asked ?? defaultRule(aircraft, item));
   const isFree =
     !asked && (aircraft.bays ?? []).length > 0 && !('bayId' in item && item.bayId) && !item.locked;
   if (isFree && options.length > 0 && !optionAt(options, centreMm)) {
     // Nobody asked for it to go into a bay, and it is in none: it may also slide from where it is.
-    options = [...options, ...placeOptions(aircraft, item, { by: 'rail', stations: 'hull' }, mayBeTurned)];
+    options = [...options, ...placeOptions(aircraft, item, { by: 'rail', stations: 'hull' })];
   }
   if (options.length === 0) return [];
   const now = optionAt(options, centreMm);
@@ -125,7 +130,7 @@ const optionAt = (
 ): PlaceOption | undefined =>
   options.find(
     (option) =>
-      option.turnDeg === 0 &&
+      option.turnedTo === undefined &&
       ([0, 1, 2] as const).every((axis) => {
         const { lowMm, highMm } = centreRange(option, axis);
         return centreMm[axis] >= lowMm - 1e-6 && centreMm[axis] <= highMm + 1e-6;

@@ -22,8 +22,6 @@ export interface PlaceSettings {
   readonly alsoDown?: readonly Vec3[];
   /** How each part or tank may be placed, by its id; `defaultRule` for one that is not named. */
   readonly rules?: Readonly<Record<string, PlaceRule>>;
-  /** Parts that may also be turned by a right angle, or end for end. */
-  readonly mayTurn?: readonly string[];
   /** The file's ballast spots, or the usual ones, when left out. */
   readonly spots?: readonly BallastSpot[];
   /** Least gap around everything, mm; 1 when left out. */

@@ -31,7 +31,7 @@ import {
 } from './fields';
 import { bay, hatch, keepApartRule, lead, loadFactors } from './fit';
 import { mostOf } from './limits';
-import { ballastSpot } from './place';
+import { ballastFreeZone, ballastSpot } from './place';
 import { partShape, tankShape } from './shapes';
 import { massFrom, sizeFrom } from './sources';
 import { structurePiece } from './structure';
@@ -201,6 +201,10 @@ export const part = record(
     locked: flag,
     inTheOpen,
     bayId: about(v.optional(id), 'the bay that it must stay in'),
+    mayTurn: about(
+      v.optional(choice(['flat', 'any'])),
+      'how a search for places may turn it by right angles: about the vertical only, or on end and on its side too; not at all when left out',
+    ),
     gyro: about(flag, 'senses rotation: it should stand near the CG and square to the axes'),
     massFrom,
     sizeFrom,
@@ -240,6 +244,7 @@ export const aircraft = record(
     ),
     leads: v.optional(list(lead, mostOf.leads)),
     ballastSpots: about(v.optional(list(ballastSpot)), 'where ballast may be put'),
+    ballastFree: about(v.optional(list(ballastFreeZone)), 'where no ballast may be'),
     loadFactors: v.optional(loadFactors),
     weighIns: about(v.optional(list(weighIn)), 'the log of weigh-ins, in the order that they were made'),
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),
