@@ -20,8 +20,6 @@ export interface BalancingChoice {
   readonly positions: Positions;
 }
 
-export const FIRST_BALANCING: BalancingChoice = { fuel: null, positions: {} };
-
 /** Usable liquid left when only tanks that others feed still hold any; null without such. */
 export function headerFraction(aircraft: Aircraft): number | null {
   const plumbing = plumbingOf(aircraft);

@@ -3,11 +3,10 @@ import { switchesOf, UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
 import { liquidWord } from '../document/inWords';
 import { defaultLoadFactors } from '../fit/restraint';
 import { cautionsFor } from '../words/cautions';
-import type { Say } from '../words/say';
 import { type Block, heading, words } from './blocks';
 
 /** What to go through before the first flight: habits of builders and inspectors, without a published source. */
-export function checkBlocks(aircraft: Aircraft, say: Say, balance: string): readonly Block[] {
+export function checkBlocks(aircraft: Aircraft, balance: string): readonly Block[] {
   return [
     heading('Before the first flight'),
     words(
@@ -15,7 +14,7 @@ export function checkBlocks(aircraft: Aircraft, say: Say, balance: string): read
       'lead',
     ),
     heading('On the bench', 2),
-    ...benchChecks(aircraft, say, balance),
+    ...benchChecks(aircraft, balance),
     heading('At the field', 2),
     ...fieldChecks(aircraft),
     heading('To heed', 2),
@@ -29,7 +28,7 @@ export function checkBlocks(aircraft: Aircraft, say: Say, balance: string): read
 
 const tick = (text: string): Block => ({ kind: 'tick', text });
 
-function benchChecks(aircraft: Aircraft, say: Say, balance: string): readonly Block[] {
+function benchChecks(aircraft: Aircraft, balance: string): readonly Block[] {
   const { kind, parts, leads = [], loadFactors, hatches = [], tanks } = aircraft;
   const has = (role: string) => parts.some((part) => part.role === role);
   const factor = (loadFactors ?? defaultLoadFactors).ahead;

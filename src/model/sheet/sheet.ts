@@ -71,7 +71,7 @@ export function buildSheet(input: SheetInput): BuildSheet {
     ],
     cg: () => cgBlocks({ ...input, balanced, keep, place, wideMm }),
     weighing: () => weighBlocks({ aircraft, say, from, balanced, wideMm }),
-    checks: () => checkBlocks(aircraft, say, balance),
+    checks: () => checkBlocks(aircraft, balance),
     card: () => [],
   };
   const sections = SECTIONS.filter((id) => !leftOut.includes(id)).map((id) => ({
