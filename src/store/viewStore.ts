@@ -4,12 +4,13 @@ import type { Face } from '../model/airframe/align';
 import { AT_START, type Positions } from '../model/airframe/loadSwitches';
 import { LEVEL } from '../model/balance/balance';
 import { type BenchAttitude, downOf, LEVEL_ATTITUDE } from '../model/loads/attitude';
+import { FIRST_CHOICES, FIRST_OF_AIRCRAFT, type SheetChoices } from '../model/sheet/choices';
 import type { UnitSystem } from '../model/units';
 import { createCalmStore } from './calmStore';
 
 export type View = 'free' | 'side' | 'top' | 'front';
 /** The bench itself, and the places that lie over it. */
-export type PlaceId = 'bench' | 'weigh-in' | 'begin';
+export type PlaceId = 'bench' | 'weigh-in' | 'build-sheet' | 'begin';
 export type Theme = 'system' | 'light' | 'dark';
 
 /** What the stage says beside the aircraft itself; each has one switch, and is remembered. */
@@ -81,6 +82,8 @@ export interface ViewState {
   readonly lowWindow: boolean;
   /** Where the person is. */
   readonly place: PlaceId;
+  /** How the build sheet is made. */
+  readonly sheet: SheetChoices;
 }
 
 export type ViewStore = StoreApi<ViewState>;
@@ -108,6 +111,7 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     folds: {},
     lowWindow: false,
     place: 'bench',
+    sheet: FIRST_CHOICES,
     ...initial,
   }));
   store.subscribe((now, before) => {
@@ -119,7 +123,8 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
 
 /** Another aircraft is looked at afresh; how it is shown (view, units, theme) stays as the person chose. */
 export function lookAfresh(view: ViewStore): void {
-  view.setState({
+  view.setState(({ sheet }) => ({
+    sheet: { ...sheet, ...FIRST_OF_AIRCRAFT },
     selectedId: null,
     groupIds: [],
     hoveredId: null,
@@ -130,7 +135,7 @@ export function lookAfresh(view: ViewStore): void {
     attitude: LEVEL_ATTITUDE,
     down: LEVEL,
     measureFromId: null,
-  });
+  }));
 }
 
 /** Chooses a thing together with what is chosen already, or no longer. The last chosen is what the others go by. */
@@ -147,6 +152,11 @@ export function toggleHidden(view: ViewStore, id: string): void {
   view.setState(({ hiddenIds }) => ({
     hiddenIds: hiddenIds.includes(id) ? hiddenIds.filter((each) => each !== id) : [...hiddenIds, id],
   }));
+}
+
+/** Chooses something about the build sheet. */
+export function chooseSheet(view: ViewStore, change: Partial<SheetChoices>): void {
+  view.setState(({ sheet }) => ({ sheet: { ...sheet, ...change } }));
 }
 
 /** Holds the aircraft another way; the liquid settles to it. */
