@@ -1,9 +1,8 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { mirroredShape } from '../../engine/mass/mirroredShape';
-import { fitWithout } from './fitEdits';
 import { freeId } from './ids';
-import { switchesWithout } from './switchEdits';
 import type { Aircraft, Part, StructurePiece, TankItem } from './types';
+import { withoutForAll } from './variants';
 
 /** Edits are pure: an aircraft in, a new one out that shares everything the edit did not touch. */
 
@@ -73,31 +72,8 @@ export function movedStructure(piece: StructurePiece, by: Vec3): StructurePiece 
   }
 }
 
-/**
- * Takes anything out by its id: part, tank or structure. A tank that fed it then feeds the outlet; a switch
- * forgets it, and goes with the last thing that it was about; a target band stated in % MAC goes with the surface it was stated for;
- * leads and rules of distance go with what they were for.
- */
-export function removeItem(aircraft: Aircraft, id: string): Aircraft {
-  return {
-    ...aircraft,
-    targetBand:
-      aircraft.targetBand?.by === 'mac' && aircraft.targetBand.surfaceId === id ? null : aircraft.targetBand,
-    parts: aircraft.parts.some((part) => part.id === id)
-      ? aircraft.parts.filter((part) => part.id !== id)
-      : aircraft.parts,
-    tanks: aircraft.tanks.some((tank) => tank.id === id)
-      ? aircraft.tanks
-          .filter((tank) => tank.id !== id)
-          .map((tank) => (tank.feeds === id ? { ...tank, feeds: 'outlet' } : tank))
-      : aircraft.tanks,
-    structure: aircraft.structure.some((piece) => piece.id === id)
-      ? aircraft.structure.filter((piece) => piece.id !== id)
-      : aircraft.structure,
-    ...(aircraft.switches && { switches: switchesWithout(aircraft.switches, id) }),
-    ...fitWithout(aircraft, id),
-  };
-}
+/** Takes anything out by its id, for every variant, with all that went with it (`withoutItem`). */
+export const removeItem = (aircraft: Aircraft, id: string): Aircraft => withoutForAll(aircraft, id);
 
 /** Adds a part and returns it as it stands in the new aircraft, with an id of its own. */
 export function addPart(aircraft: Aircraft, part: Omit<Part, 'id'>): { aircraft: Aircraft; id: string } {

@@ -18,6 +18,9 @@ const LONGEST_STEM = 60;
 export function takenIds(aircraft: Aircraft): Set<string> {
   const { parts, tanks, structure, referencePoints, bays, hatches, leads, ballastSpots, switches, weighIns } =
     aircraft;
+  const leftOut = (aircraft.variants?.shared ?? []).flatMap(({ id, put }) =>
+    id !== undefined && put ? [{ id }] : [],
+  );
   const lists = [
     parts,
     tanks,
@@ -29,6 +32,7 @@ export function takenIds(aircraft: Aircraft): Set<string> {
     ballastSpots,
     switches,
     weighIns,
+    leftOut,
   ];
   return new Set([
     OUTLET_ID,

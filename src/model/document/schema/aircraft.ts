@@ -34,6 +34,7 @@ import { ballastSpot } from './place';
 import { partShape, tankShape } from './shapes';
 import { structurePiece } from './structure';
 import { loadSwitch } from './switches';
+import { variants } from './variants';
 import { day, weighIn } from './weighIn';
 
 export const FORMAT = 'counterpoise aircraft';
@@ -234,6 +235,7 @@ export const aircraft = record(
     ballastSpots: about(v.optional(list(ballastSpot)), 'where ballast may be put'),
     loadFactors: v.optional(loadFactors),
     weighIns: about(v.optional(list(weighIn)), 'the log of weigh-ins, in the order that they were made'),
+    variants: v.optional(variants),
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),
   },
   'One aircraft on the bench. Lengths in mm from the datum (station aft +, buttline right +, waterline up +), masses in g, angles in degrees. Unknown keys are kept.',
