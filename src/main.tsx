@@ -11,6 +11,7 @@ import { keepWork } from './keep';
 import { blankAircraft } from './model/document/blank';
 import type { Aircraft } from './model/document/types';
 import { readAircraft } from './model/reading/read';
+import { openLinks } from './openLinks';
 import { App } from './panels/App';
 import { later } from './panels/later';
 import { StageTrouble } from './panels/trouble/StageTrouble';
@@ -107,3 +108,4 @@ createRoot(root).render(
   </StrictMode>,
 );
 startSolvers(bench);
+openLinks(files);

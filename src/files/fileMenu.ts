@@ -1,5 +1,6 @@
 import { blankAircraft } from '../model/document/blank';
 import type { Aircraft } from '../model/document/types';
+import { faultCount } from '../model/reading/fault';
 import type { Fault } from '../model/reading/read';
 import type { Bench } from '../store/bench';
 import type { FilePickers } from './filePickers';
@@ -74,6 +75,23 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
         if (files.length > 1) throw new Error(`${files.length} files were dropped, and the bench holds one`);
         return openDropped(first);
       }),
+    /** Opens what a link to this page carries behind its #; a faulty one is told here, for no dialog was opened for it. */
+    openLink: async (fragment: string) => {
+      const opening = await openBy(async () => {
+        const { readLink } = await import('./link/aircraftLink');
+        return { name: 'a link', handle: null, read: readLink(fragment) };
+      });
+      if (opening.ok)
+        done(`${document.current().name} came by a link. Undo brings back what stood here before.`);
+      else if ('faults' in opening)
+        failed(`${faultsInWords(opening.faults)} The aircraft on the bench has not changed.`);
+      return opening;
+    },
+    /** The aircraft on the bench as a link to the page at an address. */
+    makeLink: async (pageAddress: string) => {
+      const { linkTo, LONGEST_LINK } = await import('./link/aircraftLink');
+      return { ...linkTo(document.api.getState().committed, pageAddress), longest: LONGEST_LINK };
+    },
     saveText: (name: string, text: string, type: string) => pickers.download(name, text, type),
     saveFile: async () => {
       try {
@@ -87,6 +105,9 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
     },
   };
 }
+
+const faultsInWords = ([first, ...more]: readonly Fault[]): string =>
+  `Not opened: ${first?.sentence ?? 'nothing came.'}${more.length > 0 ? ` (and ${faultCount(more)} more)` : ''}`;
 
 const reason = (error: unknown): string =>
   (error instanceof Error ? error.message : String(error)).trim().replace(/\.$/, '') || 'no reason was given';

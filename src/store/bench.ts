@@ -1,3 +1,4 @@
+import { settled } from '../model/document/settle';
 import type { Aircraft } from '../model/document/types';
 import { type AxisStore, createAxisStore } from './axisStore';
 import { type BalanceStore, createBalanceStore } from './balanceStore';
@@ -31,9 +32,11 @@ export interface Bench {
 }
 
 export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): Bench {
-  const document = createDocumentStore(aircraft);
-  const stability = createStabilityStore(document);
   const viewStore = createViewStore(view);
+  const document = createDocumentStore(aircraft, (before, next) =>
+    settled(before, next, viewStore.getState().editScope),
+  );
+  const stability = createStabilityStore(document);
   document.api.subscribe((now, before) => {
     if (now.aircraftNumber !== before.aircraftNumber) lookAfresh(viewStore);
   });

@@ -26,6 +26,8 @@ export interface DocumentStore {
   subscribe(listener: () => void): () => void;
   /** One step that undo takes back. An edit that changed nothing is no step. */
   commit(label: string, next: Aircraft): void;
+  /** The same for an edit of the variants themselves, which counts just as it is. */
+  commitVariants(label: string, next: Aircraft): void;
   preview(next: Aircraft): void;
   /** Drops the preview; the committed aircraft is seen again. */
   cancel(): void;
@@ -37,7 +39,11 @@ export interface DocumentStore {
   replace(aircraft: Aircraft, label?: string): void;
 }
 
-export function createDocumentStore(initial: Aircraft): DocumentStore {
+/** `settle`: what becomes of an edit once it is committed: it may be for one variant only, or for all. */
+export function createDocumentStore(
+  initial: Aircraft,
+  settle: (before: Aircraft, next: Aircraft) => Aircraft = (_, next) => next,
+): DocumentStore {
   const api = createCalmStore<DocumentState>(() => ({
     committed: initial,
     preview: null,
@@ -57,10 +63,14 @@ export function createDocumentStore(initial: Aircraft): DocumentStore {
       future: [],
     }));
 
-  const commit = (label: string, next: Aircraft) => {
+  const commitVariants = (label: string, next: Aircraft) => {
     const { committed, aircraftNumber } = getState();
     if (next === committed) setState({ preview: null });
     else stepTo(label, next, aircraftNumber);
+  };
+  const commit = (label: string, next: Aircraft) => {
+    const { committed } = getState();
+    commitVariants(label, next === committed ? next : settle(committed, next));
   };
 
   return {
@@ -68,6 +78,7 @@ export function createDocumentStore(initial: Aircraft): DocumentStore {
     current: () => getState().preview ?? getState().committed,
     subscribe: (listener) => api.subscribe(listener),
     commit,
+    commitVariants,
     preview: (next) => setState({ preview: next }),
     cancel: () => setState({ preview: null }),
     commitPreview: (label) => {

@@ -3,6 +3,7 @@ import type { Vec3 } from '../engine/geometry/types';
 import type { Face } from '../model/airframe/align';
 import { AT_START, type Positions } from '../model/airframe/loadSwitches';
 import { LEVEL } from '../model/balance/balance';
+import type { EditScope } from '../model/document/variants';
 import { type BenchAttitude, downOf, LEVEL_ATTITUDE } from '../model/loads/attitude';
 import { FIRST_CHOICES, FIRST_OF_AIRCRAFT, type SheetChoices } from '../model/sheet/choices';
 import type { UnitSystem } from '../model/units';
@@ -10,7 +11,7 @@ import { createCalmStore } from './calmStore';
 
 export type View = 'free' | 'side' | 'top' | 'front';
 /** The bench itself, and the places that lie over it. */
-export type PlaceId = 'bench' | 'weigh-in' | 'build-sheet' | 'begin';
+export type PlaceId = 'bench' | 'variants' | 'weigh-in' | 'build-sheet' | 'begin';
 export type Theme = 'system' | 'light' | 'dark';
 
 /** What the stage says beside the aircraft itself; each has one switch, and is remembered. */
@@ -80,6 +81,8 @@ export interface ViewState {
   readonly folds: Readonly<Record<string, boolean>>;
   /** The window is not high, so what stands under the stage keeps itself low. */
   readonly lowWindow: boolean;
+  /** For whom an edit is, on an aircraft with variants. */
+  readonly editScope: EditScope;
   /** Where the person is. */
   readonly place: PlaceId;
   /** How the build sheet is made. */
@@ -110,6 +113,7 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     learned: [],
     folds: {},
     lowWindow: false,
+    editScope: 'this',
     place: 'bench',
     sheet: FIRST_CHOICES,
     ...initial,
@@ -135,6 +139,7 @@ export function lookAfresh(view: ViewStore): void {
     attitude: LEVEL_ATTITUDE,
     down: LEVEL,
     measureFromId: null,
+    editScope: 'this',
   }));
 }
 

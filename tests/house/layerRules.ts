@@ -104,6 +104,8 @@ export const extraPackages: Readonly<Record<string, RegExp>> = {
   'src/store/react.ts': /^(react|zustand|zustand\/vanilla\/shallow)$/,
   // A module that did not come is asked for again under the address that its browser names.
   'src/store/piece.ts': /^\(computed\)$/,
+  'src/files/link/packed.ts': /^fflate$/,
+  'src/panels/along/qrSquares.ts': /^qrcode-generator$/,
   'src/workers/highsMilp.ts': /^highs$/,
   'src/workers/place.worker.ts': /^highs(\/runtime\?url)?$/,
 };

@@ -1,9 +1,8 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { fitWithout } from './fitEdits';
 import { freeId } from './ids';
-import { switchesWithout } from './switchEdits';
-import { mirroredPart, mirroredTank, partFollowing, tankFollowing } from './twins';
+import { mirroredPart, mirroredTank, partFollowing, tankFollowing, withoutTwin } from './twins';
 import type { Aircraft, Part, StructurePiece, TankItem } from './types';
+import { withoutForAll } from './variants';
 
 /** Edits are pure: an aircraft in, a new one out that shares everything the edit did not touch. */
 
@@ -90,44 +89,8 @@ export function movedStructure(piece: StructurePiece, by: Vec3): StructurePiece 
   }
 }
 
-/**
- * Takes anything out by its id: part, tank or structure. A tank that fed it then feeds the outlet; a switch
- * forgets it, and goes with the last thing that it was about; a target band stated in % MAC goes with the surface it was stated for;
- * leads and rules of distance go with what they were for; the other one of a mirrored pair stays, a pair no more.
- */
-export function removeItem(aircraft: Aircraft, id: string): Aircraft {
-  const { parts, tanks } = withoutTwin(aircraft, id);
-  return {
-    ...aircraft,
-    targetBand:
-      aircraft.targetBand?.by === 'mac' && aircraft.targetBand.surfaceId === id ? null : aircraft.targetBand,
-    parts: parts.some((part) => part.id === id) ? parts.filter((part) => part.id !== id) : parts,
-    tanks: tanks.some((tank) => tank.id === id)
-      ? tanks
-          .filter((tank) => tank.id !== id)
-          .map((tank) => (tank.feeds === id ? { ...tank, feeds: 'outlet' } : tank))
-      : tanks,
-    structure: aircraft.structure.some((piece) => piece.id === id)
-      ? aircraft.structure.filter((piece) => piece.id !== id)
-      : aircraft.structure,
-    ...(aircraft.switches && { switches: switchesWithout(aircraft.switches, id) }),
-    ...fitWithout(aircraft, id),
-  };
-}
-
-/** The parts and tanks with nothing paired with a thing any more: a broken pair stays where it stands. */
-function withoutTwin({ parts, tanks }: Aircraft, id: string): Pick<Aircraft, 'parts' | 'tanks'> {
-  return { parts: unpaired(parts, id), tanks: unpaired(tanks, id) };
-}
-
-function unpaired<T extends Item>(list: readonly T[], id: string): readonly T[] {
-  if (!list.some(({ twinId }) => twinId === id)) return list;
-  return list.map((item) => {
-    if (item.twinId !== id) return item;
-    const { twinId: _, ...alone } = item;
-    return alone as unknown as T;
-  });
-}
+/** Takes anything out by its id, for every variant, with all that went with it (`withoutItem`). */
+export const removeItem = (aircraft: Aircraft, id: string): Aircraft => withoutForAll(aircraft, id);
 
 /** Breaks a mirrored pair: both stay as they stand, and each goes its own way from now on. */
 export function breakPair(aircraft: Aircraft, id: string): Aircraft {

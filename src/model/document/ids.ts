@@ -18,6 +18,9 @@ const LONGEST_STEM = 60;
 export function takenIds(aircraft: Aircraft): Set<string> {
   const { parts, tanks, structure, referencePoints, bays, hatches, leads, switches, weighIns } = aircraft;
   const { ballastSpots, ballastFree } = aircraft;
+  const leftOut = (aircraft.variants?.shared ?? []).flatMap(({ id, put }) =>
+    id !== undefined && put ? [{ id }] : [],
+  );
   const lists = [
     parts,
     tanks,
@@ -30,6 +33,7 @@ export function takenIds(aircraft: Aircraft): Set<string> {
     ballastFree,
     switches,
     weighIns,
+    leftOut,
   ];
   return new Set([
     OUTLET_ID,

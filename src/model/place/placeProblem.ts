@@ -94,12 +94,8 @@ function movable(
   cases: readonly AircraftCase[],
   { rules = {} }: PlaceSettings,
 ): MovablePart[] {
-<<<<<<< HEAD
-  const mayBeTurned = mayTurn.includes(item.id);
-  // The search places each thing by itself, which would part a mirrored pair.
+  // The search places each item by itself, which would part a mirrored pair.
   if (item.twinId !== undefined) return [];
-=======
->>>>>>> a
   const { centreMm } = partBox(item);
   const asked = rules[item.id];
   let options = placeOptions(aircraft, item, asked ?? defaultRule(aircraft, item));

@@ -18,6 +18,11 @@ const MenuSheet = later(
   (module) => module.MenuSheet,
   { place: 'The menu' },
 );
+const TakeAlong = later(
+  () => import('../along/TakeAlong'),
+  (module) => module.TakeAlong,
+  { place: 'Take along' },
+);
 const ReadingFaults = later(
   () => import('./ReadingFaults'),
   (module) => module.ReadingFaults,
@@ -35,6 +40,7 @@ export function AppMenu({ files, onSheet }: AppMenuProps) {
   const popover = useRef<HTMLDivElement>(null);
   const [failed, setFailed] = useState<Extract<OpenResult, { fileName: string }> | null>(null);
   const [choosing, setChoosing] = useState(false);
+  const [taking, setTaking] = useState(false);
   const close = () => popover.current?.hidePopover();
   const run = (action: () => unknown) => () => {
     close();
@@ -61,10 +67,12 @@ export function AppMenu({ files, onSheet }: AppMenuProps) {
           }}
           onChoose={run(() => setChoosing(true))}
           onOpen={run(open)}
+          onTake={run(() => setTaking(true))}
           onPick={close}
         />
       </div>
       {failed && <ReadingFaults {...failed} onClose={() => setFailed(null)} />}
+      {taking && <TakeAlong files={files} onClose={() => setTaking(false)} />}
       {choosing && <Demos files={files} onClose={() => setChoosing(false)} />}
     </div>
   );

@@ -36,6 +36,7 @@ import { partShape, tankShape } from './shapes';
 import { massFrom, sizeFrom } from './sources';
 import { structurePiece } from './structure';
 import { loadSwitch } from './switches';
+import { variants } from './variants';
 import { day, weighIn } from './weighIn';
 
 export const FORMAT = 'counterpoise aircraft';
@@ -247,6 +248,7 @@ export const aircraft = record(
     ballastFree: about(v.optional(list(ballastFreeZone)), 'where no ballast may be'),
     loadFactors: v.optional(loadFactors),
     weighIns: about(v.optional(list(weighIn)), 'the log of weigh-ins, in the order that they were made'),
+    variants: v.optional(variants),
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),
   },
   'One aircraft on the bench. Lengths in mm from the datum (station aft +, buttline right +, waterline up +), masses in g, angles in degrees. Unknown keys are kept.',
