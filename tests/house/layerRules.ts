@@ -104,6 +104,8 @@ export const extraPackages: Readonly<Record<string, RegExp>> = {
   'src/store/react.ts': /^(react|zustand|zustand\/vanilla\/shallow)$/,
   // A module that did not come is asked for again under the address that its browser names.
   'src/store/piece.ts': /^\(computed\)$/,
+  // Mesh files are read by three's own loaders, off the main thread; no other worker knows of it.
+  'src/workers/meshFile.ts': /^three(\/.*)?$/,
   'src/workers/highsMilp.ts': /^highs$/,
   'src/workers/place.worker.ts': /^highs(\/runtime\?url)?$/,
 };
