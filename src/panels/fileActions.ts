@@ -27,6 +27,8 @@ export interface FileActions {
   openFile(): Promise<OpenResult>;
   /** Opens what was dropped on the page: one file. */
   openDropped(files: DataTransfer['files']): Promise<OpenResult>;
+  /** Opens a mesh file, which then is looked at on the card; ends once it was chosen, or was not. */
+  openMesh(): Promise<void>;
   saveFile(): void | Promise<void>;
   /** Gives a text to the person as a file of its own; `type` is its media type. */
   saveText(name: string, text: string, type: string): void;

@@ -27,6 +27,10 @@ export interface ReadMesh {
   readonly up: MeshWay;
   readonly triangles: number;
   readonly sizeMm: Vec3;
+  readonly minMm: Vec3;
+  readonly maxMm: Vec3;
+  /** Loose triangles to draw it by, nine figures each, mm. */
+  readonly figuresMm: Float32Array;
   readonly verdict: MeshVerdict;
   readonly volume: VolumeProperties | null;
   readonly surface: SurfaceProperties | null;
@@ -40,6 +44,8 @@ export interface MeshInHand {
   readonly name: string;
   readonly bytes: Uint8Array;
   readonly use: MeshUse;
+  /** The hull that it takes the place of, or null where it becomes a new thing. */
+  readonly hullId: string | null;
   /** The last answer; it stays while another is awaited. Null before the first. */
   readonly read: MeshReading | null;
   readonly reading: boolean;
@@ -52,7 +58,7 @@ export interface MeshStore {
   start(ask: AskMesh): void;
   open(name: string, bytes: Uint8Array): void;
   take(as: Partial<MeshAs>): void;
-  useAs(use: MeshUse): void;
+  useAs(use: MeshUse, hullId?: string | null): void;
   close(): void;
 }
 
@@ -91,7 +97,7 @@ export function createMeshStore(): MeshStore {
     },
     open: (name, bytes) => {
       as = { unit: null, nose: null, up: null };
-      api.setState({ inHand: { name, bytes, use: 'fuselage', read: null, reading: true } });
+      api.setState({ inHand: { name, bytes, use: 'fuselage', hullId: null, read: null, reading: true } });
       void read();
     },
     take: (change) => {
@@ -103,9 +109,9 @@ export function createMeshStore(): MeshStore {
       as = { ...as, ...change };
       void read();
     },
-    useAs: (use) => {
+    useAs: (use, hullId = null) => {
       const { inHand } = api.getState();
-      if (inHand) api.setState({ inHand: { ...inHand, use } });
+      if (inHand) api.setState({ inHand: { ...inHand, use, hullId } });
     },
     close: () => {
       asked?.abort();

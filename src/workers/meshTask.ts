@@ -24,6 +24,11 @@ export type MeshAnswer =
       readonly triangles: number;
       /** Length, width and height over all, mm, in the aircraft's frame. */
       readonly sizeMm: Vec3;
+      /** The box around it where the file's own origin is the datum's, mm. */
+      readonly minMm: Vec3;
+      readonly maxMm: Vec3;
+      /** Loose triangles to draw it by, nine figures each, mm; not all of them where there are very many. */
+      readonly figuresMm: Float32Array;
       readonly verdict: MeshVerdict;
       /** Of a sound mesh. */
       readonly volume: VolumeProperties | null;

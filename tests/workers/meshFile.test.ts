@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Mesh } from '../../src/engine/mass/types';
 import { meshAnswer } from '../../src/workers/meshAnswer';
 import { readMeshFile } from '../../src/workers/meshFile';
-import { brick, loose } from '../engine/mesh/solids';
+import { brick } from '../engine/mesh/solids';
 import { randomFrom } from '../randomFrom';
 import { seed } from '../seed';
 

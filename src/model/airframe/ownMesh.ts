@@ -44,11 +44,34 @@ export function meshHull(
   return { mesh: { shape, stationMm, waterlineMm }, sections };
 }
 
-/** Where the hull that a mesh takes the place of begins and how high it stands, mm. */
-function placeOf({ sections }: Fuselage): { readonly noseMm: number; readonly waterlineMm: number } {
+/** Where a mesh is to stand: a hull by its nose and the middle of its height, a part or tank by its middle; mm. */
+export interface MeshPlace {
+  readonly use: MeshUse;
+  /** The hull that it takes the place of. */
+  readonly hullId: string | null;
+  /** Where a part or tank is wanted. */
+  readonly stationMm: number;
+}
+
+/** How far a mesh goes from where its file has it to where it is to stand, mm; its box is given. */
+export function meshShift(
+  aircraft: Aircraft,
+  { use, hullId, stationMm }: MeshPlace,
+  minMm: Vec3,
+  maxMm: Vec3,
+): Vec3 {
+  const [x, y, z] = lerp(minMm, maxMm, 0.5);
+  if (use !== 'fuselage') return [stationMm - x, -y, -z];
+  const hull = hullId === null ? undefined : structureById(aircraft, hullId);
+  const at = hull?.kind === 'fuselage' ? placeOf(hull) : { noseMm: 0, buttlineMm: 0, waterlineMm: 0 };
+  return [at.noseMm - minMm[0], at.buttlineMm - y, at.waterlineMm - z];
+}
+
+/** Where a hull begins and how high it stands, mm. */
+function placeOf({ sections, buttlineMm }: Fuselage) {
   const low = Math.min(...sections.map(({ waterlineMm, heightMm }) => waterlineMm - heightMm / 2));
   const high = Math.max(...sections.map(({ waterlineMm, heightMm }) => waterlineMm + heightMm / 2));
-  return { noseMm: sections[0]?.stationMm ?? 0, waterlineMm: thousandth((low + high) / 2) };
+  return { noseMm: sections[0]?.stationMm ?? 0, buttlineMm, waterlineMm: thousandth((low + high) / 2) };
 }
 
 /** A hull that is there gets a mesh for its surface, nose where its nose was; its mass and all else stay. */
@@ -58,6 +81,10 @@ export function withMeshHull(aircraft: Aircraft, hullId: string, mesh: Mesh): Ai
   const { noseMm, waterlineMm } = placeOf(hull);
   return replaceStructure(aircraft, { ...hull, ...meshHull(centredMesh(mesh), noseMm, waterlineMm) });
 }
+
+/** How many characters of the file a mesh takes, about: as it is written, without the breaks of its lines. */
+export const meshTextLength = ({ verticesMm, triangles }: Mesh): number =>
+  [...verticesMm, ...triangles].reduce((sum, row) => sum + row.join(',').length + 3, 0);
 
 /** Lighter than most: what is assumed until it is weighed must not flatter. From memory: 1 mm of glass and resin is 1.7 kg/m². */
 const ASSUMED_SKIN_G_PER_M2 = 600;
