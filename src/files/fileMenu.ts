@@ -5,6 +5,7 @@ import type { Fault } from '../model/reading/read';
 import type { Bench } from '../store/bench';
 import type { FilePickers } from './filePickers';
 import { type OpenedFile, openDropped, openFile } from './openFile';
+import { chooseMesh, isMeshName, openMesh } from './openMesh';
 import { saveFile } from './saveFile';
 
 /** An aircraft that comes with the bench; its document is fetched when it is asked for. */
@@ -63,14 +64,29 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
     }
   };
 
+  /** A mesh is looked at on the card before anything of it is taken. */
+  const openMeshBy = async (choose: () => Promise<File | null>): Promise<void> => {
+    try {
+      const file = await choose();
+      if (file) await openMesh(bench, file);
+    } catch (error) {
+      failed(`Not opened: ${reason(error)}. The aircraft on the bench has not changed.`);
+    }
+  };
+
   return {
     demos,
     openDemo,
     newAircraft: () => put(blankAircraft(), 'New, an empty bench'),
     openFile: () => openBy(() => openFile(pickers)),
+    openMesh: () => openMeshBy(() => chooseMesh(pickers)),
     openDropped: (files: FileList) =>
       openBy(async () => {
         const first = files[0];
+        if (first && files.length === 1 && isMeshName(first.name)) {
+          await openMeshBy(async () => first);
+          return null;
+        }
         if (!first) throw new Error('what was dropped is no file');
         if (files.length > 1) throw new Error(`${files.length} files were dropped, and the bench holds one`);
         return openDropped(first);

@@ -38,6 +38,8 @@ export interface FileActions {
   openDropped(files: DataTransfer['files']): Promise<OpenResult>;
   /** The aircraft on the bench as a link to the page at an address. */
   makeLink(pageAddress: string): Promise<MadeLink>;
+  /** Opens a mesh file, which then is looked at on the card; ends once it was chosen, or was not. */
+  openMesh(): Promise<void>;
   saveFile(): void | Promise<void>;
   /** Gives a text to the person as a file of its own; `type` is its media type. */
   saveText(name: string, text: string, type: string): void;

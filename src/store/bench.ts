@@ -6,6 +6,7 @@ import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
 import { createEye, type Eye } from './eye';
 import { createFitStore, type FitStore } from './fitStore';
+import { createMeshStore, type MeshStore } from './meshStore';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
 import { createPlaceStore, type PlaceStore } from './placeStore';
 import { createReshape, type Reshape } from './reshape';
@@ -29,6 +30,7 @@ export interface Bench {
   readonly fit: FitStore;
   readonly place: PlaceStore;
   readonly notice: NoticeStore;
+  readonly mesh: MeshStore;
 }
 
 export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): Bench {
@@ -58,5 +60,6 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     fit,
     place: createPlaceStore(document, viewStore, drag, balance),
     notice: createNoticeStore(),
+    mesh: createMeshStore(),
   };
 }

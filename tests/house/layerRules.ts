@@ -106,6 +106,8 @@ export const extraPackages: Readonly<Record<string, RegExp>> = {
   'src/store/piece.ts': /^\(computed\)$/,
   'src/files/link/packed.ts': /^fflate$/,
   'src/panels/along/qrSquares.ts': /^qrcode-generator$/,
+  // Mesh files are read by three's own loaders, off the main thread; no other worker knows of it.
+  'src/workers/meshFile.ts': /^three(\/.*)?$/,
   'src/workers/highsMilp.ts': /^highs$/,
   'src/workers/place.worker.ts': /^highs(\/runtime\?url)?$/,
 };

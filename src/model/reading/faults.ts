@@ -8,6 +8,7 @@ import { type Checked, collections, soundItems } from './checked';
 import { type Fault, type Path, toldFault, valueAt } from './fault';
 import { fitFaults } from './fitFaults';
 import { fuelFaults } from './fuelFaults';
+import { meshHullFault } from './meshHullFault';
 import { placesOf } from './places';
 import { switchFaults } from './switchFaults';
 import { tankFaults } from './tankFaults';
@@ -72,7 +73,7 @@ function structureFaults(checked: Checked): readonly Fault[] {
       const order = sectionOrderFaults(item.sections, index, checked);
       if (order.length > 0) return order;
     }
-    const sentence = pointFault(item) ?? firstShapeFault(item);
+    const sentence = pointFault(item) ?? firstShapeFault(item) ?? meshHullFault(item);
     return sentence
       ? [checked.tell(['structure', index], sentence, 'a shape that encloses a volume', `a ${item.kind}`)]
       : [];
