@@ -5,6 +5,7 @@ import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
 import { createEye, type Eye } from './eye';
 import { createFitStore, type FitStore } from './fitStore';
+import { createFleetStore, type FleetStore } from './fleetStore';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
 import { createPlaceStore, type PlaceStore } from './placeStore';
 import { createReshape, type Reshape } from './reshape';
@@ -28,10 +29,11 @@ export interface Bench {
   readonly fit: FitStore;
   readonly place: PlaceStore;
   readonly notice: NoticeStore;
+  readonly fleet: FleetStore;
 }
 
-export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): Bench {
-  const document = createDocumentStore(aircraft);
+export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, fleetId?: string): Bench {
+  const document = createDocumentStore(aircraft, fleetId);
   const stability = createStabilityStore(document);
   const viewStore = createViewStore(view);
   document.api.subscribe((now, before) => {
@@ -55,5 +57,6 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     fit,
     place: createPlaceStore(document, viewStore, drag, balance),
     notice: createNoticeStore(),
+    fleet: createFleetStore(),
   };
 }
