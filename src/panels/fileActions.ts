@@ -1,3 +1,6 @@
+import type { Piece } from '../store/piece';
+import type { FleetActions } from './fleetActions';
+
 /** One thing wrong with a file: where, what was expected there and what came. */
 export interface ReadingFault {
   readonly path: string;
@@ -46,4 +49,6 @@ export interface FileActions {
   newAircraft(): void;
   openDemo(id: string): void | Promise<void>;
   readonly demos: readonly DemoAircraft[];
+  /** The fleet, which is opened after the first paint. */
+  readonly fleet: Piece<FleetActions>;
 }

@@ -6,6 +6,7 @@ import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
 import { createEye, type Eye } from './eye';
 import { createFitStore, type FitStore } from './fitStore';
+import { createFleetStore, type FleetStore } from './fleetStore';
 import { createMeshStore, type MeshStore } from './meshStore';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
 import { createPlaceStore, type PlaceStore } from './placeStore';
@@ -30,12 +31,13 @@ export interface Bench {
   readonly fit: FitStore;
   readonly place: PlaceStore;
   readonly notice: NoticeStore;
+  readonly fleet: FleetStore;
   readonly mesh: MeshStore;
 }
 
-export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): Bench {
+export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, fleetId?: string): Bench {
   const viewStore = createViewStore(view);
-  const document = createDocumentStore(aircraft, (before, next) =>
+  const document = createDocumentStore(aircraft, fleetId, (before, next) =>
     settled(before, next, viewStore.getState().editScope),
   );
   const stability = createStabilityStore(document);
@@ -61,5 +63,6 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     place: createPlaceStore(document, viewStore, drag, balance),
     notice: createNoticeStore(),
     mesh: createMeshStore(),
+    fleet: createFleetStore(),
   };
 }

@@ -101,6 +101,7 @@ export const layerRules: Readonly<Record<Layer, LayerRule>> = {
 
 /** Packages that one file alone may import on top of its layer's. */
 export const extraPackages: Readonly<Record<string, RegExp>> = {
+  'src/files/fleet/databaseShelves.ts': /^idb$/,
   'src/store/react.ts': /^(react|zustand|zustand\/vanilla\/shallow)$/,
   // A module that did not come is asked for again under the address that its browser names.
   'src/store/piece.ts': /^\(computed\)$/,
@@ -133,6 +134,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'advice',
     'weigh',
     'begin',
+    'history',
     'words',
     'sheet',
     'reading',

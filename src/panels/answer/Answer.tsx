@@ -1,7 +1,6 @@
 import './answer.css';
-import type { Tone } from '../../model/words/verdict';
 import { useCommitted } from '../../store/react';
-import { Icon, type IconName } from '../icons';
+import { Icon } from '../icons';
 import { useBenchValue } from '../Live';
 import { later } from '../later';
 import { useReadings } from '../readings';
@@ -9,20 +8,13 @@ import { useSettled } from '../useSettled';
 import { answerOf, held } from './answerOf';
 import { Facts } from './Facts';
 import { Fix } from './Fix';
+import { signs } from './signs';
 
 const LastWeighed = later(
   () => import('../weigh/LastWeighed'),
   (module) => module.LastWeighed,
   { place: 'The last weighing' },
 );
-
-const signs: Readonly<Record<Tone, { readonly icon: IconName; readonly word: string }>> = {
-  good: { icon: 'tick', word: 'Good' },
-  caution: { icon: 'warn', word: 'Caution' },
-  bad: { icon: 'bad', word: 'Not good' },
-  danger: { icon: 'bad', word: 'Danger' },
-  unknown: { icon: 'question', word: 'Not known' },
-};
 
 /** Whether it balances and fits: the headline, its cause, the one thing that would mend it, and under them the facts. */
 export function Answer() {

@@ -39,6 +39,7 @@ export function MenuSheet({ files, onSheet, onChoose, onOpen, onTake, onPick }: 
         <MenuItem onPick={onOpen}>Open a file…</MenuItem>
         <MenuItem onPick={then(files.saveFile)}>Save as a file</MenuItem>
         <MenuItem onPick={onTake}>Take along…</MenuItem>
+        <MenuItem onPick={then(() => bench.fleet.api.setState({ revisionsOpen: true }))}>Revisions…</MenuItem>
       </ul>
       <Settings />
       <ul>

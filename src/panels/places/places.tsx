@@ -35,6 +35,15 @@ export const places: readonly Place[] = [
     ),
   },
   {
+    id: 'fleet',
+    label: 'Fleet',
+    Place: later(
+      () => import('../fleet/FleetPlace'),
+      (module) => module.FleetPlace,
+      { place: 'The fleet', meanwhile },
+    ),
+  },
+  {
     id: 'begin',
     label: null,
     Place: later(
