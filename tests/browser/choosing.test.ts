@@ -4,7 +4,13 @@ import { type Bench, expectClean, onPage, openBench, openFold, placeOf, settled,
 // One page: what is chosen together, the own order of the list, and what is typed to a face.
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 1440, height: 900, reducedMotion: true, plainFiles: true });
+  bench = await openBench({
+    width: 1440,
+    height: 900,
+    reducedMotion: true,
+    plainFiles: true,
+    graphics: 'unpainted',
+  });
   await bench.page.waitForSelector('.stage-bar');
 });
 afterAll(async () => {
