@@ -2,14 +2,12 @@ import { useCallback, useEffect, useLayoutEffect, useRef, useSyncExternalStore }
 import type { Bench } from '../store/bench';
 import { useBench, useFail, useSteadyList } from '../store/react';
 import { setText } from './drawing';
+import { follow, followAtRest } from './following';
 
 /** A word or figure worked out from the bench, redrawn only when it reads differently. */
 export function useBenchValue<T extends string | number | boolean | null>(select: (bench: Bench) => T): T {
   return useWorkedOut(select);
 }
-
-/** How long a hand must rest before what costs more than a frame of its drag follows it, ms. */
-const REST_MS = 80;
 
 /**
  * The same, or a thing that is the very same while nothing changed, but while something is in hand only where it rests:
@@ -17,34 +15,13 @@ const REST_MS = 80;
  */
 export function useRestingValue<T>(select: (bench: Bench) => T): T {
   const bench = useBench();
-  const subscribe = useCallback((listener: () => void) => whenResting(bench, listener), [bench]);
+  const subscribe = useCallback((listener: () => void) => followAtRest(bench, listener), [bench]);
   return useSyncExternalStore(subscribe, () => select(bench));
-}
-
-function whenResting(bench: Bench, listener: () => void): () => void {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const stop = subscribeToAll(bench, () => {
-    clearTimeout(timer);
-    if (bench.document.api.getState().preview === null) listener();
-    else timer = setTimeout(listener, REST_MS);
-  });
-  return () => {
-    clearTimeout(timer);
-    stop();
-  };
-}
-
-function subscribeToAll({ balance, view, rest, place, fit, verdict }: Bench, listener: () => void) {
-  const off = [balance, view, rest, place, fit, verdict.api].map((store) => store.subscribe(listener));
-  return () =>
-    off.forEach((stop) => {
-      stop();
-    });
 }
 
 function useWorkedOut<T>(select: (bench: Bench) => T): T {
   const bench = useBench();
-  const subscribe = useCallback((listener: () => void) => subscribeToAll(bench, listener), [bench]);
+  const subscribe = useCallback((listener: () => void) => follow(bench, listener), [bench]);
   return useSyncExternalStore(subscribe, () => select(bench));
 }
 
@@ -65,7 +42,7 @@ export function useWritten(write: (bench: Bench) => void): void {
   useLayoutEffect(() => write(bench));
   useEffect(
     () =>
-      subscribeToAll(bench, () => {
+      follow(bench, () => {
         try {
           latest.current(bench);
         } catch (error) {
