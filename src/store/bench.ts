@@ -47,7 +47,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, f
   const balance = createBalanceStore(document, viewStore, stability);
   const rest = createRestStore(document, viewStore, balance);
   const fit = createFitStore(document, viewStore);
-  const drag = createDrag(document);
+  const drag = createDrag(document, () => viewStore.getState().groupIds);
   return {
     document,
     view: viewStore,

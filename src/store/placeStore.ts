@@ -43,7 +43,7 @@ export interface PlaceStore {
   subscribe(listener: () => void): () => void;
   /**
    * Where an item may sit, everything else where it is; null before that is known. The very same while only that item
-   * is dragged: its zone does not depend on where it is.
+   * is dragged: its zone does not depend on where it is. Null while it is dragged together with others.
    */
   zone(itemId: string): ItemZone | null;
   /** What a place is held against, by the zone and by every search; null without a band. */
@@ -77,7 +77,9 @@ export function createPlaceStore(
     subscribe: (listener) => api.subscribe(listener),
     band: () => bandToKeep(balance.get(), document.api.getState().committed),
     zone: (itemId) => {
-      const aircraft = aircraftHeld(drag.api.getState().itemId === itemId);
+      const hand = drag.api.getState();
+      if (hand.alongIds.length > 0) return null;
+      const aircraft = aircraftHeld(hand.itemId === itemId);
       return (
         given?.itemZone(aircraft, itemId, view.getState().down, bandToKeep(balance.get(), aircraft)) ?? null
       );

@@ -143,6 +143,19 @@ export function lookAfresh(view: ViewStore): void {
   }));
 }
 
+/** Whether a thing is one of several that are chosen together. */
+export function isOneOfSeveral(view: ViewStore, id: string): boolean {
+  const { groupIds } = view.getState();
+  return groupIds.length > 1 && groupIds.includes(id);
+}
+
+/** Held with a click, these keys choose several. */
+export const choosesMore = (keys: {
+  readonly shiftKey: boolean;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+}): boolean => keys.shiftKey || keys.ctrlKey || keys.metaKey;
+
 /** Chooses a thing together with what is chosen already, or no longer. The last chosen is what the others go by. */
 export function toggleChosen(view: ViewStore, id: string): void {
   view.setState(({ groupIds, selectedId }) => {
