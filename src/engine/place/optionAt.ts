@@ -7,7 +7,7 @@ import type { PlaceOption } from './types';
 export const optionAt = (options: readonly PlaceOption[], centreMm: Vec3): PlaceOption | undefined =>
   options.find(
     (option) =>
-      option.turnDeg === 0 &&
+      option.turnedTo === undefined &&
       ([0, 1, 2] as const).every((axis) => {
         const { lowMm, highMm } = centreRange(option, axis);
         return centreMm[axis] >= lowMm - SAME_MM && centreMm[axis] <= highMm + SAME_MM;
