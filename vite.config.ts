@@ -37,8 +37,8 @@ export default defineConfig({
           // So no test replaces a module: what is to be watched or broken is handed in.
           isolate: false,
           // A limit against a hang, not on speed: both cores may be busy with something else.
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
           sequence: { groupOrder: 0 },
         },
       },
