@@ -35,11 +35,11 @@ export interface FitJudge {
     stretches: readonly Stretch[],
     wantedMm: number,
   ): number | null;
-  /** The worst problem of a thing in a few words, for its row. */
+  /** The worst problem of an item in a few words, for its row. */
   shortWords(problem: FitProblem, id: string): string;
 }
 
-/** How a thing is marked: wrong in the load state shown, or only in another one; `bad` cannot be built so. */
+/** How an item is marked: wrong in the load state shown, or only in another one; `bad` cannot be built so. */
 export interface FitMark {
   readonly severity: FitProblem['severity'];
   readonly now: boolean;
@@ -65,7 +65,7 @@ export interface FitStore {
   startJudge(judge: FitJudge): void;
   /**
    * Everything that does not fit of what is on the bench now, drag and all; of a part shown on its way in, as it
-   * stands when it is in. Null before the judge is there, and while many things are being judged in a worker. The very
+   * stands when it is in. Null before the judge is there, and while many items are being judged in a worker. The very
    * same for the same aircraft.
    */
   whole(): WholeFit | null;

@@ -44,7 +44,7 @@ export interface MeshInHand {
   readonly name: string;
   readonly bytes: Uint8Array;
   readonly use: MeshUse;
-  /** The hull that it takes the place of, or null where it becomes a new thing. */
+  /** The hull that it takes the place of, or null where it becomes a new item. */
   readonly hullId: string | null;
   /** The last answer; it stays while another is awaited. Null before the first. */
   readonly read: MeshReading | null;

@@ -3,18 +3,12 @@ import type { Advice } from '../model/advice/advise';
 import type { Spoken } from '../model/advice/figures';
 import { cgErrorOf, LINE_95 } from '../model/balance/certainty';
 import type { Aircraft } from '../model/document/types';
-import { judge } from '../model/judgement/judge';
 import type { Given } from '../model/judgement/judgeFully';
-import type { Estimating, Judgement, Known } from '../model/judgement/types';
-import type { LoadSearch } from '../model/loads/loadSearch';
-import type { LoadEnvelope } from '../model/loads/loadStates';
-import type { BalanceStore } from './balanceStore';
+import type { Judgement } from '../model/judgement/types';
 import { createCalmStore } from './calmStore';
-import type { DocumentStore } from './documentStore';
-import type { FitStore } from './fitStore';
+import { isSame, type Judged, liveJudgement } from './liveJudgement';
 import type { RestStore } from './restStore';
 import type { StabilityStore } from './stabilityStore';
-import type { ViewStore } from './viewStore';
 
 /** Looks for a remedy elsewhere: in a worker, or in a test by hand. */
 export type AdviceSolve = (aircraft: Aircraft, given: Given, spoken: Spoken) => Promise<Advice>;
@@ -56,32 +50,17 @@ export interface VerdictStore {
   retry(): void;
 }
 
-interface Stores {
-  readonly document: DocumentStore;
-  readonly view: ViewStore;
-  readonly stability: StabilityStore;
-  readonly balance: BalanceStore;
-  readonly rest: RestStore;
-  readonly fit: FitStore;
-}
-
-/** The search through the load states as the judgement takes it. */
-function searched(envelope: LoadEnvelope | null, search: LoadSearch): Known['loads'] {
-  if (envelope) return { status: 'found', envelope };
-  return 'sentence' in search ? { status: 'failed', sentence: search.sentence } : { status: 'unfinished' };
-}
-
 /** How long nothing must change before advice is sought, ms. */
 const REST_MS = 60;
 
-export function createVerdictStore({ document, view, stability, balance, rest, fit }: Stores): VerdictStore {
+export function createVerdictStore(judged: Judged): VerdictStore {
+  const { document, view, stability, balance, rest, fit } = judged;
   const api = createCalmStore<VerdictState>(() => ({ advice: null, failed: null }));
   let solve: AdviceSolve | null = null;
   let solving = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
   /** What the advice was worked out from; null while there is none. */
   let adviceCauses: readonly unknown[] | null = null;
-  let kept: { readonly causes: readonly unknown[]; readonly judgement: Judgement } | null = null;
 
   const spoken = (): Spoken => {
     const { units, measureFromId } = view.getState();
@@ -94,8 +73,6 @@ export function createVerdictStore({ document, view, stability, balance, rest, f
     const { units, fromMm } = spoken();
     return [document.current(), down, estimateFresh ? estimate : null, units, fromMm];
   };
-  const isSame = (a: readonly unknown[] | null, b: readonly unknown[]) =>
-    a?.every((cause, index) => cause === b[index]) ?? false;
 
   const drop = () => {
     if (isSame(adviceCauses, causes())) return;
@@ -130,40 +107,7 @@ export function createVerdictStore({ document, view, stability, balance, rest, f
     api.setState(found);
   };
 
-  const estimatingNow = (): Estimating => {
-    const { fresh, fault } = stability.get();
-    if (!fresh) return 'unfinished';
-    return fault === null ? 'done' : 'failed';
-  };
-
-  const judgement = () => {
-    const now = balance.get();
-    const { advice } = api.getState();
-    const { envelope, loadSearch, certainty } = rest.get();
-    // The judge of fit is fetched after the first paint; until then the worker's word is taken.
-    const problems = fit.whole()?.problems ?? advice?.before.fit ?? null;
-    const estimating = estimatingNow();
-    const wanted = [now, problems, envelope, loadSearch, certainty, estimating];
-    if (!kept || !isSame(kept.causes, wanted)) {
-      const { down, positions } = view.getState();
-      const { estimate, estimateFresh } = now;
-      kept = {
-        causes: wanted,
-        judgement: judge(document.current(), {
-          down,
-          positions,
-          estimate,
-          estimateFresh,
-          estimating,
-          loads: searched(envelope, loadSearch),
-          fit: problems,
-          certainty,
-          balance: now,
-        }),
-      };
-    }
-    return kept.judgement;
-  };
+  const judgement = liveJudgement(judged, () => api.getState().advice);
 
   balance.subscribe(drop);
   view.subscribe((now, before) => {
@@ -193,16 +137,7 @@ export function createVerdictStore({ document, view, stability, balance, rest, f
       solve = given;
       wait();
     },
-    stopped: () => {
-      const { fault, mayRetry } = stability.get();
-      const { loadSearch } = rest.get();
-      const { failed } = api.getState();
-      const found: Stopped[] = [];
-      if (fault !== null && mayRetry) found.push({ what: 'the margin', sentence: fault });
-      if ('sentence' in loadSearch) found.push({ what: 'other load states', sentence: loadSearch.sentence });
-      if (failed !== null) found.push({ what: 'a remedy', sentence: failed });
-      return found;
-    },
+    stopped: () => stoppedNow(stability, rest, api.getState().failed),
     retry: () => {
       stability.retry();
       rest.retrySearch();
@@ -212,4 +147,14 @@ export function createVerdictStore({ document, view, stability, balance, rest, f
       wait();
     },
   };
+}
+
+function stoppedNow(stability: StabilityStore, rest: RestStore, failed: string | null): readonly Stopped[] {
+  const { fault, mayRetry } = stability.get();
+  const { loadSearch } = rest.get();
+  const found: Stopped[] = [];
+  if (fault !== null && mayRetry) found.push({ what: 'the margin', sentence: fault });
+  if ('sentence' in loadSearch) found.push({ what: 'other load states', sentence: loadSearch.sentence });
+  if (failed !== null) found.push({ what: 'a remedy', sentence: failed });
+  return found;
 }

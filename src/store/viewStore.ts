@@ -73,7 +73,7 @@ export interface ViewState {
   /** The reference point that readings are shown from; null is the datum. */
   readonly measureFromId: string | null;
   readonly theme: Theme;
-  /** What of a thing its station is read and typed to. */
+  /** What of an item its station is read and typed to. */
   readonly face: Face;
   /** Those that were shown already. */
   readonly learned: readonly Lesson[];
@@ -143,7 +143,7 @@ export function lookAfresh(view: ViewStore): void {
   }));
 }
 
-/** Whether a thing is one of several that are chosen together. */
+/** Whether an item is one of several that are chosen together. */
 export function isOneOfSeveral(view: ViewStore, id: string): boolean {
   const { groupIds } = view.getState();
   return groupIds.length > 1 && groupIds.includes(id);
@@ -156,7 +156,7 @@ export const choosesMore = (keys: {
   readonly metaKey: boolean;
 }): boolean => keys.shiftKey || keys.ctrlKey || keys.metaKey;
 
-/** Chooses a thing together with what is chosen already, or no longer. The last chosen is what the others go by. */
+/** Chooses an item together with what is chosen already, or no longer. The last chosen is what the others go by. */
 export function toggleChosen(view: ViewStore, id: string): void {
   view.setState(({ groupIds, selectedId }) => {
     const chosen = groupIds.length > 0 ? groupIds : selectedId === null ? [] : [selectedId];

@@ -14,10 +14,10 @@ const homes: readonly { readonly what: string; readonly pattern: RegExp; readonl
 ];
 
 /** Tabs of one browser speak with each other in the same words. */
-const ofTabs = 'src/files/oneTab.ts';
+const ofTabs: readonly string[] = ['src/files/oneTab.ts', 'src/files/fleet/startFleet.ts'];
 
 /** Where a worker is spoken with past the one client. */
 export const strayWorkerTalk = (path: string, code: string): string[] =>
   homes.flatMap(({ what, pattern, home }) =>
-    pattern.test(code) && !home.test(path) && path !== ofTabs ? [`${path}: ${what}`] : [],
+    pattern.test(code) && !home.test(path) && !ofTabs.includes(path) ? [`${path}: ${what}`] : [],
   );

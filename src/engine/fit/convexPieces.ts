@@ -151,7 +151,7 @@ const sectors = 48;
 
 /**
  * A tube with its bore open, in its own frame: flat-faced sectors of the wall. Both circles are taken as the
- * polygons around them, so a round thing lying along the bore's axis has its exact distance to the wall.
+ * polygons around them, so a round item lying along the bore's axis has its exact distance to the wall.
  */
 export function openTubePieces({ lengthMm, outerDiameterMm, innerDiameterMm }: TubeShape): ConvexPiece[] {
   const half = Math.PI / sectors;

@@ -83,7 +83,7 @@ function outOfSection(shape: PanelShape, at: number, x: number, z: number): numb
 /** Of the 80 strips of a section every so many is taken as a way to look; neighbours differ by a degree or two. */
 const everyStrip = 4;
 
-/** Ways square to a panel's skin at its root, in its own frame: enough to find what of a round thing pokes through it. */
+/** Ways square to a panel's skin at its root, in its own frame: enough to find what of a round item pokes through it. */
 export const panelNormals = perObject((shape: PanelShape): readonly Vec3[] => {
   const { root } = sections(shape);
   return root

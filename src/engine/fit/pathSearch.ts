@@ -5,7 +5,7 @@ import { seededRandom } from './random';
 export interface PathQuery {
   readonly from: Pose;
   readonly to: Pose;
-  /** Whether the thing can stand so. */
+  /** Whether the item can stand so. */
   readonly clear: (pose: Pose) => boolean;
   /** How far its furthest point is from its origin, mm: it says how far a turn carries it. */
   readonly reachMm: number;
@@ -45,7 +45,7 @@ const poseOnWay = (a: Pose, b: Pose, t: number): Pose => ({
   rollDeg: a.rollDeg + (b.rollDeg - a.rollDeg) * t,
 });
 
-/** At most how far any point of a thing of that reach goes on the way between two poses, mm. */
+/** At most how far any point of an item of that reach goes on the way between two poses, mm. */
 export function poseTravelMm(a: Pose, b: Pose, reachMm: number): number {
   const [p, q] = [a.positionMm, b.positionMm];
   const turnedDeg =

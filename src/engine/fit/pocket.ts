@@ -24,7 +24,7 @@ import {
 import { coreDistance } from './separation';
 import type { PosedShape } from './solid';
 
-/** What a thing let into a block takes out of it. */
+/** What an item let into a block takes out of it. */
 export interface Pocket {
   readonly volumeMm3: number;
   /** The removed material at 1 g/mm³, aircraft frame. */
@@ -59,7 +59,7 @@ const leastVolumeMm3 = 1e-6;
 const onFaceMm = 1e-5;
 
 /**
- * The overlap of a thing with a block, as a pocket cut into it. Exact for flat-faced shapes; round ones are
+ * The overlap of an item with a block, as a pocket cut into it. Exact for flat-faced shapes; round ones are
  * cut as 96-sided. The block's shape must not be a mesh that is not convex. Null when the two do not overlap.
  */
 export function pocketIn(block: PosedShape, thing: PosedShape): Pocket | null {

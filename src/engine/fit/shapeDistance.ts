@@ -5,7 +5,7 @@ import { penetration } from './penetration';
 import { coreDistance, coreSeparation } from './separation';
 import { boxGap, movedSolid, type Solid } from './solid';
 
-/** Two things that touch, or overlap by no more than this, do not clash, mm. */
+/** Two items that touch, or overlap by no more than this, do not clash, mm. */
 export const touchMm = 1e-6;
 
 export interface ShapeDistance {
@@ -80,7 +80,7 @@ function convexOverlap(p: Convex, q: Convex, yesOrNo = false): ShapeOverlap | nu
   const apart = coreDistance(p, q, radii);
   if (apart > radii) return null;
   if (apart > 0) {
-    // The distance that let them pass for overlapping may be a bound; the depth needs the thing itself.
+    // The distance that let them pass for overlapping may be a bound; the depth needs the item itself.
     const { distanceMm, onA, onB } = coreSeparation(p, q);
     const depthMm = radii - distanceMm;
     if (depthMm <= touchMm) return null;

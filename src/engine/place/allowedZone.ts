@@ -2,9 +2,9 @@ import type { Band } from '../balance/band';
 import { TOUCH_MM } from '../balance/band';
 import type { LoadCase } from './types';
 
-/** One thing to be moved with everything else where it is. */
+/** One item to be moved with everything else where it is. */
 export interface ZoneInput {
-  /** Every load state and fuel state, without the thing. */
+  /** Every load state and fuel state, without the item. */
   readonly cases: readonly LoadCase[];
   /** Its mass in each of them, g; a tank's with what is in it, 0 where it is not aboard. */
   readonly massesG: readonly number[];
@@ -17,7 +17,7 @@ export interface ZoneInput {
 export interface ZoneAxis {
   /** Null when no place does it. Infinite ends where the limits do not hold it. */
   readonly allowed: { readonly fromMm: number; readonly toMm: number } | null;
-  /** Where the least margin is greatest; null for a thing that is never aboard. */
+  /** Where the least margin is greatest; null for an item that is never aboard. */
   readonly bestMm: number | null;
   /** The least margin at the best place, mm; negative is how much it fails by. */
   readonly bestMarginMm: number;
@@ -32,7 +32,7 @@ export interface AllowedZone {
   readonly buttline: ZoneAxis | null;
   /** Whether there is a place at all. */
   readonly possible: boolean;
-  /** How far the worst load state is outside with the thing at its best place, mm; 0 when there is a place. */
+  /** How far the worst load state is outside with the item at its best place, mm; 0 when there is a place. */
   readonly failsByMm: number;
   /** The load states to blame then; none when there is a place. */
   readonly blame: readonly LoadCase[];
@@ -46,7 +46,7 @@ interface Line {
 }
 
 /**
- * The exact set of places of a thing's CG that keeps every case within the limits. With the rest at moment P and mass M in
+ * The exact set of places of an item's CG that keeps every case within the limits. With the rest at moment P and mass M in
  * a case, and its own mass m, the CG is (P + m·x)/(M + m): linear in x, so each limit is a bound on x, and the zone is an
  * interval of stations times an interval of buttlines. Null without any case or any mass.
  */
@@ -67,7 +67,7 @@ export function allowedZone(input: ZoneInput): AllowedZone | null {
   };
 }
 
-/** How a thing at a place leaves the aircraft: the least margins over all cases, mm, and the case of each. */
+/** How an item at a place leaves the aircraft: the least margins over all cases, mm, and the case of each. */
 export interface ZoneMargin {
   readonly marginMm: number;
   readonly case: LoadCase;
@@ -75,7 +75,7 @@ export interface ZoneMargin {
   readonly lateralMarginMm: number | null;
 }
 
-/** The margins with the thing's CG at a station and a buttline. Null without any case or any mass. */
+/** The margins with the item's CG at a station and a buttline. Null without any case or any mass. */
 export function zoneMargin(input: ZoneInput, stationMm: number, buttlineMm: number): ZoneMargin | null {
   const { band, lateralMm } = input;
   const lines = marginLines(input, 0, band.forwardMm, band.aftMm);
@@ -130,7 +130,7 @@ function zoneAxis(input: ZoneInput, axis: 0 | 1, lowMm: number, highMm: number):
     if (perMm < 0) toMm = Math.min(toMm, atZeroMm / -perMm);
     else if (atZeroMm < -TOUCH_MM) toMm = Number.NEGATIVE_INFINITY;
   }
-  // A limit broken in a case without the thing sends its end off to infinity, and no place is left there.
+  // A limit broken in a case without the item sends its end off to infinity, and no place is left there.
   const some = fromMm <= toMm && fromMm < Number.POSITIVE_INFINITY && toMm > Number.NEGATIVE_INFINITY;
   const bestMm = crossing(lines.lower, lines.upper);
   const [lower, upper] = [lowest(lines.lower, bestMm ?? 0), lowest(lines.upper, bestMm ?? 0)];

@@ -4,7 +4,7 @@ import { addColumn, addRow, type Milp, type Terms } from './milp';
 import { type Axis, type Gap, mayMeet, type Occupant } from './regions';
 import type { PlaceOption } from './types';
 
-/** A part in a program, or a fixed thing. */
+/** A part in a program, or a fixed item. */
 export interface Body {
   readonly id: string;
   readonly options: readonly {

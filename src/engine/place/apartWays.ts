@@ -61,7 +61,7 @@ export function straightWays(gapMm: number): Way[] {
   return [...axisWays(gapMm), ...edges, ...corners];
 }
 
-/** Whether two things can be apart in a way at all: each gap of it can be had, and together they are enough. */
+/** Whether two items can be apart in a way at all: each gap of it can be had, and together they are enough. */
 export function canBeApart(a: Occupant, b: Occupant, { along, leastMm }: Way): boolean {
   if (along.length === 1) {
     const { axis, front } = along[0]!;

@@ -33,7 +33,7 @@ export interface FullProgram {
 }
 
 /**
- * The whole placement as one mixed-integer program. Two things that may meet are apart in at least one of the directions
+ * The whole placement as one mixed-integer program. Two items that may meet are apart in at least one of the directions
  * that are possible; the large number that switches a direction off is the least that the regions allow.
  */
 export function fullProgram(
@@ -77,7 +77,7 @@ export function fullProgram(
   }
   addStacks(program, problem, common, bodies);
   addLeads(program, problem, bodies, decided.tangents ?? new Map());
-  // With everything else decided, things lie on the floor rather than anywhere.
+  // With everything else decided, items lie on the floor rather than anywhere.
   if (decided.likeMm) for (const { centre } of bodies) program.cost[centre[2]] = FLOOR_PER_MM;
   const leaving: Terms = bodies.flatMap(({ options }) =>
     options.flatMap(({ option, column }) => (option.id === STAY ? [] : [[column, 1] as const])),

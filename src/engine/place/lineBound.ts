@@ -2,7 +2,7 @@ import { TOUCH_MM } from '../balance/band';
 import type { Vec3 } from '../geometry/types';
 import { canPrecede, type Occupant } from './regions';
 
-/** A thing to be packed, with what a millimetre aft costs. Obstacles cost nothing and have no play. */
+/** An item to be packed, with what a millimetre aft costs. Obstacles cost nothing and have no play. */
 export interface PackItem extends Occupant {
   readonly perMm: number;
 }
@@ -13,7 +13,7 @@ export interface Line {
   readonly gapMm: number;
 }
 
-/** A set of things that must stand one behind another, the costliest taken first. */
+/** A set of items that must stand one behind another, the costliest taken first. */
 export function standingInLine(items: readonly PackItem[], gapOf: (i: number, j: number) => number): Line {
   const members: number[] = [];
   let gapMm = Number.POSITIVE_INFINITY;
@@ -39,7 +39,7 @@ export function standingInLine(items: readonly PackItem[], gapOf: (i: number, j:
 /**
  * What standing in line adds at least to the cost of everything at its earliest. A line is one machine, a length its
  * processing time, an earliest corner its release date; with pre-emption it is best to let the costliest per length that is
- * there go first, and the mean of the stretches that a thing then takes is no farther aft than its middle can be on average
+ * there go first, and the mean of the stretches that an item then takes is no farther aft than its middle can be on average
  * (M. X. Goemans, Improved approximation algorithms for scheduling with release dates, SODA 1997).
  */
 export function lineSurplus(

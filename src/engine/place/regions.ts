@@ -5,7 +5,7 @@ import type { PlaceBox, PlaceProblem } from './types';
 export const AXES = [0, 1, 2] as const;
 export type Axis = (typeof AXES)[number];
 
-/** A thing that takes up room: a region its box must stay in, and the box's size. An obstacle's region is its box. */
+/** An item that takes up room: a region its box must stay in, and the box's size. An obstacle's region is its box. */
 export interface Occupant {
   readonly region: PlaceBox;
   readonly sizeMm: Vec3;
@@ -35,7 +35,7 @@ export const fitsRegion = (occupant: Occupant): boolean =>
     return lowMm <= highMm;
   });
 
-/** Whether two things may come closer than the gap in some of their places. */
+/** Whether two items may come closer than the gap in some of their places. */
 export const mayMeet = (a: Occupant, b: Occupant, gapMm: number): boolean =>
   AXES.every(
     (axis) =>
@@ -55,14 +55,14 @@ export const gapAlong = (a: PlaceBox, b: PlaceBox, axis: Axis): number =>
 export const straightGap = (a: PlaceBox, b: PlaceBox): number =>
   Math.hypot(...AXES.map((axis) => Math.max(0, gapAlong(a, b, axis))));
 
-/** What two things must keep: so far apart along some axis, and so far in a straight line, mm. */
+/** What two items must keep: so far apart along some axis, and so far in a straight line, mm. */
 export interface Gap {
   readonly axisMm: number;
   readonly straightMm: number;
 }
 
 /**
- * The gaps that two things must keep: the clearance, or what rules along an axis say, the last rule for a pair, and the
+ * The gaps that two items must keep: the clearance, or what rules along an axis say, the last rule for a pair, and the
  * most that any straight rule says. A rule with less than the clearance lets them be closer, and with a negative gap
  * overlap by so much along an axis. Ids of parts, obstacles or ballast spots.
  */
@@ -87,7 +87,7 @@ export function gapBetween({ clearanceMm, apart }: PlaceProblem): (a: string, b:
   return (a, b) => gaps.get(keyOf(a, b)) ?? free;
 }
 
-/** The most of both: nearer than this along every axis, two things may break one of them. */
+/** The most of both: nearer than this along every axis, two items may break one of them. */
 export const widest = ({ axisMm, straightMm }: Gap): number => Math.max(axisMm, straightMm);
 
 /** Whether two things can pass each other along two axes at once, so that they may stand corner to corner. */

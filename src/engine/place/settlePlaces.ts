@@ -64,7 +64,7 @@ export interface Settled {
 /** What a search has at hand whenever places are settled. */
 export interface Settling {
   readonly problem: PlaceProblem;
-  /** What the balance asks at least, wherever things are. */
+  /** What the balance asks at least, wherever items are. */
   readonly rows: readonly BalanceRow[];
   readonly solve: SolveMilp;
   /** Grows as leads are seen to run. */

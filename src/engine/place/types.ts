@@ -70,7 +70,7 @@ export interface BallastSpot {
 }
 
 /**
- * Two things that must be this far apart, mm; ids of movable parts, obstacles or ballast spots. By `axis`, which is meant
+ * Two items that must be this far apart, mm; ids of movable parts, obstacles or ballast spots. By `axis`, which is meant
  * when it is left out, along at least one axis; a negative gap then lets their boxes overlap by so much. By `straight` in
  * a straight line between their boxes, corner to corner where they stand so.
  */

@@ -14,7 +14,7 @@ export type Lift = { readonly id: string; readonly name: string } & (
   | { readonly what: 'lock' | 'bay'; readonly partId: string; readonly optionIds: readonly string[] }
 );
 
-/** One smallest set of things which, let go, leaves a solution. */
+/** One smallest set of demands which, let go, leaves a solution. */
 export interface Reason {
   readonly lifts: readonly Lift[];
   /** How far the limits among them must give way, mm; 0 without any. */

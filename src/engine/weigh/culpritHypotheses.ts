@@ -62,7 +62,7 @@ const weights = {
 } as const;
 /** What is carried sits near the middle: one sigma across and up, as a share of the aircraft's width and height. */
 const NEAR_MIDDLE = 0.05;
-/** Two things nearer than this stand in one place, mm. */
+/** Two items nearer than this stand in one place, mm. */
 const TAKEN_MM = 5;
 /** A place that turns out nearer than this to what was entered is the same place, mm. */
 const SAME_MM = 0.5;
@@ -146,7 +146,7 @@ function ofMass(
   ];
 }
 
-/** A slip whose mending would put the thing outside the aircraft did not happen. */
+/** A slip whose mending would put the item outside the aircraft did not happen. */
 const within =
   ({ minMm, maxMm }: Extent) =>
   ({ id, things }: Hypothesis): boolean => {
@@ -157,7 +157,7 @@ const within =
     });
   };
 
-/** Nor one that would put it where another thing of the list is already: the left one of a pair is not the right one mirrored. */
+/** Nor one that would put it where another item of the list is already: the left one of a pair is not the right one mirrored. */
 function isFree({ id, things }: Hypothesis): boolean {
   const at = things.find((thing) => thing.id === id)?.positionMm;
   return !things.some((other) => other.id !== id && at && distance(other.positionMm, at) < TAKEN_MM);

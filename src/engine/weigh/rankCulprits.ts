@@ -12,7 +12,7 @@ import { measurementsFault, mostLikely, quadratic, thoughtOf } from './reconcile
 import { choleskyOf } from './smallMatrix';
 import { rowsOf, spreadOf, type ThoughtOf, type WholeMeasurement } from './wholeResiduals';
 
-/** One thing that would explain the difference. */
+/** One slip that would explain the difference. */
 export interface Culprit {
   readonly kind: CulpritKind;
   readonly id: string;
@@ -50,7 +50,7 @@ const ELSE_WEIGHT = 0.5;
  * What explains a weigh-in that does not agree, likeliest first. Each single slip is taken as a list of its own; how likely the measurements
  * are under it (normal, with everything's sigma, so that a slip with room to fit anything is held back by that room) times how common such
  * slips are, over the sum of all of them and of "something else". Two slips at once are not thought of.
- * @param withAll the things of a hypothesis with whatever else goes along with the thing in question, as liquid with its tank
+ * @param withAll the items of a hypothesis with whatever else goes along with the item in question, as liquid with its tank
  */
 export function rankCulprits(
   suspects: readonly Suspect[],

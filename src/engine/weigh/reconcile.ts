@@ -24,7 +24,7 @@ export interface Difference {
   readonly difference: Figure;
 }
 
-/** What one thing is thought to be once the measurements have had their say. */
+/** What one item is thought to be once the measurements have had their say. */
 export interface Updated {
   readonly id: string;
   readonly massG: Figure;
@@ -65,10 +65,10 @@ export const thoughtOf = (bodies: readonly MeasuredBody[]): readonly ThoughtOf[]
   );
 
 /**
- * Holds a list of things, each mass and coordinate with its own independent sigma, against measurements of the whole, and updates all of
+ * Holds a list of items, each mass and coordinate with its own independent sigma, against measurements of the whole, and updates all of
  * them: weighted least squares, which for normal errors is Bayes' rule (Gelman et al., Bayesian Data Analysis, 14.8, from memory);
  * x̂ = x + P·Hᵀ·S⁻¹·ν, S = H·P·Hᵀ + R, iterated because moments are products. Agreement by νᵀS⁻¹ν against chi-square.
- * @param ofWhole which things the figures before and after are of; all when left out
+ * @param ofWhole which items the figures before and after are of; all when left out
  */
 export function reconcile(
   bodies: readonly MeasuredBody[],
@@ -179,7 +179,7 @@ function updatedThing(
   };
 }
 
-/** Mass and CG of some of the things, with what the measurements took off their variances. */
+/** Mass and CG of some of the items, with what the measurements took off their variances. */
 function wholeFigures(
   before: readonly ThoughtOf[],
   thought: readonly ThoughtOf[],

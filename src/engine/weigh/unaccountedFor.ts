@@ -7,7 +7,7 @@ export interface WholeSeen {
   readonly cgMm: readonly (Figure | null)[];
 }
 
-/** A thing that would explain the difference by itself. */
+/** An item that would explain the difference by itself. */
 export interface UnaccountedFor {
   /** Less than 0 where something listed is missing or listed too heavy. */
   readonly massG: Figure;

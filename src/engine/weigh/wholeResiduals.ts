@@ -48,7 +48,7 @@ const LEAST_SIGMA = 1e-7;
 export interface Rows {
   /** What is left of each row as thought: measured less thought, g or g·mm. */
   readonly left: readonly number[];
-  /** Slopes by [mass, x, y, z] of each thing: row, thing, four figures. */
+  /** Slopes by [mass, x, y, z] of each item: row, item, four figures. */
   readonly slopes: readonly (readonly (readonly [number, number, number, number])[])[];
   /** Of the rows' own errors. */
   readonly covariance: readonly (readonly number[])[];
@@ -98,7 +98,7 @@ function rowCovariance(measurements: readonly WholeMeasurement[], scales: readon
   return all;
 }
 
-/** The variances of what is thought of a thing, as [mass, x, y, z]. */
+/** The variances of what is thought of an item, as [mass, x, y, z]. */
 export const variancesOf = ({ sigmaG, sigmaMm }: ThoughtOf): readonly [number, number, number, number] => [
   sigmaG ** 2,
   sigmaMm[0] ** 2,

@@ -16,7 +16,7 @@ const FARTHER_MM = 40;
 
 const NOTHING = { targets: new Set<never>(), mayLeave: new Set<never>() } as const;
 
-/** The shortest move of one unlocked thing along one axis that clears the worst misfit that can be cleared. */
+/** The shortest move of one unlocked item along one axis that clears the worst misfit that can be cleared. */
 export function clearing(shop: Workshop): Remedy | null {
   const problems = [...problemsInFlight(wholeFit(shop.aircraft).problems)].sort(byWeight);
   for (const problem of problems) {

@@ -5,7 +5,7 @@ export interface Interval {
   readonly toMm: number;
 }
 
-/** The masses of some things aboard at each point of a state's travel, liquid included, g. */
+/** The masses of some items aboard at each point of a state's travel, liquid included, g. */
 export function massesOf({ balance }: StateBalance, ids: ReadonlySet<string>): readonly number[] {
   const { bodies, travel, liquid } = balance;
   const solidG = bodies.reduce((sum, { sourceId, mass }) => (ids.has(sourceId) ? sum + mass.massG : sum), 0);
@@ -16,7 +16,7 @@ export function massesOf({ balance }: StateBalance, ids: ReadonlySet<string>): r
 }
 
 /**
- * By how much things must be moved together along an axis so that every point of every state lies between two limits,
+ * By how much items must be moved together along an axis so that every point of every state lies between two limits,
  * mm. Exact but for leads, whose mass and run change with their ends. Null when no move does it.
  */
 export function shiftInterval(

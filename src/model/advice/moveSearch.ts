@@ -25,7 +25,7 @@ export function moveEdits({ items, linked }: Mover, axis: 0 | 1 | 2, shiftMm: nu
   return (linked ? items.slice(0, 1) : items).map(({ id }) => ({ do: 'move', id, byMm }));
 }
 
-/** How far things can be moved without leaving the box around the aircraft, mm. */
+/** How far items can be moved without leaving the box around the aircraft, mm. */
 export function withinAircraft({ aircraft }: Workshop, { items }: Mover, axis: 0 | 1 | 2): Interval {
   const whole = aircraftExtent(aircraft);
   const boxes = items.map(itemExtent);
@@ -46,7 +46,7 @@ export interface MoveLimits {
 }
 
 /**
- * The shortest move of some things along an axis that does it, in whole steps; null when none does or the tries have run
+ * The shortest move of some items along an axis that does it, in whole steps; null when none does or the tries have run
  * out. Every step of every allowed stretch is tried but those that a depth of overlap rules out.
  */
 export function shortestMove(
@@ -103,7 +103,7 @@ export function shortestOf(
 
 type Worked = { readonly shiftMm: number; readonly result: (Trial & { ok: true })['result'] };
 
-/** Tries shifts in whole steps, the shortest first, on both sides of where the things are. */
+/** Tries shifts in whole steps, the shortest first, on both sides of where the items are. */
 export function scan(
   { tries, judgings }: Workshop,
   { fromMm, toMm }: Interval,

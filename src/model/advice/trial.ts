@@ -69,7 +69,7 @@ export const fitsThere = (shop: Workshop, edits: readonly RemedyEdit[]): Fits =>
 /**
  * Carries edits out and judges the whole aircraft again, what is quick first: the fit, of which only what was touched is
  * looked at again, then the balance, then everything. A place that does not fit says by how much at least it must be
- * left, since what is that deep in another thing, or that near it, stays so for any shorter way.
+ * left, since what is that deep in another item, or that near it, stays so for any shorter way.
  */
 export function tryEdits(shop: Workshop, goal: Goal, edits: readonly RemedyEdit[]): Trial {
   const after = applyRemedy(shop.aircraft, { edits });

@@ -9,13 +9,13 @@ import { type FoundMove, moveEdits, shortestMove, shortestOf, withinAircraft } f
 import { applyRemedy, type Remedy, type RemedyEdit } from './remedy';
 import { fitsThere, statesOf, type Workshop } from './trial';
 
-/** So many things that pull most are tried as the first of two. */
+/** So many items that pull most are tried as the first of two. */
 const FIRST_MOVERS = 5;
 /** Of two moves none is longer than this share of the hull: beyond it is a new layout, not a remedy. */
 const LONGEST_SHARE = 0.25;
 
 /**
- * Two things moved the way that helps, by as little as was found together. The first, one of those that pull most, goes as
+ * Two items moved the way that helps, by as little as was found together. The first, one of those that pull most, goes as
  * far as it fits, another by as little as will do, and then the first goes back as far as it can. Not every pair of places
  * is tried, so nothing may be said of what it does not find.
  */
@@ -77,7 +77,7 @@ function longest({ aircraft }: Workshop): number {
   return LONGEST_SHARE * (Math.max(...boxes.map(({ maxMm }) => maxMm[0])) - from);
 }
 
-/** How far things can go one way and still fit, in whole steps, mm; 0 for not at all. */
+/** How far items can go one way and still fit, in whole steps, mm; 0 for not at all. */
 function farthestFree(shop: Workshop, mover: Mover, axis: 0 | 1, way: 1 | -1, longestMm: number): number {
   const { fromMm, toMm } = withinAircraft(shop, mover, axis);
   const [step] = lengthStepsMm(shop.spoken);

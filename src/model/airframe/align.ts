@@ -3,7 +3,7 @@ import { type Item, itemById, placeItem } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import { itemExtent } from './extent';
 
-/** What of a thing's box a station is measured to, along x: the face that looks forward, its middle, the face that looks aft. */
+/** What of an item's box a station is measured to, along x: the face that looks forward, its middle, the face that looks aft. */
 export const FACES = ['front', 'middle', 'rear'] as const;
 export type Face = (typeof FACES)[number];
 

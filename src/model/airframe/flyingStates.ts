@@ -2,7 +2,7 @@ import type { Aircraft } from '../document/types';
 import { type AircraftSwitch, flyingSwitches, type Positions, positionOf, switchesOf } from './loadSwitches';
 
 /**
- * Which load states fly. The one home of that rule: the verdict, the allowed zone, the arrangement and the fit hold things
+ * Which load states fly. The one home of that rule: the verdict, the allowed zone, the arrangement and the fit hold items
  * to the flying states; a state that is only ever seen on the balancing stand is shown as information.
  */
 
@@ -24,7 +24,7 @@ const flies = (loadSwitch: AircraftSwitch, chosen: Positions): boolean =>
   positionOf(loadSwitch, chosen).flies || loadSwitch.positions.every((position) => !position.flies);
 
 /**
- * Every combination of the flying positions. With `about` only the switches that bear on those things (parts, tanks,
+ * Every combination of the flying positions. With `about` only the switches that bear on those items (parts, tanks,
  * elements, a leg that swings) are gone through, the others stay as at the start. Throws a RangeError with a sentence
  * beyond `MOST_STATES`.
  */

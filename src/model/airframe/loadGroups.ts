@@ -15,7 +15,7 @@ export interface LoadGroup {
 /**
  * The flying switches parted into groups. Switches belong together when they
  *
- * - name the same thing, or one swings a leg that the other takes off;
+ * - name the same item, or one swings a leg that the other takes off;
  * - take off the ends of one lead, or a hull whose wall it follows;
  * - both leave out or empty tanks, for the outlet draws on all of them;
  * - take off elements of an airframe that weighed less than all that is ever taken off it, as less than nothing is not left.

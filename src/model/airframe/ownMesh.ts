@@ -88,10 +88,10 @@ export const meshTextLength = ({ verticesMm, triangles }: Mesh): number =>
 
 /** Lighter than most: what is assumed until it is weighed must not flatter. From memory: 1 mm of glass and resin is 1.7 kg/m². */
 const ASSUMED_SKIN_G_PER_M2 = 600;
-/** A thing that nobody has weighed is taken for as dense as half of water. */
+/** An item that nobody has weighed is taken for as dense as half of water. */
 const ASSUMED_G_PER_MM3 = 0.5e-3;
 
-/** Puts a mesh aboard as a thing of its own, its mass assumed. A part or tank stands at a station, to be set down. */
+/** Puts a mesh aboard as an item of its own, its mass assumed. A part or tank stands at a station, to be set down. */
 export function addOwnMesh(
   aircraft: Aircraft,
   use: MeshUse,

@@ -10,7 +10,7 @@ import { elementPieces, type Piece, type Side } from './pieces';
 /** What a body is for: a part's role, or the airframe, or what holds the fuel. */
 export type BodyRole = Role | 'airframe' | 'fuel';
 
-/** One thing with mass aboard, liquid apart. */
+/** One item with mass aboard, liquid apart. */
 export interface Body {
   /** Unique in the aircraft; of a structure element, its piece's id. */
   readonly id: string;

@@ -18,7 +18,7 @@ export interface SurfaceSolid {
   /** The boxes about the panels, one for each. */
   readonly panelBoxes: readonly Solid[];
   readonly solid: Solid;
-  /** Inside a hull it is cut away, and things may reach from one into the other. */
+  /** Inside a hull it is cut away, and items may reach from one into the other. */
   readonly openToHull: boolean;
 }
 

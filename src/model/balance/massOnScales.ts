@@ -8,9 +8,9 @@ import { USUAL } from './measurements';
 /** What a gram of the aircraft rests on: a source, nobody's word, or for liquid its density. */
 export type RestsOn = MassFrom | 'not said' | 'liquid';
 
-/** A thing that would make the CG surer if it went on a scale. */
+/** An item that would make the CG surer if it went on a scale. */
 export interface WeighNext {
-  /** The thing's id in the file. */
+  /** The item's id in the file. */
   readonly id: string;
   readonly name: string;
   /** The ± that the CG's station would have then, 95 %, mm. */
@@ -42,7 +42,7 @@ const MOST_NAMED = 3;
 const WORTH_IT = 0.01;
 
 /**
- * Everything aboard by where its mass comes from, and what each thing's own mass, once it is known as a scale knows it,
+ * Everything aboard by where its mass comes from, and what each item's own mass, once it is known as a scale knows it,
  * would make of the ± of the CG's station: the variance that it adds now goes down by the square of the two ± (GUM, equation
  * 10). Its place is left as it is. Null without a CG.
  */

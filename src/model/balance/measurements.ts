@@ -97,7 +97,7 @@ export function measuredThings(aircraft: Aircraft, aboard: readonly Body[]): rea
 const nameOf = ({ name, side }: Body, id: string) =>
   id === BARE_AIRFRAME_ID ? 'Bare airframe' : side === 'centre' ? name : `${name}, ${side}`;
 
-/** What the file says of how well a thing is known, and where its mass comes from if it does. */
+/** What the file says of how well an item is known, and where its mass comes from if it does. */
 interface Told extends Stated {
   readonly massFrom?: MassFrom | undefined;
   readonly sizeFrom?: SizeFrom | undefined;
@@ -145,7 +145,7 @@ const sizeShare: Readonly<Record<SizeFrom, number>> = {
 
 /**
  * The ± in mm of the CG along each axis, where only the source of the sizes is said: the tape's, and half of what the
- * length along that axis may be off by, for a thing is set against one of its ends. The length is that of the uniform bar
+ * length along that axis may be off by, for an item is set against one of its ends. The length is that of the uniform bar
  * with the same spread: √12 radii of gyration.
  */
 function usualPlusMinusMm(mass: MassProperties, { sizeFrom = 'measured' }: Told): Vec3 {

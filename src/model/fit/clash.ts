@@ -3,7 +3,7 @@ import { perObjects } from '../../engine/memory/memory';
 import type { Aircraft } from '../document/types';
 import { clashesIn, clearances } from './clearances';
 
-/** Two things in one place: which other, and the shortest way clear of it. */
+/** Two items in one place: which other, and the shortest way clear of it. */
 export interface Clash {
   readonly otherId: string;
   readonly otherName: string;

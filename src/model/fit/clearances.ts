@@ -7,7 +7,7 @@ import { itemById } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import { hullDistance, solidDistance, solidOverlap } from './overlaps';
 
-/** How far an item is from one other thing. Aircraft frame, mm. */
+/** How far an item is from one other item. Aircraft frame, mm. */
 export interface Clearance {
   readonly what: 'hull' | 'part' | 'tank' | 'structure';
   /** Of structure and hulls the piece's id. */

@@ -3,7 +3,7 @@ import type { InStates } from '../airframe/aboard';
 
 /**
  * What is wrong:
- * - `overlap`: two things in one place; `byMm` the shortest way clear.
+ * - `overlap`: two items in one place; `byMm` the shortest way clear.
  * - `within`: a tank or part lies wholly inside another.
  * - `through`: it reaches out of the hull or flying surface that should hold it; `byMm` how far.
  * - `outside`: it stands in no hull and no flying surface; `byMm` how far its furthest point is off the nearest.
@@ -39,7 +39,7 @@ export interface FitParty {
 
 /** One thing that does not fit. */
 export interface FitProblem {
-  /** The same for the same trouble between the same things, in any document and load state. */
+  /** The same for the same trouble between the same items, in any document and load state. */
   readonly key: string;
   readonly kind: FitKind;
   readonly severity: FitSeverity;

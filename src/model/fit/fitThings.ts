@@ -18,7 +18,7 @@ export interface FitThing extends FitParty {
   readonly legsUp: boolean | null;
 }
 
-/** Parts, tanks and the structure that can be run into, legs both down and up. Unchanged things are the same objects. */
+/** Parts, tanks and the structure that can be run into, legs both down and up. Unchanged items are the same objects. */
 export const fitThings = ({ parts, tanks, structure }: Aircraft): FitThing[] => [
   ...parts.map((part) => itemThing('part', part)),
   ...tanks.map((tank) => itemThing('tank', tank)),
@@ -56,7 +56,7 @@ const piecesOf = (element: StructurePiece, legsUp: boolean | null): FitThing[] =
     legsUp,
   }));
 
-/** The load states in which a thing stands there. */
+/** The load states in which an item stands there. */
 export function statesOf(
   aircraft: Aircraft,
   { id, legsUp }: Pick<FitThing, 'id' | 'legsUp'>,

@@ -26,7 +26,7 @@ export const defaultKeepApart: readonly KeepApartRule[] = [
   },
 ];
 
-/** Two things nearer to each other than a rule allows. */
+/** Two items nearer to each other than a rule allows. */
 export interface KeepApartFault {
   readonly rule: KeepApartRule;
   readonly aId: string;

@@ -10,7 +10,7 @@ import { type FitThing, fitThings, statesOf } from './fitThings';
 import { meetingPairs } from './meetings';
 import { solidOverlap } from './overlaps';
 
-/** Every two things that stand in one place in some load state. */
+/** Every two items that stand in one place in some load state. */
 export const overlapProblems = (aircraft: Aircraft): FitProblem[] =>
   meetingPairs(fitThings(aircraft)).flatMap(([a, b]) => ofPair(aircraft, a, b));
 
@@ -40,7 +40,7 @@ const inOrder = (a: FitThing, b: FitThing): readonly [FitThing, FitThing] => {
 };
 
 /**
- * Whether two things are ever to be kept out of one place. What is built in runs through what is built in. A leg
+ * Whether two items are ever to be kept out of one place. What is built in runs through what is built in. A leg
  * stands in its mount, and is one piece with its own wheel; all else of it must go free, let down and swung up.
  */
 function mayClash(a: FitThing, b: FitThing): boolean {

@@ -11,7 +11,7 @@ import type { Aircraft } from '../document/types';
 import { outOfAll } from './outOfAll';
 import { hullDistance } from './overlaps';
 
-/** What holds a thing: the hull or flying surface that its middle lies in, else the one that it pokes into. */
+/** What holds an item: the hull or flying surface that its middle lies in, else the one that it pokes into. */
 export interface PlaceFit {
   readonly where: 'hull' | 'surface' | 'outside';
   /** What holds it; of one that stands outside, what is nearest. */

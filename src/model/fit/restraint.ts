@@ -35,7 +35,7 @@ export interface ItemForces {
 }
 
 export interface ItemRestraint extends ItemForces {
-  /** The first thing it runs into when it breaks loose in a sudden stop, and how far ahead, mm; null for none. */
+  /** The first item it runs into when it breaks loose in a sudden stop, and how far ahead, mm; null for none. */
   readonly strikes: { readonly id: string; readonly name: string; readonly afterMm: number } | null;
 }
 

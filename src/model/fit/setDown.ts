@@ -5,7 +5,7 @@ import type { Aircraft } from '../document/types';
 import { hullMiddleAt } from './hullMiddle';
 import { newProblems, wholeFit } from './wholeFit';
 
-/** A new thing in its place; `free` is false where no free place was found and it stands where it was wanted. */
+/** A new item in its place; `free` is false where no free place was found and it stands where it was wanted. */
 export interface SetDown {
   readonly aircraft: Aircraft;
   readonly free: boolean;
@@ -16,7 +16,7 @@ const STEP_MM = 5;
 const GROWTH = 0.12;
 /** No further away than this, mm. */
 const FURTHEST_MM = 4000;
-/** How far off the middle of the hull is tried, as shares of the room between the thing and the hull's box. */
+/** How far off the middle of the hull is tried, as shares of the room between the item and the hull's box. */
 const OFFS: readonly (readonly [across: number, up: number])[] = [
   [0, 0],
   [0, -0.5],
@@ -31,8 +31,8 @@ const OFFS: readonly (readonly [across: number, up: number])[] = [
 /**
  * Puts a new part or tank down in the first free place at or near the station it is wanted at, mm: along the hull's
  * middle first, then lower, higher and to the sides of it; without a hull, along the line it stands on. Free means that
- * nothing that fitted before no longer fits, in any load state, and that the thing itself fits. The search goes in steps that
- * grow with the distance and passes over places where the boxes around two things meet, so that a snug or a narrow gap may
+ * nothing that fitted before no longer fits, in any load state, and that the item itself fits. The search goes in steps that
+ * grow with the distance and passes over places where the boxes around two items meet, so that a snug or a narrow gap may
  * be missed.
  */
 export function setDown(aircraft: Aircraft, itemId: string, wantedMm: number): SetDown {

@@ -76,7 +76,7 @@ const severe: Readonly<Record<FitSeverity, number>> = { bad: 1, caution: 0 };
 const worstFirst = (a: FitProblem, b: FitProblem): number =>
   severe[b.severity] - severe[a.severity] || b.byMm - a.byMm || (a.key < b.key ? -1 : 1);
 
-/** The same trouble found of several solids of one thing, or with the legs down and up, reported once, at its worst. */
+/** The same trouble found of several solids of one item, or with the legs down and up, reported once, at its worst. */
 function joined(aircraft: Aircraft, found: readonly FitProblem[]): FitProblem[] {
   const byKey = new Map<string, FitProblem[]>();
   for (const problem of found) {

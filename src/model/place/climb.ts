@@ -27,7 +27,7 @@ const NO_WAY_MM = 15;
 
 /** A state on the way of a climb. */
 export interface Stand {
-  /** With the moments that things really leave there. */
+  /** With the moments that items really leave there. */
   readonly problem: PlaceProblem;
   readonly at: Pick<Step, 'places' | 'gramsG' | 'worth'>;
 }

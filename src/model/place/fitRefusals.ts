@@ -25,7 +25,7 @@ export const fitRefusals = (before: Aircraft, after: Aircraft): Refusal[] =>
     sentence: sentenceOf(problem),
   }));
 
-/** Of a lead the two things that it joins, of anything else itself. */
+/** Of a lead the two items that it joins, of anything else itself. */
 function endsOf({ leads = [] }: Aircraft, id: string): readonly string[] {
   const lead = leads.find((one) => one.id === id);
   return lead ? [lead.from, lead.to] : [id];

@@ -143,7 +143,7 @@ function freeWithin(aircraft: Aircraft, item: Item, allowed: Stretch): Stretch[]
   let free = first.fromMm <= first.toMm ? [first] : [];
   const clashes = new Set(clashesOf(aircraft, item.id).map(({ otherId }) => otherId));
   for (const box of obstaclesOf(aircraft, (id) => id === item.id || id === item.twinId)) {
-    // Boxes that overlap where the things themselves do not clash say nothing.
+    // Boxes that overlap where the items themselves do not clash say nothing.
     const overlap = ([0, 1, 2] as const).every(
       (axis) => minMm[axis] < box.maxMm[axis] - TOUCH_MM && box.minMm[axis] < maxMm[axis] - TOUCH_MM,
     );

@@ -6,7 +6,7 @@ import type { Aircraft, Part, TankItem } from '../document/types';
 
 type Thing = Part | TankItem;
 
-/** A thing that goes from one place to another, comes in or goes out. */
+/** An item that goes from one place to another, comes in or goes out. */
 export interface Moving {
   readonly id: string;
   readonly from: Thing | null;
@@ -19,7 +19,7 @@ const SAID_MM = 0.5;
 const meet = (a: PlaceBox, b: PlaceBox): boolean =>
   ([0, 1, 2] as const).every((axis) => gapAlong(a, b, axis) < -SAID_MM);
 
-/** Why a thing moves, in a few words: to make room for another, or for what its weight does. */
+/** Why an item moves, in a few words: to make room for another, or for what its weight does. */
 export function moveReason(one: Moving, all: readonly Moving[]): string {
   const { from, to } = one;
   if (!from) return 'as ballast';

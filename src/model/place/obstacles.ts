@@ -58,8 +58,8 @@ const sourceOf = (id: string): string => id.split(' ')[1] ?? id;
 
 /**
  * Leave for pairs to be as close as things stand today. What touches something now may touch anything that moves, also
- * after a swap; a part and a thing that stays may overlap with their boxes as far as now, as long as they themselves do not
- * clash; two things that are never aboard together may be in one place.
+ * after a swap; a part and an item that stays may overlap with their boxes as far as now, as long as they themselves do not
+ * clash; two items that are never aboard together may be in one place.
  */
 export function asCloseAsNow(
   aircraft: Aircraft,
@@ -123,7 +123,7 @@ export function apartRules(aircraft: Aircraft, moves: (id: string) => boolean): 
       ? items.filter(({ id }) => id === word)
       : items.filter((item) => 'role' in item && item.role === word);
   const broken = keepApartFaults(aircraft);
-  // Boxes are nearer than what is in them: where the things themselves keep the rule now, their boxes may stay as near.
+  // Boxes are nearer than what is in them: where the items themselves keep the rule now, their boxes may stay as near.
   const least = (a: Item, b: Item, atLeastMm: number) =>
     broken.some(({ aId, bId }) => [aId, bId].sort().join(' ') === [a.id, b.id].sort().join(' '))
       ? atLeastMm

@@ -86,7 +86,7 @@ export function placeLifts(aircraft: Aircraft, settings: PlaceSettings): LiftQue
   return { problem, lifts };
 }
 
-/** Two locked things that overlap where they are may go on doing so: that is no reason that anybody could let go of. */
+/** Two locked items that overlap where they are may go on doing so: that is no reason that anybody could let go of. */
 function asTheyOverlap(parts: readonly MovablePart[]): KeepApart[] {
   const locked = parts.flatMap(({ id, options }) => {
     const here = options.find((option) => option.id === 'locked');

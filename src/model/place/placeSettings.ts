@@ -37,7 +37,7 @@ export interface PlaceSettings {
   readonly band?: { readonly forwardMm: number; readonly aftMm: number } | null;
 }
 
-/** Roles of things made to be moved; the others stay unless a rule says otherwise. */
+/** Roles of items made to be moved; the others stay unless a rule says otherwise. */
 const MOVABLE = new Set<Part['role']>(['energy', 'payload', 'radio', 'ballast', 'other']);
 
 /** A locked part stays, and so does each of a mirrored pair; one bound to a bay stays in it; others may go to any bay, or slide along the hull. */

@@ -6,7 +6,7 @@ import type { Item } from '../document/edit';
 /** How something stands: the angles of its pose, degrees. */
 export type Angles = Pick<Pose, 'yawDeg' | 'pitchDeg' | 'rollDeg'>;
 
-/** A way to turn something from how it stands; null is not at all. The name tells it from others of the same thing. */
+/** A way to turn something from how it stands; null is not at all. The name tells it from others of the same item. */
 export interface Turn {
   readonly name: string;
   readonly angles: Angles | null;

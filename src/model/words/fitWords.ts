@@ -18,12 +18,12 @@ export function inStatesWords(states: InStates): string {
   return listed(words);
 }
 
-/** The party that a problem is in the way of, seen from a thing. */
+/** The party that a problem is in the way of, seen from an item. */
 const otherOf = ({ parties }: FitProblem, id: string): FitParty | undefined =>
   parties.find((party) => party.id !== id && party.what !== 'lead') ?? parties[1];
 
 /**
- * A problem as the thing with that id has it, in one sentence: "Runs into Nose leg, 5.7 mm deep, wheels up."
+ * A problem as the item with that id has it, in one sentence: "Runs into Nose leg, 5.7 mm deep, wheels up."
  * The subject is left out; it is the card's or the row's.
  */
 export function problemSentence(problem: FitProblem, id: string, say: FitSay): string {

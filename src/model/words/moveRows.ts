@@ -3,7 +3,7 @@ import type { Item } from '../document/edit';
 import type { Aircraft, Part } from '../document/types';
 import { inFittingOrder, moveReason } from '../place/moveReasons';
 
-/** One thing that an arrangement does. Stations and buttlines are those of the part's origin, mm. */
+/** One move of an arrangement. Stations and buttlines are those of the part's origin, mm. */
 export interface MoveRow {
   readonly id: string;
   readonly name: string;

@@ -5,7 +5,7 @@ import { lastOnly } from '../../engine/memory/memory';
 import type { Balance } from '../balance/balance';
 import { liquidMoment, liquidStatesAt } from '../balance/liquidTable';
 
-/** What the CG makes of one thing aboard. */
+/** What the CG makes of one item aboard. */
 export interface SensitivityRow {
   readonly id: string;
   readonly name: string;

@@ -105,7 +105,7 @@ function marginSheet({ cgMm, estimate }: Balance, units: UnitSystem, from: From)
   };
 }
 
-/** The sum of one thing's moment about the CG. */
+/** The sum of one item's moment about the CG. */
 export function momentSheet(
   name: string,
   massG: number,

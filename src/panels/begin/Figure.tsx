@@ -1,7 +1,8 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import type { Quantity } from '../../model/units';
 import { useView } from '../../store/react';
 import { entryText, readEntry } from '../fields/entryText';
+import { TypedLine } from '../fields/TypedLine';
 
 interface FigureProps {
   readonly label: string;
@@ -21,50 +22,30 @@ export function Figure({ label, quantity, value, meanwhile, onValue, onLook, fau
   const units = useView((view) => view.units);
   const [typed, setTyped] = useState<string | null>(null);
   const [unread, setUnread] = useState<string | null>(null);
-  const id = useId();
-  const told = unread ?? fault;
+  const wrong = unread ?? fault;
   return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <span className="entry">
-        <input
-          id={id}
-          type="text"
-          autoComplete="off"
-          spellCheck={false}
-          className="figure"
-          placeholder={meanwhile}
-          value={typed ?? entryText(value, quantity, units)}
-          aria-invalid={told !== undefined && typed === null}
-          aria-describedby={told ? `${id}-told` : undefined}
-          onFocus={() => onLook?.(true)}
-          onChange={(event) => {
-            const text = event.target.value;
-            setTyped(text);
-            const entry = readEntry(text, quantity, units, true);
-            if (!entry.ok) return;
-            setUnread(null);
-            onValue(entry.value);
-          }}
-          onBlur={() => {
-            onLook?.(false);
-            if (typed === null) return;
-            const entry = readEntry(typed, quantity, units, true);
-            setUnread(entry.ok ? null : entry.sentence);
-            if (entry.ok) setTyped(null);
-          }}
-        />
-      </span>
-      {told && typed === null && (
-        <p id={`${id}-told`} className="fault" role="alert">
-          {told}
-        </p>
-      )}
-      {unread && typed !== null && (
-        <p id={`${id}-told`} className="fault" role="alert">
-          {unread}
-        </p>
-      )}
-    </div>
+    <TypedLine
+      label={label}
+      fault={typed === null ? wrong : unread}
+      placeholder={meanwhile}
+      value={typed ?? entryText(value, quantity, units)}
+      aria-invalid={wrong !== undefined && typed === null}
+      onFocus={() => onLook?.(true)}
+      onChange={(event) => {
+        const text = event.target.value;
+        setTyped(text);
+        const entry = readEntry(text, quantity, units, true);
+        if (!entry.ok) return;
+        setUnread(null);
+        onValue(entry.value);
+      }}
+      onBlur={() => {
+        onLook?.(false);
+        if (typed === null) return;
+        const entry = readEntry(typed, quantity, units, true);
+        setUnread(entry.ok ? null : entry.sentence);
+        if (entry.ok) setTyped(null);
+      }}
+    />
   );
 }

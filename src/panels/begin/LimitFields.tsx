@@ -1,9 +1,9 @@
 import { motorOf } from '../../model/begin/beginAircraft';
 import type { Aircraft } from '../../model/document/types';
 import { Refusal } from '../fields/EditButton';
+import { Pick } from '../fields/Pick';
 import { firstBand, type Sheet, type SheetFaults } from './beginning';
 import { Figure } from './Figure';
-import { Pick } from './MakeFields';
 import { Opened } from './Opened';
 
 /** Load states that manuals state limits for. */

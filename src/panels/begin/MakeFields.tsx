@@ -1,6 +1,6 @@
-import { useId } from 'react';
 import { motorOf, motorsOf } from '../../model/begin/beginAircraft';
 import { type Construction, constructions, type MotorKind } from '../../model/begin/proportions';
+import { Pick } from '../fields/Pick';
 import { useReadings } from '../readings';
 import type { Sheet, SheetFaults } from './beginning';
 import { Figure } from './Figure';
@@ -54,30 +54,5 @@ export function MakeFields({ sheet, faults, assumedG, onChange }: MakeFieldsProp
         />
       </div>
     </fieldset>
-  );
-}
-
-interface PickProps<T extends string> {
-  readonly label: string;
-  readonly value: T;
-  readonly options: readonly { readonly value: T; readonly label: string }[];
-  readonly onPick: (value: T) => void;
-}
-
-export function Pick<T extends string>({ label, value, options, onPick }: PickProps<T>) {
-  const id = useId();
-  return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <span className="entry">
-        <select id={id} value={value} onChange={(event) => onPick(event.target.value as T)}>
-          {options.map((option) => (
-            <option key={option.value} value={option.value}>
-              {option.label}
-            </option>
-          ))}
-        </select>
-      </span>
-    </div>
   );
 }

@@ -33,7 +33,7 @@ const isAboard = (aircraft: Aircraft, id: string) =>
     structureById(aircraft, id) ??
     aircraft.leads?.find((lead) => lead.id === id)) !== undefined;
 
-/** The selected thing, or with nothing selected the aircraft itself. */
+/** The selected item, or with nothing selected the aircraft itself. */
 export function Card({ onClose }: { readonly onClose: () => void }) {
   const id = useView((view) => view.selectedId);
   const aboard = useCommitted((aircraft) => id !== null && isAboard(aircraft, id));

@@ -18,7 +18,7 @@ const aligned: readonly { readonly face: Face; readonly label: string }[] = [
 const itemsOf = (ids: readonly string[]) => (aircraft: Aircraft) =>
   ids.flatMap((id) => itemById(aircraft, id) ?? []);
 
-/** Several things chosen together: lined up by the last of them, or spaced evenly, each in one step. */
+/** Several items chosen together: lined up by the last of them, or spaced evenly, each in one step. */
 export function GroupCard({ onClose }: { readonly onClose: () => void }) {
   const bench = useBench();
   const say = useReadings();

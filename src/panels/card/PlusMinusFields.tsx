@@ -12,7 +12,7 @@ interface PlusMinusFieldsProps {
   readonly write: (aircraft: Aircraft, change: Stated) => Aircraft;
 }
 
-/** How well a thing was weighed and its CG found; empty means the usual. Each ± holds 95 % of the cases. */
+/** How well an item was weighed and its CG found; empty means the usual. Each ± holds 95 % of the cases. */
 export function PlusMinusFields({ name, read, write }: PlusMinusFieldsProps) {
   return (
     <>

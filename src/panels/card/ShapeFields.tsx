@@ -10,7 +10,7 @@ type LoftRow = Extract<PartShape, { kind: 'loft' }>['sections'][number];
 
 interface ShapeFieldsProps {
   readonly name: string;
-  /** Kinds that this thing cannot have. */
+  /** Kinds that this item cannot have. */
   readonly without?: readonly PlainKind[];
   readonly read: (aircraft: Aircraft) => PartShape | undefined;
   readonly write: (aircraft: Aircraft, shape: PartShape) => Aircraft;

@@ -14,7 +14,7 @@ const words = {
   filled: 'Can be empty: a load state without its liquid',
 } as const;
 
-/** Whether a thing has a switch of its own on the stage. One that shares a switch with others is left as it is. */
+/** Whether an item has a switch of its own on the stage. One that shares a switch with others is left as it is. */
 export function SwitchTick({ id, name, kind }: SwitchTickProps) {
   const switchOf = ({ switches = [] }: Aircraft) => switches.find((each) => idsOf(each).includes(id));
   return (

@@ -56,7 +56,7 @@ interface ThingCardProps {
   readonly onClose: () => void;
 }
 
-/** The card of one thing aboard. */
+/** The card of one item aboard. */
 export function ThingCard({ id, onClose }: ThingCardProps) {
   const kind = useCommitted((aircraft) => kindOf(aircraft, id));
   const name = useCommitted((aircraft) => thingById(aircraft, id)?.name ?? '');

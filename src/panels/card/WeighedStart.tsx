@@ -1,9 +1,10 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import type { BareAirframe } from '../../model/document/types';
 import type { Quantity, UnitSystem } from '../../model/units';
 import { useView } from '../../store/react';
 import { Refusal } from '../fields/EditButton';
 import { readEntry } from '../fields/entryText';
+import { TypedLine } from '../fields/TypedLine';
 import { useEdit } from '../fields/useEdit';
 import { useReadings } from '../readings';
 
@@ -40,38 +41,21 @@ export function WeighedStart() {
         take();
       }}
     >
-      <Typed label="Weighed mass" value={typed.mass} onType={(mass) => setTyped({ ...typed, mass })} />
-      <Typed label="CG station" value={typed.station} onType={(station) => setTyped({ ...typed, station })} />
+      <TypedLine
+        label="Weighed mass"
+        value={typed.mass}
+        onChange={({ target }) => setTyped({ ...typed, mass: target.value })}
+      />
+      <TypedLine
+        label="CG station"
+        value={typed.station}
+        onChange={({ target }) => setTyped({ ...typed, station: target.value })}
+      />
       <button type="submit" className="button">
         Take what the scales say
       </button>
       <Refusal fault={fault} />
       <p className="hint">From then on it corrects the shapes.</p>
     </form>
-  );
-}
-
-interface TypedProps {
-  readonly label: string;
-  readonly value: string;
-  readonly onType: (text: string) => void;
-}
-
-function Typed({ label, value, onType }: TypedProps) {
-  const id = useId();
-  return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <span className="entry">
-        <input
-          id={id}
-          type="text"
-          autoComplete="off"
-          className="figure"
-          value={value}
-          onChange={(event) => onType(event.target.value)}
-        />
-      </span>
-    </div>
   );
 }

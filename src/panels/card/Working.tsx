@@ -18,7 +18,7 @@ const MomentDialog = later(
 const STEP_MM = 10;
 const STEP_G = 10;
 
-/** The sum behind the selected thing's pull on the beam, and what the CG makes of it. */
+/** The sum behind the selected item's pull on the beam, and what the CG makes of it. */
 export function Working({ id }: { readonly id: string }) {
   const say = useReadings();
   const kept = useRef<{ key: unknown; say: unknown; lines: readonly string[] }>({

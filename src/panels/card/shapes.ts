@@ -22,7 +22,7 @@ export const plainShapes = (Object.keys(plainLabels) as PlainKind[]).map((kind) 
   label: plainLabels[kind],
 }));
 
-/** The others, which a thing may have but the card cannot give it. */
+/** The others, which an item may have but the card cannot give it. */
 const builtLabels: Readonly<Record<Exclude<PartShape['kind'], PlainKind>, string>> = {
   loft: 'Through sections',
   prism: 'Prism',

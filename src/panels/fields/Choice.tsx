@@ -1,8 +1,8 @@
-import './fields.css';
-import { type ReactNode, useId, useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import type { Aircraft } from '../../model/document/types';
 import { useAircraft } from '../../store/react';
 import { Refusal } from './EditButton';
+import { Pick } from './Pick';
 import { useEdit } from './useEdit';
 
 export interface Option {
@@ -24,30 +24,17 @@ interface ChoiceProps {
 export function Choice({ label, options, read, write, step, mark }: ChoiceProps) {
   const value = useAircraft(read);
   const edit = useEdit();
-  const id = useId();
   const [fault, setFault] = useState<string | null>(null);
   return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <span className="entry">
-        {mark}
-        <select
-          id={id}
-          value={value}
-          onChange={(event) => {
-            const chosen = event.target.value;
-            setFault(edit(step, (aircraft) => write(aircraft, chosen)));
-          }}
-        >
-          {options.map((option) => (
-            <option key={option.value} value={option.value}>
-              {option.label}
-            </option>
-          ))}
-        </select>
-      </span>
+    <Pick
+      label={label}
+      value={value}
+      options={options}
+      mark={mark}
+      onPick={(chosen) => setFault(edit(step, (aircraft) => write(aircraft, chosen)))}
+    >
       <Refusal fault={fault} />
-    </div>
+    </Pick>
   );
 }
 

@@ -66,7 +66,7 @@ function ProblemLine({ id, problem }: { readonly id: string; readonly problem: F
 
 /**
  * Offered only where the whole fit is no worse for it. Looked for at rest, each in a task of its own, for among many
- * things it takes longer than an edit may; in a drag the words are enough.
+ * items it takes longer than an edit may; in a drag the words are enough.
  */
 function MoveClear({ id, problem }: { readonly id: string; readonly problem: FitProblem }) {
   const bench = useBench();

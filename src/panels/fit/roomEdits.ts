@@ -53,7 +53,7 @@ export function withHatch(aircraft: Aircraft, atMm: number, topMm: number): Airc
   return { ...aircraft, hatches: [...(aircraft.hatches ?? []), hatch] };
 }
 
-/** A lead between the first two things aboard; a sentence when there are not two. */
+/** A lead between the first two items aboard; a sentence when there are not two. */
 export function withLead(aircraft: Aircraft): Aircraft | string {
   const [from, to] = [...aircraft.parts, ...aircraft.tanks];
   if (!from || !to) return 'A lead needs two parts or tanks to join.';

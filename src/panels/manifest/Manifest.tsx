@@ -32,7 +32,7 @@ const without = (groups: ReadonlySet<Group>, group: Group): ReadonlySet<Group> =
 
 /**
  * Brings a row and its actions into the list's own window. Only the list scrolls: were the page to follow, the stage
- * would slide away under the hand that has just taken hold of the thing.
+ * would slide away under the hand that has just taken hold of the item.
  */
 function showInList(line: Element): void {
   const list = line.closest('.manifest-scroll');

@@ -11,13 +11,13 @@ import { RowActions } from './RowActions';
 import type { OwnOrder } from './useOwnOrder';
 import { useRowPress } from './useRowPress';
 
-/** Whether a switch has taken the thing off. */
+/** Whether a switch has taken the item off. */
 const isOff = (loaded: Aircraft, { id, group }: ManifestRow): boolean => {
   if (group === 'structure') return id !== BARE_AIRFRAME_ID && !structureById(loaded, id);
   return (group === 'part' || group === 'tank') && !itemById(loaded, id);
 };
 
-/** What stands beside the name of a thing that nobody weighed. */
+/** What stands beside the name of an item that nobody weighed. */
 const rowMarks: Readonly<Record<MassFrom, { readonly sign: string; readonly says: string } | null>> = {
   weighed: null,
   measured: null,
@@ -33,7 +33,7 @@ interface RowProps {
   readonly onOpenCard: () => void;
 }
 
-/** One thing aboard. The selected one opens its actions below. */
+/** One item aboard. The selected one opens its actions below. */
 export const Row = memo(function Row({ row, isFirst, own, onOpenCard }: RowProps) {
   const bench = useBench();
   const { id, name, role, locked, massFrom, counted } = row;

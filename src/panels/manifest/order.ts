@@ -1,6 +1,6 @@
 import type { ManifestRow } from '../../model/words/manifestRows';
 
-/** `own` is the order of the file, into which things are put by hand. */
+/** `own` is the order of the file, into which items are put by hand. */
 export type SortKey = 'name' | 'mass' | 'station' | 'moment' | 'own';
 
 export interface Sort {

@@ -14,7 +14,7 @@ interface MovesProps {
   readonly ticks?: boolean;
 }
 
-/** What is to be done, one line for each thing, in the order in which it is done. */
+/** What is to be done, one line for each item, in the order in which it is done. */
 export function Moves({ rows, shown = null, ticks = false }: MovesProps) {
   const say = useReadings();
   const [done, setDone] = useState<readonly string[]>([]);

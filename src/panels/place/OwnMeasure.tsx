@@ -1,7 +1,7 @@
-import { useId } from 'react';
 import type { Quantity } from '../../model/units';
 import { useView } from '../../store/react';
 import { entryText, readEntry } from '../fields/entryText';
+import { TypedLine } from '../fields/TypedLine';
 import { useEntry } from '../fields/useEntry';
 
 interface OwnMeasureProps {
@@ -15,31 +15,11 @@ interface OwnMeasureProps {
 /** A figure that belongs to a question and not to the aircraft. */
 export function OwnMeasure({ label, quantity, value, onChange }: OwnMeasureProps) {
   const units = useView((view) => view.units);
-  const id = useId();
   const entry = useEntry(entryText(value, quantity, units), (text) => {
     const typed = readEntry(text, quantity, units, false);
     if (!typed.ok) return typed.sentence;
     if (typed.value !== null) onChange(typed.value);
     return null;
   });
-  return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <span className="entry">
-        <input
-          id={id}
-          type="text"
-          autoComplete="off"
-          spellCheck={false}
-          className="figure"
-          {...entry.input}
-        />
-      </span>
-      {entry.fault && (
-        <p id={entry.faultId} className="fault" role="alert">
-          {entry.fault}
-        </p>
-      )}
-    </div>
-  );
+  return <TypedLine label={label} fault={entry.fault} {...entry.input} />;
 }

@@ -9,7 +9,7 @@ import { useDisposed } from '../materials/useDisposed';
 import { linesOf, skinGeometry } from './airframeBatch';
 import { Undercarriage } from './Undercarriage';
 
-/** Where the selected thing may sit; hatched too, so that colour is not alone. */
+/** Where the selected item may sit; hatched too, so that colour is not alone. */
 const ROOM = '#7fe0b0';
 const NO_STRETCH = { fromMm: 1, toMm: 0 };
 /** How far the skin gives way to its lines where much of it stands edge on: wings and tails, and the hull. */

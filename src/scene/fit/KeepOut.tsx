@@ -11,7 +11,7 @@ import { createZoneMaterial, KEEP_OUT } from './zoneMaterial';
 
 const NO_ZONES: readonly KeepOutZone[] = [];
 
-/** While something is dragged: the zones about other things that a rule keeps it out of. */
+/** While something is dragged: the zones about other items that a rule keeps it out of. */
 export function KeepOut() {
   const { drag } = useBench();
   const itemId = useSyncExternalStore(drag.api.subscribe, () => drag.api.getState().itemId);

@@ -39,7 +39,7 @@ function seenClearances(bench: Bench, itemId: string): readonly Clearance[] {
   return hiddenIds.length === 0 ? all : all.filter(({ id }) => !isHidden(id, hiddenIds));
 }
 
-/** What is drawn as a dimension: the deepest clash, else the nearest thing. */
+/** What is drawn as a dimension: the deepest clash, else the nearest item. */
 export function drawnClearance(bench: Bench): Clearance | null {
   const id = watchedId(bench);
   if (!id) return null;

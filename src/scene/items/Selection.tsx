@@ -64,7 +64,7 @@ export function Selection() {
   );
 }
 
-/** What is chosen together with the selected thing. */
+/** What is chosen together with the selected item. */
 const chosenBeside = ({ groupIds, selectedId }: ViewState) => groupIds.filter((id) => id !== selectedId);
 
 /** A chosen part or tank in ink, wherever it stands. */

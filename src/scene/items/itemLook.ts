@@ -7,7 +7,7 @@ export interface ItemLook {
   readonly edgePx: number;
 }
 
-/** Fill and edges of a thing carried: selected it is outlined in ink, locked it is paler. */
+/** Fill and edges of an item carried: selected it is outlined in ink, locked it is paler. */
 export function itemLook(palette: Palette, color: string, selected: boolean, locked: boolean): ItemLook {
   const fill = new Color(color);
   if (locked) fill.lerp(new Color(palette.dark ? '#5a6468' : '#c3c9c8'), 0.45);

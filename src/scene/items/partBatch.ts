@@ -10,7 +10,7 @@ import type { Drawing, Stuff } from './looks/pen';
 import type { PartFacts } from './partFacts';
 import type { PartMaterial } from './partMaterial';
 
-/** How things look; null while that is still on its way, so that plain shapes stand in. */
+/** How items look; null while that is still on its way, so that plain shapes stand in. */
 export type LookBook = {
   readonly lookOf: (facts: PartFacts & { readonly aircraft: PartFacts['aircraft'] }) => Drawing | null;
   readonly plainStuff: (facts: PartFacts) => Stuff;

@@ -5,7 +5,7 @@ import { useBench } from '../../store/react';
 import { eased, lessMotion } from '../frame/eased';
 import { extentOnce } from '../frame/useGround';
 
-/** How far things are lifted out of the airframe, as a share of its height. */
+/** How far items are lifted out of the airframe, as a share of its height. */
 const SHARE = 0.42;
 const LEAST_MM = 120;
 const LIFT_MS = 320;
@@ -15,7 +15,7 @@ const wholeLiftMm = ({ document }: Bench): number => {
   return Math.max(LEAST_MM, SHARE * (maxMm[2] - minMm[2]));
 };
 
-/** How high above their places things are drawn now, mm: for looking at, and eased unless less motion is wanted. */
+/** How high above their places items are drawn now, mm: for looking at, and eased unless less motion is wanted. */
 export function useLift(): () => number {
   const bench = useBench();
   const invalidate = useThree((state) => state.invalidate);
@@ -28,7 +28,7 @@ export function useLift(): () => number {
       const to = now.looking.exploded ? 1 : 0;
       stop = eased(share.current, to, lessMotion() ? 0 : LIFT_MS, (value) => {
         share.current = value;
-        // The view notifies whoever places things; nothing else in it has changed.
+        // The view notifies whoever places items; nothing else in it has changed.
         bench.view.setState({});
         invalidate();
       });

@@ -24,7 +24,7 @@ export type FitWords = (bench: Bench) => readonly {
   readonly tone: 'plain' | 'bad';
 }[];
 
-/** How many of the heaviest things are named in the free view, at most, and how much stage each of them takes, px². */
+/** How many of the heaviest items are named in the free view, at most, and how much stage each of them takes, px². */
 const HEAVIEST = 6;
 const PX2_EACH = 65_000;
 

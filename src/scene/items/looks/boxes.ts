@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../../engine/geometry/types';
 import { createPen, type Drawing, type Pen } from './pen';
 
-/** Length, width and height of the box that a thing keeps within, mm. */
+/** Length, width and height of the box that an item keeps within, mm. */
 export type Size = Vec3;
 
 /** A battery in its shrink wrap: drawn-in ends of bare sleeve, a printed band, and the lead that leaves at the rear. */

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../../engine/geometry/types';
 import { addScaled, cross, normalise, sub } from '../../../engine/geometry/vec3';
 
-/** What a face is made of; the palette says how that looks. `role` is the colour of what the thing is for. */
+/** What a face is made of; the palette says how that looks. `role` is the colour of what the item is for. */
 export type Stuff =
   | 'role'
   | 'shade'
@@ -14,7 +14,7 @@ export type Stuff =
   | 'red'
   | 'lead';
 
-/** Facets and drawn lines in the thing's own frame, mm. */
+/** Facets and drawn lines in the item's own frame, mm. */
 export interface Drawing {
   /** Three corners to a facet, three figures to a corner. */
   readonly positions: number[];
