@@ -37,7 +37,7 @@ export interface SearchState {
   answer(): ArrangeAnswer;
   /** Keeps an arrangement if it is better, and tells of it. */
   take(one: Arrangement | null): void;
-  /** Raises the bound on the ballast, to whole steps, g. */
+  /** Raises the bound on the ballast, to whole steps, g, and tells of it. */
   raise(grams: number): void;
   /** A bound that did not stand up is no more than this, g. */
   takeBack(grams: number): void;
@@ -78,7 +78,9 @@ export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer
     raise(grams) {
       const least =
         stepG > 0 ? Math.ceil(grams / stepG - 1e-5) * stepG : grams > 1e-6 ? Number.POSITIVE_INFINITY : 0;
-      state.boundG = Math.max(state.boundG, least);
+      if (least <= state.boundG) return;
+      state.boundG = least;
+      onProgress?.(state.answer());
     },
     takeBack(grams) {
       state.boundG = Math.min(state.boundG, stepG > 0 ? Math.floor(grams / stepG + 1e-5) * stepG : 0);
