@@ -1,5 +1,6 @@
 import { arrangeSentence } from './arrangeSentence';
 import type { Milp } from './milp';
+import { SAME_G } from './tolerances';
 import type { Arrangement } from './types';
 
 /** Margins this close are the same, mm: a hundredth is less than anyone can measure. */
@@ -77,7 +78,7 @@ export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer
     },
     raise(grams) {
       const least =
-        stepG > 0 ? Math.ceil(grams / stepG - 1e-5) * stepG : grams > 1e-6 ? Number.POSITIVE_INFINITY : 0;
+        stepG > 0 ? Math.ceil(grams / stepG - 1e-5) * stepG : grams > SAME_G ? Number.POSITIVE_INFINITY : 0;
       if (least <= state.boundG) return;
       state.boundG = least;
       onProgress?.(state.answer());
@@ -90,14 +91,14 @@ export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer
     },
     isProved: () =>
       state.boundG === Number.POSITIVE_INFINITY ||
-      (state.best !== null && state.best.ballastG <= state.boundG + 1e-6),
+      (state.best !== null && state.best.ballastG <= state.boundG + SAME_G),
   };
   return state;
 }
 
 /** Less ballast; as much and a larger margin; as much and the same margin with fewer moves. */
 function isBetter(one: Arrangement, than: Arrangement): boolean {
-  if (Math.abs(one.ballastG - than.ballastG) > 1e-6) return one.ballastG < than.ballastG;
+  if (Math.abs(one.ballastG - than.ballastG) > SAME_G) return one.ballastG < than.ballastG;
   if (Math.abs(one.marginMm - than.marginMm) > SAME_MARGIN_MM) return one.marginMm > than.marginMm;
   return one.moves < than.moves;
 }
