@@ -4,6 +4,7 @@ import sandmartin from '../demo-data/sandmartin.json';
 import { createAutosave } from './files/autosave';
 import { createFileMenu, type Demo } from './files/fileMenu';
 import { browserPickers } from './files/filePickers';
+import { createKeptShelf } from './files/keptShelf';
 import { readPreferences, writePreferences } from './files/preferences';
 import { startUp } from './files/startUp';
 import { pageStorage, tabStorage } from './files/storage';
@@ -76,7 +77,7 @@ bench.view.subscribe((now, before) => {
     learned === before.learned;
   if (!same) writePreferences(pageStorage, { units, theme, layers, tilts, learned });
 });
-const files = createFileMenu(bench, pickers, demos);
+const files = createFileMenu(bench, pickers, demos, createKeptShelf(pageStorage));
 tellFaults(bench, files);
 keepWork(bench, autosave, pickers, start);
 

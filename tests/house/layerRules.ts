@@ -104,6 +104,7 @@ export const extraPackages: Readonly<Record<string, RegExp>> = {
   'src/store/react.ts': /^(react|zustand|zustand\/vanilla\/shallow)$/,
   // A module that did not come is asked for again under the address that its browser names.
   'src/store/piece.ts': /^\(computed\)$/,
+  'src/model/partsTable/readTable.ts': /^papaparse$/,
   'src/workers/highsMilp.ts': /^highs$/,
   'src/workers/place.worker.ts': /^highs(\/runtime\?url)?$/,
 };
@@ -124,6 +125,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'balance',
     'loads',
     'fit',
+    'partsTable',
     'judgement',
     'place',
     'advice',
