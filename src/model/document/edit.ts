@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { fitWithout } from './fitEdits';
 import { freeId } from './ids';
-import { switchesWithout } from './switchEdits';
+import { statedWithout, switchesWithout } from './switchEdits';
 import { mirroredPart, mirroredTank, partFollowing, tankFollowing } from './twins';
 import type { Aircraft, Part, StructurePiece, TankItem } from './types';
 
@@ -97,20 +97,24 @@ export function movedStructure(piece: StructurePiece, by: Vec3): StructurePiece 
  */
 export function removeItem(aircraft: Aircraft, id: string): Aircraft {
   const { parts, tanks } = withoutTwin(aircraft, id);
+  const structure = aircraft.structure.some((piece) => piece.id === id)
+    ? aircraft.structure.filter((piece) => piece.id !== id)
+    : aircraft.structure;
+  const switches = aircraft.switches && switchesWithout(aircraft.switches, id);
   return {
     ...aircraft,
     targetBand:
-      aircraft.targetBand?.by === 'mac' && aircraft.targetBand.surfaceId === id ? null : aircraft.targetBand,
+      aircraft.targetBand?.by === 'mac' && aircraft.targetBand.surfaceId === id
+        ? null
+        : statedWithout({ ...aircraft, structure }, switches ?? []),
     parts: parts.some((part) => part.id === id) ? parts.filter((part) => part.id !== id) : parts,
     tanks: tanks.some((tank) => tank.id === id)
       ? tanks
           .filter((tank) => tank.id !== id)
           .map((tank) => (tank.feeds === id ? { ...tank, feeds: 'outlet' } : tank))
       : tanks,
-    structure: aircraft.structure.some((piece) => piece.id === id)
-      ? aircraft.structure.filter((piece) => piece.id !== id)
-      : aircraft.structure,
-    ...(aircraft.switches && { switches: switchesWithout(aircraft.switches, id) }),
+    structure,
+    ...(switches && { switches }),
     ...fitWithout(aircraft, id),
   };
 }

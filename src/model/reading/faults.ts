@@ -9,7 +9,7 @@ import { type Fault, type Path, toldFault, valueAt } from './fault';
 import { fitFaults } from './fitFaults';
 import { fuelFaults } from './fuelFaults';
 import { placesOf } from './places';
-import { switchFaults } from './switchFaults';
+import { statedForFaults, switchFaults } from './switchFaults';
 import { tankFaults } from './tankFaults';
 import { twinFaults } from './twinFaults';
 import { weighFaults } from './weighFaults';
@@ -36,6 +36,7 @@ export function crossFaults(json: unknown, broken: readonly Fault[]): readonly F
     ...partFaults(checked),
     ...twinFaults(checked),
     ...switchFaults(checked),
+    ...statedForFaults(checked),
     ...fitFaults(checked),
     ...weighFaults(checked),
   ];

@@ -1,6 +1,7 @@
 import './answer.css';
+import { shownText } from '../../model/document/names';
 import type { Tone } from '../../model/words/verdict';
-import { useCommitted } from '../../store/react';
+import { useCommitted, useView } from '../../store/react';
 import { Icon, type IconName } from '../icons';
 import { useBenchValue } from '../Live';
 import { later } from '../later';
@@ -24,8 +25,24 @@ const signs: Readonly<Record<Tone, { readonly icon: IconName; readonly word: str
   unknown: { icon: 'question', word: 'Not known' },
 };
 
-/** Whether it balances and fits: the headline, its cause, the one thing that would mend it, and under them the facts. */
+/** The verdict on what is on the bench; not over a place where another aircraft is being made, which it would not be about. */
 export function Answer() {
+  const beginning = useView(({ place }) => place === 'begin');
+  return beginning ? <StaysOnBench /> : <Verdict />;
+}
+
+/** Which aircraft is on the bench while another begins. */
+function StaysOnBench() {
+  const name = useCommitted((aircraft) => shownText(aircraft.name));
+  return (
+    <p className="answer-aside" data-testid="verdict-aside">
+      {name} stays on the bench, with its verdict, until the new aircraft takes its place.
+    </p>
+  );
+}
+
+/** Whether it balances and fits: the headline, its cause, the one thing that would mend it, and under them the facts. */
+function Verdict() {
   const say = useReadings();
   const tone = useBenchValue((bench) => answerOf(bench, say).tone);
   const headline = useBenchValue((bench) => held(bench) + answerOf(bench, say).headline);
