@@ -1,13 +1,7 @@
 import { formatLength } from '../units';
-import { dimension, extensions, RUNNING_MM, runningDimensions } from './dimensions';
-import { type Drawing, rectCorners, type Rect, say, type Shape } from './drawing';
-import {
-  nearLabelShapes,
-  nearLabelSize,
-  ROW_GAP_MM,
-  ROW_MM,
-  rowLabelShapes,
-} from './labelShapes';
+import { dimension, extensions, runningDimensions, runningHighMm } from './dimensions';
+import { type Drawing, type Rect, rectCorners, type Shape, type Spot, say } from './drawing';
+import { nearLabelShapes, nearLabelSize, ROW_GAP_MM, ROW_MM, rowLabelShapes } from './labelShapes';
 import { nearLabels } from './nearLabels';
 import type { Numbered } from './numbered';
 import type { Size } from './paper';
@@ -42,7 +36,9 @@ export interface Whole {
 }
 
 /** What stands under or beside a view, mm: running dimensions, or the span. */
-const below: Readonly<Record<SheetView, number>> = { side: RUNNING_MM, top: 2, front: 13 };
+const below: Readonly<Record<Exclude<SheetView, 'side'>, number>> = { top: 2, front: 13 };
+const belowOf = (view: SheetView, { stations }: ViewInput['marks']): number =>
+  view === 'side' ? runningHighMm(stations) : below[view];
 const beside: Readonly<Record<SheetView, number>> = { side: 8, top: 14, front: 8 };
 const EDGE_MM = 6;
 
@@ -51,31 +47,34 @@ export function wholeDrawing(input: ViewInput, view: SheetView, options: WholeOp
   const { all, room, labelled, window, at = 0 } = options;
   const rowsMm = window ? EDGE_MM : ROW_MM + EDGE_MM;
   const wideMm = room.wideMm - 2 * beside[view];
-  const highMm = room.highMm - 2 * rowsMm - below[view];
+  const highMm = room.highMm - 2 * rowsMm - belowOf(view, input.marks);
   const scale = Math.max(
     chooseScale(all.right - all.left, wideMm),
     chooseScale(all.high - all.low, Math.max(highMm, 20)),
   );
-  const place = projection(view, all, scale, { fromMm: beside[view], toMm: room.wideMm - beside[view], topMm: rowsMm });
+  const place = projection(view, all, scale, {
+    fromMm: beside[view],
+    toMm: room.wideMm - beside[view],
+    topMm: rowsMm,
+  });
   const { area } = place;
   const bottomMm = area.bottomMm + rowsMm;
   const dims = principal(input, place, { room, bottomMm });
-  const labels = window
-    ? near(input, place, { labelled, window, wideMm: room.wideMm, bottomMm })
-    : { shapes: inRows(input, place, { labelled, wideMm: room.wideMm }), notes: [] };
-  const shapes: readonly Shape[] = [
+  const drawnSoFar: readonly Shape[] = [
     ...airframeShapes(input.aircraft, place),
     ...itemShapes(input.aircraft, input.things, place),
     ...markShapes(input.marks, place, area),
     ...(window ? windowShapes(place, window) : []),
-    ...labels.shapes,
-    ...dims.shapes,
   ];
+  const labels = window
+    ? near(input, place, { labelled, window, wideMm: room.wideMm, bottomMm, drawnSoFar })
+    : { shapes: inRows(input, place, { labelled, wideMm: room.wideMm }), notes: [] };
+  const shapes: readonly Shape[] = [...drawnSoFar, ...labels.shapes, ...dims.shapes];
   const drawing: Drawing = {
     id: `${view}-${at}`,
     title: `The aircraft, ${view === 'side' ? 'from the left' : view === 'top' ? 'from above' : 'from ahead'}`,
     wideMm: room.wideMm,
-    highMm: bottomMm + below[view],
+    highMm: bottomMm + belowOf(view, input.marks),
     shapes,
   };
   return { drawing, scale, notes: [...dims.notes, ...labels.notes] };
@@ -87,11 +86,19 @@ const rectOf = (place: Projection, { left, right, low, high }: SeenBox): Rect =>
   return { leftMm, topMm, rightMm, bottomMm };
 };
 
+/** Where the letter of a detail stands. */
+const letterRect = ({ leftMm, topMm }: Rect): Rect => ({
+  leftMm: leftMm - 4.5,
+  rightMm: leftMm,
+  topMm: topMm - 4.5,
+  bottomMm: topMm,
+});
+
 function windowShapes(place: Projection, window: SeenBox): readonly Shape[] {
   const rect = rectOf(place, window);
   return [
     { kind: 'polygon', points: rectCorners(rect), line: 'chain', of: 'detail' },
-    say([rect.rightMm + 1, rect.topMm - 0.6], 'A', { sizeMm: 3.5, bold: true }),
+    say([rect.leftMm - 1, rect.topMm - 0.8], 'A', { sizeMm: 3.5, bold: true, anchor: 'end' }),
   ];
 }
 
@@ -121,16 +128,18 @@ function near(
     readonly window: SeenBox;
     readonly wideMm: number;
     readonly bottomMm: number;
+    readonly drawnSoFar: readonly Shape[];
   },
 ): Drawn {
-  const { labelled, window, wideMm, bottomMm } = more;
+  const { labelled, window, wideMm, bottomMm, drawnSoFar } = more;
   const tried = labelled.slice(0, MOST_NEAR);
   const figures = tried.map(({ cgMm }) => figureOf(cgMm, place.view, words));
   const spots = tried.map(({ id, cgMm }) => ({ id, at: place.spot(cgMm) }));
   const { placed } = nearLabels(spots, {
     ...nearLabelSize(figures),
+    lines: outlineLines(drawnSoFar),
     within: { leftMm: 0, topMm: 0, rightMm: wideMm, bottomMm },
-    keepOff: [rectOf(place, window)],
+    keepOff: [rectOf(place, window), letterRect(rectOf(place, window))],
   });
   const shapes = placed.flatMap((label) => {
     const thing = things.find(({ id }) => id === label.id)!;
@@ -141,6 +150,16 @@ function near(
   const numbers = missing.map(({ number }) => number).join(', ');
   return { shapes, notes: [`No room here for the labels of ${numbers}: the table has their figures.`] };
 }
+
+/** The lines of what is drawn already. */
+const outlineLines = (shapes: readonly Shape[]): readonly (readonly [Spot, Spot])[] =>
+  shapes.flatMap((shape) => {
+    if ((shape.kind !== 'polygon' && shape.kind !== 'polyline') || shape.line === null) return [];
+    const { points, kind } = shape;
+    return points
+      .slice(kind === 'polygon' ? 0 : 1)
+      .map((to, at) => [kind === 'polygon' ? points.at(at - 1)! : points[at]!, to] as const);
+  });
 
 /** More than so many are not tried. */
 const MOST_NEAR = 60;
@@ -175,7 +194,11 @@ function principal(
     const ends = [area.topMm, area.bottomMm] as const;
     return {
       shapes: [
-        ...extensions(ends.map((y) => [area.rightMm - 2, y]), x, true),
+        ...extensions(
+          ends.map((y) => [area.rightMm - 2, y]),
+          x,
+          true,
+        ),
         ...dimension([x, ends[0]], [x, ends[1]], figure, 'span'),
       ],
       notes: [],

@@ -17,8 +17,8 @@ export interface Outline {
   readonly corners: readonly Corner[];
 }
 
-/** Enough for a small drawing. */
-const SEGMENTS = 16;
+/** Enough for a round to look round on paper. */
+const SEGMENTS = 48;
 
 /** From the left side, from above, or from behind. */
 export type OutlineView = 'side' | 'top' | 'behind';
