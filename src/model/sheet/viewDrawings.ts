@@ -7,7 +7,7 @@ import { boxAbout, grown, type SeenBox, type SheetView, seen, seenAirframe, seen
 import { rowsTake } from './rowLabels';
 import { chooseScale, scaleWords } from './scale';
 import type { ViewInput } from './viewInput';
-import { labelRowsIn, type Whole, wholeDrawing } from './wholeDrawing';
+import { labelRowsIn, wholeDrawing, wholeFrame } from './wholeDrawing';
 
 const viewNames: Readonly<Record<SheetView, string>> = {
   side: 'Side elevation, from the left',
@@ -33,42 +33,35 @@ const WORTH_IT = 1.4;
 /** More drawings of one view than this are not made: the table has the rest. */
 const MOST_DRAWINGS = 4;
 /** What headings and the key take of a page, mm. */
-const HEADINGS_MM = 30;
-/** A note takes so much, mm. */
-const NOTE_MM = 6;
+const HEADINGS_MM = 34;
 
 interface Split {
-  readonly small: Whole;
-  readonly detailScale: number;
+  readonly scale: number;
+  /** The room of the whole, and what is left for the detail. */
+  readonly room: Size;
   readonly detailRoom: Size;
+  readonly detailScale: number;
 }
 
 /** What of a page the whole takes is tried out; the rest is the detail’s. */
 const SHARES = [0.3, 0.4, 0.5, 0.6, 0.7] as const;
 
-/** The split of a page that shows the whole and the inside largest together. */
+/** The split of a page that shows the whole and the inside largest together; null where a detail shows hardly more. */
 function bestSplit(input: ViewInput, view: SheetView, { all, room, window }: SplitOptions): Split | null {
   const freeMm = room.highMm - HEADINGS_MM;
-  const labelled = input.things.filter((at) => !holds(window, seen(at.cgMm, view)));
   const splits = SHARES.map((share): Split => {
-    const small = wholeDrawing(input, view, {
-      all,
-      room: { wideMm: room.wideMm, highMm: freeMm * share },
-      labelled,
-      window,
-    });
-    const detailRoom: Size = {
-      wideMm: room.wideMm,
-      highMm: freeMm - small.drawing.highMm - NOTE_MM * small.notes.length,
-    };
-    return { small, detailRoom, detailScale: scaleIn(window, detailRoom) };
+    const own: Size = { wideMm: room.wideMm, highMm: freeMm * share };
+    const { scale, highMm } = wholeFrame(input, view, { all, room: own, window });
+    const detailRoom: Size = { wideMm: room.wideMm, highMm: freeMm - highMm };
+    return { scale, room: own, detailRoom, detailScale: scaleIn(window, detailRoom) };
   });
-  const good = splits.filter(({ small, detailScale }) => detailScale * WORTH_IT <= small.scale);
-  return good.reduce<Split | null>(
-    (best, split) =>
-      best && best.small.scale * best.detailScale <= split.small.scale * split.detailScale ? best : split,
-    null,
-  );
+  return splits
+    .filter(({ scale, detailScale }) => detailScale * WORTH_IT <= scale)
+    .reduce<Split | null>(
+      (best, split) =>
+        best && best.scale * best.detailScale <= split.scale * split.detailScale ? best : split,
+      null,
+    );
 }
 
 interface SplitOptions {
@@ -85,8 +78,11 @@ export function viewBlocks(input: ViewInput, view: SheetView, room: Size): reado
   const window = windowOf(input, view);
   const split = window && bestSplit(input, view, { all, room, window });
   if (!window || !split) return wholeBlocks(input, view, { all, room });
-  const { small, detailRoom, detailScale } = split;
-  const core = things.filter((at) => holds(window, seen(at.cgMm, view)));
+  const { detailRoom, detailScale } = split;
+  const within = (at: Numbered) => holds(window, seen(at.cgMm, view));
+  const core = things.filter(within);
+  const labelled = things.filter((at) => !within(at));
+  const small = wholeDrawing(input, view, { all, room: split.room, labelled, window });
   const lots = lotsOf(core, rowsTake(labelRowsIn(room.wideMm)));
   return [
     heading(`${viewNames[view]}, ${scaleWords(small.scale)}`),
@@ -190,7 +186,7 @@ function windowOf({ things, aircraft }: ViewInput, view: SheetView): SeenBox | n
 }
 
 /** So much of the inside’s length still counts as right beside it. */
-const NEAR_SHARE = 0.06;
+const NEAR_SHARE = 0.12;
 
 const longest = ({ left, right, low, high }: SeenBox): number => Math.max(right - left, high - low);
 

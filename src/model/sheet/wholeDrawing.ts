@@ -42,16 +42,26 @@ const belowOf = (view: SheetView, { stations }: ViewInput['marks']): number =>
 const beside: Readonly<Record<SheetView, number>> = { side: 8, top: 14, front: 8 };
 const EDGE_MM = 6;
 
+/** The scale of a whole view in a room, and how high its drawing is. */
+export function wholeFrame(
+  { marks }: Pick<ViewInput, 'marks'>,
+  view: SheetView,
+  { all, room, window }: Pick<WholeOptions, 'all' | 'room' | 'window'>,
+): { readonly scale: number; readonly rowsMm: number; readonly highMm: number } {
+  const rowsMm = window ? EDGE_MM : ROW_MM + EDGE_MM;
+  const belowMm = belowOf(view, marks);
+  const highMm = room.highMm - 2 * rowsMm - belowMm;
+  const scale = Math.max(
+    chooseScale(all.right - all.left, room.wideMm - 2 * beside[view]),
+    chooseScale(all.high - all.low, Math.max(highMm, 20)),
+  );
+  return { scale, rowsMm, highMm: (all.high - all.low) / scale + 2 * rowsMm + belowMm };
+}
+
 /** The whole aircraft in a view. */
 export function wholeDrawing(input: ViewInput, view: SheetView, options: WholeOptions): Whole {
   const { all, room, labelled, window, at = 0 } = options;
-  const rowsMm = window ? EDGE_MM : ROW_MM + EDGE_MM;
-  const wideMm = room.wideMm - 2 * beside[view];
-  const highMm = room.highMm - 2 * rowsMm - belowOf(view, input.marks);
-  const scale = Math.max(
-    chooseScale(all.right - all.left, wideMm),
-    chooseScale(all.high - all.low, Math.max(highMm, 20)),
-  );
+  const { scale, rowsMm, highMm } = wholeFrame(input, view, options);
   const place = projection(view, all, scale, {
     fromMm: beside[view],
     toMm: room.wideMm - beside[view],
@@ -74,7 +84,7 @@ export function wholeDrawing(input: ViewInput, view: SheetView, options: WholeOp
     id: `${view}-${at}`,
     title: `The aircraft, ${view === 'side' ? 'from the left' : view === 'top' ? 'from above' : 'from ahead'}`,
     wideMm: room.wideMm,
-    highMm: bottomMm + belowOf(view, input.marks),
+    highMm,
     shapes,
   };
   return { drawing, scale, notes: [...dims.notes, ...labels.notes] };
