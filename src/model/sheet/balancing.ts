@@ -101,6 +101,10 @@ export interface KeepBetween {
   readonly toMm: number;
 }
 
+/** Whether the CG as listed lies where it keeps the band in every load state. */
+export const isKept = (keep: KeepBetween | null, cgMm: Vec3): boolean =>
+  keep !== null && cgMm[0] >= keep.fromMm && cgMm[0] <= keep.toMm;
+
 /**
  * The stations that the CG may have in the state that it is balanced in, so that it keeps the limits and the margin in every
  * load state that was looked at, where what is off is a mass or a place that is there in all of them: a moment that moves the

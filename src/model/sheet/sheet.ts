@@ -57,9 +57,9 @@ export function buildSheet(input: SheetInput): BuildSheet {
   const body = bodyOf(paper, banner !== null);
   const balanced = balancedState(aircraft, choice);
   const keep = keepBetween(aircraft, shown, balanced);
-  const strip = { aircraft, say, balanced, keep, buttlineMm };
+  const strip = { aircraft, say, balanced, keep, banded: shown.band !== null, buttlineMm };
   const place = stripPlace(strip);
-  const balance = balanceWords({ balanced, say, from, place });
+  const balance = balanceWords({ balanced, keep, say, from, place, shown });
   const wideMm = body.wideMm;
   const blocksOf: Readonly<Record<SectionId, () => readonly Block[]>> = {
     drawings: () => drawingBlocks(aircraft, shown, judgement, say, from, wideMm, body.highMm),

@@ -46,6 +46,9 @@ interface Split {
 /** What of a page the whole takes is tried out; the rest is the detail’s. */
 const SHARES = [0.3, 0.4, 0.5, 0.6, 0.7] as const;
 
+/** The whole counts twice: it is what is recognised. */
+const costOf = ({ scale, detailScale }: Split): number => scale ** 2 * detailScale;
+
 /** The split of a page that shows the whole and the inside largest together; null where a detail shows hardly more. */
 function bestSplit(input: ViewInput, view: SheetView, { all, room, window }: SplitOptions): Split | null {
   const freeMm = room.highMm - HEADINGS_MM;
@@ -57,11 +60,7 @@ function bestSplit(input: ViewInput, view: SheetView, { all, room, window }: Spl
   });
   return splits
     .filter(({ scale, detailScale }) => detailScale * WORTH_IT <= scale)
-    .reduce<Split | null>(
-      (best, split) =>
-        best && best.scale * best.detailScale <= split.scale * split.detailScale ? best : split,
-      null,
-    );
+    .reduce<Split | null>((best, split) => (best && costOf(best) <= costOf(split) ? best : split), null);
 }
 
 interface SplitOptions {
@@ -166,12 +165,13 @@ function windowOf({ things, aircraft }: ViewInput, view: SheetView): SeenBox | n
     .filter(({ inHull }) => inHull)
     .reduce<SeenBox | null>((all, { box }) => about(all, box), null);
   if (!found) return null;
+  found = evenly(found, view);
   const nearMm = Math.max(20, NEAR_SHARE * longest(found));
   for (let before: SeenBox | null = null; before !== found; ) {
     before = found;
     const reach = grown(found, nearMm);
     const touching = boxes.filter(({ box }) => meet(reach, box) && !contains(before!, box));
-    for (const { box } of touching) found = about(found, box);
+    for (const { box } of touching) found = evenly(about(found, box), view);
   }
   const { left, right } = found;
   const hullsThere = seenAirframe(aircraft, view)
@@ -187,6 +187,14 @@ function windowOf({ things, aircraft }: ViewInput, view: SheetView): SeenBox | n
 
 /** So much of the inside’s length still counts as right beside it. */
 const NEAR_SHARE = 0.12;
+
+/** As far to one side of the centre line as to the other, where a view shows both. */
+function evenly(box: SeenBox, view: SheetView): SeenBox {
+  const { left, right, low, high } = box;
+  const [wide, tall] = [Math.max(-left, right), Math.max(-low, high)];
+  if (view === 'top') return { left, right, low: -tall, high: tall };
+  return view === 'front' ? { left: -wide, right: wide, low, high } : box;
+}
 
 const longest = ({ left, right, low, high }: SeenBox): number => Math.max(right - left, high - low);
 

@@ -96,6 +96,18 @@ const rectOf = (place: Projection, { left, right, low, high }: SeenBox): Rect =>
   return { leftMm, topMm, rightMm, bottomMm };
 };
 
+/** Where the dimension line of the span stands in the top view: with room for labels before it where there is any. */
+const spanLineMm = ({ area }: Projection, wideMm: number): number => Math.min(area.rightMm + 26, wideMm - 4);
+
+/** What it and its figure take up, from top to bottom. */
+const spanRects = (place: Projection, wideMm: number): readonly Rect[] => {
+  if (place.view !== 'top') return [];
+  const x = spanLineMm(place, wideMm);
+  return [
+    { leftMm: x - 4.5, rightMm: x + 2, topMm: place.area.topMm - 2, bottomMm: place.area.bottomMm + 2 },
+  ];
+};
+
 /** Where the letter of a detail stands. */
 const letterRect = ({ leftMm, topMm }: Rect): Rect => ({
   leftMm: leftMm - 4.5,
@@ -149,7 +161,7 @@ function near(
     ...nearLabelSize(figures),
     lines: outlineLines(drawnSoFar),
     within: { leftMm: 0, topMm: 0, rightMm: wideMm, bottomMm },
-    keepOff: [rectOf(place, window), letterRect(rectOf(place, window))],
+    keepOff: [rectOf(place, window), letterRect(rectOf(place, window)), ...spanRects(place, wideMm)],
   });
   const shapes = placed.flatMap((label) => {
     const thing = things.find(({ id }) => id === label.id)!;
@@ -200,7 +212,7 @@ function principal(
   const spanMm = (view === 'top' ? area.bottomMm - area.topMm : area.rightMm - area.leftMm) * scale;
   const figure = formatLength(spanMm, words.units, { fine: true, unit: false });
   if (view === 'top') {
-    const x = area.rightMm + 9;
+    const x = spanLineMm(place, room.wideMm);
     const ends = [area.topMm, area.bottomMm] as const;
     return {
       shapes: [
