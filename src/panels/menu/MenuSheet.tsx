@@ -37,7 +37,14 @@ export function MenuSheet({ files, onSheet, onChoose, onOpen, onPick }: MenuShee
         <MenuItem onPick={then(files.newAircraft)}>New, an empty bench</MenuItem>
         <MenuItem onPick={onOpen}>Open a file…</MenuItem>
         <MenuItem onPick={then(files.saveFile)}>Save as a file</MenuItem>
-        <MenuItem onPick={then(() => bench.fleet.api.setState({ revisionsOpen: true }))}>Revisions…</MenuItem>
+        <MenuItem
+          onPick={then(() => {
+            bench.view.setState({ place: 'bench' });
+            bench.fleet.api.setState({ revisionsOpen: true });
+          })}
+        >
+          Revisions…
+        </MenuItem>
       </ul>
       <Settings />
       <ul>
