@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useState } from 'react';
 import './theme.css';
 import './controls.css';
 import './layout/layout.css';
-import { useBench, usePlace, useView } from '../store/react';
+import { useBench, useFleet, usePlace, useView } from '../store/react';
 import { Beam } from './beam/Beam';
 import { Burn } from './burn/Burn';
 import { Card } from './card/Card';
@@ -32,6 +32,11 @@ const ArrangeSheet = later(
   () => import('./place/ArrangeSheet'),
   (module) => module.ArrangeSheet,
   { place: 'Arrange' },
+);
+const RevisionsSheet = later(
+  () => import('./revisions/RevisionsSheet'),
+  (module) => module.RevisionsSheet,
+  { place: 'The revisions' },
 );
 const Shortcuts = later(
   () => import('./Shortcuts'),
@@ -67,6 +72,7 @@ function Places({ stage, files }: AppProps) {
   const nudge = useNudge();
   const away = useView(({ place }) => place !== 'bench');
   const arranging = usePlace((place) => place.open);
+  const revising = useFleet((fleet) => fleet.revisionsOpen);
   useTheme();
   useShortcuts({ openShortcuts: () => setSheet('shortcuts'), save: () => void files.saveFile() });
   useEffect(() => {
@@ -125,6 +131,11 @@ function Places({ stage, files }: AppProps) {
         {arranging && (
           <section className="arrange-place" data-testid="arrange" aria-label="Arrange">
             <ArrangeSheet />
+          </section>
+        )}
+        {revising && (
+          <section className="arrange-place" data-testid="revisions" aria-label="Revisions">
+            <RevisionsSheet />
           </section>
         )}
       </main>

@@ -48,6 +48,15 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, f
   const rest = createRestStore(document, viewStore, balance);
   const fit = createFitStore(document, viewStore);
   const drag = createDrag(document, () => viewStore.getState().groupIds);
+  const place = createPlaceStore(document, viewStore, drag, balance);
+  const fleet = createFleetStore();
+  // Two sheets that lie in one place: the later one is seen.
+  place.api.subscribe((now, before) => {
+    if (now.open && !before.open) fleet.api.setState({ revisionsOpen: false });
+  });
+  fleet.api.subscribe((now, before) => {
+    if (now.revisionsOpen && !before.revisionsOpen) place.api.setState({ open: false });
+  });
   return {
     document,
     view: viewStore,
@@ -60,9 +69,9 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, f
     drag,
     reshape: createReshape(document),
     fit,
-    place: createPlaceStore(document, viewStore, drag, balance),
+    place,
     notice: createNoticeStore(),
     mesh: createMeshStore(),
-    fleet: createFleetStore(),
+    fleet,
   };
 }

@@ -46,6 +46,7 @@ export function Travel({ line, widthPx }: TravelProps) {
   const scaleOf = useTravelScale(line);
   const curve = useRef<SVGPathElement>(null);
   const ends = useRef<SVGPathElement>(null);
+  const ghost = useRef<SVGPathElement>(null);
   const handle = useRef<SVGGElement>(null);
   const reading = useRef<SVGTextElement>(null);
   const reservePct = useAircraft((aircraft) => aircraft.fuel?.reservePct ?? 0);
@@ -59,6 +60,10 @@ export function Travel({ line, widthPx }: TravelProps) {
     const scale = scaleOf(bench);
     const points = travel.map((point) => [x(scale, point.cgMm[line.axis]), y(point.fuelFraction)] as const);
     setAttribute(curve.current, 'd', pathThrough(points.map((point) => point.join(' '))));
+    const other = bench.place.get().ghost?.travel ?? [];
+    const path = other.map((point) => `${x(scale, point.cgMm[line.axis])} ${y(point.fuelFraction)}`);
+    // A travel of one point is a dot.
+    setAttribute(ghost.current, 'd', path.length === 1 ? `M${path[0]}h0` : pathThrough(path));
     // A round cap makes each end a dot.
     setAttribute(
       ends.current,
@@ -126,6 +131,7 @@ export function Travel({ line, widthPx }: TravelProps) {
           </text>
         </g>
         <Spread line={line} x={(mm) => travelPx(scaleOf(bench), mm)} y={y} />
+        <path ref={ghost} className="travel-ghost" data-testid="ghost-travel" />
         <path ref={curve} className="travel-curve" />
         <path ref={ends} className="travel-ends" />
       </g>
