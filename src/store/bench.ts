@@ -2,6 +2,7 @@ import { settled } from '../model/document/settle';
 import type { Aircraft } from '../model/document/types';
 import { type AxisStore, createAxisStore } from './axisStore';
 import { type BalanceStore, createBalanceStore } from './balanceStore';
+import { type CompareStore, createCompareStore } from './compareStore';
 import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
 import { createEye, type Eye } from './eye';
@@ -29,6 +30,7 @@ export interface Bench {
   readonly fit: FitStore;
   readonly place: PlaceStore;
   readonly notice: NoticeStore;
+  readonly compare: CompareStore;
 }
 
 export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): Bench {
@@ -58,5 +60,6 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     fit,
     place: createPlaceStore(document, viewStore, drag, balance),
     notice: createNoticeStore(),
+    compare: createCompareStore(document, viewStore),
   };
 }

@@ -13,6 +13,7 @@ import type { Aircraft } from '../model/document/types';
 import type { KeptBand } from '../model/judgement/bandToKeep';
 import type { AxisState } from './axisStore';
 import type { Bench } from './bench';
+import type { CompareState } from './compareStore';
 import type { FitState, FitStore } from './fitStore';
 import type { Piece, PieceState } from './piece';
 import type { PlaceState } from './placeStore';
@@ -111,6 +112,12 @@ export function useFitOf<T>(select: (fit: FitStore) => T): T {
 export function usePlace<T>(select: (place: PlaceState) => T): T {
   const { place } = useBench();
   return useSyncExternalStore(place.subscribe, () => select(place.get()));
+}
+
+export function useCompare<T>(select: (state: CompareState) => T): T {
+  const { compare } = useBench();
+  useEffect(compare.look, [compare]);
+  return useSyncExternalStore(compare.api.subscribe, () => select(compare.api.getState()));
 }
 
 /** What a place is held against: the limits, and the margin that the verdict asks for; null without a band. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { balanceAt } from '../../../src/model/balance/balance';
+import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
 import { addPart, itemById, placeItem, removeItem, updatePart } from '../../../src/model/document/edit';
 import { removeBay } from '../../../src/model/document/fitEdits';
 import { settled } from '../../../src/model/document/settle';
@@ -36,7 +36,7 @@ const plain = aircraftOf(
 
 const edited = (aircraft: Aircraft, scope: EditScope, edit: (aircraft: Aircraft) => Aircraft) =>
   settled(aircraft, edit(aircraft), scope);
-const stationOf = (aircraft: Aircraft) => balanceAt(aircraft, { fuelFraction: 1 }).cgMm?.[0];
+const stationOf = (aircraft: Aircraft) => balanceAt(aircraft, { fuelFraction: 1, down: LEVEL }).cgMm?.[0];
 const faultsOf = (aircraft: Aircraft) => {
   const read = parseAircraft(writeAircraft(aircraft));
   return read.ok ? [] : read.faults.map(({ sentence }) => sentence);
