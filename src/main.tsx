@@ -68,14 +68,15 @@ const bench = createBench(
   readPreferences(pageStorage),
 );
 bench.view.subscribe((now, before) => {
-  const { units, theme, layers, tilts, learned } = now;
+  const { units, theme, layers, tilts, learned, sheet } = now;
   const same =
     units === before.units &&
     theme === before.theme &&
     layers === before.layers &&
     tilts === before.tilts &&
-    learned === before.learned;
-  if (!same) writePreferences(pageStorage, { units, theme, layers, tilts, learned });
+    learned === before.learned &&
+    sheet === before.sheet;
+  if (!same) writePreferences(pageStorage, { units, theme, layers, tilts, learned, sheet });
 });
 const files = createFileMenu(bench, pickers, demos);
 tellFaults(bench, files);

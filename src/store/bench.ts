@@ -1,4 +1,3 @@
-import { settled } from '../model/document/settle';
 import type { Aircraft } from '../model/document/types';
 import { type AxisStore, createAxisStore } from './axisStore';
 import { type BalanceStore, createBalanceStore } from './balanceStore';
@@ -11,6 +10,7 @@ import { createNoticeStore, type NoticeStore } from './noticeStore';
 import { createPlaceStore, type PlaceStore } from './placeStore';
 import { createReshape, type Reshape } from './reshape';
 import { createRestStore, type RestStore } from './restStore';
+import { settleEdit } from './settleEdit';
 import { createStabilityStore, type StabilityStore } from './stabilityStore';
 import { createVerdictStore, type VerdictStore } from './verdictStore';
 import { createViewStore, lookAfresh, type ViewState, type ViewStore } from './viewStore';
@@ -35,8 +35,9 @@ export interface Bench {
 
 export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): Bench {
   const viewStore = createViewStore(view);
+  const notice = createNoticeStore();
   const document = createDocumentStore(aircraft, (before, next) =>
-    settled(before, next, viewStore.getState().editScope),
+    settleEdit(before, next, viewStore.getState().editScope, notice),
   );
   const stability = createStabilityStore(document);
   document.api.subscribe((now, before) => {
@@ -59,7 +60,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     reshape: createReshape(document),
     fit,
     place: createPlaceStore(document, viewStore, drag, balance),
-    notice: createNoticeStore(),
+    notice,
     compare: createCompareStore(document, viewStore),
   };
 }

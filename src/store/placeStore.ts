@@ -23,6 +23,8 @@ export interface PlaceState {
   /** The sheet for arranging is open. */
   readonly open: boolean;
   readonly ghost: Ghost | null;
+  /** The stage shows where ballast may go and where not. */
+  readonly ballastShown: boolean;
   /** How long a search for an arrangement may take, ms. */
   readonly searchMs: number;
 }
@@ -57,7 +59,12 @@ export function createPlaceStore(
   drag: Drag,
   balance: BalanceStore,
 ): PlaceStore {
-  const api = createCalmStore<PlaceState>(() => ({ open: false, ghost: null, searchMs: SEARCH_MS }));
+  const api = createCalmStore<PlaceState>(() => ({
+    open: false,
+    ghost: null,
+    ballastShown: false,
+    searchMs: SEARCH_MS,
+  }));
   let given: PlaceParts | null = null;
   // A ghost belongs to the aircraft that it was made for.
   document.api.subscribe((now, before) => {

@@ -5,12 +5,13 @@ import { AT_START, type Positions } from '../model/airframe/loadSwitches';
 import { LEVEL } from '../model/balance/balance';
 import type { EditScope } from '../model/document/variants';
 import { type BenchAttitude, downOf, LEVEL_ATTITUDE } from '../model/loads/attitude';
+import { FIRST_CHOICES, FIRST_OF_AIRCRAFT, type SheetChoices } from '../model/sheet/choices';
 import type { UnitSystem } from '../model/units';
 import { createCalmStore } from './calmStore';
 
 export type View = 'free' | 'side' | 'top' | 'front';
 /** The bench itself, and the places that lie over it. */
-export type PlaceId = 'bench' | 'weigh-in' | 'begin' | 'variants';
+export type PlaceId = 'bench' | 'weigh-in' | 'build-sheet' | 'begin' | 'variants';
 export type Theme = 'system' | 'light' | 'dark';
 
 /** What the stage says beside the aircraft itself; each has one switch, and is remembered. */
@@ -84,6 +85,8 @@ export interface ViewState {
   readonly editScope: EditScope;
   /** Where the person is. */
   readonly place: PlaceId;
+  /** How the build sheet is made. */
+  readonly sheet: SheetChoices;
 }
 
 export type ViewStore = StoreApi<ViewState>;
@@ -112,6 +115,7 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     lowWindow: false,
     editScope: 'this',
     place: 'bench',
+    sheet: FIRST_CHOICES,
     ...initial,
   }));
   store.subscribe((now, before) => {
@@ -123,7 +127,8 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
 
 /** Another aircraft is looked at afresh; how it is shown (view, units, theme) stays as the person chose. */
 export function lookAfresh(view: ViewStore): void {
-  view.setState({
+  view.setState(({ sheet }) => ({
+    sheet: { ...sheet, ...FIRST_OF_AIRCRAFT },
     selectedId: null,
     groupIds: [],
     hoveredId: null,
@@ -135,7 +140,7 @@ export function lookAfresh(view: ViewStore): void {
     down: LEVEL,
     measureFromId: null,
     editScope: 'this',
-  });
+  }));
 }
 
 /** Chooses a thing together with what is chosen already, or no longer. The last chosen is what the others go by. */
@@ -152,6 +157,11 @@ export function toggleHidden(view: ViewStore, id: string): void {
   view.setState(({ hiddenIds }) => ({
     hiddenIds: hiddenIds.includes(id) ? hiddenIds.filter((each) => each !== id) : [...hiddenIds, id],
   }));
+}
+
+/** Chooses something about the build sheet. */
+export function chooseSheet(view: ViewStore, change: Partial<SheetChoices>): void {
+  view.setState(({ sheet }) => ({ sheet: { ...sheet, ...change } }));
 }
 
 /** Holds the aircraft another way; the liquid settles to it. */

@@ -132,6 +132,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'weigh',
     'begin',
     'words',
+    'sheet',
     'reading',
   ],
   scene: ['materials', 'frame', 'airframe', 'items', 'mat', 'marks', 'fit', 'gestures'],

@@ -145,6 +145,7 @@ function aboutOf(kind: FindingKind): Advice['about'] {
       return 'along';
     case 'band-behind-neutral-point':
     case 'no-mass':
+    case 'mass-unknown':
     case 'no-band':
     case 'not-finite':
     case 'loads-unchecked':

@@ -11,6 +11,7 @@ import { fuelFaults } from './fuelFaults';
 import { placesOf } from './places';
 import { switchFaults } from './switchFaults';
 import { tankFaults } from './tankFaults';
+import { twinFaults } from './twinFaults';
 import { weighFaults } from './weighFaults';
 
 /**
@@ -33,6 +34,7 @@ export function crossFaults(json: unknown, broken: readonly Fault[]): readonly F
     ...fuelFaults(checked),
     ...tankFaults(checked),
     ...partFaults(checked),
+    ...twinFaults(checked),
     ...switchFaults(checked),
     ...fitFaults(checked),
     ...weighFaults(checked),

@@ -16,6 +16,7 @@ import { PlusMinusFields } from './PlusMinusFields';
 import { PointFields } from './PointFields';
 import { RetractFields } from './RetractFields';
 import { ShapeFields } from './ShapeFields';
+import { MassSource, SizeSource } from './SourceFields';
 import { HullSections, PanelRows } from './StructureRows';
 import { SwitchTick } from './SwitchTick';
 import { type Kind, type Lens, lensOn, type PieceOf } from './structureLens';
@@ -87,6 +88,17 @@ export function StructureCard({ id, name }: { readonly id: string; readonly name
               ? replaceStructure(aircraft, { ...piece, sides: sides as 'centre' | 'both' })
               : aircraft;
           }}
+        />
+        <MassSource
+          name={name}
+          id={id}
+          read={(aircraft) => structureById(aircraft, id)}
+          write={(aircraft, fields) => changed(aircraft, id, fields)}
+        />
+        <SizeSource
+          name={name}
+          read={(aircraft) => structureById(aircraft, id)}
+          write={(aircraft, fields) => changed(aircraft, id, fields)}
         />
         <PlusMinusFields
           name={name}

@@ -4,7 +4,7 @@ import { useCommitted } from '../../store/react';
 import type { FileActions, OpenResult } from '../fileActions';
 import { Icon } from '../icons';
 import { later } from '../later';
-import type { Sheet } from '../sheet';
+import type { OpenDialog } from '../openDialog';
 import { useDrop } from './useDrop';
 
 const Demos = later(
@@ -31,7 +31,7 @@ const ReadingFaults = later(
 
 interface AppMenuProps {
   readonly files: FileActions;
-  readonly onSheet: (sheet: Sheet) => void;
+  readonly onSheet: (sheet: OpenDialog) => void;
 }
 
 /** The aircraft's name, and behind it all that is seldom needed. */

@@ -3,11 +3,11 @@ import { useBench, useView } from '../../store/react';
 import type { Theme } from '../../store/viewStore';
 import { TextEntry } from '../fields/TextEntry';
 import type { FileActions } from '../fileActions';
-import type { Sheet } from '../sheet';
+import type { OpenDialog } from '../openDialog';
 
 interface MenuSheetProps {
   readonly files: FileActions;
-  readonly onSheet: (sheet: Sheet) => void;
+  readonly onSheet: (sheet: OpenDialog) => void;
   readonly onChoose: () => void;
   readonly onOpen: () => void;
   readonly onTake: () => void;
