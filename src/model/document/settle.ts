@@ -40,7 +40,8 @@ function settledItems(before: Aircraft, next: Aircraft, scope: EditScope): Aircr
     variants: { ...next.variants, shared: stillShared(before, next, gone) },
   });
   const list = next.variants.list.map((each) => variantWithout(each, new Set(gone)));
-  return withShared(next, gone.reduce(withoutItem, shared), list);
+  const left = gone.reduce(withoutItem, shared);
+  return withShared(next, gone.length > 0 ? standingAs(left, sharedAircraft(before)) : left, list);
 }
 
 /** Parts that this variant leaves out are bound to no bay that an edit took away. */
@@ -87,12 +88,25 @@ function asBefore<T extends { readonly id: string }>(
     const before = was.get(entry.id);
     return before ? withVaried(entry, before) : entry;
   });
+  if (gone.length === 0) return back;
   const there = new Set(back.map(({ id }) => id));
-  for (const [at, entry] of old.entries()) {
-    if (gone.includes(entry.id) && !there.has(entry.id)) back.splice(at, 0, entry);
-  }
-  return back;
+  const restored = old.filter(({ id }) => gone.includes(id) && !there.has(id));
+  return inOrderOf([...back, ...restored], old);
 }
+
+/** A list in the order of another; what that does not have stays behind it. */
+function inOrderOf<T extends { readonly id: string }>(list: readonly T[], other: readonly T[]): readonly T[] {
+  const place = new Map(other.map(({ id }, at) => [id, at]));
+  const at = ({ id }: T) => place.get(id) ?? place.size;
+  return [...list].sort((a, b) => at(a) - at(b));
+}
+
+const standingAs = (aircraft: Aircraft, other: Aircraft): Aircraft => ({
+  ...aircraft,
+  structure: inOrderOf(aircraft.structure, other.structure),
+  tanks: inOrderOf(aircraft.tanks, other.tanks),
+  parts: inOrderOf(aircraft.parts, other.parts),
+});
 
 /**
  * An entry with all that may differ as it was. `parted`: something was taken out, so that what feeds it or is its twin

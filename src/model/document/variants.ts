@@ -60,11 +60,19 @@ export function variantName(aircraft: Aircraft): string {
 export const sharedAircraft = (aircraft: Aircraft): Aircraft =>
   aircraft.variants ? patched(aircraft, aircraft.variants.shared) : aircraft;
 
-/** The aircraft with what its variants share given anew. */
-export const withShared = (aircraft: Aircraft, shared: Aircraft, list: readonly Variant[]): Aircraft =>
-  aircraft.variants
-    ? { ...aircraft, variants: { ...aircraft.variants, list, shared: difference(aircraft, shared) } }
-    : aircraft;
+/** The aircraft with what its variants share given anew, and what they say in the order of that. */
+export function withShared(aircraft: Aircraft, shared: Aircraft, list: readonly Variant[]): Aircraft {
+  const { variants } = aircraft;
+  if (!variants) return aircraft;
+  const place = new Map(idsOf(shared).map((id, at) => [id, at]));
+  const at = (id: string) => place.get(id) ?? place.size;
+  const inOrder = list.map(({ without, changes, ...named }) => ({
+    ...named,
+    ...(without && { without: [...without].sort((a, b) => at(a) - at(b)) }),
+    ...(changes && { changes: [...changes].sort((a, b) => at(a.of) - at(b.of)) }),
+  }));
+  return { ...aircraft, variants: { ...variants, list: inOrder, shared: difference(aircraft, shared) } };
+}
 
 const idsOf = (aircraft: Aircraft): readonly string[] =>
   LEAVABLE.flatMap((key) => aircraft[key].map(({ id }) => id));
