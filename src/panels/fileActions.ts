@@ -41,6 +41,8 @@ export interface FileActions {
   saveFile(): void | Promise<void>;
   /** Gives a text to the person as a file of its own; `type` is its media type. */
   saveText(name: string, text: string, type: string): void;
+  /** The same of bytes. */
+  saveBytes(name: string, bytes: Uint8Array<ArrayBuffer>, type: string): void;
   newAircraft(): void;
   openDemo(id: string): void | Promise<void>;
   readonly demos: readonly DemoAircraft[];

@@ -7,6 +7,7 @@ import { createDrag, type Drag } from './drag';
 import { createEye, type Eye } from './eye';
 import { createFitStore, type FitStore } from './fitStore';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
+import { createPictureDesk, type PictureDesk } from './pictures';
 import { createPlaceStore, type PlaceStore } from './placeStore';
 import { createReshape, type Reshape } from './reshape';
 import { createRestStore, type RestStore } from './restStore';
@@ -31,6 +32,7 @@ export interface Bench {
   readonly place: PlaceStore;
   readonly notice: NoticeStore;
   readonly compare: CompareStore;
+  readonly pictures: PictureDesk;
 }
 
 export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): Bench {
@@ -61,6 +63,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     fit,
     place: createPlaceStore(document, viewStore, drag, balance),
     notice,
+    pictures: createPictureDesk(),
     compare: createCompareStore(document, viewStore),
   };
 }
