@@ -112,6 +112,8 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
       const { linkTo, LONGEST_LINK } = await import('./link/aircraftLink');
       return { ...linkTo(document.api.getState().committed, pageAddress), longest: LONGEST_LINK };
     },
+    saveBytes: (name: string, bytes: Uint8Array<ArrayBuffer>, type: string) =>
+      pickers.download(name, bytes, type),
     saveText: (name: string, text: string, type: string) => pickers.download(name, text, type),
     saveFile: async () => {
       try {

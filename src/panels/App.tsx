@@ -22,6 +22,7 @@ import { useNudge } from './useNudge';
 import { useShortcuts } from './useShortcuts';
 import { useTheme } from './useTheme';
 import { ViewSwitch } from './ViewSwitch';
+import { VariantChoice } from './variants/VariantChoice';
 
 const Cautions = later(
   () => import('./Cautions'),
@@ -106,7 +107,7 @@ function Places({ stage, files }: AppProps) {
           </div>
           <ViewSwitch />
           <Boundary place="The row of switches">
-            <LoadSwitches />
+            <LoadSwitches variants={<VariantChoice />} />
           </Boundary>
         </section>
         <section className="beam-place" aria-label="Beam and burn">

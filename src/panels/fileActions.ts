@@ -67,6 +67,8 @@ export interface FileActions {
   openTable(): Promise<TableOpened>;
   /** A person's own things on the shelf, kept in this browser. */
   readonly shelf: OwnShelf;
+  /** The same of bytes. */
+  saveBytes(name: string, bytes: Uint8Array<ArrayBuffer>, type: string): void;
   newAircraft(): void;
   openDemo(id: string): void | Promise<void>;
   readonly demos: readonly DemoAircraft[];

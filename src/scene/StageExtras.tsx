@@ -1,6 +1,7 @@
 import { useThree } from '@react-three/fiber';
 import { type RefObject, useEffect, useRef } from 'react';
 import { useBench } from '../store/react';
+import { PictureServer } from './export/PictureServer';
 import FitMarks from './fit/FitMarks';
 import type { EyeControl } from './frame/Cameras';
 import { ROOT_ROTATION } from './frame/frame';
@@ -59,6 +60,7 @@ export default function StageExtras({ box, labels, handles, eye, onDrag }: Stage
         <InertiaBox />
         <CgHalo />
       </group>
+      <PictureServer />
       <LabelPlacer box={box} place={labels} fitWords={fitWords} />
       <HandlePlacer place={handles} />
     </>

@@ -85,7 +85,7 @@ test('several chosen are dragged and nudged together, in one step each; a click 
   await showView(page, 'Side');
   await settled(page);
   const both = () => Promise.all([a, b].map((id) => placeOf(page, id)));
-  const [a0, b0] = (await both()) as [readonly number[], readonly number[]];
+  const [a0, b0] = (await both()) as unknown as [readonly number[], readonly number[]];
   const shiftOf = async () => {
     const [a1, b1] = await both();
     return [a1, b1].map((now, i) => now?.map((mm, axis) => mm - ([a0, b0][i]?.[axis] ?? 0)));

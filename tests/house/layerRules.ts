@@ -141,7 +141,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'sheet',
     'reading',
   ],
-  scene: ['materials', 'frame', 'airframe', 'items', 'mat', 'marks', 'fit', 'gestures'],
+  scene: ['materials', 'export', 'frame', 'airframe', 'items', 'mat', 'marks', 'fit', 'gestures'],
 };
 
 /** Imports that still climb, each to be mended: the list may only shrink. */

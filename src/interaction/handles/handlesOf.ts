@@ -23,7 +23,7 @@ export const handlesOf = (aircraft: Aircraft, thing: Shaped): readonly Handle[] 
 
 const neighbourStations = perObjects(
   (parts: Aircraft['parts'], tanks: Aircraft['tanks'], structure: Aircraft['structure']): readonly number[] =>
-    neighboursOf({ parts, tanks, structure } as Aircraft, '').flatMap(({ minMm, maxMm }) => [
+    neighboursOf({ parts, tanks, structure } as Aircraft, []).flatMap(({ minMm, maxMm }) => [
       minMm[0],
       maxMm[0],
     ]),
