@@ -80,7 +80,7 @@ async function arrived(page: Page, name: string): Promise<void> {
           rest.get().loadSearch.state !== 'waiting' &&
           !verdict.checking() &&
           document.fonts.status === 'loaded' &&
-          !new RegExp(waitingWords, 'i').test(document.body.innerText)
+          !new RegExp(waitingWords, 'i').test(document.body.textContent ?? '')
         );
       },
       ON_ITS_WAY,

@@ -38,8 +38,8 @@ export function LoadSwitches() {
         title={standing}
         onClick={() => setOpen(!open)}
       >
-        Aboard
-        <span className="unseen">: {standing}</span>
+        {switches.length === 1 ? standing : 'Aboard'}
+        {switches.length > 1 && <span className="unseen">: {standing}</span>}
       </button>
       <SwitchSet switches={switches} />
       {findings.length > 0 && (
