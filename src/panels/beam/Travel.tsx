@@ -58,6 +58,7 @@ export function Travel({ line, widthPx }: TravelProps) {
   const stability = useView(stabilityShown) && line.axis === 0;
   const scaleOf = useTravelScale(line);
   const curve = useRef<SVGPathElement>(null);
+  const ahead = useRef<SVGPathElement>(null);
   const ends = useRef<SVGPathElement>(null);
   const handle = useRef<SVGGElement>(null);
   const reading = useRef<SVGTextElement>(null);
@@ -69,9 +70,16 @@ export function Travel({ line, widthPx }: TravelProps) {
 
   useDrawn(() => {
     const { travel, cgMm } = bench.balance.get();
+    const { fuelFraction, playing } = bench.view.getState();
     const scale = scaleOf(bench);
     const points = travel.map((point) => [x(scale, point.cgMm[line.axis]), y(point.fuelFraction)] as const);
-    setAttribute(curve.current, 'd', pathThrough(points.map((point) => point.join(' '))));
+    const whole = pathThrough(points.map((point) => point.join(' ')));
+    // While the burn plays the curve draws itself, over a faint one of where it goes.
+    const burnt = playing && cgMm ? travel.filter((point) => point.fuelFraction > fuelFraction) : null;
+    const drawn = burnt?.map((point) => `${x(scale, point.cgMm[line.axis])} ${y(point.fuelFraction)}`);
+    const disc = cgMm ? `${x(scale, cgMm[line.axis])} ${y(fuelFraction)}` : '';
+    setAttribute(curve.current, 'd', drawn ? pathThrough([...drawn, disc]) : whole);
+    setAttribute(ahead.current, 'd', drawn ? whole : '');
     // A round cap makes each end a dot.
     setAttribute(
       ends.current,
@@ -79,7 +87,7 @@ export function Travel({ line, widthPx }: TravelProps) {
       [points[0], points.at(-1)].map((end) => end && `M${end.join(' ')}h0`).join(''),
     );
     if (!cgMm) return;
-    const [discX, discY] = [x(scale, cgMm[line.axis]), y(bench.view.getState().fuelFraction)];
+    const [discX, discY] = [x(scale, cgMm[line.axis]), y(fuelFraction)];
     setAttribute(handle.current, 'transform', `translate(${discX} ${discY})`);
     const text = momentWords(bench, say, line);
     if (!bench.document.api.getState().preview) setAttribute(handle.current, 'aria-valuetext', text);
@@ -146,6 +154,7 @@ export function Travel({ line, widthPx }: TravelProps) {
           </text>
         </g>
         <Spread line={line} x={(mm) => travelPx(scaleOf(bench), mm)} y={y} />
+        <path ref={ahead} className="travel-ahead" />
         <path ref={curve} className="travel-curve" />
         <path ref={ends} className="travel-ends" />
       </g>
