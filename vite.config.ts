@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { offline } from './src/commands/offlinePlugin.mjs';
 
 const projectRoot = fileURLToPath(new URL('.', import.meta.url));
 
@@ -8,7 +9,7 @@ export default defineConfig({
   root: `${projectRoot}src`,
   publicDir: `${projectRoot}assets`,
   base: './',
-  plugins: [react()],
+  plugins: [react(), offline()],
   worker: { format: 'es' },
   // Fonts come from node_modules and demo aircraft from demo-data, both outside the served root.
   server: { fs: { allow: [projectRoot] } },

@@ -111,8 +111,24 @@ export function keepWork(bench: Bench, { pickers, start, wanted, save }: KeepPar
   );
   // After the first paint, for the bench shows without it.
   requestAnimationFrame(() => setTimeout(piece.want, FLEET_AFTER_MS));
+  if (import.meta.env.PROD && navigator.serviceWorker) {
+    const workers = navigator.serviceWorker;
+    setTimeout(
+      () =>
+        void import('./files/offline/keepOffline').then(
+          ({ keepOffline }) =>
+            keepOffline({ notice, workers, flush: keeping.flush, reload: () => location.reload() }),
+          // A server that is out of reach is told by whatever the person wants of it.
+          () => {},
+        ),
+      OFFLINE_AFTER_MS,
+    );
+  }
   return piece;
 }
+
+/** Keeping the whole page fetches all of it, so it waits until what is to be seen has come, ms. */
+const OFFLINE_AFTER_MS = 2500;
 
 /** The fleet is opened once the bench stands, ms. */
 const FLEET_AFTER_MS = 400;

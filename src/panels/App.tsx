@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useState } from 'react';
 import './theme.css';
 import './controls.css';
 import './layout/layout.css';
-import { useBench, usePlace, useView } from '../store/react';
+import { useBench, useFleet, usePlace, useView } from '../store/react';
 import { Beam } from './beam/Beam';
 import { Burn } from './burn/Burn';
 import { Card } from './card/Card';
@@ -22,6 +22,7 @@ import { useNudge } from './useNudge';
 import { useShortcuts } from './useShortcuts';
 import { useTheme } from './useTheme';
 import { ViewSwitch } from './ViewSwitch';
+import { VariantChoice } from './variants/VariantChoice';
 
 const Cautions = later(
   () => import('./Cautions'),
@@ -32,6 +33,11 @@ const ArrangeSheet = later(
   () => import('./place/ArrangeSheet'),
   (module) => module.ArrangeSheet,
   { place: 'Arrange' },
+);
+const RevisionsSheet = later(
+  () => import('./revisions/RevisionsSheet'),
+  (module) => module.RevisionsSheet,
+  { place: 'The revisions' },
 );
 const Shortcuts = later(
   () => import('./Shortcuts'),
@@ -67,6 +73,7 @@ function Places({ stage, files }: AppProps) {
   const nudge = useNudge();
   const away = useView(({ place }) => place !== 'bench');
   const arranging = usePlace((place) => place.open);
+  const revising = useFleet((fleet) => fleet.revisionsOpen);
   useTheme();
   useShortcuts({ openShortcuts: () => setSheet('shortcuts'), save: () => void files.saveFile() });
   useEffect(() => {
@@ -100,7 +107,7 @@ function Places({ stage, files }: AppProps) {
           </div>
           <ViewSwitch />
           <Boundary place="The row of switches">
-            <LoadSwitches />
+            <LoadSwitches variants={<VariantChoice />} />
           </Boundary>
         </section>
         <section className="beam-place" aria-label="Beam and burn">
@@ -125,6 +132,11 @@ function Places({ stage, files }: AppProps) {
         {arranging && (
           <section className="arrange-place" data-testid="arrange" aria-label="Arrange">
             <ArrangeSheet />
+          </section>
+        )}
+        {revising && (
+          <section className="arrange-place" data-testid="revisions" aria-label="Revisions">
+            <RevisionsSheet />
           </section>
         )}
       </main>

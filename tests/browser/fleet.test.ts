@@ -157,7 +157,6 @@ test('what an earlier version kept comes into the fleet as it is', async () => {
 test('without a store the fleet lives in the tab, and says so', async () => {
   const denied = (context: BrowserContext) =>
     context.addInitScript(() => {
-      Object.defineProperty(window, 'indexedDB', { value: undefined });
       IDBFactory.prototype.open = () => {
         throw new DOMException('The request was refused.', 'SecurityError');
       };
@@ -223,6 +222,48 @@ describe('history', () => {
       .poll(() => page.getByTestId('notices').textContent())
       .toMatch(/steps of the last visit could not be read/);
     expect(await nameNow(page)).toBe('Red Knot');
+    await bench.close();
+  });
+
+  test('a revision is held against the bench in words, on the beam and the stage, and comes back as one step', async () => {
+    const bench = await opened();
+    const { page } = bench;
+    await put(page, aircraft('Knot'));
+    const move = (station: number) =>
+      page.evaluate((x) => {
+        const { document } = window.counterpoise;
+        const now = document.current();
+        const parts = now.parts.map((part) => ({ ...part, positionMm: [x, 0, 0] as const }));
+        document.commit('Move the pack', { ...now, parts });
+      }, station);
+    await page.locator('.app-name').click();
+    await page.getByRole('button', { name: 'Revisions…' }).click();
+    const sheet = page.getByTestId('revisions');
+    await sheet.getByLabel('Name of this revision').fill('Pack in front');
+    await page.keyboard.press('Enter');
+    await sheet.getByRole('button', { name: /Pack in front/ }).waitFor();
+    await move(245);
+    await sheet.getByRole('button', { name: /Pack in front/ }).click();
+    await expect.poll(() => sheet.textContent()).toMatch(/Pack: 45\smm aft\./);
+    // One thing has a mass, so the CG is where it is.
+    expect(await sheet.locator('tbody tr').nth(2).locator('td').allTextContents()).toEqual([
+      '200.0 mm',
+      '245.0 mm',
+      '+45.0 mm',
+    ]);
+    expect(
+      await page.evaluate(() => window.counterpoise.place.get().ghost?.parts.map(({ id }) => id)),
+    ).toEqual(['pack']);
+    expect(await page.getByTestId('ghost-travel').getAttribute('d')).not.toBe('');
+    expect(await axe(page)).toEqual([]);
+    await sheet.getByRole('button', { name: 'Go back to this' }).click();
+    expect(await page.evaluate(() => window.counterpoise.document.current().parts[0]?.positionMm[0])).toBe(
+      200,
+    );
+    await page.getByRole('button', { name: 'Undo: Go back to “Pack in front”' }).click();
+    expect(await page.evaluate(() => window.counterpoise.document.current().parts[0]?.positionMm[0])).toBe(
+      245,
+    );
     await bench.close();
   });
 });

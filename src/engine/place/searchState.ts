@@ -38,7 +38,7 @@ export interface SearchState {
   answer(): ArrangeAnswer;
   /** Keeps an arrangement if it is better, and tells of it. */
   take(one: Arrangement | null): void;
-  /** Raises the bound on the ballast, to whole steps, g. */
+  /** Raises the bound on the ballast, to whole steps, g, and tells of it. */
   raise(grams: number): void;
   /** A bound that did not stand up is no more than this, g. */
   takeBack(grams: number): void;
@@ -79,7 +79,9 @@ export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer
     raise(grams) {
       const least =
         stepG > 0 ? Math.ceil(grams / stepG - 1e-5) * stepG : grams > SAME_G ? Number.POSITIVE_INFINITY : 0;
-      state.boundG = Math.max(state.boundG, least);
+      if (least <= state.boundG) return;
+      state.boundG = least;
+      onProgress?.(state.answer());
     },
     takeBack(grams) {
       state.boundG = Math.min(state.boundG, stepG > 0 ? Math.floor(grams / stepG + 1e-5) * stepG : 0);

@@ -11,6 +11,7 @@ interface DatabaseEvents {
 
 /** The fleet's tables in the browser's own database. Rejects where the browser does not let it be opened. */
 export async function databaseShelves(name: string, { gone }: DatabaseEvents): Promise<Shelves> {
+  if (typeof indexedDB === 'undefined') throw new Error('it has no database');
   const database: IDBPDatabase = await openDB(name, VERSION, {
     upgrade: (fresh) => {
       for (const table of TABLES) if (!fresh.objectStoreNames.contains(table)) fresh.createObjectStore(table);

@@ -126,8 +126,11 @@ export function createFleetKeeping(parts: FleetKeepingParts): FleetKeeping {
     };
     if (state) void inTurn(() => put(latest() ?? state));
   };
+  /** What the page comes with is no work yet. */
+  const isFresh = (state: DocumentState) =>
+    parts.comesAfresh && state.aircraftNumber === 0 && ownSteps(state).length === 0;
   const wait = () => {
-    if (!keeping.keeps()) return;
+    if (!keeping.keeps() || isFresh(api.getState())) return;
     pending = api.getState();
     clearTimeout(timer);
     timer = setTimeout(write, REST_MS);
@@ -161,21 +164,20 @@ export function createFleetKeeping(parts: FleetKeepingParts): FleetKeeping {
   });
   bench.verdict.subscribe(() => {
     const { preview, committed } = api.getState();
-    const { attitude, place } = bench.view.getState();
+    const { attitude } = bench.view.getState();
     if (preview || bench.verdict.checking() || !isLevel(attitude)) return;
     const tone = toneOf[bench.verdict.judgement().severity];
     if (judged?.of === committed && judged.tone === tone) return;
     judged = { of: committed, tone };
-    if (place === 'fleet' || bench.fleet.get().cards.some(({ id }) => id === api.getState().fleetId)) wait();
+    const { fleetId } = api.getState();
+    if (bench.fleet.get().cards.some(({ id }) => id === fleetId)) wait();
   });
 
   return {
     arrived: (late) => {
       void inTurn(() => recall(late));
       void inTurn(refresh);
-      const state = api.getState();
-      const isFresh = parts.comesAfresh && state.aircraftNumber === 0 && ownSteps(state).length === 0;
-      if (!isFresh) wait();
+      wait();
     },
     settle: async () => {
       write();

@@ -10,6 +10,7 @@ import { cardOf } from './cardOf';
 import { databaseShelves } from './databaseShelves';
 import { createFleet, type Fleet } from './fleet';
 import { createFleetKeeping, type FleetKeeping } from './fleetKeeping';
+import { fleetNews } from './fleetNews';
 import { laterShelves, memoryShelves, type Shelves } from './shelves';
 
 export interface FleetParts {
@@ -39,13 +40,12 @@ const DAY_MS = 86_400_000;
 export function startFleet(parts: FleetParts): RunningFleet {
   const { bench, keeping, locks, autosaveOf } = parts;
   const fleet = createFleet(laterShelves(openShelves(parts)));
-  const news = typeof BroadcastChannel === 'function' ? new BroadcastChannel('counterpoise.fleet') : null;
-  const changed = () => news?.postMessage('changed');
+  const news = fleetNews();
   const inStep = createFleetKeeping({
     bench,
     fleet,
     keeping,
-    changed,
+    changed: news.tell,
     comesAfresh: parts.comesAfresh,
     written: (fleetId, text) => {
       if (bench.fleet.get().where !== 'browser' || fleetId === bench.document.api.getState().fleetId) return;
@@ -61,7 +61,7 @@ export function startFleet(parts: FleetParts): RunningFleet {
     },
   });
   const refresh = () => void inStep.inTurn(inStep.refresh);
-  if (news) news.onmessage = refresh;
+  news.hear(refresh);
   bench.document.api.subscribe((now, before) => {
     if (now.fleetId !== before.fleetId) refresh();
   });
@@ -72,7 +72,7 @@ export function startFleet(parts: FleetParts): RunningFleet {
     ...parts,
     fleet,
     keeping: inStep,
-    changed,
+    changed: news.tell,
     ifNobodyHas: (fleetId, run) => (locks ? ifNobodyHas(locks, fleetId, run) : run().then(() => true)),
   });
   void inStep.inTurn(inStep.refresh).then(() => {

@@ -10,7 +10,9 @@ const WORK_MS = 10 * 60_000;
 interface Visit {
   /** Of the fleet's state that this tab wrote or read last. */
   stamp: string | null;
-  /** The fleet's text when this tab came; null once it is a revision, or where there was none. */
+  /** The fleet has not had it before. */
+  isNew: boolean;
+  /** Its text when it came onto the bench; null once that is a revision. */
   cameWith: string | null;
   revisionAtMs: number;
   stepsAtRevision: number;
@@ -29,7 +31,7 @@ export function createVisits(fleet: Fleet): Visits {
   const visitOf = (fleetId: string): Visit => {
     const before = visits.get(fleetId);
     if (before) return before;
-    const fresh = { stamp: null, cameWith: null, revisionAtMs: Date.now(), stepsAtRevision: 0 };
+    const fresh = { stamp: null, isNew: true, cameWith: null, revisionAtMs: Date.now(), stepsAtRevision: 0 };
     visits.set(fleetId, fresh);
     return fresh;
   };
@@ -44,11 +46,15 @@ export function createVisits(fleet: Fleet): Visits {
       if (isBack && !late) return;
       visit.stamp = kept?.stamp ?? null;
       visit.cameWith = kept?.text ?? null;
+      visit.isNew = kept === null;
     },
     put: async (state, put) => {
       const { fleetId } = state;
       const visit = visitOf(fleetId);
-      const steps = ownSteps(state).length;
+      const done = ownSteps(state);
+      const steps = done.length;
+      if (visit.isNew) visit.cameWith = writeAircraft(done[0]?.aircraft ?? state.committed);
+      visit.isNew = false;
       if (visit.cameWith !== null && visit.cameWith !== put.text) {
         await keep(fleetId, visit.cameWith, 'as it came onto the bench');
         visit.cameWith = null;

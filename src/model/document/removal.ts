@@ -1,5 +1,5 @@
 import { fitWithout } from './fitEdits';
-import { switchesWithout } from './switchEdits';
+import { statedWithout, switchesWithout } from './switchEdits';
 import { withoutTwin } from './twins';
 import type { Aircraft } from './types';
 
@@ -11,20 +11,24 @@ import type { Aircraft } from './types';
  */
 export function withoutItem(aircraft: Aircraft, id: string): Aircraft {
   const { parts, tanks } = withoutTwin(aircraft, id);
+  const structure = aircraft.structure.some((piece) => piece.id === id)
+    ? aircraft.structure.filter((piece) => piece.id !== id)
+    : aircraft.structure;
+  const switches = aircraft.switches && switchesWithout(aircraft.switches, id);
   return {
     ...aircraft,
     targetBand:
-      aircraft.targetBand?.by === 'mac' && aircraft.targetBand.surfaceId === id ? null : aircraft.targetBand,
+      aircraft.targetBand?.by === 'mac' && aircraft.targetBand.surfaceId === id
+        ? null
+        : statedWithout({ ...aircraft, structure }, switches ?? []),
     parts: parts.some((part) => part.id === id) ? parts.filter((part) => part.id !== id) : parts,
     tanks: tanks.some((tank) => tank.id === id)
       ? tanks
           .filter((tank) => tank.id !== id)
           .map((tank) => (tank.feeds === id ? { ...tank, feeds: 'outlet' } : tank))
       : tanks,
-    structure: aircraft.structure.some((piece) => piece.id === id)
-      ? aircraft.structure.filter((piece) => piece.id !== id)
-      : aircraft.structure,
-    ...(aircraft.switches && { switches: switchesWithout(aircraft.switches, id) }),
+    structure,
+    ...(switches && { switches }),
     ...fitWithout(aircraft, id),
   };
 }

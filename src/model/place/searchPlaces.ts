@@ -135,7 +135,15 @@ function searchOne(
   };
   const present = asPresent(asked);
   huntFor(leftMs() * CLIMB_SHARE, present, null);
-  first = arrange(asked, { solve, now, timeMs: leftMs() * FIRST_SHARE });
+  first = arrange(asked, {
+    solve,
+    now,
+    timeMs: leftMs() * FIRST_SHARE,
+    onProgress: (soFar) => {
+      first = soFar;
+      tools.onProgress?.(tell(soundest.best()));
+    },
+  });
   let problem = asked;
   let answer = first;
   const cutTimes = new Map<string, number>();

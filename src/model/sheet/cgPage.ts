@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import type { Balance } from '../balance/balance';
 import { midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
@@ -9,7 +10,7 @@ import { headAndCause, marginFigure } from '../words/headline';
 import { fineStation, lengthDown, lengthUp, type Say } from '../words/say';
 import { ballastG } from '../words/verdict';
 import { type ShownMass, verdictFacts } from '../words/verdictFacts';
-import { type Balanced, type KeepBetween, stateWords } from './balancing';
+import { type Balanced, isKept, type KeepBetween, stateWords } from './balancing';
 import { type Block, cell, columnsOf, drawn, heading, type Row, words } from './blocks';
 import type { StripPlace } from './cgStrips';
 import { numbered } from './numbered';
@@ -32,36 +33,55 @@ export interface CgPageInput {
   readonly wideMm: number;
 }
 
-/** "At 761.3 mm from the wing root leading edge, 108.2 mm behind the leading edge at buttline 90 mm". */
-export function balanceWords({
-  balanced,
-  say,
-  from,
-  place,
-}: Pick<CgPageInput, 'balanced' | 'say' | 'from' | 'place'>): string {
+/**
+ * "station 761.3 mm ± 1.4 mm from the wing root leading edge; that is 108.2 mm behind the leading edge at buttline 90.0 mm".
+ * A CG that keeps no band is no place to balance at: then it is said between which stations to.
+ */
+export function balanceWords(
+  input: Pick<CgPageInput, 'balanced' | 'keep' | 'say' | 'from' | 'place' | 'shown'>,
+): string {
+  const { balanced, keep, say, from, place, shown } = input;
   const { cgMm, plusMinusMm } = balanced;
   if (!cgMm) return 'Nothing aboard weighs anything yet: there is no balance point.';
   const plusMinus = plusMinusMm === null ? '' : ` ± ${lengthUp(plusMinusMm, say)}`;
+  const listed = `station ${fineStation(cgMm[0], say)}${plusMinus} from ${from}`;
+  if (!shown.band) return `as listed the CG lies at ${listed}`;
+  if (!isKept(keep, cgMm)) {
+    if (!keep) return `no station keeps the band; as listed the CG lies at ${listed}`;
+    const { fromMm, toMm } = insideSteps(keep, say);
+    return `between stations ${fineStation(fromMm, say)} and ${fineStation(toMm, say)}, not as listed: that is ${listed}`;
+  }
   const edge =
     'edge' in place
       ? `; that is ${lengthOf(place.balanceMm, say)} behind the leading edge at buttline ${lengthOf(place.edge.buttlineMm, say)}`
       : '';
-  return `station ${fineStation(cgMm[0], say)}${plusMinus} from ${from}${edge}`;
+  return `${listed}${edge}`;
+}
+
+/** The ends as they are shown, rounded to the inside. */
+function insideSteps({ fromMm, toMm }: KeepBetween, say: Say): KeepBetween {
+  const step = say.units === 'metric' ? 0.1 : 0.254;
+  const inside = (mm: number, round: (count: number) => number) =>
+    round((mm - say.fromMm) / step) * step + say.fromMm;
+  return { fromMm: inside(fromMm, stepsUp), toMm: inside(toMm, stepsDown) };
 }
 
 const lengthOf = (mm: number, say: Say): string => fineStation(mm, { units: say.units, fromMm: 0 });
 
 /** What may be read off a stand so that the limits are kept; the rounding is to the inside. */
-export function keepWords({ keep, balanced, say }: Pick<CgPageInput, 'keep' | 'balanced' | 'say'>): string {
+export function keepWords({
+  keep,
+  balanced,
+  say,
+  shown,
+}: Pick<CgPageInput, 'keep' | 'balanced' | 'say' | 'shown'>): string {
   const { cgMm } = balanced;
   if (!cgMm) return '';
+  if (!shown.band) return 'There is no target band to keep.';
   if (!keep) return 'No station in this state keeps the band in every load state.';
-  const step = say.units === 'metric' ? 0.1 : 0.254;
-  const inside = (mm: number, round: (count: number) => number) =>
-    round((mm - say.fromMm) / step) * step + say.fromMm;
-  const [fromMm, toMm] = [inside(keep.fromMm, Math.ceil), inside(keep.toMm, Math.floor)];
-  const words = `It keeps the band, and the margin asked for, in every load state looked at while it balances between ${fineStation(fromMm, say)} and ${fineStation(toMm, say)} in this state, if what is off is a mass or a place that is aboard in all of them.`;
-  return cgMm[0] < keep.fromMm || cgMm[0] > keep.toMm ? `${words} As listed it does not.` : words;
+  const { fromMm, toMm } = insideSteps(keep, say);
+  const range = `It keeps the band, and the margin asked for, in every load state looked at while it balances between ${fineStation(fromMm, say)} and ${fineStation(toMm, say)} in this state, if what is off is a mass or a place that is aboard in all of them.`;
+  return isKept(keep, cgMm) ? range : `${range} As listed it does not.`;
 }
 
 export function cgBlocks(input: CgPageInput): readonly Block[] {

@@ -86,14 +86,14 @@ export function partsBlocks(
   const factors = things[0] && itemForces(aircraft, things[0].item);
   const columns = columnsOf(wideMm, [
     ['No.', 8, 'right'],
-    ['Part', 44],
+    ['Part', 39],
     [`Mass ${mass}`, 13, 'right'],
     ['', 6, 'centre'],
     [`Station ${length}`, 16, 'right'],
     [`Buttline ${length}`, 16, 'right'],
     [`Waterline ${length}`, 17, 'right'],
-    ['Stands in', 23],
-    ['Fixing holds N', 22, 'right'],
+    ['Stands in', 24],
+    ['Fixing holds N', 27, 'right'],
     ['Way in', 22],
   ]);
   if (things.length === 0) return [heading('Parts'), words('No part and no tank is aboard yet.')];
@@ -131,7 +131,7 @@ function airframeTable(aircraft: Aircraft, say: Say, wideMm: number): readonly B
   if (rows.length === 0) return [];
   const length = ownUnit('length', say.units).symbol;
   const columns = columnsOf(wideMm, [
-    ['Airframe', 76],
+    ['Piece', 76],
     [`Mass ${ownUnit('mass', say.units).symbol}`, 20, 'right'],
     ['', 8, 'centre'],
     [`Station ${length}`, 22, 'right'],

@@ -12,6 +12,8 @@ export interface ViewInput {
   readonly things: readonly Numbered[];
   readonly marks: Marks;
   readonly say: Say;
+  /** Where stations are counted from, amid a sentence. */
+  readonly from: string;
 }
 
 const axisOf: Readonly<Record<SheetView, 0 | 1 | 2>> = { side: 0, top: 1, front: 2 };

@@ -50,7 +50,7 @@ function Card({ card, isHere, actions }: CardProps) {
       <button
         type="button"
         className="fleet-picture"
-        aria-label={isHere ? `Back to the bench, where ${shown} is` : `Put ${shown} on the bench`}
+        aria-label={isHere ? `On the bench: ${shown}` : `Put ${shown} on the bench`}
         onClick={run(() => actions.open(id))}
       >
         <FromAbove outlines={picture} wide={WIDE} high={HIGH} />

@@ -52,4 +52,13 @@ export const places: readonly Place[] = [
       { place: 'New aircraft', meanwhile },
     ),
   },
+  {
+    id: 'variants',
+    label: null,
+    Place: later(
+      () => import('../variants/Variants'),
+      (module) => module.Variants,
+      { place: 'The variants', meanwhile },
+    ),
+  },
 ];

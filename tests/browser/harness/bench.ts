@@ -14,6 +14,10 @@ export interface BenchOptions {
   readonly plainFiles?: boolean;
   /** What of the stage is there; all of it unless given. */
   readonly graphics?: Graphics;
+  /** True where the browser may keep the page for use without a network; elsewhere no test is to meet an old build. */
+  readonly offline?: boolean;
+  /** Where another build is served, with a closing slash; the built bench unless given. */
+  readonly url?: string;
   /** What follows the address, such as '?demo=whimbrel'. */
   readonly path?: string;
   /** Complaints that the fault under test brings with it; all others fail the test. */
@@ -72,12 +76,13 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
     plainFiles = false,
     path = '',
     graphics = true,
+    offline = false,
+    url = inject('benchUrl'),
     expects,
     prepare,
     beside,
   } = options;
   browser ??= chromium.connect(inject('browserEndpoint'));
-  const benchUrl = inject('benchUrl');
   const context =
     beside?.page.context() ??
     (await (
@@ -91,6 +96,7 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
     }));
   // A context beside another has it already, and adding it asks every page there, a dead one too.
   if (!beside) await setGraphics(context, graphics);
+  if (!offline && !beside) await context.addInitScript(withoutServiceWorkers);
   await prepare?.(context);
   const page = await context.newPage();
   if (plainFiles) {
@@ -99,12 +105,12 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
   const errors: string[] = [];
   const requests: string[] = [];
   record(context, page, { errors, requests, expects });
-  await page.goto(new URL(path, benchUrl).href, { waitUntil: 'load' });
+  await page.goto(new URL(path, url).href, { waitUntil: 'load' });
   const bench: Bench = {
     page,
     errors,
     requests,
-    foreignRequests: () => requests.filter((url) => !isOwn(url, benchUrl)),
+    foreignRequests: () => requests.filter((asked) => !isOwn(asked, url)),
     close: async () => {
       closed.push(...(await wrongOn(mine)));
       open.delete(mine);
@@ -125,6 +131,10 @@ export function expectClean(bench: Bench): void {
 /** Whether an address is on the bench's origin, over http or as a web socket. */
 function isOwn(url: string, benchUrl: string): boolean {
   return new URL(url).host === new URL(benchUrl).host;
+}
+
+function withoutServiceWorkers(): void {
+  Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined });
 }
 
 interface Recorded {

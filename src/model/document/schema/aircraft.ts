@@ -8,7 +8,6 @@ import {
   flowMlPerMin,
   fuelTemperatureC,
   id,
-  inertiaGmm2,
   label,
   liquidGPerMl,
   liquidPlusMinusGPerMl,
@@ -36,6 +35,7 @@ import { partShape, tankShape } from './shapes';
 import { massFrom, sizeFrom } from './sources';
 import { structurePiece } from './structure';
 import { loadSwitch } from './switches';
+import { tensor } from './tensor';
 import { variants } from './variants';
 import { day, weighIn } from './weighIn';
 
@@ -171,16 +171,6 @@ export const roles = [
   'ballast',
   'other',
 ] as const;
-
-/** Products are tensor elements: xy = −∫xy dm. */
-const tensor = record({
-  xx: inertiaGmm2,
-  yy: inertiaGmm2,
-  zz: inertiaGmm2,
-  xy: inertiaGmm2,
-  xz: inertiaGmm2,
-  yz: inertiaGmm2,
-});
 
 export const part = record(
   {
