@@ -123,6 +123,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'stability',
     'balance',
     'loads',
+    'power',
     'fit',
     'judgement',
     'place',

@@ -90,8 +90,9 @@ function planOf(net: PowerNet, emfOf: (packId: string) => number | null): Plan {
     const node = packNode.get(id) ?? -1;
     return { node, ohm: Math.max(ohm, LEAST_OHM), emfV: emfV ?? 0, blocked: emfV === null };
   });
-  const regulatorSources = net.units.map(({ regulator }, unit): Source | null =>
-    regulator && { node: outputNode[unit] ?? -1, ohm: LEAST_OHM, emfV: regulator.outputV, blocked: false },
+  const regulatorSources = net.units.map(
+    ({ regulator }, unit): Source | null =>
+      regulator && { node: outputNode[unit] ?? -1, ohm: LEAST_OHM, emfV: regulator.outputV, blocked: false },
   );
   const live = liveNodes(nodeCount, wires, packSources, inputNode, outputNode);
   for (const source of regulatorSources) if (source && !live[source.node]) source.blocked = true;

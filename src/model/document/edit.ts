@@ -2,6 +2,7 @@ import type { Vec3 } from '../../engine/geometry/types';
 import { mirroredShape } from '../../engine/mass/mirroredShape';
 import { fitWithout } from './fitEdits';
 import { freeId } from './ids';
+import { partsWithoutFeeder } from './powerEdits';
 import { switchesWithout } from './switchEdits';
 import type { Aircraft, Part, StructurePiece, TankItem } from './types';
 
@@ -76,7 +77,7 @@ export function movedStructure(piece: StructurePiece, by: Vec3): StructurePiece 
 /**
  * Takes anything out by its id: part, tank or structure. A tank that fed it then feeds the outlet; a switch
  * forgets it, and goes with the last thing that it was about; a target band stated in % MAC goes with the surface it was stated for;
- * leads and rules of distance go with what they were for.
+ * leads and rules of distance go with what they were for; what it fed is fed by it no longer.
  */
 export function removeItem(aircraft: Aircraft, id: string): Aircraft {
   return {
@@ -84,7 +85,10 @@ export function removeItem(aircraft: Aircraft, id: string): Aircraft {
     targetBand:
       aircraft.targetBand?.by === 'mac' && aircraft.targetBand.surfaceId === id ? null : aircraft.targetBand,
     parts: aircraft.parts.some((part) => part.id === id)
-      ? aircraft.parts.filter((part) => part.id !== id)
+      ? partsWithoutFeeder(
+          aircraft.parts.filter((part) => part.id !== id),
+          id,
+        )
       : aircraft.parts,
     tanks: aircraft.tanks.some((tank) => tank.id === id)
       ? aircraft.tanks

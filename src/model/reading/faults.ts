@@ -9,6 +9,7 @@ import { type Fault, type Path, toldFault, valueAt } from './fault';
 import { fitFaults } from './fitFaults';
 import { fuelFaults } from './fuelFaults';
 import { placesOf } from './places';
+import { powerFaults } from './powerFaults';
 import { switchFaults } from './switchFaults';
 import { tankFaults } from './tankFaults';
 import { weighFaults } from './weighFaults';
@@ -36,6 +37,7 @@ export function crossFaults(json: unknown, broken: readonly Fault[]): readonly F
     ...switchFaults(checked),
     ...fitFaults(checked),
     ...weighFaults(checked),
+    ...powerFaults(checked),
   ];
 }
 

@@ -3,6 +3,7 @@ import type { Remedy } from '../advice/remedy';
 import { midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import type { Judgement } from '../judgement/types';
+import { withPower } from '../judgement/withPower';
 import { headAndCause } from './headline';
 import type { Say } from './say';
 import { type Fact, type ShownMass, type Tone, toneOf, verdictFacts } from './verdictFacts';
@@ -40,10 +41,11 @@ export interface VerdictMore {
 /** The answer in words: one headline, why, one remedy, and the figures behind it. */
 export function verdict(
   aircraft: Aircraft,
-  judgement: Judgement,
+  balanced: Judgement,
   say: Say,
   { advice = null, mass = null, checking = false }: VerdictMore = {},
 ): Verdict {
+  const judgement = withPower(aircraft, balanced);
   return {
     tone: toneOf[checking ? judgement.severitySoFar : judgement.severity],
     ...headAndCause(aircraft, judgement, say),

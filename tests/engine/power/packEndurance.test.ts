@@ -24,16 +24,16 @@ const steady = (durationS: number, amps: number) => ({ durationS, drawA: () => a
 it('is capacity by current', () => {
   // 2000 mAh · 0.8 at 0.8 A: two hours.
   const { packs, units } = packEndurance(net(2000), [steady(600, 0.8)]);
-  expect(packs.get('p0')?.emptyAtS).toBeCloseTo(7200, 6);
+  expect(packs.get('p0')?.emptyAtS).toBeCloseTo(7200, 3);
   // Ten minutes at 0.8 A: 133.3 mAh.
   expect(packs.get('p0')?.usedMah).toBeCloseTo(133.333, 3);
-  expect(units.get('servo')).toBeCloseTo(7200, 6);
+  expect(units.get('servo')).toBeCloseTo(7200, 3);
 });
 
 it('walks the phases, and goes on with their mean', () => {
   // 1600 mAh to use. One minute at 6 A is 100 mAh, nine at 1 A are 150: 250 in ten minutes, 1.5 A on the mean.
   const { packs } = packEndurance(net(2000), [steady(60, 6), steady(540, 1)]);
-  expect(packs.get('p0')?.emptyAtS).toBeCloseTo(600 + (1350 / 1500) * 3600, 6);
+  expect(packs.get('p0')?.emptyAtS).toBeCloseTo(600 + (1350 / 1500) * 3600, 3);
 });
 
 it('two packs of a kind run down together, each with its share', () => {

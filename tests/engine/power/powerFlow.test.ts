@@ -79,13 +79,12 @@ describe('a regulator', () => {
       { id: 'receiver', regulator: null },
       { id: 'motor', regulator: null },
     ],
-    feeds: [
-      wire('pack', 'regulator'),
-      wire('regulator', 'receiver'),
-      wire('regulator', 'motor', 0, true),
-    ],
+    feeds: [wire('pack', 'regulator'), wire('regulator', 'receiver'), wire('regulator', 'motor', 0, true)],
   });
-  const draw = (amps: number, motor = 0) => (id: string) => (id === 'receiver' ? amps : id === 'motor' ? motor : 0);
+  const draw =
+    (amps: number, motor = 0) =>
+    (id: string) =>
+      id === 'receiver' ? amps : id === 'motor' ? motor : 0;
 
   it('that is linear draws what it gives', () => {
     const net = behind(null);
@@ -118,10 +117,18 @@ describe('a regulator', () => {
 
 it('a dead pack feeds nothing, and what is behind it has no voltage', () => {
   const net = sideBySide(pack('a', 6, 0.1), pack('b', 6, 0.1));
-  const oneLeft = powerFlow(net, (id) => (id === 'a' ? null : 6), () => 1);
+  const oneLeft = powerFlow(
+    net,
+    (id) => (id === 'a' ? null : 6),
+    () => 1,
+  );
   expect(oneLeft.packA.get('a')).toBe(0);
   expect(oneLeft.packA.get('b')).toBeCloseTo(1, 6);
-  const none = powerFlow(net, () => null, () => 1);
+  const none = powerFlow(
+    net,
+    () => null,
+    () => 1,
+  );
   expect(none.unitV.get('load')).toBeNull();
 });
 
@@ -135,9 +142,13 @@ it('says so when more is drawn than any voltage gives', () => {
     feeds: [wire('pack', 'regulator'), wire('regulator', 'receiver')],
   };
   // At most 8²/4 = 16 W come out of it (maximum power transfer); 5 V at 2 A are 10 W.
-  expect(powerFlow(net, nominal(net), (id) => (id === 'receiver' ? 2 : 0)).unitV.get('receiver')).toBeCloseTo(5, 3);
+  expect(powerFlow(net, nominal(net), (id) => (id === 'receiver' ? 2 : 0)).unitV.get('receiver')).toBeCloseTo(
+    5,
+    3,
+  );
   // 100 W are not to be had: what the receiver gets is no longer what the regulator is set to.
-  const starved = () => powerFlow(net, nominal(net), (id) => (id === 'receiver' ? 20 : 0)).unitV.get('receiver');
+  const starved = () =>
+    powerFlow(net, nominal(net), (id) => (id === 'receiver' ? 20 : 0)).unitV.get('receiver');
   let volts: number | null | undefined;
   try {
     volts = starved();
@@ -151,10 +162,16 @@ it('says so when more is drawn than any voltage gives', () => {
 /** Packs on a chain of units by random wires, some of them regulators. */
 const anyNet = fc
   .record({
-    packs: fc.array(fc.record({ emf: fc.double({ min: 5, max: 25, noNaN: true }), ohm: fc.double({ min: 0.005, max: 0.2, noNaN: true }) }), {
-      minLength: 1,
-      maxLength: 3,
-    }),
+    packs: fc.array(
+      fc.record({
+        emf: fc.double({ min: 5, max: 25, noNaN: true }),
+        ohm: fc.double({ min: 0.005, max: 0.2, noNaN: true }),
+      }),
+      {
+        minLength: 1,
+        maxLength: 3,
+      },
+    ),
     units: fc.array(
       fc.record({
         regulated: fc.boolean(),
@@ -176,7 +193,9 @@ const anyNet = fc
       })),
       feeds: [
         ...packs.map((_pack, at) => wire(`p${at}`, 'u0', 0.002)),
-        ...units.slice(1).map(({ from, ohm, past }, at) => wire(`u${from % (at + 1)}`, `u${at + 1}`, ohm, past)),
+        ...units
+          .slice(1)
+          .map(({ from, ohm, past }, at) => wire(`u${from % (at + 1)}`, `u${at + 1}`, ohm, past)),
       ],
     };
     return { net, draws: new Map(units.map(({ amps }, at) => [`u${at}`, amps])) };
@@ -198,11 +217,17 @@ it('keeps the energy: what the packs give is what is used, lost in wires, in pac
         taken += volts * (draws.get(id) ?? 0);
         if (!regulator) continue;
         const out = (flow.regulatorV.get(id) ?? 0) * (flow.regulatorA.get(id) ?? 0);
-        taken += regulator.efficiency === null ? volts * (flow.regulatorA.get(id) ?? 0) - out : out / regulator.efficiency - out;
+        taken +=
+          regulator.efficiency === null
+            ? volts * (flow.regulatorA.get(id) ?? 0) - out
+            : out / regulator.efficiency - out;
       }
       expect(Math.abs(given - taken)).toBeLessThan(1e-3 + 1e-4 * given);
       // Kirchhoff's first law at the root: what comes out of the packs arrives there.
-      const arrives = net.feeds.reduce((sum, { to }, at) => sum + (to === 'u0' ? (flow.feedA[at] ?? 0) : 0), 0);
+      const arrives = net.feeds.reduce(
+        (sum, { to }, at) => sum + (to === 'u0' ? (flow.feedA[at] ?? 0) : 0),
+        0,
+      );
       const leaves = [...flow.packA.values()].reduce((sum, amps) => sum + amps, 0);
       expect(arrives).toBeCloseTo(leaves, 4);
     }),

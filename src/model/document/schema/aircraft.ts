@@ -31,6 +31,7 @@ import {
 import { bay, hatch, keepApartRule, lead, loadFactors } from './fit';
 import { mostOf } from './limits';
 import { ballastSpot } from './place';
+import { power, powerFlight } from './power';
 import { partShape, tankShape } from './shapes';
 import { structurePiece } from './structure';
 import { loadSwitch } from './switches';
@@ -199,6 +200,7 @@ export const part = record(
     typical: about(flag, 'the figures are typical ones; weigh yours'),
     weighedOn: about(v.optional(day), 'the day that it went on the scales'),
     notes: v.optional(note),
+    power: v.optional(power),
   },
   'anything carried',
 );
@@ -233,6 +235,7 @@ export const aircraft = record(
     leads: v.optional(list(lead, mostOf.leads)),
     ballastSpots: about(v.optional(list(ballastSpot)), 'where ballast may be put'),
     loadFactors: v.optional(loadFactors),
+    powerFlight: v.optional(powerFlight),
     weighIns: about(v.optional(list(weighIn)), 'the log of weigh-ins, in the order that they were made'),
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),
   },
