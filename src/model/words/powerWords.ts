@@ -1,6 +1,6 @@
 import { type Chemistry, cellFigures } from '../../engine/power/cells';
 import { listed } from '../document/inWords';
-import type { Part, PowerPack } from '../document/types';
+import type { Aircraft, Part, PowerPack } from '../document/types';
 import type { Carrier, PowerProblem } from '../power/powerProblems';
 
 export const chemistryNames: Readonly<Record<Chemistry, string>> = {
@@ -100,3 +100,61 @@ export function packVolts({ chemistry, cells }: PowerPack, at: 'fullV' | 'nomina
   const cellV = cellFigures[chemistry][at];
   return `${cells} ${cells === 1 ? 'cell' : 'cells'} × ${cellV.toFixed(2)} V = ${voltWords(cells * cellV)} ${state}`;
 }
+
+/** The feeders of a part up to a pack, that part first; the first way there is. */
+function wayTo(aircraft: Aircraft, part: Part): readonly Part[] {
+  const way = [part];
+  for (;;) {
+    const supply = way.at(-1)?.power?.fedBy?.[0];
+    const from = aircraft.parts.find(({ id }) => id === supply?.from);
+    if (!from || way.includes(from)) return way;
+    way.push(from);
+  }
+}
+
+/** How the figures of a problem come about, a line for each step. */
+export function powerWorking(aircraft: Aircraft, problem: PowerProblem): readonly string[] {
+  switch (problem.kind) {
+    case 'too-high':
+    case 'too-low': {
+      const way = wayTo(aircraft, problem.part);
+      const pack = way.at(-1)?.power?.pack;
+      const state = problem.kind === 'too-high' ? 'fullV' : 'emptyV';
+      const regulated = way.slice(1).find(({ power }) => power?.regulator);
+      return [
+        ...(pack ? [`${way.at(-1)?.name}: ${packVolts(pack, state)}`] : []),
+        ...(regulated?.power?.regulator
+          ? [`${regulated.name} brings it to at most ${voltWords(regulated.power.regulator.outputV)}`]
+          : []),
+        `${way
+          .toReversed()
+          .map(({ name }) => name)
+          .join(' → ')}: ${voltWords(problem.volts)}`,
+      ];
+    }
+    case 'too-short': {
+      const pack = problem.part.power?.pack;
+      if (!pack) return [];
+      const usable = usableMah(pack);
+      const meanA = (usable * 3.6) / problem.lastsS;
+      return [
+        `To be used: ${Math.round(usable)} of ${pack.capacityMah} mAh`,
+        `${Math.round(usable)} mAh ÷ ${ampWords(meanA)} on the mean = ${lastsWords(problem.lastsS)}`,
+        `Needed: ${lastsWords(problem.flightS)} and the reserve, ${lastsWords(problem.neededS)} in all`,
+      ];
+    }
+    case 'falls-together':
+      return [`Lost with it: ${problem.lost.map(({ name }) => name).join(', ')}`];
+    case 'over-current':
+    case 'unfed':
+    case 'idle-pack':
+    case 'unlike-packs':
+    case 'no-flight':
+    case 'starved':
+      return [];
+  }
+}
+
+/** What is to be used of a pack, mAh. */
+const usableMah = ({ chemistry, capacityMah, usablePct }: PowerPack): number =>
+  capacityMah * (usablePct === undefined ? cellFigures[chemistry].usableShare : usablePct / 100);
