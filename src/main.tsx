@@ -5,12 +5,13 @@ import { createAutosave } from './files/autosave';
 import { createFileMenu, type Demo } from './files/fileMenu';
 import { browserPickers } from './files/filePickers';
 import { readPreferences, writePreferences } from './files/preferences';
-import { startUp } from './files/startUp';
+import { placeAtStart, startUp } from './files/startUp';
 import { pageStorage, tabStorage } from './files/storage';
 import { keepWork } from './keep';
 import { blankAircraft } from './model/document/blank';
 import type { Aircraft } from './model/document/types';
 import { readAircraft } from './model/reading/read';
+import { openLinks } from './openLinks';
 import { App } from './panels/App';
 import { later } from './panels/later';
 import { StageTrouble } from './panels/trouble/StageTrouble';
@@ -59,26 +60,34 @@ function readDemo(json: unknown): Aircraft {
   return read.aircraft;
 }
 
-const autosave = createAutosave(pageStorage);
 const pickers = browserPickers(window);
-const start = startUp(autosave, pageStorage, tabStorage);
+const wanted = placeAtStart(pageStorage, tabStorage);
+const start = startUp(createAutosave(pageStorage, wanted ?? undefined), pageStorage, tabStorage);
 const bench = createBench(
   start.aircraft ?? (start.stopped ? blankAircraft() : readDemo(sandmartin)),
   readPreferences(pageStorage),
+  // Anything but what was kept there takes a place of its own.
+  start.aircraft && wanted ? wanted : undefined,
 );
 bench.view.subscribe((now, before) => {
-  const { units, theme, layers, tilts, learned } = now;
+  const { units, theme, layers, tilts, learned, sheet } = now;
   const same =
     units === before.units &&
     theme === before.theme &&
     layers === before.layers &&
     tilts === before.tilts &&
-    learned === before.learned;
-  if (!same) writePreferences(pageStorage, { units, theme, layers, tilts, learned });
+    learned === before.learned &&
+    sheet === before.sheet;
+  if (!same) writePreferences(pageStorage, { units, theme, layers, tilts, learned, sheet });
 });
 const files = createFileMenu(bench, pickers, demos);
 tellFaults(bench, files);
-keepWork(bench, autosave, pickers, start);
+const fleet = keepWork(bench, {
+  pickers,
+  start,
+  wanted: start.aircraft || start.stopped ? null : wanted,
+  save: files.saveFile,
+});
 
 // Verdict, beam and manifest stand while the picture, the heaviest piece, is still on its way.
 const stageModule = import('./scene/Stage');
@@ -101,8 +110,9 @@ if (!root) throw new Error('index.html has no element with the id "root"');
 createRoot(root).render(
   <StrictMode>
     <BenchContext.Provider value={bench}>
-      <App stage={<Stage trouble={StageTrouble} />} files={files} />
+      <App stage={<Stage trouble={StageTrouble} />} files={{ ...files, fleet }} />
     </BenchContext.Provider>
   </StrictMode>,
 );
 startSolvers(bench);
+openLinks(files);

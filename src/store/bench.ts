@@ -1,3 +1,4 @@
+import { settled } from '../model/document/settle';
 import type { Aircraft } from '../model/document/types';
 import { type AxisStore, createAxisStore } from './axisStore';
 import { type BalanceStore, createBalanceStore } from './balanceStore';
@@ -5,6 +6,8 @@ import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
 import { createEye, type Eye } from './eye';
 import { createFitStore, type FitStore } from './fitStore';
+import { createFleetStore, type FleetStore } from './fleetStore';
+import { createMeshStore, type MeshStore } from './meshStore';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
 import { createPlaceStore, type PlaceStore } from './placeStore';
 import { createReshape, type Reshape } from './reshape';
@@ -28,19 +31,23 @@ export interface Bench {
   readonly fit: FitStore;
   readonly place: PlaceStore;
   readonly notice: NoticeStore;
+  readonly fleet: FleetStore;
+  readonly mesh: MeshStore;
 }
 
-export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): Bench {
-  const document = createDocumentStore(aircraft);
-  const stability = createStabilityStore(document);
+export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, fleetId?: string): Bench {
   const viewStore = createViewStore(view);
+  const document = createDocumentStore(aircraft, fleetId, (before, next) =>
+    settled(before, next, viewStore.getState().editScope),
+  );
+  const stability = createStabilityStore(document);
   document.api.subscribe((now, before) => {
     if (now.aircraftNumber !== before.aircraftNumber) lookAfresh(viewStore);
   });
   const balance = createBalanceStore(document, viewStore, stability);
   const rest = createRestStore(document, viewStore, balance);
   const fit = createFitStore(document, viewStore);
-  const drag = createDrag(document);
+  const drag = createDrag(document, () => viewStore.getState().groupIds);
   return {
     document,
     view: viewStore,
@@ -55,5 +62,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     fit,
     place: createPlaceStore(document, viewStore, drag, balance),
     notice: createNoticeStore(),
+    mesh: createMeshStore(),
+    fleet: createFleetStore(),
   };
 }

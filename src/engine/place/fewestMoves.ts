@@ -1,8 +1,9 @@
 import type { Goal } from './goal';
-import { type Search, settlingOf } from './search';
+import { type ArrangeOrder, type Search, searchOf, settlingOf } from './search';
 import { SAME_MARGIN_MM } from './searchState';
 import { type Settling, settlePlaces } from './settlePlaces';
 import { STAY, withStays } from './stays';
+import type { Arrangement, PlaceProblem } from './types';
 
 /** Of all arrangements with that ballast and that margin the one in which the fewest parts leave their place. */
 export function fewestMoves(search: Search): void {
@@ -36,6 +37,24 @@ export function fewestMoves(search: Search): void {
     else least = Math.max(least, Math.ceil(fewer.answer.bound - 1e-6));
   }
   state.movesProved = isLeast(least);
+}
+
+/** What is known of the moves of an arrangement that was found elsewhere. */
+export interface Fewest {
+  /** None with its ballast and its margin moves fewer parts. */
+  readonly proved: boolean;
+  /** One that does, by the problem's own check; null where none was found. */
+  readonly fewer: Arrangement | null;
+}
+
+/** Looks for fewer moves than an arrangement makes, with its ballast and its margin, or for the proof that there are none. */
+export function fewestFor(problem: PlaceProblem, best: Arrangement, order: ArrangeOrder): Fewest {
+  const { wantedMarginMm: _wanted, ...plain } = problem;
+  const search = searchOf(plain, order);
+  search.state.best = best;
+  fewestMoves(search);
+  const { best: found, movesProved } = search.state;
+  return { proved: movesProved, fewer: found === best ? null : found };
 }
 
 /** Tries every choice of so many parts to move; true when none of them does it, each proved. */

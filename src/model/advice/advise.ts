@@ -146,6 +146,7 @@ function aboutOf(kind: FindingKind): Advice['about'] {
     case 'band-behind-neutral-point':
     case 'power':
     case 'no-mass':
+    case 'mass-unknown':
     case 'no-band':
     case 'not-finite':
     case 'loads-unchecked':

@@ -125,6 +125,7 @@ function sizeOf(finding: Finding): number {
     case 'fit':
     case 'power':
     case 'no-mass':
+    case 'mass-unknown':
     case 'no-band':
     case 'not-finite':
     case 'loads-unchecked':

@@ -59,7 +59,8 @@ export function withCapacity(aircraft: Aircraft, part: Part, pack: PowerPack, ca
     ...rest,
     massG: Math.round(part.massG * grown),
     plusMinusG: Math.round(spread),
-    typical: true,
+    massFrom: 'typical',
+    sizeFrom: 'typical',
     shape: scaledShape(part.shape, Math.cbrt(grown)),
     power: {
       ...part.power,

@@ -5,7 +5,7 @@ import { LINE_95 } from '../balance/certainty';
 import type { Aircraft } from '../document/types';
 import { CERTAIN_MM } from '../loads/certain';
 import type { LoadExtreme } from '../loads/loadStates';
-import { bandFindings, fitFindings, lateralFindings, marginFindings } from './findings';
+import { bandFindings, fitFindings, lateralFindings, marginFindings, massFindings } from './findings';
 import { type StateBalance, stateBalances } from './flyingStates';
 import { lateralLimitMm, marginWish } from './limits';
 import { statedPoint } from './statedPoint';
@@ -56,6 +56,7 @@ export function judge(aircraft: Aircraft, known: Known): Judgement {
     ...marginFindings(margin, band),
     ...lateralFindings(limitMm, mostLateral),
     ...fitFindings(fit),
+    ...massFindings(aircraft),
     ...(loads === 'unchecked' ? [{ kind: 'loads-unchecked', severity: 'unknown' } as const] : []),
   ]);
   return {

@@ -94,7 +94,7 @@ function withPresent(aircraft: Aircraft, part: MovablePart): MovablePart {
   if (part.options.some(({ id }) => id === optionId)) return part;
   const holds = part.options.find(
     (option) =>
-      option.turnDeg === 0 &&
+      option.turnedTo === undefined &&
       ([0, 1, 2] as const).every((axis) => {
         const { lowMm, highMm } = centreRange(option, axis);
         return centreMm[axis] >= lowMm - 1e-6 && centreMm[axis] <= highMm + 1e-6;

@@ -1,14 +1,15 @@
 import './answer.css';
-import type { Tone } from '../../model/words/verdict';
+import type { Bench } from '../../store/bench';
 import { useCommitted } from '../../store/react';
-import { Icon, type IconName } from '../icons';
-import { useBenchValue } from '../Live';
+import { Icon } from '../icons';
+import { Live, useBenchValue, useRestingValue } from '../Live';
 import { later } from '../later';
 import { useReadings } from '../readings';
 import { useSettled } from '../useSettled';
 import { answerOf, held } from './answerOf';
 import { Facts } from './Facts';
 import { Fix } from './Fix';
+import { signs } from './signs';
 
 const LastWeighed = later(
   () => import('../weigh/LastWeighed'),
@@ -16,32 +17,29 @@ const LastWeighed = later(
   { place: 'The last weighing' },
 );
 
-const signs: Readonly<Record<Tone, { readonly icon: IconName; readonly word: string }>> = {
-  good: { icon: 'tick', word: 'Good' },
-  caution: { icon: 'warn', word: 'Caution' },
-  bad: { icon: 'bad', word: 'Not good' },
-  danger: { icon: 'bad', word: 'Danger' },
-  unknown: { icon: 'question', word: 'Not known' },
-};
-
 /** Whether it balances and fits: the headline, its cause, the one thing that would mend it, and under them the facts. */
 export function Answer() {
   const say = useReadings();
   const tone = useBenchValue((bench) => answerOf(bench, say).tone);
-  const headline = useBenchValue((bench) => held(bench) + answerOf(bench, say).headline);
-  const cause = useBenchValue((bench) => answerOf(bench, say).cause);
-  const fix = useBenchValue((bench) => answerOf(bench, say).fix?.label ?? '');
+  const headline = (bench: Bench) => held(bench) + answerOf(bench, say).headline;
+  const cause = (bench: Bench) => answerOf(bench, say).cause;
+  const all = useRestingValue((bench) => {
+    const fix = answerOf(bench, say).fix?.label ?? '';
+    return [headline(bench), cause(bench), fix].filter(Boolean).join('. ');
+  });
   const weighed = useCommitted(({ weighIns }) => (weighIns?.length ?? 0) > 0);
-  const settled = useSettled([headline, cause, fix].filter(Boolean).join('. '));
+  const settled = useSettled(all);
   return (
     <div className="answer" data-testid="verdict" data-tone={tone}>
       <section className="answer-words" aria-label="Verdict">
         <span className="answer-sign" role="img" aria-label={signs[tone].word}>
           <Icon name={signs[tone].icon} />
         </span>
-        <p className="answer-headline">{headline}</p>
+        <p className="answer-headline">
+          <Live read={headline} />
+        </p>
         <p className="answer-cause">
-          {cause}
+          <Live read={cause} />
           {weighed && <LastWeighed />}
         </p>
         <Fix />

@@ -75,6 +75,7 @@ export function Result({ search, stale, onPutAway, onAgain, onRelaxed }: ResultP
                 aircraft: startOf(asked, found),
                 settings: asked.request.settings,
                 problem: found.problem,
+                offered: best,
               }}
               pointed={pointed}
               stale={stale}

@@ -35,6 +35,24 @@ export const places: readonly Place[] = [
     ),
   },
   {
+    id: 'build-sheet',
+    label: 'Build sheet',
+    Place: later(
+      () => import('../sheet/BuildSheet'),
+      (module) => module.BuildSheet,
+      { place: 'The build sheet', meanwhile },
+    ),
+  },
+  {
+    id: 'fleet',
+    label: 'Fleet',
+    Place: later(
+      () => import('../fleet/FleetPlace'),
+      (module) => module.FleetPlace,
+      { place: 'The fleet', meanwhile },
+    ),
+  },
+  {
     id: 'begin',
     label: null,
     Place: later(

@@ -1,0 +1,60 @@
+import { useMemo } from 'react';
+import { BoxGeometry } from 'three';
+import { ballastFreeZones } from '../../model/place/ballastFree';
+import { sizedSpots, usualSpots } from '../../model/place/ballastPlaces';
+import { useCommitted, usePlace } from '../../store/react';
+import { FatLines } from '../materials/FatLines';
+import { usePalette } from '../materials/palette';
+import { useDisposed } from '../materials/useDisposed';
+import { bayPairs } from './fitLines';
+import { createZoneMaterial } from './zoneMaterial';
+
+const DASH_MM = 4;
+const LEVEL = { yawDeg: 0, pitchDeg: 0, rollDeg: 0 } as const;
+
+/** While they are being edited: the rooms at ballast spots in dashes, and hatched what is kept free of ballast. */
+export function BallastRooms() {
+  const shown = usePlace(({ ballastShown }) => ballastShown);
+  return shown ? <Rooms /> : null;
+}
+
+function Rooms() {
+  const palette = usePalette();
+  const aircraft = useCommitted((committed) => committed);
+  const zones = useMemo(() => ballastFreeZones(aircraft), [aircraft]);
+  const pairs = useMemo(() => {
+    const spots = sizedSpots(aircraft, aircraft.ballastSpots ?? usualSpots(aircraft));
+    return new Float32Array(
+      spots.flatMap(({ id, name, positionMm, body }) =>
+        body ? bayPairs({ id, name, positionMm, ...body, ...LEVEL }, DASH_MM) : [],
+      ),
+    );
+  }, [aircraft]);
+  const box = useDisposed(() => new BoxGeometry(1, 1, 1), []);
+  const material = useDisposed(createZoneMaterial, []);
+  return (
+    <>
+      {pairs.length > 0 && (
+        <FatLines
+          key={`spots ${pairs.length}`}
+          pairs={pairs}
+          color={palette.matRule}
+          widthPx={1.5}
+          opacity={0.95}
+          depthTest={false}
+          renderOrder={27}
+        />
+      )}
+      {zones.map(({ id, minMm, maxMm }) => (
+        <mesh
+          key={id}
+          geometry={box}
+          material={material}
+          position={[0, 1, 2].map((axis) => (minMm[axis]! + maxMm[axis]!) / 2) as [number, number, number]}
+          scale={[0, 1, 2].map((axis) => maxMm[axis]! - minMm[axis]!) as [number, number, number]}
+          renderOrder={23}
+        />
+      ))}
+    </>
+  );
+}
