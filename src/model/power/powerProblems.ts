@@ -1,4 +1,4 @@
-import { lastPerObject, sameList } from '../../engine/memory/memory';
+import { lastPerObject, perObject, sameList } from '../../engine/memory/memory';
 import { packEndurance } from '../../engine/power/packEndurance';
 import { powerFlow } from '../../engine/power/powerFlow';
 import type { PackSource, PowerFlow } from '../../engine/power/types';
@@ -86,10 +86,10 @@ export const isEngine = isOf(ENGINE);
 const TOUCH = 1e-3;
 
 /** What is wrong with the wiring of everything aboard, the worst first; null where nothing is wired. */
-export function powerProblems(aircraft: Aircraft): readonly PowerProblem[] | null {
+export const powerProblems = perObject((aircraft: Aircraft): readonly PowerProblem[] | null => {
   const wiring = wiringOf(aircraft);
   return wiring && lastProblems(bench, wiring, powerPlan(aircraft), aircraft.kind);
-}
+});
 
 const bench = {};
 
