@@ -1,9 +1,15 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { inLoadState, type Positions, positionOf, switchesOf, UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
+import { flyingStart } from '../airframe/flyingStates';
+import {
+  inLoadState,
+  type Positions,
+  positionOf,
+  switchesOf,
+  UNDERCARRIAGE_ID,
+} from '../airframe/loadSwitches';
 import { type Balance, balanceAt, LEVEL } from '../balance/balance';
 import { cgErrorOf, LINE_95 } from '../balance/certainty';
 import { plumbingOf } from '../balance/liquidTable';
-import { flyingStart } from '../airframe/flyingStates';
 import { liquidWord, midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import { bandToKeep } from '../judgement/bandToKeep';
@@ -99,7 +105,11 @@ export interface KeepBetween {
  * load state that was looked at, where what is off is a mass or a place that is there in all of them: a moment that moves the
  * CG there by d moves it by d·m/mₛ in a state of mass mₛ. Null without a band, a CG, or where no such station is.
  */
-export function keepBetween(aircraft: Aircraft, shown: Balance, { balance, cgMm }: Balanced): KeepBetween | null {
+export function keepBetween(
+  aircraft: Aircraft,
+  shown: Balance,
+  { balance, cgMm }: Balanced,
+): KeepBetween | null {
   const band = bandToKeep(shown, aircraft);
   if (!band || !cgMm || !(balance.massG > 0)) return null;
   let [fromMm, toMm] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
@@ -130,5 +140,7 @@ function heldPoints(
     fit: null,
     certainty: null,
   });
-  return states.flatMap(({ balance }) => balance.travel.map(({ massG, cgMm }) => ({ massG, stationMm: cgMm[0] })));
+  return states.flatMap(({ balance }) =>
+    balance.travel.map(({ massG, cgMm }) => ({ massG, stationMm: cgMm[0] })),
+  );
 }

@@ -14,7 +14,12 @@ export const CARD = { wideMm: 105, highMm: 148 } as const;
 export interface FieldCard {
   readonly title: string;
   readonly banner: string | null;
-  readonly rows: readonly { readonly id: string; readonly label: string; readonly value: string; readonly note?: string }[];
+  readonly rows: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly value: string;
+    readonly note?: string;
+  }[];
   readonly heading: string;
   readonly advice: readonly string[];
   readonly foot: string;

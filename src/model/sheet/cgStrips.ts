@@ -3,7 +3,7 @@ import { formatLength } from '../units';
 import type { Say } from '../words/say';
 import type { Balanced, KeepBetween } from './balancing';
 import { type Block, heading, words } from './blocks';
-import { arrow, line, say, type Shape } from './drawing';
+import { arrow, line, type Shape, say } from './drawing';
 import { type EdgeAt, leadingEdgeAt, reachedButtline } from './leadingEdge';
 import type { Size } from './paper';
 import { type Template, templateBlocks } from './templates';

@@ -1,4 +1,4 @@
-import { arrow, line, say, type Shape, type Spot } from './drawing';
+import { arrow, line, type Shape, type Spot, say } from './drawing';
 import type { StationMark } from './marks';
 import { fitsRow, spread } from './spread';
 
@@ -56,7 +56,9 @@ export function runningDimensions(
       of: `station ${kind}`,
     });
     const y = axisMm + JOG_MM + 1;
-    shapes.push(say([X + 0.9, y], `${shortened(label, LONGEST)}  ${figure}`, { anchor: 'end', turned: true }));
+    shapes.push(
+      say([X + 0.9, y], `${shortened(label, LONGEST)}  ${figure}`, { anchor: 'end', turned: true }),
+    );
   });
   return { shapes, left: marks.length - shown.length };
 }
@@ -64,9 +66,7 @@ export function runningDimensions(
 /** One dimension between two points on a level or an upright line, its figure in the middle above the line. */
 export function dimension(from: Spot, to: Spot, figure: string, of: string): readonly Shape[] {
   const upright = from[0] === to[0];
-  const middle: Spot = upright
-    ? [from[0] - 1, (from[1] + to[1]) / 2]
-    : [(from[0] + to[0]) / 2, from[1] - 1];
+  const middle: Spot = upright ? [from[0] - 1, (from[1] + to[1]) / 2] : [(from[0] + to[0]) / 2, from[1] - 1];
   return [
     line(from, to, 'thin', of),
     arrow(from, to),

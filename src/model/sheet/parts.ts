@@ -99,7 +99,12 @@ export function partsBlocks(
   if (things.length === 0) return [heading('Parts'), words('No part and no tank is aboard yet.')];
   return [
     heading('Parts and tanks'),
-    { kind: 'table', id: 'parts', columns, rows: things.map((thing) => partRow(aircraft, thing, say, search)) },
+    {
+      kind: 'table',
+      id: 'parts',
+      columns,
+      rows: things.map((thing) => partRow(aircraft, thing, say, search)),
+    },
     words(
       `Stations, buttlines and waterlines are those of each part’s own CG. A tank’s mass is that of the empty tank. ${MARK_KEY}`,
       'note',
@@ -120,7 +125,9 @@ export function partsBlocks(
 }
 
 function airframeTable(aircraft: Aircraft, say: Say, wideMm: number): readonly Block[] {
-  const rows = manifestRows(aircraft).filter(({ group }) => group !== 'tank' && group !== 'part' && group !== 'lead');
+  const rows = manifestRows(aircraft).filter(
+    ({ group }) => group !== 'tank' && group !== 'part' && group !== 'lead',
+  );
   if (rows.length === 0) return [];
   const length = ownUnit('length', say.units).symbol;
   const columns = columnsOf(wideMm, [
@@ -183,7 +190,9 @@ function leadTable(aircraft: Aircraft, say: Say, wideMm: number): readonly Block
           cell(numbers.get(ends.get(id)?.to ?? '') ?? ''),
           cell(lengthUp(neededMm, say)),
           cell(ownedMm === null ? 'to be made' : say.length(ownedMm)),
-          cell(ownedMm === null ? '' : slackMm < 0 ? `short by ${lengthUp(-slackMm, say)}` : say.length(slackMm)),
+          cell(
+            ownedMm === null ? '' : slackMm < 0 ? `short by ${lengthUp(-slackMm, say)}` : say.length(slackMm),
+          ),
         ],
       })),
     },

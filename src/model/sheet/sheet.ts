@@ -5,12 +5,12 @@ import type { Judgement } from '../judgement/types';
 import type { Say } from '../words/say';
 import type { ShownMass } from '../words/verdictFacts';
 import { type BalancingChoice, balancedState, keepBetween } from './balancing';
-import { type Block, BREAK, SECTIONS, type Section, type SectionId, sectionNames, words } from './blocks';
 import { bannerOf, blockingReasons } from './blocking';
-import { fieldCard, type FieldCard } from './card';
+import { type Block, BREAK, SECTIONS, type Section, type SectionId, sectionNames, words } from './blocks';
+import { type FieldCard, fieldCard } from './card';
 import { balanceWords, cgBlocks } from './cgPage';
-import { checkBlocks } from './checks';
 import { stripBlocks, stripPlace } from './cgStrips';
+import { checkBlocks } from './checks';
 import { fittingBlocks } from './fitting';
 import { marksOf } from './marks';
 import { numbered } from './numbered';
@@ -83,8 +83,16 @@ export function buildSheet(input: SheetInput): BuildSheet {
   return { banner, sections, card };
 }
 
-function drawingBlocks({ aircraft, shown, judgement, say }: SheetInput, body: { readonly wideMm: number; readonly highMm: number }): readonly Block[] {
-  const drawing = { aircraft, things: numbered(aircraft), marks: marksOf(aircraft, shown, judgement, say), say };
+function drawingBlocks(
+  { aircraft, shown, judgement, say }: SheetInput,
+  body: { readonly wideMm: number; readonly highMm: number },
+): readonly Block[] {
+  const drawing = {
+    aircraft,
+    things: numbered(aircraft),
+    marks: marksOf(aircraft, shown, judgement, say),
+    say,
+  };
   const blocks = (['side', 'top', 'front'] as const).flatMap((view) => viewBlocks(drawing, view, body));
   return blocks.length > 0 ? blocks : [words('There is nothing to draw yet.')];
 }

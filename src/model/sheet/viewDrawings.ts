@@ -1,8 +1,8 @@
 import { type Block, BREAK, drawn, heading, words } from './blocks';
 import { detailDrawing } from './detailDrawing';
-import type { Size } from './paper';
 import type { Numbered } from './numbered';
-import { boxAbout, grown, type SeenBox, seen, seenAirframe, seenItem, type SheetView } from './projection';
+import type { Size } from './paper';
+import { boxAbout, grown, type SeenBox, type SheetView, seen, seenAirframe, seenItem } from './projection';
 import { rowsTake } from './rowLabels';
 import { chooseScale, scaleWords } from './scale';
 import type { ViewInput } from './viewInput';
@@ -30,7 +30,12 @@ export function viewBlocks(input: ViewInput, view: SheetView, room: Size): reado
   const within = (at: Numbered) => window !== null && holds(window, seen(at.cgMm, view));
   const freeMm = room.highMm - HEADINGS_MM;
   const half: Size = { wideMm: room.wideMm, highMm: freeMm * 0.5 };
-  const small = wholeDrawing(input, view, { all, room: half, labelled: things.filter((at) => !within(at)), window });
+  const small = wholeDrawing(input, view, {
+    all,
+    room: half,
+    labelled: things.filter((at) => !within(at)),
+    window,
+  });
   const detailRoom: Size = { wideMm: room.wideMm, highMm: freeMm - small.drawing.highMm };
   const detailScale = window ? scaleIn(window, detailRoom) : Number.POSITIVE_INFINITY;
   if (!window || detailScale * WORTH_IT > small.scale) return wholeBlocks(input, view, { all, room });
@@ -63,7 +68,13 @@ function wholeBlocks(
   const size: Size = { wideMm: room.wideMm, highMm: room.highMm - HEADINGS_MM };
   return [
     ...(lots.length === 0 ? [[]] : lots).flatMap((lot, at) => {
-      const { drawing, scale, notes } = wholeDrawing(input, view, { all, room: size, labelled: lot, window: null, at });
+      const { drawing, scale, notes } = wholeDrawing(input, view, {
+        all,
+        room: size,
+        labelled: lot,
+        window: null,
+        at,
+      });
       return [
         heading(`${viewNames[view]}, ${scaleWords(scale)}${lotWords(lots, lot)}`),
         drawn(drawing),

@@ -21,4 +21,3 @@ export function figureOf(cgMm: Vec3, view: SheetView, { units, fromMm }: Say): s
   const axis = axisOf[view];
   return formatLength(cgMm[axis] - (axis === 0 ? fromMm : 0), units, { fine: true, unit: false });
 }
-

@@ -1,13 +1,7 @@
 import { formatLength } from '../units';
 import { dimension, extensions, RUNNING_MM, runningDimensions } from './dimensions';
-import { type Drawing, rectCorners, type Rect, say, type Shape } from './drawing';
-import {
-  nearLabelShapes,
-  nearLabelSize,
-  ROW_GAP_MM,
-  ROW_MM,
-  rowLabelShapes,
-} from './labelShapes';
+import { type Drawing, type Rect, rectCorners, type Shape, say } from './drawing';
+import { nearLabelShapes, nearLabelSize, ROW_GAP_MM, ROW_MM, rowLabelShapes } from './labelShapes';
 import { nearLabels } from './nearLabels';
 import type { Numbered } from './numbered';
 import type { Size } from './paper';
@@ -56,7 +50,11 @@ export function wholeDrawing(input: ViewInput, view: SheetView, options: WholeOp
     chooseScale(all.right - all.left, wideMm),
     chooseScale(all.high - all.low, Math.max(highMm, 20)),
   );
-  const place = projection(view, all, scale, { fromMm: beside[view], toMm: room.wideMm - beside[view], topMm: rowsMm });
+  const place = projection(view, all, scale, {
+    fromMm: beside[view],
+    toMm: room.wideMm - beside[view],
+    topMm: rowsMm,
+  });
   const { area } = place;
   const bottomMm = area.bottomMm + rowsMm;
   const dims = principal(input, place, { room, bottomMm });
@@ -175,7 +173,11 @@ function principal(
     const ends = [area.topMm, area.bottomMm] as const;
     return {
       shapes: [
-        ...extensions(ends.map((y) => [area.rightMm - 2, y]), x, true),
+        ...extensions(
+          ends.map((y) => [area.rightMm - 2, y]),
+          x,
+          true,
+        ),
         ...dimension([x, ends[0]], [x, ends[1]], figure, 'span'),
       ],
       notes: [],

@@ -49,17 +49,27 @@ export function verdict(
   return {
     tone: toneOf[checking ? judgement.severitySoFar : judgement.severity],
     ...headAndCause(aircraft, judgement, say),
-    fix: advice && fixOf(aircraft, advice, say),
+    fix: advice && fixOf(aircraft, advice, say, judgement !== balanced),
     facts: verdictFacts(aircraft, judgement, say, mass),
   };
 }
 
-function fixOf(aircraft: Aircraft, { remedy, about, noMoveOfOne, searched }: Advice, say: Say): Fix | null {
+/** `wiring`: something is wrong with it, which no remedy for the balance mends. */
+function fixOf(
+  aircraft: Aircraft,
+  { remedy, about, noMoveOfOne, searched }: Advice,
+  say: Say,
+  wiring: boolean,
+): Fix | null {
   if (!about) return null;
   if (!remedy) return { label: 'No remedy found', consequence: searched, remedy: null };
   const { headline } = headAndCause(aircraft, remedy.result, say);
   const alone = noMoveOfOne && about === 'along' ? 'No fore-and-aft move of one unlocked part will do. ' : '';
-  return { label: remedy.words, consequence: `${alone}Then: ${midSentence(headline)}.`, remedy };
+  return {
+    label: remedy.words,
+    consequence: `${alone}Then: ${midSentence(headline)}${wiring ? '; the wiring apart' : ''}.`,
+    remedy,
+  };
 }
 
 /** Dead weight aboard, g: every part whose role is ballast. */
