@@ -212,8 +212,26 @@ function RegulatorFields({ id, name }: Of) {
   );
 }
 
-const feedersOf = (aircraft: Aircraft, id: string) =>
-  aircraft.parts.filter((part) => part.id !== id && part.power !== undefined);
+/** What others are commonly plugged into. */
+const OUTLETS: readonly NonNullable<PartPower['use']>['kind'][] = ['receiver', 'stabiliser', 'engineControl'];
+
+/** What could feed a part: packs, regulators, what others are plugged into, and what feeds it already; nothing that hangs on it. */
+function feedersOf(aircraft: Aircraft, id: string): readonly Part[] {
+  const below = new Set([id]);
+  const { parts } = aircraft;
+  const isBelow = ({ power }: Part) => power?.fedBy?.some(({ from }) => below.has(from)) ?? false;
+  for (let grown = true; grown; ) {
+    const more = parts.filter((part) => !below.has(part.id) && isBelow(part));
+    for (const part of more) below.add(part.id);
+    grown = more.length > 0;
+  }
+  const feeding = new Set(parts.flatMap(({ power }) => (power?.fedBy ?? []).map(({ from }) => from)));
+  return parts.filter(({ id: other, power }) => {
+    if (below.has(other) || !power) return false;
+    const outlet = power.use && OUTLETS.includes(power.use.kind);
+    return power.pack || power.regulator || outlet || feeding.has(other);
+  });
+}
 
 const supplyOf = (aircraft: Aircraft, id: string, from: string) =>
   powerOf(id)(aircraft)?.fedBy?.find((supply) => supply.from === from);
