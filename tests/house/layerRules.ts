@@ -129,6 +129,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'stability',
     'balance',
     'loads',
+    'power',
     'fit',
     'partsTable',
     'judgement',

@@ -10,6 +10,7 @@ import { fitFaults } from './fitFaults';
 import { fuelFaults } from './fuelFaults';
 import { meshHullFault } from './meshHullFault';
 import { placesOf } from './places';
+import { powerFaults } from './powerFaults';
 import { statedForFaults, switchFaults } from './switchFaults';
 import { tankFaults } from './tankFaults';
 import { twinFaults } from './twinFaults';
@@ -40,6 +41,7 @@ export function crossFaults(json: unknown, broken: readonly Fault[]): readonly F
     ...statedForFaults(checked),
     ...fitFaults(checked),
     ...weighFaults(checked),
+    ...powerFaults(checked),
   ];
 }
 

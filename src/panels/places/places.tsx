@@ -17,6 +17,15 @@ const meanwhile = <main className="place" />;
 export const places: readonly Place[] = [
   { id: 'bench', label: 'Bench', Place: null },
   {
+    id: 'power',
+    label: 'Power',
+    Place: later(
+      () => import('../power/Power'),
+      (module) => module.Power,
+      { place: 'Power', meanwhile },
+    ),
+  },
+  {
     id: 'weigh-in',
     label: 'Weigh-in',
     Place: later(
