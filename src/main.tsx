@@ -11,6 +11,7 @@ import { keepWork } from './keep';
 import { blankAircraft } from './model/document/blank';
 import type { Aircraft } from './model/document/types';
 import { readAircraft } from './model/reading/read';
+import { openLinks } from './openLinks';
 import { App } from './panels/App';
 import { later } from './panels/later';
 import { StageTrouble } from './panels/trouble/StageTrouble';
@@ -69,14 +70,15 @@ const bench = createBench(
   start.aircraft && wanted ? wanted : undefined,
 );
 bench.view.subscribe((now, before) => {
-  const { units, theme, layers, tilts, learned } = now;
+  const { units, theme, layers, tilts, learned, sheet } = now;
   const same =
     units === before.units &&
     theme === before.theme &&
     layers === before.layers &&
     tilts === before.tilts &&
-    learned === before.learned;
-  if (!same) writePreferences(pageStorage, { units, theme, layers, tilts, learned });
+    learned === before.learned &&
+    sheet === before.sheet;
+  if (!same) writePreferences(pageStorage, { units, theme, layers, tilts, learned, sheet });
 });
 const files = createFileMenu(bench, pickers, demos);
 tellFaults(bench, files);
@@ -113,3 +115,4 @@ createRoot(root).render(
   </StrictMode>,
 );
 startSolvers(bench);
+openLinks(files);

@@ -1,9 +1,11 @@
 import { blankAircraft } from '../model/document/blank';
 import type { Aircraft } from '../model/document/types';
+import { faultCount } from '../model/reading/fault';
 import type { Fault } from '../model/reading/read';
 import type { Bench } from '../store/bench';
 import type { FilePickers } from './filePickers';
 import { type OpenedFile, openDropped, openFile } from './openFile';
+import { chooseMesh, isMeshName, openMesh } from './openMesh';
 import { saveFile } from './saveFile';
 
 /** An aircraft that comes with the bench; its document is fetched when it is asked for. */
@@ -62,18 +64,50 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
     }
   };
 
+  /** A mesh is looked at on the card before anything of it is taken. */
+  const openMeshBy = async (choose: () => Promise<File | null>): Promise<void> => {
+    try {
+      const file = await choose();
+      if (file) await openMesh(bench, file);
+    } catch (error) {
+      failed(`Not opened: ${reason(error)}. The aircraft on the bench has not changed.`);
+    }
+  };
+
   return {
     demos,
     openDemo,
     newAircraft: () => put(blankAircraft(), 'New, an empty bench'),
     openFile: () => openBy(() => openFile(pickers)),
+    openMesh: () => openMeshBy(() => chooseMesh(pickers)),
     openDropped: (files: FileList) =>
       openBy(async () => {
         const first = files[0];
+        if (first && files.length === 1 && isMeshName(first.name)) {
+          await openMeshBy(async () => first);
+          return null;
+        }
         if (!first) throw new Error('what was dropped is no file');
         if (files.length > 1) throw new Error(`${files.length} files were dropped, and the bench holds one`);
         return openDropped(first);
       }),
+    /** Opens what a link to this page carries behind its #; a faulty one is told here, for no dialog was opened for it. */
+    openLink: async (fragment: string) => {
+      const opening = await openBy(async () => {
+        const { readLink } = await import('./link/aircraftLink');
+        return { name: 'a link', handle: null, read: readLink(fragment) };
+      });
+      if (opening.ok)
+        done(`${document.current().name} came by a link. Undo brings back what stood here before.`);
+      else if ('faults' in opening)
+        failed(`${faultsInWords(opening.faults)} The aircraft on the bench has not changed.`);
+      return opening;
+    },
+    /** The aircraft on the bench as a link to the page at an address. */
+    makeLink: async (pageAddress: string) => {
+      const { linkTo, LONGEST_LINK } = await import('./link/aircraftLink');
+      return { ...linkTo(document.api.getState().committed, pageAddress), longest: LONGEST_LINK };
+    },
     saveText: (name: string, text: string, type: string) => pickers.download(name, text, type),
     saveFile: async () => {
       try {
@@ -87,6 +121,9 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
     },
   };
 }
+
+const faultsInWords = ([first, ...more]: readonly Fault[]): string =>
+  `Not opened: ${first?.sentence ?? 'nothing came.'}${more.length > 0 ? ` (and ${faultCount(more)} more)` : ''}`;
 
 const reason = (error: unknown): string =>
   (error instanceof Error ? error.message : String(error)).trim().replace(/\.$/, '') || 'no reason was given';

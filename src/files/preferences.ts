@@ -1,3 +1,7 @@
+import { isNote } from '../model/document/names';
+import { SECTIONS } from '../model/sheet/blocks';
+import { FIRST_CHOICES, FIRST_OF_AIRCRAFT, type SheetChoices } from '../model/sheet/choices';
+import { PAPERS } from '../model/sheet/paper';
 import type { UnitSystem } from '../model/units';
 import { FIRST_LAYERS, LAYERS, type Layers, LESSONS, type Lesson } from '../store/viewStore';
 import type { TextStorage } from './storage';
@@ -13,6 +17,8 @@ export interface Preferences {
   readonly tilts: 'aircraft' | 'world';
   /** The gestures that were explained already. */
   readonly learned: readonly Lesson[];
+  /** Of the build sheet: its paper, what is left out, and by whom; what goes with an aircraft is not kept. */
+  readonly sheet: SheetChoices;
 }
 
 export const defaultPreferences: Preferences = {
@@ -21,6 +27,7 @@ export const defaultPreferences: Preferences = {
   layers: FIRST_LAYERS,
   tilts: 'aircraft',
   learned: [],
+  sheet: FIRST_CHOICES,
 };
 
 const KEY = 'counterpoise.preferences';
@@ -29,7 +36,7 @@ const KEY = 'counterpoise.preferences';
 export function readPreferences(storage: TextStorage): Preferences {
   try {
     const stored: unknown = JSON.parse(storage.getItem(KEY) ?? '{}');
-    const { units, theme, layers, tilts, learned } = (stored ?? {}) as Partial<
+    const { units, theme, layers, tilts, learned, sheet } = (stored ?? {}) as Partial<
       Record<keyof Preferences, unknown>
     >;
     return {
@@ -38,10 +45,26 @@ export function readPreferences(storage: TextStorage): Preferences {
       layers: readLayers(layers),
       tilts: tilts === 'world' ? 'world' : defaultPreferences.tilts,
       learned: Array.isArray(learned) ? LESSONS.filter((lesson) => learned.includes(lesson)) : [],
+      sheet: readSheet(sheet),
     };
   } catch {
     return defaultPreferences;
   }
+}
+
+/** The longest name of a person that is kept. */
+const LONGEST_BY = 60;
+
+/** What was chosen of the sheet as stored, or as at first. */
+function readSheet(stored: unknown): SheetChoices {
+  const given = (typeof stored === 'object' && stored !== null ? stored : {}) as Record<string, unknown>;
+  const { paper, leftOut, by } = given;
+  return {
+    paper: PAPERS.find((id) => id === paper) ?? FIRST_CHOICES.paper,
+    leftOut: Array.isArray(leftOut) ? SECTIONS.filter((id) => leftOut.includes(id)) : [],
+    by: typeof by === 'string' && isNote(by) ? by.slice(0, LONGEST_BY) : '',
+    ...FIRST_OF_AIRCRAFT,
+  };
 }
 
 /** Each layer as stored, or as at first. */
@@ -57,7 +80,8 @@ function readLayers(stored: unknown): Layers {
 /** Keeps the choices; false when the browser does not let it. */
 export function writePreferences(storage: TextStorage, preferences: Preferences): boolean {
   try {
-    storage.setItem(KEY, JSON.stringify(preferences));
+    const { paper, leftOut, by } = preferences.sheet;
+    storage.setItem(KEY, JSON.stringify({ ...preferences, sheet: { paper, leftOut, by } }));
     return true;
   } catch {
     return false;

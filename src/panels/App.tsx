@@ -14,7 +14,7 @@ import { LoadSwitches } from './loading/LoadSwitches';
 import { Manifest } from './manifest/Manifest';
 import { Notices } from './Notices';
 import { PlaceShown } from './places/PlaceNav';
-import type { Sheet } from './sheet';
+import type { OpenDialog } from './openDialog';
 import { TopBar } from './top/TopBar';
 import { Boundary } from './trouble/Boundary';
 import { VerdictPlace } from './trouble/VerdictPlace';
@@ -66,7 +66,7 @@ export function App({ stage, files }: AppProps) {
 }
 
 function Places({ stage, files }: AppProps) {
-  const [sheet, setSheet] = useState<Sheet>(null);
+  const [sheet, setSheet] = useState<OpenDialog>(null);
   const [turn, setTurn] = useState<Turn>('stage');
   const bench = useBench();
   const nudge = useNudge();

@@ -25,11 +25,24 @@ export type OpenResult =
   | { readonly ok: false; readonly cancelled: true }
   | { readonly ok: false; readonly fileName: string; readonly faults: readonly ReadingFault[] };
 
+/** An aircraft as a link, and the same in the two pieces that a QR code holds most tightly. */
+export interface MadeLink {
+  readonly address: string;
+  readonly codeFront: string;
+  readonly codeDigits: string;
+  /** The longest that browsers carry, characters. */
+  readonly longest: number;
+}
+
 /** What the panels ask of the files, handed in by the composition root. */
 export interface FileActions {
   openFile(): Promise<OpenResult>;
   /** Opens what was dropped on the page: one file. */
   openDropped(files: DataTransfer['files']): Promise<OpenResult>;
+  /** The aircraft on the bench as a link to the page at an address. */
+  makeLink(pageAddress: string): Promise<MadeLink>;
+  /** Opens a mesh file, which then is looked at on the card; ends once it was chosen, or was not. */
+  openMesh(): Promise<void>;
   saveFile(): void | Promise<void>;
   /** Gives a text to the person as a file of its own; `type` is its media type. */
   saveText(name: string, text: string, type: string): void;

@@ -8,6 +8,7 @@ import { attachGestures } from './gestures/gestures';
 import { attachStageKeys } from './gestures/stageKeys';
 import { TipGrips } from './gestures/TipGrips';
 import { Ghost } from './items/Ghost';
+import { MeshInHand } from './items/MeshInHand';
 import { CgHalo } from './marks/CgHalo';
 import { InertiaBox } from './marks/InertiaBox';
 import { LabelPlacer } from './marks/LabelPlacer';
@@ -50,6 +51,7 @@ export default function StageExtras({ box, labels, eye, onDrag }: StageExtrasPro
         <TipGrips />
         <FitMarks words={fitWords} />
         <Ghost />
+        <MeshInHand />
         <NeutralPointMark />
         <InertiaBox />
         <CgHalo />

@@ -1,3 +1,4 @@
+import { settled } from '../model/document/settle';
 import type { Aircraft } from '../model/document/types';
 import { type AxisStore, createAxisStore } from './axisStore';
 import { type BalanceStore, createBalanceStore } from './balanceStore';
@@ -6,6 +7,7 @@ import { createDrag, type Drag } from './drag';
 import { createEye, type Eye } from './eye';
 import { createFitStore, type FitStore } from './fitStore';
 import { createFleetStore, type FleetStore } from './fleetStore';
+import { createMeshStore, type MeshStore } from './meshStore';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
 import { createPlaceStore, type PlaceStore } from './placeStore';
 import { createReshape, type Reshape } from './reshape';
@@ -30,19 +32,22 @@ export interface Bench {
   readonly place: PlaceStore;
   readonly notice: NoticeStore;
   readonly fleet: FleetStore;
+  readonly mesh: MeshStore;
 }
 
 export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, fleetId?: string): Bench {
-  const document = createDocumentStore(aircraft, fleetId);
-  const stability = createStabilityStore(document);
   const viewStore = createViewStore(view);
+  const document = createDocumentStore(aircraft, fleetId, (before, next) =>
+    settled(before, next, viewStore.getState().editScope),
+  );
+  const stability = createStabilityStore(document);
   document.api.subscribe((now, before) => {
     if (now.aircraftNumber !== before.aircraftNumber) lookAfresh(viewStore);
   });
   const balance = createBalanceStore(document, viewStore, stability);
   const rest = createRestStore(document, viewStore, balance);
   const fit = createFitStore(document, viewStore);
-  const drag = createDrag(document);
+  const drag = createDrag(document, () => viewStore.getState().groupIds);
   const place = createPlaceStore(document, viewStore, drag, balance);
   const fleet = createFleetStore();
   // Two sheets that lie in one place: the later one is seen.
@@ -66,6 +71,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, f
     fit,
     place,
     notice: createNoticeStore(),
+    mesh: createMeshStore(),
     fleet,
   };
 }

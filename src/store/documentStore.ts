@@ -40,6 +40,8 @@ export interface DocumentStore {
   subscribe(listener: () => void): () => void;
   /** One step that undo takes back. An edit that changed nothing is no step. */
   commit(label: string, next: Aircraft): void;
+  /** The same for an edit of the variants themselves, which counts just as it is. */
+  commitVariants(label: string, next: Aircraft): void;
   preview(next: Aircraft): void;
   /** Drops the preview; the committed aircraft is seen again. */
   cancel(): void;
@@ -60,7 +62,12 @@ export interface DocumentStore {
   moveTo(fleetId: string): void;
 }
 
-export function createDocumentStore(initial: Aircraft, fleetId = newFleetId()): DocumentStore {
+/** `settle`: what becomes of an edit once it is committed: it may be for one variant only, or for all. */
+export function createDocumentStore(
+  initial: Aircraft,
+  fleetId = newFleetId(),
+  settle: (before: Aircraft, next: Aircraft) => Aircraft = (_, next) => next,
+): DocumentStore {
   const api = createCalmStore<DocumentState>(() => ({
     committed: initial,
     preview: null,
@@ -80,9 +87,13 @@ export function createDocumentStore(initial: Aircraft, fleetId = newFleetId()): 
       future: [],
     }));
 
-  const commit = (label: string, next: Aircraft) => {
+  const commitVariants = (label: string, next: Aircraft) => {
     if (next === getState().committed) setState({ preview: null });
     else stepTo(label, next);
+  };
+  const commit = (label: string, next: Aircraft) => {
+    const { committed } = getState();
+    commitVariants(label, next === committed ? next : settle(committed, next));
   };
 
   return {
@@ -90,6 +101,7 @@ export function createDocumentStore(initial: Aircraft, fleetId = newFleetId()): 
     current: () => getState().preview ?? getState().committed,
     subscribe: (listener) => api.subscribe(listener),
     commit,
+    commitVariants,
     preview: (next) => setState({ preview: next }),
     cancel: () => setState({ preview: null }),
     commitPreview: (label) => {

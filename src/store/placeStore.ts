@@ -34,6 +34,8 @@ export interface PlaceState {
   /** The sheet for arranging is open. */
   readonly open: boolean;
   readonly ghost: Ghost | null;
+  /** The stage shows where ballast may go and where not. */
+  readonly ballastShown: boolean;
   /** How long a search for an arrangement may take, ms. */
   readonly searchMs: number;
 }
@@ -52,7 +54,7 @@ export interface PlaceStore {
   subscribe(listener: () => void): () => void;
   /**
    * Where an item may sit, everything else where it is; null before that is known. The very same while only that item
-   * is dragged: its zone does not depend on where it is.
+   * is dragged: its zone does not depend on where it is. Null while it is dragged together with others.
    */
   zone(itemId: string): ItemZone | null;
   /** What a place is held against, by the zone and by every search; null without a band. */
@@ -68,7 +70,12 @@ export function createPlaceStore(
   drag: Drag,
   balance: BalanceStore,
 ): PlaceStore {
-  const api = createCalmStore<PlaceState>(() => ({ open: false, ghost: null, searchMs: SEARCH_MS }));
+  const api = createCalmStore<PlaceState>(() => ({
+    open: false,
+    ghost: null,
+    ballastShown: false,
+    searchMs: SEARCH_MS,
+  }));
   let given: PlaceParts | null = null;
   // A ghost belongs to the aircraft that it was made for.
   document.api.subscribe((now, before) => {
@@ -81,7 +88,9 @@ export function createPlaceStore(
     subscribe: (listener) => api.subscribe(listener),
     band: () => bandToKeep(balance.get(), document.api.getState().committed),
     zone: (itemId) => {
-      const aircraft = aircraftHeld(drag.api.getState().itemId === itemId);
+      const hand = drag.api.getState();
+      if (hand.alongIds.length > 0) return null;
+      const aircraft = aircraftHeld(hand.itemId === itemId);
       return (
         given?.itemZone(aircraft, itemId, view.getState().down, bandToKeep(balance.get(), aircraft)) ?? null
       );

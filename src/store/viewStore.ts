@@ -3,13 +3,15 @@ import type { Vec3 } from '../engine/geometry/types';
 import type { Face } from '../model/airframe/align';
 import { AT_START, type Positions } from '../model/airframe/loadSwitches';
 import { LEVEL } from '../model/balance/balance';
+import type { EditScope } from '../model/document/variants';
 import { type BenchAttitude, downOf, LEVEL_ATTITUDE } from '../model/loads/attitude';
+import { FIRST_CHOICES, FIRST_OF_AIRCRAFT, type SheetChoices } from '../model/sheet/choices';
 import type { UnitSystem } from '../model/units';
 import { createCalmStore } from './calmStore';
 
 export type View = 'free' | 'side' | 'top' | 'front';
 /** The bench itself, and the places that lie over it. */
-export type PlaceId = 'bench' | 'weigh-in' | 'fleet' | 'begin';
+export type PlaceId = 'bench' | 'variants' | 'weigh-in' | 'build-sheet' | 'fleet' | 'begin';
 export type Theme = 'system' | 'light' | 'dark';
 
 /** What the stage says beside the aircraft itself; each has one switch, and is remembered. */
@@ -79,8 +81,12 @@ export interface ViewState {
   readonly folds: Readonly<Record<string, boolean>>;
   /** The window is not high, so what stands under the stage keeps itself low. */
   readonly lowWindow: boolean;
+  /** For whom an edit is, on an aircraft with variants. */
+  readonly editScope: EditScope;
   /** Where the person is. */
   readonly place: PlaceId;
+  /** How the build sheet is made. */
+  readonly sheet: SheetChoices;
 }
 
 export type ViewStore = StoreApi<ViewState>;
@@ -107,7 +113,9 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     learned: [],
     folds: {},
     lowWindow: false,
+    editScope: 'this',
     place: 'bench',
+    sheet: FIRST_CHOICES,
     ...initial,
   }));
   store.subscribe((now, before) => {
@@ -119,7 +127,8 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
 
 /** Another aircraft is looked at afresh; how it is shown (view, units, theme) stays as the person chose. */
 export function lookAfresh(view: ViewStore): void {
-  view.setState({
+  view.setState(({ sheet }) => ({
+    sheet: { ...sheet, ...FIRST_OF_AIRCRAFT },
     selectedId: null,
     groupIds: [],
     hoveredId: null,
@@ -130,8 +139,22 @@ export function lookAfresh(view: ViewStore): void {
     attitude: LEVEL_ATTITUDE,
     down: LEVEL,
     measureFromId: null,
-  });
+    editScope: 'this',
+  }));
 }
+
+/** Whether a thing is one of several that are chosen together. */
+export function isOneOfSeveral(view: ViewStore, id: string): boolean {
+  const { groupIds } = view.getState();
+  return groupIds.length > 1 && groupIds.includes(id);
+}
+
+/** Held with a click, these keys choose several. */
+export const choosesMore = (keys: {
+  readonly shiftKey: boolean;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+}): boolean => keys.shiftKey || keys.ctrlKey || keys.metaKey;
 
 /** Chooses a thing together with what is chosen already, or no longer. The last chosen is what the others go by. */
 export function toggleChosen(view: ViewStore, id: string): void {
@@ -147,6 +170,11 @@ export function toggleHidden(view: ViewStore, id: string): void {
   view.setState(({ hiddenIds }) => ({
     hiddenIds: hiddenIds.includes(id) ? hiddenIds.filter((each) => each !== id) : [...hiddenIds, id],
   }));
+}
+
+/** Chooses something about the build sheet. */
+export function chooseSheet(view: ViewStore, change: Partial<SheetChoices>): void {
+  view.setState(({ sheet }) => ({ sheet: { ...sheet, ...change } }));
 }
 
 /** Holds the aircraft another way; the liquid settles to it. */

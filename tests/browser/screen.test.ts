@@ -32,7 +32,7 @@ const sizes = [
 let bench: Bench;
 let page: Page;
 beforeAll(async () => {
-  bench = await openBench({ width: 1440, height: 900, reducedMotion: true });
+  bench = await openBench({ width: 1440, height: 900, reducedMotion: true, graphics: 'unpainted' });
   page = bench.page;
   await page.waitForSelector('[data-testid=stage] canvas');
 });

@@ -3,10 +3,10 @@ import type { Chance } from './chance';
 
 const read = (path: string) => readFileSync(new URL(path, import.meta.url), 'utf8');
 
-/** The files that are spoilt: the demo aircraft and the kept file of version 1. */
+/** The files that are spoilt: the demo aircraft and the kept files of each version. */
 export const sources: readonly string[] = [
   ...['sandmartin', 'fieldfare', 'whimbrel', 'corncrake'].map((name) => read(`../../demo-data/${name}.json`)),
-  read('../model/reading/files/v1.json'),
+  ...[1, 2].map((version) => read(`../model/reading/files/v${version}.json`)),
 ];
 
 /** Values that people, editors and other programs leave in files. */

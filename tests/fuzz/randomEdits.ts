@@ -1,7 +1,8 @@
 import { shelf } from '../../src/model/airframe/shelf';
-import { removeItem, updatePart, updateTank } from '../../src/model/document/edit';
+import { breakPair, removeItem, updatePart, updateTank } from '../../src/model/document/edit';
 import { removeBay } from '../../src/model/document/fitEdits';
 import { addSwitch, removeSwitch } from '../../src/model/document/switchEdits';
+import { makePair, pairableWith } from '../../src/model/document/twins';
 import type { Aircraft } from '../../src/model/document/types';
 import { bindToBay, withBay, withHatch, withLead, withProposedBays } from '../../src/panels/fit/roomEdits';
 import { duplicate, mirrored, toggleLock } from '../../src/panels/manifest/actions';
@@ -102,6 +103,12 @@ export const randomEdits: readonly RandomEdit[] = [
   withoutFuel,
   (aircraft, chance) => orSentence(duplicate(aircraft, anyId(aircraft, chance))),
   (aircraft, chance) => orSentence(mirrored(aircraft, anyId(aircraft, chance))),
+  (aircraft, chance) => breakPair(aircraft, anyId(aircraft, chance)),
+  (aircraft, chance) => {
+    const id = anyId(aircraft, chance);
+    const other = pairableWith(aircraft, id);
+    return other ? makePair(aircraft, id, other.id) : 'Nothing stands on the other side.';
+  },
   (aircraft, chance) => removeItem(aircraft, anyId(aircraft, chance)),
   (aircraft, chance) => removeItem(aircraft, anyId(aircraft, chance)),
   (aircraft, chance) => toggleLock(aircraft, anyId(aircraft, chance)),

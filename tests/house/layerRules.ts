@@ -105,6 +105,10 @@ export const extraPackages: Readonly<Record<string, RegExp>> = {
   'src/store/react.ts': /^(react|zustand|zustand\/vanilla\/shallow)$/,
   // A module that did not come is asked for again under the address that its browser names.
   'src/store/piece.ts': /^\(computed\)$/,
+  'src/files/link/packed.ts': /^fflate$/,
+  'src/panels/along/qrSquares.ts': /^qrcode-generator$/,
+  // Mesh files are read by three's own loaders, off the main thread; no other worker knows of it.
+  'src/workers/meshFile.ts': /^three(\/.*)?$/,
   'src/workers/highsMilp.ts': /^highs$/,
   'src/workers/place.worker.ts': /^highs(\/runtime\?url)?$/,
 };
@@ -132,6 +136,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'begin',
     'history',
     'words',
+    'sheet',
     'reading',
   ],
   scene: ['materials', 'frame', 'airframe', 'items', 'mat', 'marks', 'fit', 'gestures'],

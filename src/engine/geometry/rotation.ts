@@ -34,6 +34,18 @@ export function poseRotation({ yawDeg, pitchDeg, rollDeg }: Pose): Mat3 {
   ];
 }
 
+/** The angles whose pose turns so, degrees: the pitch within ±90°, and no yaw where it stands on end. */
+export function anglesOf(r: Mat3): Pick<Pose, 'yawDeg' | 'pitchDeg' | 'rollDeg'> {
+  const onEnd = Math.hypot(r[0], r[3]) < 1e-9;
+  return {
+    yawDeg: onEnd ? 0 : Math.atan2(-r[3], r[0]) * DEG,
+    pitchDeg: Math.asin(Math.max(-1, Math.min(1, -r[6]))) * DEG,
+    rollDeg: (onEnd ? Math.atan2(r[5], r[4]) : Math.atan2(-r[7], r[8])) * DEG,
+  };
+}
+
+const DEG = 180 / Math.PI;
+
 /** R v. */
 export const turn = (r: Mat3, v: Vec3): Vec3 => [
   r[0] * v[0] + r[1] * v[1] + r[2] * v[2],

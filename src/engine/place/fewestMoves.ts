@@ -1,8 +1,10 @@
 import type { Goal } from './goal';
-import { type Search, settlingOf } from './search';
+import { type ArrangeOrder, type Search, searchOf, settlingOf } from './search';
 import { SAME_MARGIN_MM } from './searchState';
 import { type Settling, settlePlaces } from './settlePlaces';
 import { STAY, withStays } from './stays';
+import { WHOLE_WITHIN } from './tolerances';
+import type { Arrangement, PlaceProblem } from './types';
 
 /** Of all arrangements with that ballast and that margin the one in which the fewest parts leave their place. */
 export function fewestMoves(search: Search): void {
@@ -28,14 +30,32 @@ export function fewestMoves(search: Search): void {
     const fewer = settlePlaces(
       settling,
       goal,
-      { timeMs: leftMs(), gap: 0.999, enough: least + 1e-6, shouldStop },
+      { timeMs: leftMs(), gap: 0.999, enough: least + WHOLE_WITHIN, shouldStop },
       { mostMoves: state.best.moves - 1 },
     );
     state.take(fewer.arrangement);
     if (fewer.answer.status === 'infeasible') least = state.best.moves;
-    else least = Math.max(least, Math.ceil(fewer.answer.bound - 1e-6));
+    else least = Math.max(least, Math.ceil(fewer.answer.bound - WHOLE_WITHIN));
   }
   state.movesProved = isLeast(least);
+}
+
+/** What is known of the moves of an arrangement that was found elsewhere. */
+export interface Fewest {
+  /** None with its ballast and its margin moves fewer parts. */
+  readonly proved: boolean;
+  /** One that does, by the problem's own check; null where none was found. */
+  readonly fewer: Arrangement | null;
+}
+
+/** Looks for fewer moves than an arrangement makes, with its ballast and its margin, or for the proof that there are none. */
+export function fewestFor(problem: PlaceProblem, best: Arrangement, order: ArrangeOrder): Fewest {
+  const { wantedMarginMm: _wanted, ...plain } = problem;
+  const search = searchOf(plain, order);
+  search.state.best = best;
+  fewestMoves(search);
+  const { best: found, movesProved } = search.state;
+  return { proved: movesProved, fewer: found === best ? null : found };
 }
 
 /** Tries every choice of so many parts to move; true when none of them does it, each proved. */

@@ -1,5 +1,5 @@
 import type { Band } from '../balance/band';
-import type { Vec3 } from '../geometry/types';
+import type { Pose, Vec3 } from '../geometry/types';
 
 /** A box square to the aircraft's axes, mm from the datum. */
 export interface PlaceBox {
@@ -27,8 +27,8 @@ export interface PlaceOption {
   readonly sizeMm: Vec3;
   /** From the middle of the box to the part's CG, mm. */
   readonly cgFromCentreMm: Vec3;
-  /** Yaw added to how it stands now, degrees: size and CG above are with it. */
-  readonly turnDeg: number;
+  /** How it is turned there, where that is otherwise than now: size and CG above are with it. */
+  readonly turnedTo?: Pick<Pose, 'yawDeg' | 'pitchDeg' | 'rollDeg'>;
   /** From the middle of the box to where a lead leaves it as turned, mm, by the lead's id; the middle where not named. */
   readonly leadEndsMm?: Readonly<Record<string, Vec3>>;
 }

@@ -1,5 +1,6 @@
 import { itemById } from '../document/edit';
 import { shownText } from '../document/names';
+import { twinOf } from '../document/twins';
 import type { FitProblem } from '../fit/fitProblem';
 import { problemsInFlight, wholeFit } from '../fit/wholeFit';
 import { lengthStepsMm, shiftWords } from './figures';
@@ -22,7 +23,9 @@ export function clearing(shop: Workshop): Remedy | null {
     const ids = new Set(problem.parties.map(({ id }) => id));
     const movers = [...ids].flatMap((id): readonly Mover[] => {
       const item = itemById(shop.aircraft, id);
-      return item && !item.locked ? [{ items: [item], kind: 'move', halfOfPair: false }] : [];
+      if (!item || item.locked) return [];
+      const twin = twinOf(shop.aircraft, id);
+      return [{ items: twin ? [item, twin] : [item], kind: 'move', halfOfPair: false, linked: !!twin }];
     });
     let best: { readonly byMm: number; readonly remedy: Remedy } | null = null;
     for (const mover of movers) {
@@ -34,7 +37,9 @@ export function clearing(shop: Workshop): Remedy | null {
         );
         if (!found || Math.abs(found.shiftMm) >= farthest) continue;
         const { shiftMm, result } = found;
-        const words = `Move “${shownText(mover.items[0]!.name)}” ${shiftWords(shiftMm, axis, false, shop.spoken)}`;
+        const [first, twin] = mover.items;
+        const follows = twin ? `; “${shownText(twin.name)}” follows, mirrored` : '';
+        const words = `Move “${shownText(first!.name)}” ${shiftWords(shiftMm, axis, false, shop.spoken)}${follows}`;
         const edits = moveEdits(mover, axis, shiftMm);
         best = { byMm: Math.abs(shiftMm), remedy: { kind: 'clear', edits, words, result } };
       }

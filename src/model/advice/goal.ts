@@ -124,6 +124,7 @@ function sizeOf(finding: Finding): number {
       return Math.abs(finding.offsetMm);
     case 'fit':
     case 'no-mass':
+    case 'mass-unknown':
     case 'no-band':
     case 'not-finite':
     case 'loads-unchecked':

@@ -9,9 +9,11 @@ import { helpfulWay } from './helpfulWay';
 import { applyRemedy, type Remedy, type RemedyEdit } from './remedy';
 import { remedyIf, statesOf, type Workshop } from './trial';
 
-/** Ballast aboard that may be taken out. */
+/** Ballast aboard that may be taken out or made lighter by itself. */
 const ballastAboard = ({ aircraft }: Workshop): readonly Part[] =>
-  aircraft.parts.filter(({ role, locked, massG }) => role === 'ballast' && !locked && massG > 0);
+  aircraft.parts.filter(
+    ({ role, locked, massG, twinId }) => role === 'ballast' && !locked && massG > 0 && twinId === undefined,
+  );
 
 /**
  * Less of the ballast that is aboard, short of the dangerous limit: of one piece alone, or where that is not enough with

@@ -19,9 +19,10 @@ export interface FoundMove {
 const WIDER = { share: 0.03, mm: 1 } as const;
 
 /** The edits of a move along one axis. */
-export function moveEdits({ items }: Mover, axis: 0 | 1 | 2, shiftMm: number): readonly RemedyEdit[] {
+export function moveEdits({ items, linked }: Mover, axis: 0 | 1 | 2, shiftMm: number): readonly RemedyEdit[] {
   const byMm: Vec3 = [axis === 0 ? shiftMm : 0, axis === 1 ? shiftMm : 0, axis === 2 ? shiftMm : 0];
-  return items.map(({ id }) => ({ do: 'move', id, byMm }));
+  // The other one of a mirrored pair follows by itself.
+  return (linked ? items.slice(0, 1) : items).map(({ id }) => ({ do: 'move', id, byMm }));
 }
 
 /** How far things can be moved without leaving the box around the aircraft, mm. */
@@ -54,6 +55,8 @@ export function shortestMove(
   mover: Mover,
   { longestMm = Number.POSITIVE_INFINITY, way, besides = [] }: MoveLimits = {},
 ): FoundMove | null {
+  // A mirrored pair that is moved sideways parts or closes, and its CG stays.
+  if (mover.linked && goal.axis === 1) return null;
   const ids = new Set(mover.items.map(({ id }) => id));
   const allowed = shiftInterval(shop.states, ids, goal.axis, goal);
   if (!allowed) return null;

@@ -1,5 +1,6 @@
 import type { Item } from '../document/edit';
 import { shownText } from '../document/names';
+import { standMirrored } from '../document/twins';
 import type { Aircraft, Part } from '../document/types';
 
 /** What is moved as one. */
@@ -8,6 +9,8 @@ export interface Mover {
   readonly kind: 'move' | 'move-pair';
   /** One half of a pair is moved only where nothing else does it. */
   readonly halfOfPair: boolean;
+  /** A mirrored pair: what is done to the first is done to both. */
+  readonly linked?: boolean;
 }
 
 /** Things made to be moved: useful mass first, then what carries nothing but itself. */
@@ -28,36 +31,23 @@ export const tankMovers = ({ tanks }: Aircraft): readonly Mover[] =>
   withPairs(tanks.filter(({ locked }) => !locked)).filter(({ halfOfPair }) => !halfOfPair);
 
 function withPairs(items: readonly Item[]): readonly Mover[] {
-  const pairs = items.flatMap((item, index) => {
-    const twin = items.slice(index + 1).find((other) => areTwins(item, other));
+  const linked = items.flatMap((item, index) => {
+    const twin = items.slice(index + 1).find(({ id }) => id === item.twinId);
+    return twin ? [[item, twin] as const] : [];
+  });
+  // What is in a pair is never moved without the other one.
+  const free = items.filter(({ twinId }) => twinId === undefined);
+  const pairs = free.flatMap((item, index) => {
+    const twin = free.slice(index + 1).find((other) => standMirrored(item, other));
     return twin ? [[item, twin] as const] : [];
   });
   const paired = new Set(pairs.flat());
   return [
+    ...linked.map((both): Mover => ({ items: both, kind: 'move-pair', halfOfPair: false, linked: true })),
     ...pairs.map((both): Mover => ({ items: both, kind: 'move-pair', halfOfPair: false })),
-    ...items.map((item): Mover => ({ items: [item], kind: 'move', halfOfPair: paired.has(item) })),
+    ...free.map((item): Mover => ({ items: [item], kind: 'move', halfOfPair: paired.has(item) })),
   ];
 }
-
-/** How alike two parts must be to count as a pair: share of the mass, and mm. */
-const ALIKE = { mass: 0.1, alongMm: 15, acrossMm: 10, upMm: 10, apartMm: 10 } as const;
-
-function areTwins(a: Item, b: Item): boolean {
-  const [[ax, ay, az], [bx, by, bz]] = [a.positionMm, b.positionMm];
-  const [aG, bG] = [massOf(a), massOf(b)];
-  return (
-    roleOf(a) === roleOf(b) &&
-    a.shape.kind === b.shape.kind &&
-    Math.abs(aG - bG) <= ALIKE.mass * Math.max(aG, bG) &&
-    Math.abs(ax - bx) <= ALIKE.alongMm &&
-    Math.abs(az - bz) <= ALIKE.upMm &&
-    Math.abs(ay + by) <= ALIKE.acrossMm &&
-    Math.abs(ay - by) > ALIKE.apartMm
-  );
-}
-
-const massOf = (item: Item) => ('massG' in item ? item.massG : item.emptyMassG);
-const roleOf = (item: Item) => ('role' in item ? item.role : 'tank');
 
 /** “Camera”, or “Pack, left” and “Pack, right”. */
 export const moverName = ({ items }: Mover): string =>

@@ -11,7 +11,8 @@ const typical = {
   yawDeg: 0,
   pitchDeg: 0,
   rollDeg: 0,
-  typical: true,
+  massFrom: 'typical',
+  sizeFrom: 'typical',
   notes: 'Typical figures, weigh yours.',
 } as const;
 

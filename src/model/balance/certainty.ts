@@ -5,7 +5,12 @@ import {
   type Ranked,
   ranking,
 } from '../../engine/balance/bandProbability';
-import { COVERAGE_FACTOR, propagate, standardUncertainty } from '../../engine/balance/uncertainty';
+import {
+  COVERAGE_FACTOR,
+  propagate,
+  standardUncertainty,
+  type Uncertainty,
+} from '../../engine/balance/uncertainty';
 import type { Vec3 } from '../../engine/geometry/types';
 import { massSum } from '../../engine/mass/massProperties';
 import type { Tensor } from '../../engine/mass/types';
@@ -35,15 +40,27 @@ export interface CgError {
  */
 export const cgErrorOf = lastOnly(cgError);
 
-function cgError(aircraft: Aircraft, { bodies, liquids, cgMm, massG, loaded }: Balance): CgError | null {
-  const things = measuredThings(aircraft, bodies);
+/** Everything aboard as measured, each tank with what is in it, and what their errors come to; null without a CG. */
+export const carriedOver = lastOnly(carry);
+
+function carry(
+  aircraft: Aircraft,
+  { bodies, liquids }: Balance,
+): { readonly things: readonly MeasuredThing[]; readonly sum: Uncertainty } | null {
   const liquidIn = new Map(liquids.map(({ tankId, mass }) => [tankId, mass]));
-  const propagated = propagate(
+  const things = measuredThings(aircraft, bodies);
+  const sum = propagate(
     things.map((thing) => {
       const liquid = liquidIn.get(thing.id);
       return liquid ? { ...thing, mass: massSum([thing.mass, liquid]) } : thing;
     }),
   );
+  return sum && { things, sum };
+}
+
+function cgError(aircraft: Aircraft, balance: Balance): CgError | null {
+  const { liquids, cgMm, massG, loaded } = balance;
+  const propagated = carriedOver(aircraft, balance)?.sum;
   if (!propagated || !cgMm) return null;
   const c = propagated.cgCovarianceMm2;
   const liquid = massSum(liquids.map(({ mass }) => mass));

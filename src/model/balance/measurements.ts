@@ -1,11 +1,13 @@
 import { bodyMeasurements, densityMeasurement, type Measurement } from '../../engine/balance/bandProbability';
 import type { TravelPoint } from '../../engine/balance/travel';
 import { cgPerMm, type MeasuredBody, standardUncertainty } from '../../engine/balance/uncertainty';
+import type { Vec3 } from '../../engine/geometry/types';
 import { massSum } from '../../engine/mass/massProperties';
+import type { MassProperties } from '../../engine/mass/types';
 import { BARE_AIRFRAME_ID } from '../airframe/bareAirframe';
 import type { Body } from '../airframe/bodies';
 import { fuelDensity } from '../airframe/tanks';
-import type { Aircraft, StructurePiece } from '../document/types';
+import type { Aircraft, MassFrom, SizeFrom, StructurePiece } from '../document/types';
 import type { LiquidTable } from './liquidTable';
 
 /**
@@ -18,11 +20,21 @@ export const USUAL = {
   /** A density carries a whole element, and a typical figure is another maker's: share of the mass. */
   notWeighed: 0.05,
   typical: 0.1,
+  /** Proportions know the kind of aircraft only; of what is unknown the figure stands for nothing. */
+  assumed: 0.2,
+  unknown: 1,
+  /** A difference of two readings is off by both: times the reading's own. */
+  difference: Math.SQRT2,
+  /** A size likewise: share of the length. */
+  typicalSize: 0.05,
+  assumedSize: 0.1,
+  unknownSize: 0.25,
   densityGPerMl: 0.01,
 } as const;
 
 interface PlusMinus {
   readonly g: number;
+  /** Along the aircraft. */
   readonly mm: number;
 }
 
@@ -38,6 +50,8 @@ export interface MeasuredThing extends MeasuredBody {
   readonly plusMinus: PlusMinus;
   /** Whether somebody said how well it was weighed. */
   readonly stated: boolean;
+  /** Where its mass comes from; a density is assumed, and null where nobody said. */
+  readonly massFrom: MassFrom | null;
 }
 
 /**
@@ -54,25 +68,28 @@ export function measuredThings(aircraft: Aircraft, aboard: readonly Body[]): rea
     if (group) group.push(body);
     else groups.set(key, [body]);
   }
-  const statedOf = statedIn(aircraft);
+  const toldOf = toldIn(aircraft);
   return [...groups].flatMap(([id, members]) => {
     const mass = massSum(members.map((body) => body.mass));
     const [first] = members;
     if (!first || !mass.cgMm) return [];
     const sourceId = id === BARE_AIRFRAME_ID ? id : first.sourceId;
     const name = nameOf(first, id);
-    const [stated, usualG] = statedOf(sourceId, mass.massG);
-    const plusMinus = { g: stated.plusMinusG ?? usualG, mm: stated.plusMinusMm ?? USUAL.tapeMm };
-    const sigmaMm = standardUncertainty(plusMinus.mm);
+    const told = toldOf(sourceId);
+    const { plusMinusG, plusMinusMm } = told;
+    const mm: Vec3 =
+      plusMinusMm === undefined ? usualPlusMinusMm(mass, told) : [plusMinusMm, plusMinusMm, plusMinusMm];
+    const plusMinus = { g: plusMinusG ?? usualPlusMinusG(mass.massG, told), mm: mm[0] };
     return {
       id,
       sourceId,
       name,
       mass,
       plusMinus,
-      stated: stated.plusMinusG !== undefined,
+      stated: plusMinusG !== undefined,
+      massFrom: told.massFrom ?? (told.byDensity ? 'assumed' : null),
       sigmaG: standardUncertainty(plusMinus.g),
-      sigmaMm: [sigmaMm, sigmaMm, sigmaMm],
+      sigmaMm: mm.map(standardUncertainty) as unknown as Vec3,
     };
   });
 }
@@ -80,25 +97,65 @@ export function measuredThings(aircraft: Aircraft, aboard: readonly Body[]): rea
 const nameOf = ({ name, side }: Body, id: string) =>
   id === BARE_AIRFRAME_ID ? 'Bare airframe' : side === 'centre' ? name : `${name}, ${side}`;
 
-/** What the file says about a thing, and the ± in g where it says nothing. */
-function statedIn({ bareAirframe, parts, tanks, structure }: Aircraft) {
-  const partOf = new Map(parts.map((part) => [part.id, part]));
-  const tankOf = new Map(tanks.map((tank) => [tank.id, tank]));
-  const elementOf = new Map(structure.map((element) => [element.id, element]));
-  return (id: string, massG: number): readonly [Stated, number] => {
-    if (id === BARE_AIRFRAME_ID) return [bareAirframe ?? {}, USUAL.scalesG];
-    const part = partOf.get(id);
-    if (part) return [part, part.typical ? Math.max(USUAL.scalesG, USUAL.typical * massG) : USUAL.scalesG];
-    const tank = tankOf.get(id);
-    if (tank) return [tank, USUAL.scalesG];
-    const element = elementOf.get(id);
-    return element
-      ? [element, weighed(element) ? USUAL.scalesG : USUAL.notWeighed * massG]
-      : [{}, USUAL.scalesG];
+/** What the file says of how well a thing is known, and where its mass comes from if it does. */
+interface Told extends Stated {
+  readonly massFrom?: MassFrom | undefined;
+  readonly sizeFrom?: SizeFrom | undefined;
+  /** The mass comes from a density where nothing else is said. */
+  readonly byDensity?: boolean;
+}
+
+function toldIn({ bareAirframe, parts, tanks, structure }: Aircraft): (id: string) => Told {
+  const items = new Map<string, Told>([...parts, ...tanks].map((item) => [item.id, item]));
+  const elements = new Map(structure.map((element) => [element.id, element]));
+  return (id) => {
+    if (id === BARE_AIRFRAME_ID) return { massFrom: 'weighed', ...bareAirframe };
+    const element = elements.get(id);
+    return element ? { ...element, byDensity: byDensity(element) } : (items.get(id) ?? {});
   };
 }
 
-const weighed = (element: StructurePiece) => element.kind === 'leg' || element.mass.by === 'weighed';
+const byDensity = (element: StructurePiece) => element.kind !== 'leg' && element.mass.by !== 'weighed';
+
+/** The ± in g of a mass of which only its source is said: two standard uncertainties. */
+export function usualPlusMinusG(massG: number, { massFrom, byDensity = false }: Told): number {
+  const atLeast = (share: number) => Math.max(USUAL.scalesG, share * massG);
+  switch (massFrom) {
+    case 'weighed':
+      return USUAL.scalesG;
+    case 'measured':
+      return USUAL.difference * USUAL.scalesG;
+    case 'typical':
+      return atLeast(USUAL.typical);
+    case 'assumed':
+      return atLeast(USUAL.assumed);
+    case 'unknown':
+      return atLeast(USUAL.unknown);
+    case undefined:
+      return byDensity ? USUAL.notWeighed * massG : USUAL.scalesG;
+  }
+}
+
+const sizeShare: Readonly<Record<SizeFrom, number>> = {
+  measured: 0,
+  typical: USUAL.typicalSize,
+  assumed: USUAL.assumedSize,
+  unknown: USUAL.unknownSize,
+};
+
+/**
+ * The ± in mm of the CG along each axis, where only the source of the sizes is said: the tape's, and half of what the
+ * length along that axis may be off by, for a thing is set against one of its ends. The length is that of the uniform bar
+ * with the same spread: √12 radii of gyration.
+ */
+function usualPlusMinusMm(mass: MassProperties, { sizeFrom = 'measured' }: Told): Vec3 {
+  const share = sizeShare[sizeFrom];
+  const { xx, yy, zz } = mass.inertiaAboutCgGmm2;
+  return [yy + zz - xx, xx + zz - yy, xx + yy - zz].map((twice) => {
+    const gyrationMm = Math.sqrt(Math.max(0, twice) / 2 / mass.massG);
+    return Math.hypot(USUAL.tapeMm, (share * Math.sqrt(12) * gyrationMm) / 2);
+  }) as unknown as Vec3;
+}
 
 /** What a density may be off by, g/ml. */
 export const densityPlusMinus = ({ fuel }: Aircraft): number => fuel?.plusMinusGPerMl ?? USUAL.densityGPerMl;

@@ -50,7 +50,8 @@ export function part(
     yawDeg: 0,
     pitchDeg: 0,
     rollDeg: 0,
-    typical: true,
+    massFrom: 'assumed',
+    sizeFrom: 'assumed',
     notes,
     ...more,
   };

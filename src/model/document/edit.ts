@@ -1,9 +1,8 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { mirroredShape } from '../../engine/mass/mirroredShape';
-import { fitWithout } from './fitEdits';
 import { freeId } from './ids';
-import { switchesWithout } from './switchEdits';
+import { mirroredPart, mirroredTank, partFollowing, tankFollowing, withoutTwin } from './twins';
 import type { Aircraft, Part, StructurePiece, TankItem } from './types';
+import { withoutForAll } from './variants';
 
 /** Edits are pure: an aircraft in, a new one out that shares everything the edit did not touch. */
 
@@ -27,14 +26,31 @@ const mapById = <T extends { readonly id: string }>(
 ): readonly T[] =>
   list.some((item) => item.id === id) ? list.map((item) => (item.id === id ? edit(item) : item)) : list;
 
-/** Changes the fields of one part. */
-export function updatePart(aircraft: Aircraft, id: string, change: Partial<Part>): Aircraft {
-  return { ...aircraft, parts: mapById(aircraft.parts, id, (part) => ({ ...part, ...change })) };
+/** A list after a change of one of its items; the other one of a mirrored pair follows. */
+function changedWithTwin<T extends Item>(
+  list: readonly T[],
+  id: string,
+  change: Partial<T>,
+  follow: (twin: T, before: T, after: T) => T,
+): readonly T[] {
+  const before = list.find((item) => item.id === id);
+  if (!before) return list;
+  const after = { ...before, ...change };
+  const { twinId } = after;
+  return list.map((item) => {
+    if (item === before) return after;
+    return item.id === twinId && item.twinId === id ? follow(item, before, after) : item;
+  });
 }
 
-/** Changes the fields of one tank. */
+/** Changes the fields of one part; the other one of a mirrored pair follows. */
+export function updatePart(aircraft: Aircraft, id: string, change: Partial<Part>): Aircraft {
+  return { ...aircraft, parts: changedWithTwin(aircraft.parts, id, change, partFollowing) };
+}
+
+/** Changes the fields of one tank; the other one of a mirrored pair follows. */
 export function updateTank(aircraft: Aircraft, id: string, change: Partial<TankItem>): Aircraft {
-  return { ...aircraft, tanks: mapById(aircraft.tanks, id, (tank) => ({ ...tank, ...change })) };
+  return { ...aircraft, tanks: changedWithTwin(aircraft.tanks, id, change, tankFollowing) };
 }
 
 /** Replaces one piece of structure by another with the same id. */
@@ -56,6 +72,13 @@ export function movedStructure(piece: StructurePiece, by: Vec3): StructurePiece 
       return {
         ...piece,
         buttlineMm: piece.buttlineMm + by[1],
+        ...(piece.mesh && {
+          mesh: {
+            ...piece.mesh,
+            stationMm: piece.mesh.stationMm + by[0],
+            waterlineMm: piece.mesh.waterlineMm + by[2],
+          },
+        }),
         sections: piece.sections.map((section) => ({
           ...section,
           stationMm: section.stationMm + by[0],
@@ -73,30 +96,15 @@ export function movedStructure(piece: StructurePiece, by: Vec3): StructurePiece 
   }
 }
 
-/**
- * Takes anything out by its id: part, tank or structure. A tank that fed it then feeds the outlet; a switch
- * forgets it, and goes with the last thing that it was about; a target band stated in % MAC goes with the surface it was stated for;
- * leads and rules of distance go with what they were for.
- */
-export function removeItem(aircraft: Aircraft, id: string): Aircraft {
-  return {
-    ...aircraft,
-    targetBand:
-      aircraft.targetBand?.by === 'mac' && aircraft.targetBand.surfaceId === id ? null : aircraft.targetBand,
-    parts: aircraft.parts.some((part) => part.id === id)
-      ? aircraft.parts.filter((part) => part.id !== id)
-      : aircraft.parts,
-    tanks: aircraft.tanks.some((tank) => tank.id === id)
-      ? aircraft.tanks
-          .filter((tank) => tank.id !== id)
-          .map((tank) => (tank.feeds === id ? { ...tank, feeds: 'outlet' } : tank))
-      : aircraft.tanks,
-    structure: aircraft.structure.some((piece) => piece.id === id)
-      ? aircraft.structure.filter((piece) => piece.id !== id)
-      : aircraft.structure,
-    ...(aircraft.switches && { switches: switchesWithout(aircraft.switches, id) }),
-    ...fitWithout(aircraft, id),
-  };
+/** Takes anything out by its id, for every variant, with all that went with it (`withoutItem`). */
+export const removeItem = (aircraft: Aircraft, id: string): Aircraft => withoutForAll(aircraft, id);
+
+/** Breaks a mirrored pair: both stay as they stand, and each goes its own way from now on. */
+export function breakPair(aircraft: Aircraft, id: string): Aircraft {
+  const twinId = itemById(aircraft, id)?.twinId;
+  if (twinId === undefined) return aircraft;
+  const freed = { ...aircraft, ...withoutTwin(aircraft, id) };
+  return { ...freed, ...withoutTwin(freed, twinId) };
 }
 
 /** Adds a part and returns it as it stands in the new aircraft, with an id of its own. */
@@ -105,29 +113,35 @@ export function addPart(aircraft: Aircraft, part: Omit<Part, 'id'>): { aircraft:
   return { aircraft: { ...aircraft, parts: [...aircraft.parts, { ...part, id } as Part] }, id };
 }
 
-/** A second one just like it, `byMm` away. */
+/** A second one just like it, `byMm` away, in no pair. */
 export function duplicatePart(
   aircraft: Aircraft,
   id: string,
   byMm: Vec3,
 ): { aircraft: Aircraft; id: string } | null {
   const part = aircraft.parts.find((item) => item.id === id);
-  return part
-    ? addPart(aircraft, { ...part, positionMm: shifted(part.positionMm, byMm), locked: false })
-    : null;
+  if (!part) return null;
+  const { twinId: _, ...alone } = part;
+  return addPart(aircraft, { ...alone, positionMm: shifted(part.positionMm, byMm), locked: false });
 }
 
-/** The same part on the other side of the plane of symmetry. Null for a part on the plane itself. */
+/**
+ * The same part on the other side of the plane of symmetry, a mirrored pair with the first from then on. Null for a part on the
+ * plane itself, or in a pair already.
+ */
 export function mirrorPart(aircraft: Aircraft, id: string): { aircraft: Aircraft; id: string } | null {
   const part = aircraft.parts.find((item) => item.id === id);
-  if (!part || part.positionMm[1] === 0) return null;
-  const [x, y, z] = part.positionMm;
-  return addPart(aircraft, {
-    ...part,
-    shape: mirroredShape(part.shape),
-    positionMm: [x, -y, z],
-    yawDeg: -part.yawDeg,
-    rollDeg: -part.rollDeg,
-    locked: false,
-  });
+  if (!part || part.positionMm[1] === 0 || part.twinId !== undefined) return null;
+  const made = addPart(aircraft, { ...mirroredPart(part), twinId: id });
+  const parts = mapById(made.aircraft.parts, id, (item) => ({ ...item, twinId: made.id }));
+  return { aircraft: { ...made.aircraft, parts }, id: made.id };
+}
+
+/** The same tank on the other side, likewise; both drain to the same place, at the same rank. */
+export function mirrorTank(aircraft: Aircraft, id: string): { aircraft: Aircraft; id: string } | null {
+  const tank = aircraft.tanks.find((item) => item.id === id);
+  if (!tank || tank.positionMm[1] === 0 || tank.twinId !== undefined) return null;
+  const twin = { ...mirroredTank(tank), id: freeId(aircraft, tank.name), twinId: id };
+  const tanks = mapById([...aircraft.tanks, twin], id, (item) => ({ ...item, twinId: twin.id }));
+  return { aircraft: { ...aircraft, tanks }, id: twin.id };
 }

@@ -16,8 +16,11 @@ const LONGEST_STEM = 60;
  * uses, and the roles, which stand beside ids in the rules of distance.
  */
 export function takenIds(aircraft: Aircraft): Set<string> {
-  const { parts, tanks, structure, referencePoints, bays, hatches, leads, ballastSpots, switches, weighIns } =
-    aircraft;
+  const { parts, tanks, structure, referencePoints, bays, hatches, leads, switches, weighIns } = aircraft;
+  const { ballastSpots, ballastFree } = aircraft;
+  const leftOut = (aircraft.variants?.shared ?? []).flatMap(({ id, put }) =>
+    id !== undefined && put ? [{ id }] : [],
+  );
   const lists = [
     parts,
     tanks,
@@ -27,8 +30,10 @@ export function takenIds(aircraft: Aircraft): Set<string> {
     hatches,
     leads,
     ballastSpots,
+    ballastFree,
     switches,
     weighIns,
+    leftOut,
   ];
   return new Set([
     OUTLET_ID,

@@ -1,5 +1,6 @@
 import type * as v from 'valibot';
 import type { aircraft, part, roles, tank } from './schema/aircraft';
+import type { massSources, sizeSources } from './schema/sources';
 import type { block, boom, fuselage, leg, massSource, structurePiece, surface } from './schema/structure';
 
 type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
@@ -22,11 +23,14 @@ export type Bay = NonNullable<Aircraft['bays']>[number];
 export type Hatch = NonNullable<Aircraft['hatches']>[number];
 export type KeepApartRule = NonNullable<Aircraft['keepApart']>[number];
 export type Lead = NonNullable<Aircraft['leads']>[number];
+export type BallastFreeZone = NonNullable<Aircraft['ballastFree']>[number];
 export type BallastSpotItem = NonNullable<Aircraft['ballastSpots']>[number];
 export type LoadFactors = NonNullable<Aircraft['loadFactors']>;
 export type SwitchItem = NonNullable<Aircraft['switches']>[number];
 export type ReferencePoint = Aircraft['referencePoints'][number];
 export type Role = (typeof roles)[number];
+export type MassFrom = (typeof massSources)[number];
+export type SizeFrom = (typeof sizeSources)[number];
 export type AircraftKind = Aircraft['kind'];
 export type WeighIn = NonNullable<Aircraft['weighIns']>[number];
 export type WeighLine = Extract<WeighIn['reading'], { readonly by: 'lines' }>['lines'][number];

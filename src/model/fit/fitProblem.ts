@@ -11,6 +11,7 @@ import type { InStates } from '../airframe/aboard';
  * - `shortLead`: the lead does not reach; `byMm` what is missing.
  * - `tooNear`: a rule of distance is broken, or the clearance asked for is not kept; `byMm` what is missing.
  * - `thinWall`: a cut-out leaves less wall than the block asks for.
+ * - `keptFree`: ballast reaches into a zone that is kept free of it.
  */
 export type FitKind =
   | 'overlap'
@@ -20,17 +21,18 @@ export type FitKind =
   | 'outOfBay'
   | 'shortLead'
   | 'tooNear'
-  | 'thinWall';
+  | 'thinWall'
+  | 'keptFree';
 
 /** `bad`: it cannot be built so. `caution`: it can, but should not. */
 export type FitSeverity = 'bad' | 'caution';
 
 /** Something that a problem is about. */
 export interface FitParty {
-  /** The id in the file: of an item, a piece of structure, a lead or a bay. */
+  /** The id in the file: of an item, a piece of structure, a lead, a bay or a zone. */
   readonly id: string;
   readonly name: string;
-  readonly what: 'part' | 'tank' | 'structure' | 'surface' | 'hull' | 'lead' | 'bay';
+  readonly what: 'part' | 'tank' | 'structure' | 'surface' | 'hull' | 'lead' | 'bay' | 'zone';
   /** The solid of it: "main-leg.left.wheel", "wing.right"; the id again where there is only one. */
   readonly pieceId: string;
 }

@@ -2,6 +2,7 @@ import type { Item } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import type { FitProblem } from './fitProblem';
 import { fitThings, itemThing } from './fitThings';
+import { keptFreeProblems } from './keptFree';
 import { itemOverlaps, overlapProblems } from './pairProblems';
 import { itemPlaceProblems, placeProblems } from './placeProblems';
 import { itemRuleProblems, leadProblems, ruleProblems, wallProblems } from './ruleProblems';
@@ -24,6 +25,7 @@ export const judgeAll = (aircraft: Aircraft, clearanceMm: number): Judged => ({
     ...leadProblems(aircraft, null),
     ...ruleProblems(aircraft),
     ...wallProblems(aircraft, null),
+    ...keptFreeProblems(aircraft, null),
     ...tightProblems(aircraft, clearanceMm),
   ],
 });
@@ -55,7 +57,13 @@ export function judgeChanges(before: Judged, aircraft: Aircraft): Judged | null 
       ...itemTightProblems(aircraft, thing, others, clearanceMm),
     ];
   });
-  const found = [...stays, ...fresh, ...leadProblems(aircraft, ids), ...wallProblems(aircraft, ids)];
+  const found = [
+    ...stays,
+    ...fresh,
+    ...leadProblems(aircraft, ids),
+    ...wallProblems(aircraft, ids),
+    ...keptFreeProblems(aircraft, ids),
+  ];
   return { aircraft, clearanceMm, found };
 }
 
@@ -63,7 +71,7 @@ export function judgeChanges(before: Judged, aircraft: Aircraft): Judged | null 
 export const differsLittle = (before: Judged, aircraft: Aircraft): boolean =>
   changedItems(before.aircraft, aircraft) !== null;
 
-const sameKeys = ['structure', 'switches', 'leads', 'keepApart', 'bays'] as const;
+const sameKeys = ['structure', 'switches', 'leads', 'keepApart', 'bays', 'ballastFree'] as const;
 
 /** The items that are not the same objects; null where more than some items is different. */
 function changedItems(before: Aircraft, after: Aircraft): readonly Item[] | null {

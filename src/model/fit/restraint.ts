@@ -22,7 +22,8 @@ export const restraint = (massG: number, loadFactor: number): Force => ({
   kgf: (massG / 1000) * loadFactor,
 });
 
-export interface ItemRestraint {
+/** What an item's fixing must hold. */
+export interface ItemForces {
   /** The mass to be held, g: of a tank, with what it starts with. */
   readonly massG: number;
   readonly loadFactors: LoadFactors;
@@ -31,6 +32,9 @@ export interface ItemRestraint {
   readonly ahead: Force;
   readonly up: Force;
   readonly side: Force;
+}
+
+export interface ItemRestraint extends ItemForces {
   /** The first thing it runs into when it breaks loose in a sudden stop, and how far ahead, mm; null for none. */
   readonly strikes: { readonly id: string; readonly name: string; readonly afterMm: number } | null;
 }
@@ -38,7 +42,11 @@ export interface ItemRestraint {
 /** What holds an item must bear, and what lies ahead of it. Null for an unknown id. */
 export function itemRestraint(aircraft: Aircraft, itemId: string): ItemRestraint | null {
   const item = itemById(aircraft, itemId);
-  if (!item) return null;
+  return item ? { ...itemForces(aircraft, item), strikes: firstAhead(aircraft, item) } : null;
+}
+
+/** What holds an item must bear. */
+export function itemForces(aircraft: Aircraft, item: Item): ItemForces {
   const loadFactors = aircraft.loadFactors ?? defaultLoadFactors;
   const massG = heldMassG(aircraft, item);
   return {
@@ -48,7 +56,6 @@ export function itemRestraint(aircraft: Aircraft, itemId: string): ItemRestraint
     ahead: restraint(massG, loadFactors.ahead),
     up: restraint(massG, loadFactors.up),
     side: restraint(massG, loadFactors.side),
-    strikes: firstAhead(aircraft, item),
   };
 }
 

@@ -69,7 +69,7 @@ export function takeJudged(aircraft: Aircraft, problems: readonly FitProblem[]):
 const concerned = ({ kind, parties }: FitProblem): string[] =>
   (holdersFault.includes(kind) ? parties.slice(0, 1) : parties).map(({ id }) => id);
 
-const holdersFault: readonly FitKind[] = ['through', 'outside', 'outOfBay'];
+const holdersFault: readonly FitKind[] = ['through', 'outside', 'outOfBay', 'keptFree'];
 
 const severe: Readonly<Record<FitSeverity, number>> = { bad: 1, caution: 0 };
 

@@ -1,3 +1,4 @@
+import type { Aircraft } from '../document/types';
 import { BAND_BEHIND_MM, FAR_OFF_CENTRE, SLIGHTLY_SHARE, TINY_MARGIN_PCT, TOUCH_PCT } from './limits';
 import type { CgPoint, Finding, JudgedBand, Judgement, MarginJudgement } from './types';
 
@@ -84,4 +85,13 @@ export function fitFindings(fit: Judgement['fit']): readonly Finding[] {
   if (fit.length === 0) return [];
   const severity = fit.some((problem) => problem.severity === 'bad') ? 'bad' : 'caution';
   return [{ kind: 'fit', severity, problems: fit }];
+}
+
+/** What is aboard with a mass that nobody knows; structure only while its shapes are in the sum. */
+export function massFindings({ parts, tanks, structure, bareAirframe }: Aircraft): readonly Finding[] {
+  const replaced = bareAirframe?.use === 'replace';
+  const things = [...(replaced ? [] : structure), ...tanks, ...parts];
+  const names = things.flatMap(({ massFrom, name }) => (massFrom === 'unknown' ? [name] : []));
+  const all = replaced && bareAirframe.massFrom === 'unknown' ? ['Bare airframe', ...names] : names;
+  return all.length > 0 ? [{ kind: 'mass-unknown', severity: 'unknown', names: all }] : [];
 }

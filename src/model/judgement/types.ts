@@ -147,6 +147,8 @@ export type Finding =
       readonly at: CgPoint;
     }
   | { readonly kind: 'fit'; readonly severity: Severity; readonly problems: readonly FitProblem[] }
+  /** Things whose mass nobody knows: their figures stand for nothing. */
+  | { readonly kind: 'mass-unknown'; readonly severity: 'unknown'; readonly names: readonly string[] }
   /** A sum or an estimate that is no number. */
   | { readonly kind: 'not-finite'; readonly severity: 'bad' }
   | {

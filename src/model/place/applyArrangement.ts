@@ -9,7 +9,8 @@ import type { Aircraft, Part } from '../document/types';
 import { emptiedId, METAL_G_PER_MM3 } from './ballastPlaces';
 import { fitRefusals, lostWaysIn, type Refusal } from './fitRefusals';
 import { aircraftCases } from './loadCases';
-import { partBox, turned } from './placeOptions';
+import { partBox } from './placeOptions';
+import { turned } from './turns';
 
 /** A stack of ballast at a spot, as large as so much of it is. */
 export function ballastPart(spot: BallastSpot, massG: number): Omit<Part, 'id'> {
@@ -39,10 +40,8 @@ export function applyArrangement(
   for (const { id, optionId, centreMm, moved } of placed) {
     const part = itemById(aircraft, id);
     if (!part || !moved) continue;
-    const turnDeg =
-      problem.parts.find((one) => one.id === id)?.options.find((option) => option.id === optionId)?.turnDeg ??
-      0;
-    const there = turned(part, turnDeg);
+    const option = problem.parts.find((each) => each.id === id)?.options.find(({ id }) => id === optionId);
+    const there = turned(part, option?.turnedTo);
     const from = partBox(there).centreMm;
     const [x, y, z] = part.positionMm;
     const positionMm: Vec3 = [
@@ -55,7 +54,10 @@ export function applyArrangement(
       // One that was bound to a bay and goes to another is bound to that; ids have no spaces in them.
       after = updatePart(after, id, { bayId: optionId.split(' ')[1] ?? part.bayId });
     }
-    if (turnDeg !== 0) after = updatePart(after, id, { yawDeg: there.yawDeg });
+    if (there !== part) {
+      const { yawDeg, pitchDeg, rollDeg } = there;
+      after = updatePart(after, id, { yawDeg, pitchDeg, rollDeg });
+    }
   }
   for (const { spotId, massG } of ballast) {
     const spot = problem.spots.find(({ id }) => id === spotId);

@@ -1,10 +1,11 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import type { BallastBody, BallastSpot, KeepApart, Obstacle } from '../../engine/place/types';
+import type { BallastBody, BallastSpot, Obstacle } from '../../engine/place/types';
 import { partBody } from '../airframe/bodies';
 import { itemExtent } from '../airframe/extent';
 import { hulls, type NamedHull } from '../airframe/solids';
+import { wingTip } from '../airframe/wingTip';
 import type { Aircraft, BallastSpotItem, Part } from '../document/types';
-import { wingPlanform } from '../stability/band';
+import { boxesMeet } from './ballastFree';
 import { acrossAt, hullStations } from './hullRoom';
 
 /** g/mm³; handbook values, from memory. */
@@ -25,10 +26,7 @@ const LONGEST_MM = 60;
 const WIDEST_MM = 40;
 const NARROWEST_MM = 8;
 const SLAB = { lengthMm: 60, widthMm: 24, heightMm: 10 } as const;
-const STRIP = { lengthMm: 60, widthMm: 20, heightMm: 6 } as const;
-/** Parts and ballast are kept this far from packs, and ballast from what gets hot, mm; common practice, no source. */
-const FROM_PACKS_MM = 3;
-const FROM_HEAT_MM = 15;
+const STRIP_WIDE_MM = 12;
 
 /** Where ballast is usually put: both ends of the hull, its floor behind the nose, and both tips where the lateral balance may need it. */
 export function usualSpots(aircraft: Aircraft, emptied: readonly Part[] = []): BallastSpotItem[] {
@@ -51,24 +49,11 @@ export function usualSpots(aircraft: Aircraft, emptied: readonly Part[] = []): B
       ...USUAL,
     });
   }
-  const wing = wingPlanform(aircraft);
-  if (wing) {
-    const x = wing.lemacMm + wing.macMm / 4;
-    const y = wing.spanMm / 2 - INSIDE_END_MM;
-    spots.push({
-      id: 'left-tip',
-      name: 'Left tip',
-      positionMm: [x, -y, wing.macWaterlineMm],
-      ...USUAL,
-      ...STRIP,
-    });
-    spots.push({
-      id: 'right-tip',
-      name: 'Right tip',
-      positionMm: [x, y, wing.macWaterlineMm],
-      ...USUAL,
-      ...STRIP,
-    });
+  for (const side of ['left', 'right'] as const) {
+    const tip = wingTip(aircraft, side, STRIP_WIDE_MM);
+    if (!tip) continue;
+    const named = { id: `${side}-tip`, name: side === 'left' ? 'Left tip' : 'Right tip' };
+    spots.push({ ...named, positionMm: tip.atMm, ...USUAL, ...tip.roomMm, widthMm: STRIP_WIDE_MM });
   }
   return spots;
 }
@@ -201,11 +186,14 @@ function stackIn(hull: NamedHull, [x, y, z]: Vec3): Room | null {
 /** Marks the place of ballast that has been taken out. */
 const EMPTIED = 'was ';
 
-/** The places of ballast that is taken out first: what is needed of it stays there, in the room that it had. */
-export const emptiedSpots = (emptied: readonly Part[]): BallastSpot[] =>
+/**
+ * The places of ballast that is taken out first: what is needed of it stays there, in the room that it had, unless that is kept
+ * free of ballast.
+ */
+export const emptiedSpots = (emptied: readonly Part[], free: readonly Obstacle[]): BallastSpot[] =>
   emptied.flatMap((part): BallastSpot[] => {
     const cgMm = partBody(part).mass.cgMm;
-    if (!cgMm || part.massG < 1) return [];
+    if (!cgMm || part.massG < 1 || free.some((zone) => boxesMeet(itemExtent(part), zone))) return [];
     const { id, name, massG } = part;
     return [{ id: `${EMPTIED}${id}`, name, positionMm: cgMm, stepG: 1, mostG: Math.floor(massG) }];
   });
@@ -213,27 +201,3 @@ export const emptiedSpots = (emptied: readonly Part[]): BallastSpot[] =>
 /** The id of the ballast that stood at a spot; null for a spot that is not such a place. */
 export const emptiedId = (spotId: string): string | null =>
   spotId.startsWith(EMPTIED) ? spotId.slice(EMPTIED.length) : null;
-
-/** Ballast is kept off packs, wherever they go. */
-export const ballastRules = (aircraft: Aircraft, spots: readonly BallastSpot[]): KeepApart[] =>
-  spots.flatMap(({ id }) =>
-    aircraft.parts
-      .filter(({ role }) => role === 'energy')
-      .map((pack) => ({ id: 'ballast off packs', a: id, b: pack.id, gapMm: FROM_PACKS_MM })),
-  );
-
-/** Round everything of an engine that burns something: it gets hot, and lead creeps. */
-export function hotZones(aircraft: Aircraft): Obstacle[] {
-  if (aircraft.kind !== 'petrol' && aircraft.kind !== 'turbine') return [];
-  return aircraft.parts
-    .filter(({ role, locked }) => role === 'powerplant' && locked)
-    .map((part) => {
-      const { minMm, maxMm } = itemExtent(part);
-      return {
-        id: `heat of ${part.id}`,
-        name: `the heat of ${part.name}`,
-        minMm: [minMm[0] - FROM_HEAT_MM, minMm[1] - FROM_HEAT_MM, minMm[2] - FROM_HEAT_MM],
-        maxMm: [maxMm[0] + FROM_HEAT_MM, maxMm[1] + FROM_HEAT_MM, maxMm[2] + FROM_HEAT_MM],
-      };
-    });
-}

@@ -51,6 +51,8 @@ function sentenceOf({ kind, parties: [first, second], byMm }: FitProblem): strin
       return `${first.name} is ${by} too near ${other}.`;
     case 'thinWall':
       return `${first.name} leaves the wall of ${other} ${by} too thin.`;
+    case 'keptFree':
+      return `${first.name} reaches ${by} into ${other}, where no ballast may be.`;
   }
 }
 

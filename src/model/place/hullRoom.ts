@@ -36,9 +36,12 @@ const ALIKE_MM = 3;
  */
 export function hullRooms(hull: NamedHull, ask: RoomAsk): HullRoom[] {
   const { within, widthMm, lengthMm } = ask;
-  const count = Math.max(1, Math.ceil((within.stationMm.toMm - within.stationMm.fromMm) / STEP_MM));
+  const stretch = cut(betweenEnds(hull), within.stationMm);
+  if (!stretch) return [];
+  const { fromMm, toMm } = stretch;
+  const count = Math.max(1, Math.ceil((toMm - fromMm) / STEP_MM));
   const cuts = Array.from({ length: count + 1 }, (_, i) => {
-    const x = within.stationMm.fromMm + ((within.stationMm.toMm - within.stationMm.fromMm) * i) / count;
+    const x = fromMm + ((toMm - fromMm) * i) / count;
     return { x, across: cut(acrossAt(hull, x, ask.waterlineMm), within.buttlineMm) };
   });
   const widest = Math.max(0, ...cuts.map(({ across }) => (across ? across.toMm - across.fromMm : 0)));
@@ -62,6 +65,13 @@ export function hullStations({ shape: { sections }, pose }: NamedHull): Span {
     fromMm: pose.positionMm[0] + (sections[0]?.xMm ?? 0),
     toMm: pose.positionMm[0] + (sections.at(-1)?.xMm ?? 0),
   };
+}
+
+/** The same inside the walls that close its ends. */
+function betweenEnds(hull: NamedHull): Span {
+  const { fromMm, toMm } = hullStations(hull);
+  const wallMm = (isOpen: boolean) => (isOpen ? 0 : hull.skinMm + AIR_MM);
+  return { fromMm: fromMm + wallMm(hull.open.front), toMm: toMm - wallMm(hull.open.rear) };
 }
 
 /** How far across the inner face reaches at a station over a height, aircraft frame; null where the height leaves it. */

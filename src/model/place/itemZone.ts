@@ -1,4 +1,5 @@
 import type { Band } from '../../engine/balance/band';
+import { TOUCH_MM } from '../../engine/balance/band';
 import type { Stretch, Vec3 } from '../../engine/geometry/types';
 import { lastOnly } from '../../engine/memory/memory';
 import {
@@ -12,6 +13,7 @@ import { leadBody } from '../airframe/bodies';
 import { itemExtent } from '../airframe/extent';
 import { balanceAt } from '../balance/balance';
 import { type Item, itemById, placeItem } from '../document/edit';
+import { twinOf } from '../document/twins';
 import type { Aircraft } from '../document/types';
 import { clashesOf } from '../fit/clash';
 import { hullRail } from './hullRail';
@@ -39,7 +41,8 @@ export interface ItemZone extends AllowedZone {
 /**
  * The zone over every load state and the whole burn, everything else where it is: exact, but that with leads on the item
  * its ends may be drawn in a little too far. Null without a band or a mass. It
- * takes the liquid to move with a tank as it stands. The very same answer again for the same aircraft. The band, mm, is
+ * takes the liquid to move with a tank as it stands. Of a mirrored pair both move: stations are exact, and sideways, where a
+ * pair moves no CG, it draws the buttlines in too far. The very same answer again for the same aircraft. The band, mm, is
  * the stated one unless another is given, such as an estimated one.
  */
 export function itemZone(
@@ -63,9 +66,11 @@ function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3, band: Band | nul
   // The item is taken out as if all of it stood at its origin: what it adds elsewhere moves along with it, and so does the
   // share of its leads that hangs on it.
   const hanging = leadSharesG(aircraft, item);
+  const twin = twinOf(aircraft, itemId);
+  const massOf = (one: AircraftCase) => one.massOf(itemId) + (twin ? one.massOf(twin.id) : 0);
   const inputFor = (cases: readonly AircraftCase[]): ZoneInput => {
     const massesG = cases.map((one) =>
-      hanging.reduce((sum, { id, shareG }) => (one.massOf(id) > 0 ? sum + shareG : sum), one.massOf(itemId)),
+      hanging.reduce((sum, { id, shareG }) => (one.massOf(id) > 0 ? sum + shareG : sum), massOf(one)),
     );
     return {
       cases: cases.map(({ id, name, massG, momentGmm }, s) => ({
@@ -90,7 +95,7 @@ function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3, band: Band | nul
   return {
     ...zone,
     station: { ...station, allowed },
-    freeStations: allowed ? freeWithin(aircraft, item, allowed) : [],
+    freeStations: allowed ? freeStations(aircraft, item, twin, allowed) : [],
     marginAt: (stationMm, buttlineMm) => zoneMargin(input, stationMm, buttlineMm)!,
     standAt: (stationMm, buttlineMm) => zoneMargin(stand, stationMm, buttlineMm),
   };
@@ -106,7 +111,7 @@ const FOLLOWED_MM = 1;
 function leadSharesG(aircraft: Aircraft, item: Item): { readonly id: string; readonly shareG: number }[] {
   const [x, y, z] = item.positionMm;
   return (aircraft.leads ?? []).flatMap((lead) => {
-    if (lead.from !== item.id && lead.to !== item.id) return [];
+    if (![lead.from, lead.to].some((end) => end === item.id || end === item.twinId)) return [];
     const momentAt = (by: number) => {
       const { massG, cgMm } = leadBody(placeItem(aircraft, item.id, [x + by, y, z]), lead)?.mass ?? {};
       return massG && cgMm ? massG * cgMm[0] : 0;
@@ -114,6 +119,13 @@ function leadSharesG(aircraft: Aircraft, item: Item): { readonly id: string; rea
     const shareG = (momentAt(FOLLOWED_MM) - momentAt(-FOLLOWED_MM)) / (2 * FOLLOWED_MM);
     return [{ id: lead.id, shareG }];
   });
+}
+
+/** Where an item has room, and where the other one of a mirrored pair has it too: both stand at the same station. */
+function freeStations(aircraft: Aircraft, item: Item, twin: Item | undefined, allowed: Stretch): Stretch[] {
+  const free = freeWithin(aircraft, item, allowed);
+  if (!twin) return free;
+  return free.flatMap((stretch) => freeWithin(aircraft, twin, stretch));
 }
 
 function freeWithin(aircraft: Aircraft, item: Item, allowed: Stretch): Stretch[] {
@@ -130,14 +142,14 @@ function freeWithin(aircraft: Aircraft, item: Item, allowed: Stretch): Stretch[]
   };
   let free = first.fromMm <= first.toMm ? [first] : [];
   const clashes = new Set(clashesOf(aircraft, item.id).map(({ otherId }) => otherId));
-  for (const box of obstaclesOf(aircraft, (id) => id === item.id)) {
+  for (const box of obstaclesOf(aircraft, (id) => id === item.id || id === item.twinId)) {
     // Boxes that overlap where the things themselves do not clash say nothing.
     const overlap = ([0, 1, 2] as const).every(
-      (axis) => minMm[axis] < box.maxMm[axis] - 1e-9 && box.minMm[axis] < maxMm[axis] - 1e-9,
+      (axis) => minMm[axis] < box.maxMm[axis] - TOUCH_MM && box.minMm[axis] < maxMm[axis] - TOUCH_MM,
     );
     if (overlap && !clashes.has(box.id) && !clashes.has(box.id.split(' ')[1] ?? '')) continue;
     const beside = ([1, 2] as const).some(
-      (axis) => minMm[axis] >= box.maxMm[axis] - 1e-9 || box.minMm[axis] >= maxMm[axis] - 1e-9,
+      (axis) => minMm[axis] >= box.maxMm[axis] - TOUCH_MM || box.minMm[axis] >= maxMm[axis] - TOUCH_MM,
     );
     if (beside) continue;
     const taken: Stretch = { fromMm: box.minMm[0] - (maxMm[0] - at), toMm: box.maxMm[0] + (at - minMm[0]) };

@@ -34,11 +34,11 @@ export function placeLifts(aircraft: Aircraft, settings: PlaceSettings): LiftQue
       const now = part.options.find(({ id }) => id === part.present.optionId) ?? part.options[0]!;
       const half = now.sizeMm.map((mm) => mm / 2);
       const [x, y, z] = part.present.centreMm;
+      const { turnedTo: _turned, ...standing } = now;
       const here = {
-        ...now,
+        ...standing,
         id: 'locked',
         name: 'its place',
-        turnDeg: 0,
         region: {
           minMm: [x - half[0]!, y - half[1]!, z - half[2]!] as const,
           maxMm: [x + half[0]!, y + half[1]!, z + half[2]!] as const,

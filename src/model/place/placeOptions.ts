@@ -2,6 +2,7 @@ import { solidOf } from '../../engine/fit/solid';
 import { poseRotation } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { fitsRegion, sizeOf } from '../../engine/place/regions';
+import { SAME_MM } from '../../engine/place/tolerances';
 import type { PlaceBox, PlaceOption } from '../../engine/place/types';
 import { partBody, tankBody } from '../airframe/bodies';
 import { itemExtent } from '../airframe/extent';
@@ -14,6 +15,7 @@ import { bayFloorMm } from './bayFloor';
 import { hullRooms, hullStations, roomsInHulls } from './hullRoom';
 import { leadEndsOn } from './placeLeads';
 import type { PlaceRule } from './placeSettings';
+import { type Turn, turned, turnsOf } from './turns';
 
 /** A part's box, square to the axes: middle and size, and where its CG is from the middle, mm. */
 export interface PartBox extends PlaceBox {
@@ -38,42 +40,35 @@ export function partBox(item: Item): PartBox {
   };
 }
 
-/** The part with yaw added about its own origin. */
-export const turned = <T extends Item>(part: T, turnDeg: number): T =>
-  turnDeg === 0 ? part : { ...part, yawDeg: turnedYaw(part.yawDeg + turnDeg) };
-
-/** Within ±180°, so that turning again and again stays within what a file may say. */
-const turnedYaw = (deg: number) => deg - 360 * Math.round(deg / 360);
-
 /** Air under a part that stands on something: the clearance that is kept all round. */
 const UNDER_MM = 1;
 /** What stands so near to the floor, mm, stands on it. */
 const PACKING_MM = 4;
 
-/** All ways to place a part or tank under a rule, each as the box it is there. */
-export function placeOptions(
-  aircraft: Aircraft,
-  item: Item,
-  rule: PlaceRule,
-  mayTurn: boolean,
-): PlaceOption[] {
-  const turns = mayTurn ? distinctTurns(item) : [0];
-  return turns.flatMap((turnDeg) => {
-    const there = turned(item, turnDeg);
-    const box = partBox(there);
-    return regionsOf(aircraft, item, rule, box).flatMap(({ id, name, region }) => {
+/** All ways to place a part or tank under a rule, each as the box it is there, turned as it says that it may be. */
+export const placeOptions = (aircraft: Aircraft, item: Item, rule: PlaceRule): PlaceOption[] =>
+  distinctTurns(aircraft, item).flatMap(({ turn, there, box, leadEndsMm }) =>
+    regionsTurned(aircraft, item, there, rule).flatMap(({ id, name, region }) => {
       const option: PlaceOption = {
-        id: turnDeg === 0 ? id : `${id} turned ${turnDeg}`,
+        id: turn.angles ? `${id} ${turn.name}` : id,
         name,
         region,
         sizeMm: box.sizeMm,
         cgFromCentreMm: box.cgFromCentreMm,
-        turnDeg,
-        leadEndsMm: leadEndsOn(aircraft, there, box.centreMm),
+        leadEndsMm,
+        ...(turn.angles ? { turnedTo: turn.angles } : {}),
       };
       return fitsRegion(option) ? [option] : [];
-    });
-  });
+    }),
+  );
+
+/** The regions of a part that is turned: standing as high as it stood, or where there is no room so, about its origin. */
+function regionsTurned(aircraft: Aircraft, item: Item, there: Item, rule: PlaceRule): NamedRegion[] {
+  const [x, y, z] = there.positionMm;
+  const byMm = itemExtent(item).minMm[2] - itemExtent(there).minMm[2];
+  const raised = byMm === 0 ? there : { ...there, positionMm: [x, y, z + byMm] as const };
+  const regions = regionsOf(aircraft, raised, rule, partBox(raised));
+  return regions.length > 0 || raised === there ? regions : regionsOf(aircraft, there, rule, partBox(there));
 }
 
 /** Where it stands, as the one place it has. */
@@ -86,22 +81,34 @@ export function itsPlace(aircraft: Aircraft, item: Item, id = 'here'): PlaceOpti
     region,
     sizeMm,
     cgFromCentreMm,
-    turnDeg: 0,
     leadEndsMm: leadEndsOn(aircraft, item, centreMm),
   };
 }
 
-/** Right angles that make a difference: to the box, or to where its CG is. */
-function distinctTurns(item: Item): number[] {
-  const seen: PartBox[] = [];
-  return [0, 90, 180, 270].filter((turnDeg) => {
-    const box = partBox(turned(item, turnDeg));
+/** A part turned, with what that makes of it. */
+interface Turned {
+  readonly turn: Turn;
+  readonly there: Item;
+  readonly box: PartBox;
+  readonly leadEndsMm: Readonly<Record<string, Vec3>>;
+}
+
+/** Turns that make a difference: to the box, to where its CG is, or to where its leads leave it. */
+function distinctTurns(aircraft: Aircraft, item: Item): Turned[] {
+  const seen: Turned[] = [];
+  for (const turn of turnsOf(item)) {
+    const there = turned(item, turn.angles);
+    const box = partBox(there);
+    const leadEndsMm = leadEndsOn(aircraft, there, box.centreMm);
     const alike = seen.some(
-      (other) => near(box.sizeMm, other.sizeMm) && near(box.cgFromCentreMm, other.cgFromCentreMm),
+      (other) =>
+        near(box.sizeMm, other.box.sizeMm) &&
+        near(box.cgFromCentreMm, other.box.cgFromCentreMm) &&
+        Object.entries(leadEndsMm).every(([id, end]) => near(end, other.leadEndsMm[id]!)),
     );
-    if (!alike) seen.push(box);
-    return !alike;
-  });
+    if (!alike) seen.push({ turn, there, box, leadEndsMm });
+  }
+  return seen;
 }
 
 const near = (a: Vec3, b: Vec3) => a.every((value, i) => Math.abs(value - b[i as 0 | 1 | 2]) < 0.1);
@@ -149,7 +156,7 @@ function regionsInBay(aircraft: Aircraft, bay: Bay, box: PartBox): NamedRegion[]
     buttlineMm: { fromMm: minMm[1], toMm: maxMm[1] },
   };
   // Where the hull is too narrow down there, it stands on something higher: as low as it goes.
-  for (; floorMm + sizeMm[2] <= maxMm[2] + 1e-6; floorMm += 2) {
+  for (; floorMm + sizeMm[2] <= maxMm[2] + SAME_MM; floorMm += 2) {
     const height = { fromMm: floorMm, toMm: floorMm + sizeMm[2] };
     const rooms = inHull
       ? roomsInHulls(aircraft, { lengthMm: sizeMm[0], widthMm: sizeMm[1], waterlineMm: height, within })

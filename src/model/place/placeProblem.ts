@@ -1,11 +1,13 @@
-import { centreRange } from '../../engine/place/regions';
-import type { MovablePart, PlaceOption, PlaceProblem } from '../../engine/place/types';
+import { optionAt } from '../../engine/place/optionAt';
+import type { MovablePart, PlaceProblem } from '../../engine/place/types';
 import { itemExtent } from '../airframe/extent';
 import { balanceAt } from '../balance/balance';
 import type { Item } from '../document/edit';
 import { itemById } from '../document/edit';
+import { listed } from '../document/inWords';
 import type { Aircraft } from '../document/types';
-import { ballastRules, emptiedSpots, hotZones, sizedSpots, usualSpots } from './ballastPlaces';
+import { ballastFreeZones, ballastRules, keptFreeNotes } from './ballastFree';
+import { emptiedSpots, sizedSpots, usualSpots } from './ballastPlaces';
 import { bayExcessWords } from './bayFloor';
 import { type AircraftCase, aircraftCases } from './loadCases';
 import { apartRules, asCloseAsNow, obstaclesOf } from './obstacles';
@@ -54,7 +56,8 @@ export function placeProblem(aircraft: Aircraft, settings: PlaceSettings): Place
     aircraft,
     settings.spots ? [] : sizedSpots(aircraft, aircraft.ballastSpots ?? usualSpots(aircraft, emptied)),
   );
-  const spots = settings.spots ?? [...emptiedSpots(emptied), ...room.spots];
+  const free = ballastFreeZones(aircraft);
+  const spots = settings.spots ?? [...emptiedSpots(emptied, free), ...room.spots];
   return {
     problem: {
       cases: cases.map((one) =>
@@ -77,10 +80,10 @@ export function placeProblem(aircraft: Aircraft, settings: PlaceSettings): Place
         ...ballastRules(aircraft, spots),
       ],
       leads,
-      noBallast: hotZones(aircraft),
+      noBallast: free,
       wantedMarginMm: settings.wantedMarginMm ?? 0,
     },
-    notes: [...notesFor(aircraft, settings, moves), ...room.notes],
+    notes: [...notesFor(aircraft, settings, moves), ...room.notes, ...keptFreeNotes(spots, free)],
   };
 }
 
@@ -89,17 +92,18 @@ function movable(
   aircraft: Aircraft,
   item: Item,
   cases: readonly AircraftCase[],
-  { rules = {}, mayTurn = [] }: PlaceSettings,
+  { rules = {} }: PlaceSettings,
 ): MovablePart[] {
-  const mayBeTurned = mayTurn.includes(item.id);
+  // The search places each item by itself, which would part a mirrored pair.
+  if (item.twinId !== undefined) return [];
   const { centreMm } = partBox(item);
   const asked = rules[item.id];
-  let options = placeOptions(aircraft, item, asked ?? defaultRule(aircraft, item), mayBeTurned);
+  let options = placeOptions(aircraft, item, asked ?? defaultRule(aircraft, item));
   const isFree =
     !asked && (aircraft.bays ?? []).length > 0 && !('bayId' in item && item.bayId) && !item.locked;
   if (isFree && options.length > 0 && !optionAt(options, centreMm)) {
     // Nobody asked for it to go into a bay, and it is in none: it may also slide from where it is.
-    options = [...options, ...placeOptions(aircraft, item, { by: 'rail', stations: 'hull' }, mayBeTurned)];
+    options = [...options, ...placeOptions(aircraft, item, { by: 'rail', stations: 'hull' })];
   }
   if (options.length === 0) return [];
   const now = optionAt(options, centreMm);
@@ -114,20 +118,6 @@ function movable(
     },
   ];
 }
-
-/** The option that a part stands in as it is, if any. */
-const optionAt = (
-  options: readonly PlaceOption[],
-  centreMm: PlaceOption['sizeMm'],
-): PlaceOption | undefined =>
-  options.find(
-    (option) =>
-      option.turnDeg === 0 &&
-      ([0, 1, 2] as const).every((axis) => {
-        const { lowMm, highMm } = centreRange(option, axis);
-        return centreMm[axis] >= lowMm - 1e-6 && centreMm[axis] <= highMm + 1e-6;
-      }),
-  );
 
 /** A load case less what is to be placed and the leads that hang on it. */
 function without(
@@ -160,10 +150,16 @@ function notesFor(
 ): string[] {
   const items: readonly Item[] = [...aircraft.parts, ...aircraft.tanks];
   const stuck = items.filter(
-    (item) => (rules[item.id] ?? defaultRule(aircraft, item)).by !== 'stay' && !moves(item.id),
+    (item) =>
+      item.twinId === undefined &&
+      (rules[item.id] ?? defaultRule(aircraft, item)).by !== 'stay' &&
+      !moves(item.id),
   );
   const names = stuck.map(({ name }) => name);
-  const excess = (aircraft.bays ?? []).flatMap((bay) => bayExcessWords(aircraft, bay, bayBox(bay)) ?? []);
+  const excess = [
+    ...pairNotes(aircraft, items),
+    ...(aircraft.bays ?? []).flatMap((bay) => bayExcessWords(aircraft, bay, bayBox(bay)) ?? []),
+  ];
   if (names.length === 0) return excess;
   const list = names.length > 1 ? `${names.slice(0, -1).join(', ')} and ${names.at(-1)}` : names[0];
   const stays = names.length > 1 ? 'stay where they are' : 'stays where it is';
@@ -171,4 +167,14 @@ function notesFor(
     `${list} ${stays}: no room in a hull is known around ${names.length > 1 ? 'them' : 'it'}.`,
     ...excess,
   ];
+}
+
+/** Of mirrored pairs that would else have been moved: why they are not. */
+function pairNotes(aircraft: Aircraft, items: readonly Item[]): string[] {
+  const names = items.flatMap(({ twinId, ...alone }) =>
+    twinId !== undefined && defaultRule(aircraft, alone as Item).by !== 'stay' ? [alone.name] : [],
+  );
+  return names.length > 0
+    ? [`${listed(names)} stay where they are: a mirrored pair is moved by hand, or broken first.`]
+    : [];
 }

@@ -22,8 +22,6 @@ export interface PlaceSettings {
   readonly alsoDown?: readonly Vec3[];
   /** How each part or tank may be placed, by its id; `defaultRule` for one that is not named. */
   readonly rules?: Readonly<Record<string, PlaceRule>>;
-  /** Parts that may also be turned by a right angle, or end for end. */
-  readonly mayTurn?: readonly string[];
   /** The file's ballast spots, or the usual ones, when left out. */
   readonly spots?: readonly BallastSpot[];
   /** Least gap around everything, mm; 1 when left out. */
@@ -42,9 +40,10 @@ export interface PlaceSettings {
 /** Roles of things made to be moved; the others stay unless a rule says otherwise. */
 const MOVABLE = new Set<Part['role']>(['energy', 'payload', 'radio', 'ballast', 'other']);
 
-/** A locked part stays; one bound to a bay stays in it; others may go to any bay, or slide along the hull. */
+/** A locked part stays, and so does each of a mirrored pair; one bound to a bay stays in it; others may go to any bay, or slide along the hull. */
 export function defaultRule({ bays = [] }: Aircraft, part: Item): PlaceRule {
-  if (part.locked || !('role' in part) || !MOVABLE.has(part.role)) return { by: 'stay' };
+  if (part.locked || part.twinId !== undefined || !('role' in part) || !MOVABLE.has(part.role))
+    return { by: 'stay' };
   if (part.bayId && bays.some(({ id }) => id === part.bayId)) return { by: 'bays', bayIds: [part.bayId] };
   return bays.length > 0
     ? { by: 'bays', bayIds: bays.map(({ id }) => id) }

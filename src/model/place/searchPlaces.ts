@@ -1,13 +1,15 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { arrange } from '../../engine/place/arrange';
+import { type ArrangeOrder, arrange } from '../../engine/place/arrange';
 import { arrangeSentence } from '../../engine/place/arrangeSentence';
+import { fewestFor } from '../../engine/place/fewestMoves';
 import type { Around } from '../../engine/place/leadShares';
 import type { SolveMilp } from '../../engine/place/milp';
 import { bestOfSeveral } from '../../engine/place/oneOfSeveral';
 import { sigmasFor } from '../../engine/place/robust';
 import { type ArrangeAnswer, SAME_MARGIN_MM } from '../../engine/place/searchState';
 import { shrunkBand } from '../../engine/place/shrunkBand';
-import type { PlaceProblem } from '../../engine/place/types';
+import { SAME_G } from '../../engine/place/tolerances';
+import type { Arrangement, PlaceProblem } from '../../engine/place/types';
 import type { Aircraft } from '../document/types';
 import { recheckArrangement } from './applyArrangement';
 import { asBefore, asPresent } from './asBefore';
@@ -18,7 +20,7 @@ import { groundOf } from './ground';
 import { hunt, placesOf } from './hunt';
 import { placeProblem } from './placeProblem';
 import type { PlaceSettings } from './placeSettings';
-import { type Candidate, soundestSoFar } from './soundest';
+import { type Candidate, type Soundest, soundestSoFar } from './soundest';
 
 /** What is asked: the aircraft to start from, or several of which one is to be chosen, and what for. */
 export interface PlaceRequest {
@@ -103,8 +105,9 @@ function searchOne(
   const asked = sure?.problem ?? question.problem;
   const notUsed = new Set<string>();
   let first: ArrangeAnswer | null = null;
+  let fewest: Arrangement | null = null;
   const tell = (taken: Candidate | null): PlaceFound => {
-    const answer = soundAnswer(taken, first);
+    const answer = soundAnswer(taken, first, fewest);
     return {
       variant,
       problem: taken?.problem ?? asked,
@@ -132,7 +135,15 @@ function searchOne(
   };
   const present = asPresent(asked);
   huntFor(leftMs() * CLIMB_SHARE, present, null);
-  first = arrange(asked, { solve, now, timeMs: leftMs() * FIRST_SHARE });
+  first = arrange(asked, {
+    solve,
+    now,
+    timeMs: leftMs() * FIRST_SHARE,
+    onProgress: (soFar) => {
+      first = soFar;
+      tools.onProgress?.(tell(soundest.best()));
+    },
+  });
   let problem = asked;
   let answer = first;
   const cutTimes = new Map<string, number>();
@@ -156,18 +167,42 @@ function searchOne(
     }
     answer = arrange(problem, { solve, now, timeMs: leftMs() * ROUND_SHARE });
   }
+  const taken = soundest.best();
+  if (taken && !soundAnswer(taken, first, null).movesProved)
+    fewest = fewestOf(asked, soundest, { solve, now, timeMs: leftMs() });
   return tell(soundest.best());
+}
+
+/** So often is one with fewer moves taken and still fewer are looked for. */
+const MOST_FEWER = 4;
+
+/** The arrangement that nothing with fewer moves can stand beside, if it was proved; fewer moves that can be built are taken. */
+function fewestOf(asked: PlaceProblem, soundest: Soundest, order: ArrangeOrder): Arrangement | null {
+  const endMs = order.now() + order.timeMs;
+  for (let round = 0; round < MOST_FEWER && order.now() < endMs; round++) {
+    const { best, keptMarginMm } = soundest.best()!;
+    const { proved, fewer } = fewestFor(asked, best, { ...order, timeMs: endMs - order.now() });
+    if (!fewer) return proved ? best : null;
+    const said = soundest.take({ best: fewer, problem: asked, keptMarginMm });
+    if (said === null || said.length > 0) return null;
+  }
+  return null;
 }
 
 /** Whether nothing could be better by ballast and margin than what there is. */
 const isDone = (taken: Candidate | null, first: ArrangeAnswer): boolean =>
-  taken !== null && soundAnswer(taken, first).marginProved;
+  taken !== null && soundAnswer(taken, first, null).marginProved;
 
 /**
  * What is sound, with what is proved of the problem as it was asked: that knows less than the fit, so its bounds hold for all
- * that can be built. A bound that was found with the margin wanted says nothing of less.
+ * that can be built. A bound that was found with the margin wanted says nothing of less. `fewest` is an arrangement of which it
+ * was proved that nothing with fewer moves has its ballast and its margin.
  */
-function soundAnswer(taken: Candidate | null, first: ArrangeAnswer | null): ArrangeAnswer {
+function soundAnswer(
+  taken: Candidate | null,
+  first: ArrangeAnswer | null,
+  fewest: Arrangement | null,
+): ArrangeAnswer {
   if (!taken)
     return first && first.boundG === Number.POSITIVE_INFINITY
       ? first
@@ -175,11 +210,11 @@ function soundAnswer(taken: Candidate | null, first: ArrangeAnswer | null): Arra
   const { best, keptMarginMm } = taken;
   const bounds = first && first.keptMarginMm <= keptMarginMm ? first : null;
   const boundG = Math.min(bounds?.boundG ?? 0, best.ballastG);
-  const proved = bounds !== null && best.ballastG <= boundG + 1e-6;
+  const proved = bounds !== null && best.ballastG <= boundG + SAME_G;
   const marginBoundMm = bounds?.best && bounds.best.ballastG === best.ballastG ? bounds.marginBoundMm : null;
   const marginProved = proved && marginBoundMm !== null && best.marginMm >= marginBoundMm - SAME_MARGIN_MM;
-  const fewest = bounds?.movesProved ? bounds.best!.moves : 0;
-  const movesProved = marginProved && best.moves <= fewest;
+  const leastMoves = marginProved && bounds.movesProved ? bounds.best!.moves : 0;
+  const movesProved = best === fewest || best.moves <= leastMoves;
   const told = {
     best,
     boundG,

@@ -1,5 +1,5 @@
 import type { TradeOffPoint } from '../../engine/place/tradeOff';
-import type { PlaceProblem } from '../../engine/place/types';
+import type { Arrangement, PlaceProblem } from '../../engine/place/types';
 import type { Lift, WhyNot } from '../../engine/place/whyNot';
 import type { Aircraft } from '../document/types';
 import type { PlaceSettings } from './placeSettings';
@@ -10,6 +10,7 @@ export interface ChoicesAsk {
   readonly aircraft: Aircraft;
   readonly settings: PlaceSettings;
   readonly problem: PlaceProblem;
+  readonly offered: Arrangement;
 }
 
 /** What may be asked of the search for places. */

@@ -48,6 +48,6 @@ export function trueStretch(
 }
 
 /** Whether the CG is no straight line in where an item stands: a lead hangs on it, or foam may be cut for it. */
-const bends = ({ leads = [], structure }: Aircraft, { id }: Item): boolean =>
-  leads.some(({ from, to }) => from === id || to === id) ||
+const bends = ({ leads = [], structure }: Aircraft, { id, twinId }: Item): boolean =>
+  leads.some(({ from, to }) => [from, to].some((end) => end === id || end === twinId)) ||
   structure.some((element) => element.kind === 'block' && element.cuttable);

@@ -33,7 +33,7 @@ export function usefulMass(aircraft: Aircraft, down: Vec3, band: Band | null): U
   return aircraft.parts
     .flatMap((part): UsefulMass[] => {
       const at = partBody(part).mass.cgMm;
-      if (!USEFUL.has(part.role) || part.locked || !at) return [];
+      if (!USEFUL.has(part.role) || part.locked || part.twinId !== undefined || !at) return [];
       // Where it is not aboard its mass changes nothing, so those cases must do without.
       const aboard = cases.filter((one) => one.massOf(part.id) > 0);
       const rest = cases.filter((one) => one.massOf(part.id) === 0);

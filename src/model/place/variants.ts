@@ -19,9 +19,9 @@ export interface Variant {
 /** More combinations than this are not searched. */
 const MOST_VARIANTS = 8;
 
-/** What of the shelf may stand in for a part: of its own role, and another. */
-export const alternativesFor = ({ role, name }: Part): readonly ShelfPart[] =>
-  shelf.filter((one) => one.role === role && one.name !== name);
+/** What of the shelf may stand in for a part: of its own role, and another. Nothing for one of a mirrored pair. */
+export const alternativesFor = ({ role, name, twinId }: Part): readonly ShelfPart[] =>
+  twinId === undefined ? shelf.filter((one) => one.role === role && one.name !== name) : [];
 
 /** Every combination of a part as it is and of what may stand in for it, as it is first; or why there are too many. */
 export function variantsOf(
@@ -40,7 +40,7 @@ export function variantsOf(
 function swapped({ name, aircraft }: Variant, partId: string, other: Alternative): Variant | null {
   const part = aircraft.parts.find(({ id }) => id === partId);
   const from = shelf.find((one) => one.name === other.shelfName);
-  if (!part || !from) return null;
+  if (!part || !from || part.twinId !== undefined) return null;
   const { inertiaGmm2: _inertia, ...rest } = part;
   const { name: otherName, shape, massG } = from;
   const first: Aircraft = {

@@ -8,9 +8,11 @@ import { type Checked, collections, soundItems } from './checked';
 import { type Fault, type Path, toldFault, valueAt } from './fault';
 import { fitFaults } from './fitFaults';
 import { fuelFaults } from './fuelFaults';
+import { meshHullFault } from './meshHullFault';
 import { placesOf } from './places';
 import { switchFaults } from './switchFaults';
 import { tankFaults } from './tankFaults';
+import { twinFaults } from './twinFaults';
 import { weighFaults } from './weighFaults';
 
 /**
@@ -33,6 +35,7 @@ export function crossFaults(json: unknown, broken: readonly Fault[]): readonly F
     ...fuelFaults(checked),
     ...tankFaults(checked),
     ...partFaults(checked),
+    ...twinFaults(checked),
     ...switchFaults(checked),
     ...fitFaults(checked),
     ...weighFaults(checked),
@@ -70,7 +73,7 @@ function structureFaults(checked: Checked): readonly Fault[] {
       const order = sectionOrderFaults(item.sections, index, checked);
       if (order.length > 0) return order;
     }
-    const sentence = pointFault(item) ?? firstShapeFault(item);
+    const sentence = pointFault(item) ?? firstShapeFault(item) ?? meshHullFault(item);
     return sentence
       ? [checked.tell(['structure', index], sentence, 'a shape that encloses a volume', `a ${item.kind}`)]
       : [];

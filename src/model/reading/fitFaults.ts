@@ -4,6 +4,10 @@ import { type Checked, soundItems } from './checked';
 import type { Fault } from './fault';
 
 const lists = ['bays', 'hatches', 'leads'] as const;
+const ballastLists = [
+  { key: 'ballastSpots', what: 'ballast spot' },
+  { key: 'ballastFree', what: 'zone kept free of ballast' },
+] as const;
 
 /** References that lead nowhere, ids used twice and openings without a direction, among what is kept for fit. */
 export function fitFaults(checked: Checked): readonly Fault[] {
@@ -25,15 +29,17 @@ export function fitFaults(checked: Checked): readonly Fault[] {
       taken.add(item.id);
     }
   }
-  const spots = new Set<string>();
-  for (const [index, { id }] of soundEntries(aircraft.ballastSpots, (at) =>
-    sound('ballastSpots', at, 'id'),
-  )) {
-    if (spots.has(id)) {
-      const sentence = `another ballast spot has the id "${id}" already.`;
-      faults.push(tell(['ballastSpots', index, 'id'], sentence, 'an id of its own', `"${id}"`));
+  for (const { key, what } of ballastLists) {
+    const ids = new Set<string>();
+    for (const [index, { id }] of soundEntries<{ readonly id: string }>(aircraft[key], (at) =>
+      sound(key, at, 'id'),
+    )) {
+      if (ids.has(id)) {
+        const sentence = `another ${what} has the id "${id}" already.`;
+        faults.push(tell([key, index, 'id'], sentence, 'an id of its own', `"${id}"`));
+      }
+      ids.add(id);
     }
-    spots.add(id);
   }
   for (const { item, index } of soundItems(checked, 'parts')) {
     if (item.bayId === undefined || bays.has(item.bayId)) continue;

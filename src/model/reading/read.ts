@@ -5,6 +5,7 @@ import { readJson } from './jsonText';
 import { migrate } from './migrations/migrate';
 import { schemaFaults } from './schemaFaults';
 import { misspeltKeys } from './unknownKeys';
+import { variantFaults } from './variantFaults';
 
 export type { Fault } from './fault';
 
@@ -40,7 +41,9 @@ function readDocument(json: unknown): ReadResult {
   const migrated = migrate(json);
   if (!migrated.ok) return { ok: false, faults: [migrated.fault] };
   const broken = schemaFaults(migrated.json);
-  const faults = [...broken, ...misspeltKeys(migrated.json), ...crossFaults(migrated.json, broken)];
+  const first = [...broken, ...misspeltKeys(migrated.json), ...crossFaults(migrated.json, broken)];
+  // Variants are aircraft made of this one, so they are looked at once it is sound itself.
+  const faults = first.length > 0 ? first : variantFaults(migrated.json as Aircraft);
   return faults.length > 0
     ? { ok: false, faults: cappedFaults(faults) }
     : { ok: true, aircraft: migrated.json as Aircraft };

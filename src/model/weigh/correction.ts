@@ -38,7 +38,7 @@ const makeUp = (name: string, massG: number, positionMm: Vec3, notes: string): O
   yawDeg: 0,
   pitchDeg: 0,
   rollDeg: 0,
-  typical: true,
+  massFrom: 'assumed',
   inTheOpen: true,
   notes,
 });
@@ -57,6 +57,8 @@ export function correctionOf(
     const part = shelf[Number(id)];
     return part ? { kind: 'add', part: { ...part, positionMm: rounded(positionMm) } } : null;
   }
+  // The readings blame one of a mirrored pair, and whatever is written down for it is written for both.
+  if (kind !== 'not-aboard' && itemById(aircraft, id)?.twinId !== undefined) return null;
   // How much liquid was aboard is said by the weigh-in, not by the list.
   if (!dryIds.has(id)) return null;
   const sourceId = sources.get(id) ?? id;

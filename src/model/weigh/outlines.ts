@@ -1,7 +1,9 @@
 import { convexHull } from '../../engine/geometry/convexHull';
 import type { Corner } from '../../engine/geometry/polygon';
 import { pointToAircraft } from '../../engine/geometry/rotation';
+import type { Pose, Vec3 } from '../../engine/geometry/types';
 import { mirrorY } from '../../engine/geometry/vec3';
+import type { Shape } from '../../engine/mass/shapes';
 import { tessellate } from '../../engine/mass/tessellate';
 import { perObject } from '../../engine/memory/memory';
 import { type Piece, type PieceKind, pieces } from '../airframe/pieces';
@@ -52,13 +54,46 @@ export function undersideAt(aircraft: Aircraft, stationMm: number): number {
   return heights.length > 0 ? Math.min(...heights) : 0;
 }
 
-function outline(piece: Piece, view: OutlineView): Outline {
+const outline = (piece: Piece, view: OutlineView): Outline => ({
+  id: piece.id,
+  kind: piece.kind,
+  corners: outlineOf(piece, view),
+});
+
+/** A solid as it is posed, and then mirrored if it says so. */
+interface PosedSolid {
+  readonly shape: Shape;
+  readonly pose: Pose;
+  readonly mirrored: boolean;
+}
+
+/**
+ * The outline of a solid, seen square from a side: of a hull that lies along the aircraft its profile from the side and from
+ * above, of all else the convex outline.
+ */
+export function outlineOf({ shape, pose, mirrored }: PosedSolid, view: OutlineView): readonly Corner[] {
   const [right, up] = axesOfView[view];
-  const { verticesMm } = tessellate(piece.shape, { segments: SEGMENTS });
-  const corners = verticesMm.map((vertex): Corner => {
-    const posed = pointToAircraft(piece.pose, vertex);
-    const point = piece.mirrored ? mirrorY(posed) : posed;
+  const points = profilePoints(shape, pose, view) ?? tessellate(shape, { segments: SEGMENTS }).verticesMm;
+  const corners = points.map((vertex): Corner => {
+    const posed = pointToAircraft(pose, vertex);
+    const point = mirrored ? mirrorY(posed) : posed;
     return [point[right], point[up]];
   });
-  return { id: piece.id, kind: piece.kind, corners: convexHull(corners) };
+  return points.length > 0 && isProfile(shape, pose, view) ? corners : convexHull(corners);
+}
+
+const isProfile = ({ kind }: Shape, { yawDeg, pitchDeg, rollDeg }: Pose, view: OutlineView): boolean =>
+  kind === 'loft' && view !== 'behind' && yawDeg === 0 && pitchDeg === 0 && rollDeg === 0;
+
+/** Out along one edge of the sections and back along the other; null for what has no profile of its own. */
+function profilePoints(shape: Shape, pose: Pose, view: OutlineView): readonly Vec3[] | null {
+  if (shape.kind !== 'loft' || !isProfile(shape, pose, view)) return null;
+  const edge = (side: 1 | -1) =>
+    shape.sections.map(
+      ({ xMm, widthMm, heightMm, centreYMm, centreZMm }): Vec3 =>
+        view === 'top'
+          ? [xMm, centreYMm + (side * widthMm) / 2, centreZMm]
+          : [xMm, centreYMm, centreZMm + (side * heightMm) / 2],
+    );
+  return [...edge(-1), ...edge(1).reverse()];
 }

@@ -6,7 +6,7 @@ import { fuelDensity } from '../airframe/tanks';
 import { type Balance, balanceAt } from '../balance/balance';
 import { densityPlusMinus, type MeasuredThing, measuredThings, USUAL } from '../balance/measurements';
 import { itemById, structureById } from '../document/edit';
-import type { Aircraft, WeighIn } from '../document/types';
+import type { Aircraft, MassFrom, WeighIn } from '../document/types';
 import { downAtPitch } from './pitch';
 
 /** The aircraft as the list has it, in the load state and at the fuel of a weigh-in. */
@@ -66,13 +66,24 @@ export function thoughtAt(aircraft: Aircraft, weighIn: WeighIn): Thought {
 /** No id in a file has a blank in it. */
 const liquidId = (tankId: string) => `liquid ${tankId}`;
 
+/** Whether nobody weighed what a mass of such a source is of. */
+const notWeighed: Readonly<Record<MassFrom, boolean>> = {
+  weighed: false,
+  measured: false,
+  typical: true,
+  assumed: true,
+  unknown: true,
+};
+
 function suspectOf(aircraft: Aircraft, thing: MeasuredThing): Suspect {
   const { id, mass, sigmaG, sigmaMm, sourceId } = thing;
   const item = itemById(aircraft, sourceId);
   const structure = structureById(aircraft, sourceId);
-  const guessed = structure
-    ? structure.kind !== 'leg' && structure.mass.by !== 'weighed'
-    : item !== undefined && 'typical' in item && item.typical === true;
+  const massFrom = item?.massFrom ?? structure?.massFrom;
+  const guessed =
+    massFrom === undefined
+      ? structure !== undefined && structure.kind !== 'leg' && structure.mass.by !== 'weighed'
+      : notWeighed[massFrom];
   return {
     id,
     mass,

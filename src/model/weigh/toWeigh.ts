@@ -32,7 +32,7 @@ export function toWeigh(aircraft: Aircraft, { bodies }: Balance): readonly ToWei
     .sort((a, b) => b.effectMm - a.effectMm);
 }
 
-/** Enters a reading of the kitchen scale: mass, ± and day; it is no typical figure any more. */
+/** Enters a reading of the kitchen scale: mass, ±, day and source. */
 export function enterWeighed(
   aircraft: Aircraft,
   id: string,
@@ -43,6 +43,6 @@ export function enterWeighed(
   }: { readonly massG: number; readonly plusMinusG: number; readonly weighedOn: string },
 ): Aircraft {
   return aircraft.tanks.some((tank) => tank.id === id)
-    ? updateTank(aircraft, id, { emptyMassG: massG, plusMinusG, weighedOn })
-    : updatePart(aircraft, id, { massG, plusMinusG, weighedOn, typical: false });
+    ? updateTank(aircraft, id, { emptyMassG: massG, plusMinusG, weighedOn, massFrom: 'weighed' })
+    : updatePart(aircraft, id, { massG, plusMinusG, weighedOn, massFrom: 'weighed' });
 }

@@ -13,6 +13,11 @@ const COUNTED: readonly {
   { kinds: ['shortLead'], one: 'lead too short', many: 'leads too short' },
   { kinds: ['tooNear'], one: 'pair too close', many: 'pairs too close' },
   { kinds: ['thinWall'], one: 'wall too thin', many: 'walls too thin' },
+  {
+    kinds: ['keptFree'],
+    one: 'piece of ballast where none may be',
+    many: 'pieces of ballast where none may be',
+  },
 ];
 
 /** "2 clashes, 1 outside the hull". */
@@ -48,5 +53,7 @@ export function fitCause(
       return `${name} is ${by} too close to ${other}.`;
     case 'thinWall':
       return `${name} leaves the wall of ${other} ${by} too thin.`;
+    case 'keptFree':
+      return `${name} reaches ${by} into ${other}, where no ballast may be.`;
   }
 }

@@ -51,6 +51,8 @@ export function problemSentence(problem: FitProblem, id: string, say: FitSay): s
     }
     case 'thinWall':
       return `Its cut-out leaves the wall of ${other} ${by} too thin${when}.`;
+    case 'keptFree':
+      return `Reaches ${by} into ${other}, where no ballast may be${when}.`;
   }
 }
 
@@ -82,5 +84,7 @@ function shortOf({ kind, parties }: FitProblem, id: string, other: string): stri
       return `too near ${other}`;
     case 'thinWall':
       return `thin wall in ${other}`;
+    case 'keptFree':
+      return `in ${other}, kept free of ballast`;
   }
 }

@@ -1,6 +1,8 @@
 import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import { bodies } from '../airframe/bodies';
 import { notFiniteWords } from '../balance/finite';
+import { listed } from '../document/inWords';
+import { shownText } from '../document/names';
 import type { Aircraft } from '../document/types';
 import type { CgPoint, Finding, FindingKind, Judgement } from '../judgement/types';
 import { formatNumber } from '../units';
@@ -100,6 +102,16 @@ function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say:
       const bad = finding.severity === 'bad';
       const said = bad ? `does not fit: ${fitCount(finding.problems)}` : fitCount(finding.problems);
       return { headline: `${stands(judgement)}${said}`, cause };
+    }
+    case 'mass-unknown': {
+      const names = finding.names.map((name) => `“${shownText(name)}”`);
+      const several = names.length > 1;
+      return {
+        headline: several
+          ? `The masses of ${names.length} things are not known`
+          : `The mass of ${names[0]} is not known`,
+        cause: `${several ? `${listed(names.slice(0, 3))}${names.length > 3 ? ' and others' : ''}: until` : 'Until'} weighed or found from a weighing, nothing else counts.`,
+      };
     }
     case 'no-mass':
       return {

@@ -10,7 +10,7 @@ import {
   tankBody,
   weighedAirframe,
 } from '../airframe/bodies';
-import type { Aircraft } from '../document/types';
+import type { Aircraft, MassFrom } from '../document/types';
 
 /** One line of the manifest: an element with both its sides, a tank without its liquid, a part, or a lead. */
 export interface ManifestRow {
@@ -23,8 +23,8 @@ export interface ManifestRow {
   /** Aircraft frame; null without mass. */
   readonly cgMm: Vec3 | null;
   readonly locked: boolean;
-  /** The mass is a typical one, not weighed. */
-  readonly typical: boolean;
+  /** Where the mass comes from; null where nobody said. */
+  readonly massFrom: MassFrom | null;
   /** False for a structure element whose shape is not in the sum, as the weighed airframe stands for it. */
   readonly counted: boolean;
 }
@@ -60,7 +60,7 @@ const row = lastPerObject((item: Item, counted: boolean, ...itsBodies: readonly 
     massG,
     cgMm,
     locked: 'locked' in item && item.locked === true,
-    typical: 'typical' in item && item.typical === true,
+    massFrom: item.massFrom ?? null,
     counted,
   };
 });
@@ -71,5 +71,5 @@ const leadRow = (body: Body | null): ManifestRow | null => body && leadBodyRow(b
 const leadBodyRow = perObject((body: Body): ManifestRow => ({ ...weighedRow(body), locked: false }));
 
 function weighedRow({ sourceId, name, group, role, mass: { massG, cgMm } }: Body): ManifestRow {
-  return { id: sourceId, name, group, role, massG, cgMm, locked: true, typical: false, counted: true };
+  return { id: sourceId, name, group, role, massG, cgMm, locked: true, massFrom: null, counted: true };
 }

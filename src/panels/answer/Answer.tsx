@@ -1,7 +1,8 @@
 import './answer.css';
+import type { Bench } from '../../store/bench';
 import { useCommitted } from '../../store/react';
 import { Icon } from '../icons';
-import { useBenchValue } from '../Live';
+import { Live, useBenchValue, useRestingValue } from '../Live';
 import { later } from '../later';
 import { useReadings } from '../readings';
 import { useSettled } from '../useSettled';
@@ -20,20 +21,25 @@ const LastWeighed = later(
 export function Answer() {
   const say = useReadings();
   const tone = useBenchValue((bench) => answerOf(bench, say).tone);
-  const headline = useBenchValue((bench) => held(bench) + answerOf(bench, say).headline);
-  const cause = useBenchValue((bench) => answerOf(bench, say).cause);
-  const fix = useBenchValue((bench) => answerOf(bench, say).fix?.label ?? '');
+  const headline = (bench: Bench) => held(bench) + answerOf(bench, say).headline;
+  const cause = (bench: Bench) => answerOf(bench, say).cause;
+  const all = useRestingValue((bench) => {
+    const fix = answerOf(bench, say).fix?.label ?? '';
+    return [headline(bench), cause(bench), fix].filter(Boolean).join('. ');
+  });
   const weighed = useCommitted(({ weighIns }) => (weighIns?.length ?? 0) > 0);
-  const settled = useSettled([headline, cause, fix].filter(Boolean).join('. '));
+  const settled = useSettled(all);
   return (
     <div className="answer" data-testid="verdict" data-tone={tone}>
       <section className="answer-words" aria-label="Verdict">
         <span className="answer-sign" role="img" aria-label={signs[tone].word}>
           <Icon name={signs[tone].icon} />
         </span>
-        <p className="answer-headline">{headline}</p>
+        <p className="answer-headline">
+          <Live read={headline} />
+        </p>
         <p className="answer-cause">
-          {cause}
+          <Live read={cause} />
           {weighed && <LastWeighed />}
         </p>
         <Fix />

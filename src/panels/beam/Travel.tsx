@@ -51,7 +51,6 @@ export function Travel({ line, widthPx }: TravelProps) {
   const reading = useRef<SVGTextElement>(null);
   const reservePct = useAircraft((aircraft) => aircraft.fuel?.reservePct ?? 0);
   const percent = useBenchValue(({ view }) => Math.round(view.getState().fuelFraction * 100));
-  const words = useBenchValue(() => momentWords(bench, say, line));
   const factor = useBenchValue((live) => scaleOf(live).factor);
   const y = (fraction: number) => fractionToY(fraction, rows);
   const x = (scale: TravelScale, mm: number) => travelPx(scale, mm);
@@ -75,6 +74,7 @@ export function Travel({ line, widthPx }: TravelProps) {
     const [discX, discY] = [x(scale, cgMm[line.axis]), y(bench.view.getState().fuelFraction)];
     setAttribute(handle.current, 'transform', `translate(${discX} ${discY})`);
     const text = momentWords(bench, say, line);
+    if (!bench.document.api.getState().preview) setAttribute(handle.current, 'aria-valuetext', text);
     if (!reading.current) return;
     const at = readingPlace(discX, text.length * CHARACTER_PX, toPx(widthPx));
     setText(reading.current, text);
@@ -145,7 +145,6 @@ export function Travel({ line, widthPx }: TravelProps) {
         aria-valuemin={0}
         aria-valuemax={100}
         aria-valuenow={percent}
-        aria-valuetext={words}
         onKeyDown={(event) => {
           const by = stepOf(event);
           if (by === null) return;

@@ -24,9 +24,15 @@ import {
   inertiaSummary,
   neutralPointSummary,
   roomsSummary,
+  sourcesSummary,
   sureSummary,
 } from './summaries';
 
+const OnScales = later(
+  () => import('../sources/OnScales'),
+  (module) => module.OnScales,
+  { place: 'What the mass rests on' },
+);
 const SensitivityDialog = later(
   () => import('../sums/SensitivityDialog'),
   (module) => module.SensitivityDialog,
@@ -85,6 +91,9 @@ export function AircraftCard() {
       </Fold>
       <Fold id="sure" title="Certainty" summary={sureSummary(say)}>
         <HowSure />
+      </Fold>
+      <Fold id="sources" title="Sources" summary={sourcesSummary}>
+        <OnScales />
       </Fold>
       <Fold id="neutralPoint" title="Neutral point" summary={neutralPointSummary(say)}>
         <EstimatePlace />

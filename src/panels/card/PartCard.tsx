@@ -11,10 +11,12 @@ import { Practice } from '../Practice';
 import { useReadings } from '../readings';
 import { roleLooks } from '../roleLooks';
 import { MeasuredInertia } from './MeasuredInertia';
+import { PairFields } from './PairFields';
 import { PlaceFields } from './PlaceFields';
 import { PlusMinusFields } from './PlusMinusFields';
 import { Room } from './Room';
 import { ShapeFields } from './ShapeFields';
+import { MassSource, SizeSource, sourceOfTyped } from './SourceFields';
 import { SwitchTick } from './SwitchTick';
 import { fitSummary, momentSummary, roomSummary, sizeSummary } from './summaries';
 import { Working } from './Working';
@@ -36,14 +38,16 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
           quantity="mass"
           step={`Change the mass of ${name}`}
           read={(aircraft) => read(aircraft)?.massG}
-          write={(aircraft, massG) => change({ massG })(aircraft)}
+          write={(aircraft, massG) => change({ massG, ...sourceOfTyped(read(aircraft)) })(aircraft)}
         />
+        <MassSource name={name} id={id} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
         <PlaceFields
           name={name}
           itemId={id}
           read={read}
           write={(aircraft, place) => change(place)(aircraft)}
         />
+        <PairFields id={id} name={name} />
       </section>
       <Fold id="room" title="Where may it sit?" summary={roomSummary(id, say)} openAtFirst>
         <Room id={id} />
@@ -60,6 +64,7 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
           read={(aircraft) => read(aircraft)?.shape}
           write={(aircraft, shape) => change({ shape })(aircraft)}
         />
+        <SizeSource name={name} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
         <MeasuredInertia name={name} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
       </Fold>
       <Fold id="about" title="What it is" summary={() => (role ? roleLooks[role].label : '')}>
@@ -78,12 +83,6 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
           write={(aircraft, locked) => change({ locked })(aircraft)}
         />
         <SwitchTick id={id} name={name} kind="aboard" />
-        <Tick
-          label="Typical figures, not weighed"
-          step={`Say whether ${name} was weighed`}
-          read={(aircraft) => read(aircraft)?.typical === true}
-          write={(aircraft, typical) => change({ typical })(aircraft)}
-        />
         <TextEntry
           long
           label="Notes"

@@ -10,10 +10,12 @@ import { Fold } from '../fold/Fold';
 import { Live } from '../Live';
 import { Practice } from '../Practice';
 import { useReadings } from '../readings';
+import { PairFields } from './PairFields';
 import { PlaceFields } from './PlaceFields';
 import { PlusMinusFields } from './PlusMinusFields';
 import { Room } from './Room';
 import { ShapeFields } from './ShapeFields';
+import { MassSource, SizeSource, sourceOfTyped } from './SourceFields';
 import { SwitchTick } from './SwitchTick';
 import { fitSummary, momentSummary, roomSummary, sizeSummary } from './summaries';
 import { Working } from './Working';
@@ -71,8 +73,9 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
           quantity="mass"
           step={`Change the mass of ${name}`}
           read={(aircraft) => read(aircraft)?.emptyMassG}
-          write={(aircraft, emptyMassG) => change({ emptyMassG })(aircraft)}
+          write={(aircraft, emptyMassG) => change({ emptyMassG, ...sourceOfTyped(read(aircraft)) })(aircraft)}
         />
+        <MassSource name={name} id={id} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
         <Choice
           label="Feeds"
           step={`Change what ${name} feeds`}
@@ -94,6 +97,7 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
           read={read}
           write={(aircraft, place) => change(place)(aircraft)}
         />
+        <PairFields id={id} name={name} />
       </section>
       <Fold id="room" title="Where may it sit?" summary={roomSummary(id, say)} openAtFirst>
         <Room id={id} />
@@ -111,6 +115,7 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
           read={(aircraft) => read(aircraft)?.shape}
           write={(aircraft, shape) => (shape.kind === 'tube' ? aircraft : change({ shape })(aircraft))}
         />
+        <SizeSource name={name} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
       </Fold>
       <Fold id="about" title="More">
         <PlusMinusFields name={name} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />

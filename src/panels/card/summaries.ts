@@ -1,5 +1,6 @@
 import { shapeBounds } from '../../engine/mass/shapeBounds';
 import { cgErrorOf, LINE_95 } from '../../model/balance/certainty';
+import { massOnScales } from '../../model/balance/massOnScales';
 import { itemById } from '../../model/document/edit';
 import { formatNumber, formatVolume, type UnitSystem } from '../../model/units';
 import type { Bench } from '../../store/bench';
@@ -107,4 +108,13 @@ const twoFigures = (kgM2: number) =>
 export const inertiaSummary = ({ balance }: Bench): string => {
   const { xx, yy, zz } = balance.get().inertiaAboutCgGmm2;
   return [xx, yy, zz].map((entry) => twoFigures(entry * 1e-9)).join(' · ');
+};
+
+/** "62 % on scales": what of the mass at the loading shown was weighed, or found from a weighing. */
+export const sourcesSummary = ({ document, balance }: Bench): string => {
+  const rests = massOnScales(document.current(), balance.get());
+  if (!rests) return '';
+  const surely = rests.shares.filter(({ restsOn }) => restsOn === 'weighed' || restsOn === 'measured');
+  const share = surely.reduce((sum, { massG }) => sum + massG, 0) / rests.massG;
+  return `${Math.floor(100 * share)} % on scales`;
 };

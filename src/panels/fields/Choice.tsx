@@ -1,5 +1,5 @@
 import './fields.css';
-import { useId, useState } from 'react';
+import { type ReactNode, useId, useState } from 'react';
 import type { Aircraft } from '../../model/document/types';
 import { useAircraft } from '../../store/react';
 import { Refusal } from './EditButton';
@@ -16,10 +16,12 @@ interface ChoiceProps {
   readonly read: (aircraft: Aircraft) => string;
   readonly write: (aircraft: Aircraft, value: string) => Aircraft;
   readonly step: string;
+  /** Drawn before the words that are chosen. */
+  readonly mark?: ReactNode;
 }
 
 /** One of a few. */
-export function Choice({ label, options, read, write, step }: ChoiceProps) {
+export function Choice({ label, options, read, write, step, mark }: ChoiceProps) {
   const value = useAircraft(read);
   const edit = useEdit();
   const id = useId();
@@ -28,6 +30,7 @@ export function Choice({ label, options, read, write, step }: ChoiceProps) {
     <div className="field">
       <label htmlFor={id}>{label}</label>
       <span className="entry">
+        {mark}
         <select
           id={id}
           value={value}

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { Pose } from '../../engine/geometry/types';
-import { updatePart, updateTank } from '../../model/document/edit';
+import { breakPair, updatePart, updateTank } from '../../model/document/edit';
 import type { Aircraft } from '../../model/document/types';
 import { useBench } from '../../store/react';
 
@@ -8,10 +8,13 @@ import { useBench } from '../../store/react';
 const LEAST_S = 2;
 const PER_HUNDRED_S = 0.8;
 
-const standing = (aircraft: Aircraft, id: string, pose: Pose): Aircraft =>
-  aircraft.tanks.some((tank) => tank.id === id)
+/** One of a pair goes in by itself: the other one stays where it is. */
+const standing = (paired: Aircraft, id: string, pose: Pose): Aircraft => {
+  const aircraft = breakPair(paired, id);
+  return aircraft.tanks.some((tank) => tank.id === id)
     ? updateTank(aircraft, id, pose)
     : updatePart(aircraft, id, pose);
+};
 
 /**
  * Shows an item along a way in, as a preview of the document: all that answers to a drag answers to this. Escape,

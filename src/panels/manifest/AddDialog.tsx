@@ -1,5 +1,5 @@
 import './shelf.css';
-import { useState } from 'react';
+import { useContext, useState } from 'react';
 import { type ShelfPart, shelf } from '../../model/airframe/shelf';
 import { itemById } from '../../model/document/edit';
 import { roles } from '../../model/document/schema/aircraft';
@@ -7,6 +7,7 @@ import { setDown } from '../../model/fit/setDown';
 import { useBench } from '../../store/react';
 import { Refusal } from '../fields/EditButton';
 import { useEdit } from '../fields/useEdit';
+import { FilesContext } from '../filesContext';
 import { Icon, RoleMark } from '../icons';
 import { Modal } from '../Modal';
 import { useReadings } from '../readings';
@@ -24,6 +25,7 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
   const bench = useBench();
   const say = useReadings();
   const edit = useEdit();
+  const files = useContext(FilesContext);
   const [words, setWords] = useState('');
   const [fault, setFault] = useState<string | null>(null);
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
@@ -43,6 +45,13 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
     onClose();
     onAdded();
   };
+  const openMesh = async () => {
+    await files?.openMesh();
+    if (!bench.mesh.get()) return;
+    onClose();
+    onAdded();
+  };
+  const mesh = fits('own mesh file stl obj gltf glb hull part tank 3d model');
   const committed = () => bench.document.api.getState().committed;
   const built = newThings.filter(({ name, says }) => fits(`${name} ${says} airframe structure`));
   const groups = roles
@@ -91,7 +100,7 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
           </ul>
         </section>
       ))}
-      {built.length > 0 && (
+      {(built.length > 0 || mesh) && (
         <section className="shelf-group">
           <h3>
             <RoleMark of="airframe" /> airframe and tanks, from dimensions
@@ -105,10 +114,18 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
                 </button>
               </li>
             ))}
+            {mesh && (
+              <li>
+                <button type="button" onClick={() => void openMesh()}>
+                  <span>From a mesh file…</span>
+                  <span className="says">A closed STL, OBJ or glTF as hull, part or tank</span>
+                </button>
+              </li>
+            )}
           </ul>
         </section>
       )}
-      {groups.length + built.length === 0 && <p>Nothing on the shelf has these words.</p>}
+      {!mesh && groups.length + built.length === 0 && <p>Nothing on the shelf has these words.</p>}
     </Modal>
   );
 }

@@ -2,7 +2,7 @@ import './rows.css';
 import { memo } from 'react';
 import { BARE_AIRFRAME_ID } from '../../model/airframe/bareAirframe';
 import { itemById, structureById } from '../../model/document/edit';
-import type { Aircraft } from '../../model/document/types';
+import type { Aircraft, MassFrom } from '../../model/document/types';
 import type { ManifestRow } from '../../model/words/manifestRows';
 import { useBalance, useBench, useView } from '../../store/react';
 import { RowFit } from '../fit/RowFit';
@@ -17,6 +17,15 @@ const isOff = (loaded: Aircraft, { id, group }: ManifestRow): boolean => {
   return (group === 'part' || group === 'tank') && !itemById(loaded, id);
 };
 
+/** What stands beside the name of a thing that nobody weighed. */
+const rowMarks: Readonly<Record<MassFrom, { readonly sign: string; readonly says: string } | null>> = {
+  weighed: null,
+  measured: null,
+  typical: { sign: '≈', says: 'typical, weigh yours' },
+  assumed: { sign: '≈', says: 'assumed, weigh yours' },
+  unknown: { sign: '?', says: 'mass unknown' },
+};
+
 interface RowProps {
   readonly row: ManifestRow;
   readonly isFirst: boolean;
@@ -27,7 +36,8 @@ interface RowProps {
 /** One thing aboard. The selected one opens its actions below. */
 export const Row = memo(function Row({ row, isFirst, own, onOpenCard }: RowProps) {
   const bench = useBench();
-  const { id, name, role, locked, typical, counted } = row;
+  const { id, name, role, locked, massFrom, counted } = row;
+  const mark = massFrom && rowMarks[massFrom];
   const selected = useView((view) => view.selectedId === id);
   const chosen = useView(({ groupIds }) => groupIds.length > 1 && groupIds.includes(id));
   const press = useRowPress(id);
@@ -62,9 +72,10 @@ export const Row = memo(function Row({ row, isFirst, own, onOpenCard }: RowProps
           >
             <RoleMark of={role} />
             <span className="row-name">{name}</span>
-            {typical && (
-              <span className="typical" title="Typical, weigh yours">
-                ≈<span className="unseen">typical, weigh yours</span>
+            {mark && (
+              <span className="typical" title={mark.says}>
+                {mark.sign}
+                <span className="unseen">{mark.says}</span>
               </span>
             )}
             {locked && <Icon name="lock" />}

@@ -1,6 +1,7 @@
 import { useRef } from 'react';
 import { BARE_AIRFRAME_ID } from '../../model/airframe/bareAirframe';
 import { removeItem } from '../../model/document/edit';
+import { twinOf } from '../../model/document/twins';
 import type { ManifestRow } from '../../model/words/manifestRows';
 import { useBench, useCommitted, useView } from '../../store/react';
 import { toggleHidden } from '../../store/viewStore';
@@ -37,8 +38,13 @@ export function useActions() {
     mirror: (id: string, name: string) => add(`Mirror ${name}`, (aircraft) => mirrored(aircraft, id)),
     remove: (id: string, name: string) => {
       const step = `Take out ${name}`;
+      const twin = twinOf(bench.document.api.getState().committed, id);
       const fault = edit(step, (aircraft) => removeItem(aircraft, id));
       tell(step, fault);
+      if (fault === null && twin) {
+        const text = `${name} is out. ${twin.name} stays where it is, in no pair any more.`;
+        bench.notice.tell({ about: 'edit', tone: 'note', text });
+      }
       if (fault === null) bench.view.setState({ selectedId: null });
       return fault === null;
     },
@@ -56,7 +62,9 @@ export function RowActions({
   const bench = useBench();
   const act = useActions();
   const offCentre = useCommitted(({ parts, tanks }) =>
-    [...parts, ...tanks].some((item) => item.id === id && item.positionMm[1] !== 0),
+    [...parts, ...tanks].some(
+      (item) => item.id === id && item.positionMm[1] !== 0 && item.twinId === undefined,
+    ),
   );
   const hidden = useView(({ hiddenIds }) => hiddenIds.includes(id));
   const cell = useRef<HTMLTableCellElement>(null);

@@ -5,6 +5,7 @@ import {
   duplicatePart,
   itemById,
   mirrorPart,
+  mirrorTank,
   movedStructure,
   structureById,
   updatePart,
@@ -44,34 +45,23 @@ export function duplicate(aircraft: Aircraft, id: string): Added | null {
   if (!tank) return renamed(duplicatePart(aircraft, id, by), name);
   const [x, y, z] = tank.positionMm;
   const copyId = freeId(aircraft, name);
-  const copy = { ...tank, name, id: copyId, positionMm: [x + by[0], y, z] as const, locked: false };
+  const { twinId: _, ...alone } = tank;
+  const copy = { ...alone, name, id: copyId, positionMm: [x + by[0], y, z] as const, locked: false };
   return { aircraft: { ...aircraft, tanks: [...aircraft.tanks, copy] }, id: copyId };
 }
 
 const renamed = (added: Added | null, name: string): Added | null =>
   added && { ...added, aircraft: updatePart(added.aircraft, added.id, { name }) };
 
-/** The same on the other side. Null for what lies on the plane of symmetry or is structure. */
+/** The same on the other side, a mirrored pair with it. Null for what lies on the plane of symmetry or is structure. */
 export function mirrored(aircraft: Aircraft, id: string): Added | null {
-  const tank = aircraft.tanks.find((each) => each.id === id);
   const item = itemById(aircraft, id);
   if (!item) return null;
   const name = twinName(aircraft, item.name, item.positionMm[1] < 0);
-  if (!tank) return renamed(mirrorPart(aircraft, id), name);
-  const [x, y, z] = tank.positionMm;
-  if (y === 0) return null;
-  const copyId = freeId(aircraft, name);
-  const copy = {
-    ...tank,
-    name,
-    id: copyId,
-    positionMm: [x, -y, z] as const,
-    yawDeg: -tank.yawDeg,
-    rollDeg: -tank.rollDeg,
-    mirrored: !tank.mirrored,
-    locked: false,
-  };
-  return { aircraft: { ...aircraft, tanks: [...aircraft.tanks, copy] }, id: copyId };
+  const isTank = aircraft.tanks.some((each) => each.id === id);
+  const added = isTank ? mirrorTank(aircraft, id) : mirrorPart(aircraft, id);
+  if (!added || !isTank) return renamed(added, name);
+  return { ...added, aircraft: updateTank(added.aircraft, added.id, { name }) };
 }
 
 /** What anything aboard is called; the id where nothing has it. */

@@ -4,7 +4,7 @@ import { useCommitted } from '../../store/react';
 import type { FileActions, OpenResult } from '../fileActions';
 import { Icon } from '../icons';
 import { later } from '../later';
-import type { Sheet } from '../sheet';
+import type { OpenDialog } from '../openDialog';
 import { useDrop } from './useDrop';
 
 const Demos = later(
@@ -18,6 +18,11 @@ const MenuSheet = later(
   (module) => module.MenuSheet,
   { place: 'The menu' },
 );
+const TakeAlong = later(
+  () => import('../along/TakeAlong'),
+  (module) => module.TakeAlong,
+  { place: 'Take along' },
+);
 const ReadingFaults = later(
   () => import('./ReadingFaults'),
   (module) => module.ReadingFaults,
@@ -26,7 +31,7 @@ const ReadingFaults = later(
 
 interface AppMenuProps {
   readonly files: FileActions;
-  readonly onSheet: (sheet: Sheet) => void;
+  readonly onSheet: (sheet: OpenDialog) => void;
 }
 
 /** The aircraft's name, and behind it all that is seldom needed. */
@@ -35,6 +40,7 @@ export function AppMenu({ files, onSheet }: AppMenuProps) {
   const popover = useRef<HTMLDivElement>(null);
   const [failed, setFailed] = useState<Extract<OpenResult, { fileName: string }> | null>(null);
   const [choosing, setChoosing] = useState(false);
+  const [taking, setTaking] = useState(false);
   const close = () => popover.current?.hidePopover();
   const run = (action: () => unknown) => () => {
     close();
@@ -61,10 +67,12 @@ export function AppMenu({ files, onSheet }: AppMenuProps) {
           }}
           onChoose={run(() => setChoosing(true))}
           onOpen={run(open)}
+          onTake={run(() => setTaking(true))}
           onPick={close}
         />
       </div>
       {failed && <ReadingFaults {...failed} onClose={() => setFailed(null)} />}
+      {taking && <TakeAlong files={files} onClose={() => setTaking(false)} />}
       {choosing && <Demos files={files} onClose={() => setChoosing(false)} />}
     </div>
   );

@@ -3,19 +3,20 @@ import { useBench, useView } from '../../store/react';
 import type { Theme } from '../../store/viewStore';
 import { TextEntry } from '../fields/TextEntry';
 import type { FileActions } from '../fileActions';
-import type { Sheet } from '../sheet';
+import type { OpenDialog } from '../openDialog';
 
 interface MenuSheetProps {
   readonly files: FileActions;
-  readonly onSheet: (sheet: Sheet) => void;
+  readonly onSheet: (sheet: OpenDialog) => void;
   readonly onChoose: () => void;
   readonly onOpen: () => void;
+  readonly onTake: () => void;
   /** Something else was picked: the sheet has done its work. */
   readonly onPick: () => void;
 }
 
 /** All that is seldom needed: files, units, the theme, and what else there is to read. */
-export function MenuSheet({ files, onSheet, onChoose, onOpen, onPick }: MenuSheetProps) {
+export function MenuSheet({ files, onSheet, onChoose, onOpen, onTake, onPick }: MenuSheetProps) {
   const bench = useBench();
   const then = (action: () => unknown) => () => {
     onPick();
@@ -37,6 +38,7 @@ export function MenuSheet({ files, onSheet, onChoose, onOpen, onPick }: MenuShee
         <MenuItem onPick={then(files.newAircraft)}>New, an empty bench</MenuItem>
         <MenuItem onPick={onOpen}>Open a file…</MenuItem>
         <MenuItem onPick={then(files.saveFile)}>Save as a file</MenuItem>
+        <MenuItem onPick={onTake}>Take along…</MenuItem>
         <MenuItem
           onPick={then(() => {
             bench.view.setState({ place: 'bench' });

@@ -7,11 +7,11 @@ import { variantsOf } from '../../model/place/variants';
 import { ballastG } from '../../model/words/verdict';
 import { useBench, useCommitted, useKeptBand } from '../../store/react';
 import { useReadings } from '../readings';
+import { BallastRooms } from './BallastRooms';
 import { MayMove } from './MayMove';
 import { OwnMeasure } from './OwnMeasure';
 import { Progress } from './Progress';
 import { Result } from './Result';
-import { Spots } from './Spots';
 import { useSearch } from './useSearch';
 import type { Wishes } from './wishes';
 
@@ -34,7 +34,7 @@ export function ArrangeTab() {
   const say = useReadings();
   const aircraft = useCommitted((committed) => committed);
   const band = useKeptBand();
-  const [wishes, setWishes] = useState<Wishes>({ rules: {}, mayTurn: [], instead: {} });
+  const [wishes, setWishes] = useState<Wishes>({ rules: {}, instead: {} });
   const [certainty, setCertainty] = useState('');
   const [takeOut, setTakeOut] = useState(true);
   const [everyAttitude, setEveryAttitude] = useState(false);
@@ -59,7 +59,6 @@ export function ArrangeTab() {
       settings: {
         down,
         rules,
-        mayTurn: wishes.mayTurn,
         band,
         emptied,
         wantedMarginMm: wantedMm,
@@ -114,10 +113,7 @@ export function ArrangeTab() {
         </summary>
         <MayMove wishes={wishes} onChange={setWishes} />
       </details>
-      <details className="arrange-more">
-        <summary>Where ballast may go</summary>
-        <Spots />
-      </details>
+      <BallastPlaces />
       {band && (
         <OwnMeasure
           label="Margin inside the limits"
@@ -153,5 +149,16 @@ export function ArrangeTab() {
         </select>
       </label>
     </>
+  );
+}
+
+/** The lists of where ballast may go and may not, drawn when they are opened. */
+function BallastPlaces() {
+  const [open, setOpen] = useState(false);
+  return (
+    <details className="arrange-more" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>Where ballast may go, and may not</summary>
+      {open && <BallastRooms />}
+    </details>
   );
 }

@@ -1,7 +1,8 @@
 import type { Item } from '../../model/document/edit';
-import type { Aircraft } from '../../model/document/types';
+import type { Aircraft, Part } from '../../model/document/types';
 import { defaultRule, type PlaceRule } from '../../model/place/placeSettings';
 import { useCommitted } from '../../store/react';
+import { useEdit } from '../fields/useEdit';
 import { RoleMark } from '../icons';
 import { Instead } from './Instead';
 import type { Wishes } from './wishes';
@@ -32,15 +33,17 @@ interface RowProps extends MayMoveProps {
 
 function MayMoveRow({ aircraft, item, wishes, onChange }: RowProps) {
   const rule = wishes.rules[item.id] ?? defaultRule(aircraft, item);
-  const turns = wishes.mayTurn.includes(item.id);
-  const toggleTurn = () =>
-    onChange({
-      ...wishes,
-      mayTurn: turns ? wishes.mayTurn.filter((id) => id !== item.id) : [...wishes.mayTurn, item.id],
-    });
+  if (item.twinId !== undefined) {
+    return (
+      <li>
+        <span className="may-move-name">{item.name}</span>
+        <span className="hint">stays: one of a mirrored pair, which moves by hand or is broken first</span>
+      </li>
+    );
+  }
   return (
     <li>
-      <label>
+      <label className="may-where">
         <RoleMark of={'role' in item ? item.role : 'fuel'} />
         <span className="may-move-name">{item.name}</span>
         <select
@@ -59,20 +62,46 @@ function MayMoveRow({ aircraft, item, wishes, onChange }: RowProps) {
           ))}
         </select>
       </label>
-      {rule.by !== 'stay' && 'role' in item && (
-        <label className="may-turn">
-          <input
-            type="checkbox"
-            checked={turns}
-            aria-label={`${item.name} may be turned`}
-            onChange={toggleTurn}
-          />
-          turns
-        </label>
+      {'role' in item && (
+        <div className="may-more">
+          {rule.by !== 'stay' && <MayTurn part={item} />}
+          <Instead part={item} wishes={wishes} onChange={onChange} />
+        </div>
       )}
-      {'role' in item && <Instead part={item} wishes={wishes} onChange={onChange} />}
     </li>
   );
+}
+
+const turnings = [
+  { value: '', label: 'as it stands' },
+  { value: 'flat', label: 'turned' },
+  { value: 'any', label: 'any side down' },
+] as const;
+
+/** How a part may be turned: the part itself says so, in the file. */
+function MayTurn({ part }: { readonly part: Part }) {
+  const commit = useEdit();
+  const say = (value: string) =>
+    commit(`Change how ${part.name} may be turned`, (aircraft) => withTurning(aircraft, part.id, value));
+  return (
+    <select
+      aria-label={`How ${part.name} may be turned`}
+      value={part.mayTurn ?? ''}
+      onChange={({ target }) => say(target.value)}
+    >
+      {turnings.map(({ value, label }) => (
+        <option key={value} value={value}>
+          {label}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+function withTurning(aircraft: Aircraft, id: string, value: string): Aircraft {
+  const { mayTurn: _before, ...rest } = aircraft.parts.find((part) => part.id === id)!;
+  const changed: Part = value === 'flat' || value === 'any' ? { ...rest, mayTurn: value } : rest;
+  return { ...aircraft, parts: aircraft.parts.map((part) => (part.id === id ? changed : part)) };
 }
 
 const stays = (aircraft: Aircraft, item: Item) => defaultRule(aircraft, item).by === 'stay';

@@ -1,5 +1,7 @@
 import './result.css';
 import { useState } from 'react';
+import { poseRotation } from '../../engine/geometry/rotation';
+import type { Item } from '../../model/document/edit';
 import type { MoveRow } from '../../model/words/moveRows';
 import { RoleMark } from '../icons';
 import { type Readings, useReadings } from '../readings';
@@ -58,10 +60,19 @@ function wayWords({ from, to, massG, place }: MoveRow, say: Readings): string {
       : [`from ${say.station(from.positionMm[0])} to ${at}`]),
     ...across(from.positionMm[1], to.positionMm[1], 'left', 'right', say),
     ...across(from.positionMm[2], to.positionMm[2], 'down', 'up', say),
-    ...(from.yawDeg === to.yawDeg ? [] : ['turned']),
+    ...turnWords(from, to),
   ];
   if (words.length === 0) return 'by less than half a millimetre.';
   return `${words.join(', ')}${place && place !== 'its rail' ? `: ${place}` : ''}.`;
+}
+
+/** Turned where it stands, or onto another of its sides. */
+function turnWords(from: Item, to: Item): string[] {
+  const { yawDeg, pitchDeg, rollDeg } = from;
+  if (yawDeg === to.yawDeg && pitchDeg === to.pitchDeg && rollDeg === to.rollDeg) return [];
+  const [was, is] = [poseRotation(from), poseRotation(to)];
+  const isUpright = ([2, 5, 8] as const).every((k) => Math.abs(was[k] - is[k]) < 1e-6);
+  return [isUpright ? 'turned' : 'turned onto another side'];
 }
 
 /** Less than this is the same mass, g. */

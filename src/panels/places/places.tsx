@@ -26,6 +26,15 @@ export const places: readonly Place[] = [
     ),
   },
   {
+    id: 'build-sheet',
+    label: 'Build sheet',
+    Place: later(
+      () => import('../sheet/BuildSheet'),
+      (module) => module.BuildSheet,
+      { place: 'The build sheet', meanwhile },
+    ),
+  },
+  {
     id: 'fleet',
     label: 'Fleet',
     Place: later(

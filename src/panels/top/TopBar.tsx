@@ -3,11 +3,11 @@ import type { FileActions } from '../fileActions';
 import { AppMenu } from '../menu/AppMenu';
 import { UndoRedo } from '../menu/UndoRedo';
 import { PlaceNav } from '../places/PlaceNav';
-import type { Sheet } from '../sheet';
+import type { OpenDialog } from '../openDialog';
 
 interface TopBarProps {
   readonly files: FileActions;
-  readonly onSheet: (sheet: Sheet) => void;
+  readonly onSheet: (sheet: OpenDialog) => void;
 }
 
 /** The aircraft's name with all that is seldom needed behind it; the places; the step back and forth; what to heed. */

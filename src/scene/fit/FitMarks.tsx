@@ -2,6 +2,7 @@ import { type RefObject, useEffect } from 'react';
 import { useFit, useView } from '../../store/react';
 import { layerShown } from '../../store/viewStore';
 import type { FitWords } from '../marks/stageWords';
+import { BallastRooms } from './BallastRooms';
 import { FitClash } from './FitClash';
 import { FitDimension } from './FitDimension';
 import { FitLeads } from './FitLeads';
@@ -33,6 +34,7 @@ export default function FitMarks({ words }: FitMarksProps) {
       {fit && <FitDimension />}
       <FitClash />
       <KeepOut />
+      <BallastRooms />
     </>
   );
 }

@@ -1,5 +1,5 @@
 import { useMemo, useSyncExternalStore } from 'react';
-import { type BufferAttribute, Color, DoubleSide, Quaternion, ShaderMaterial, SphereGeometry } from 'three';
+import { type BufferAttribute, Quaternion, SphereGeometry } from 'three';
 import type { Vec3 } from '../../engine/geometry/types';
 import { orientedBox } from '../../model/airframe/extent';
 import { itemById } from '../../model/document/edit';
@@ -7,6 +7,7 @@ import { type KeepOutZone, keepApartFaultsOf, keepOutZones } from '../../model/f
 import { useBench, useCommitted, useLive, useView } from '../../store/react';
 import { writePoseTurn } from '../frame/frame';
 import { useDisposed } from '../materials/useDisposed';
+import { createZoneMaterial, KEEP_OUT } from './zoneMaterial';
 
 const NO_ZONES: readonly KeepOutZone[] = [];
 
@@ -22,7 +23,6 @@ export function KeepOut() {
     .map((zone) => <Zone key={`${zone.itemId} ${zone.atLeastMm}`} zone={zone} draggedId={itemId ?? ''} />);
 }
 
-const KEEP_OUT = '#ffcf4a';
 const BROKEN = '#ff6a5a';
 
 function Zone({ zone, draggedId }: { readonly zone: KeepOutZone; readonly draggedId: string }) {
@@ -68,22 +68,3 @@ function roundedBox(halfMm: Vec3, reachMm: number): SphereGeometry {
   }
   return geometry;
 }
-
-/** A tint with hatching across the screen, so that colour is not alone. */
-const createZoneMaterial = () =>
-  new ShaderMaterial({
-    vertexShader: 'void main() { gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0); }',
-    fragmentShader: /* glsl */ `
-      uniform vec3 uColor;
-      uniform float uStrength;
-      void main() {
-        float hatch = smoothstep(0.36, 0.46, abs(fract((gl_FragCoord.x - gl_FragCoord.y) / 12.0) - 0.5));
-        gl_FragColor = vec4(uColor, uStrength * (0.10 + 0.22 * hatch));
-        #include <colorspace_fragment>
-      }
-    `,
-    uniforms: { uColor: { value: new Color(KEEP_OUT) }, uStrength: { value: 0.55 } },
-    transparent: true,
-    depthWrite: false,
-    side: DoubleSide,
-  });

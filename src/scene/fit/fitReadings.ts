@@ -7,6 +7,8 @@ import { shownText } from '../../model/document/names';
 import { type Clearance, clashesIn, clearances } from '../../model/fit/clearances';
 import { keepOutZones } from '../../model/fit/keepApart';
 import type { FitProblem } from '../../model/fit/wholeFit';
+import { ballastFreeZones } from '../../model/place/ballastFree';
+import { usualSpots } from '../../model/place/ballastPlaces';
 import { formatLength } from '../../model/units';
 import type { Bench } from '../../store/bench';
 import { layerShown } from '../../store/viewStore';
@@ -97,6 +99,13 @@ export function fitLabels(bench: Bench): FitLabel[] {
     }
     for (const { name, centreMm } of aircraft.hatches ?? []) {
       labels.push({ atMm: centreMm, text: name, tone: 'plain' });
+    }
+  }
+  if (bench.place.get().ballastShown) {
+    const spots = aircraft.ballastSpots ?? usualSpots(aircraft);
+    for (const { name, positionMm } of spots) labels.push({ atMm: positionMm, text: name, tone: 'plain' });
+    for (const { name, minMm, maxMm } of ballastFreeZones(aircraft)) {
+      labels.push({ atMm: lerp(minMm, maxMm, 0.5), text: `${shownText(name)}: no ballast`, tone: 'plain' });
     }
   }
   return labels;

@@ -25,7 +25,6 @@ export const option = (
   region: { minMm, maxMm },
   sizeMm,
   cgFromCentreMm: cg,
-  turnDeg: 0,
 });
 
 export interface Bay {

@@ -153,8 +153,8 @@ describe('the manifest', () => {
     );
     expect(rows.find(({ id }) => id === 'main-gear')?.massG).toBe(2 * (78 + 61));
     expect(rows.reduce((sum, { massG }) => sum + massG, 0)).toBeCloseTo(sumOf(aircraft).massG, 6);
-    expect(rows.find(({ id }) => id === 'engine')).toMatchObject({ locked: true, typical: false });
-    expect(rows.find(({ id }) => id === 'receiver')).toMatchObject({ locked: false, typical: true });
+    expect(rows.find(({ id }) => id === 'engine')).toMatchObject({ locked: true, massFrom: null });
+    expect(rows.find(({ id }) => id === 'receiver')).toMatchObject({ locked: false, massFrom: 'typical' });
   });
 
   test('still adds up when the weighed airframe stands for the shapes', () => {

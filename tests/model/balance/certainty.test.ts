@@ -42,7 +42,7 @@ describe('what is not said is taken as usual', () => {
 
   test('a typical figure and a mass from a density are known less well than one from the scales', () => {
     const weighed = aircraftOf([], [boxPart('a', 500, [0, 0, 0])]);
-    const typical = aircraftOf([], [{ ...boxPart('a', 500, [0, 0, 0]), typical: true }]);
+    const typical = aircraftOf([], [{ ...boxPart('a', 500, [0, 0, 0]), massFrom: 'typical' }]);
     expect(errorOf(typical).massSigmaG).toBeCloseTo((0.1 * 500) / 2, 9);
     expect(errorOf(weighed).massSigmaG).toBeCloseTo(0.5, 9);
     // A foam block of 200 × 100 × 50 mm at 0.1 g/ml weighs 100 g.

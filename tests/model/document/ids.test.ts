@@ -15,6 +15,7 @@ const aircraft: Aircraft = {
   bays: [bay],
   hatches: [{ id: 'hatch', name: 'Hatch', centreMm: [0, 0, 0], lengthMm: 9, widthMm: 9, normal: [0, 0, 1] }],
   leads: [{ id: 'lead', name: 'Lead', from: 'pack', to: 'pack', massGPerM: 1, waypointsMm: [] }],
+  ballastFree: [{ id: 'hot', name: 'Hot', positionMm: [0, 0, 0], lengthMm: 9, widthMm: 9, heightMm: 9 }],
   ballastSpots: [{ id: 'spot', name: 'Spot', positionMm: [0, 0, 0], stepG: 1, mostG: 9 }],
 };
 

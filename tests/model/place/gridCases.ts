@@ -1,4 +1,10 @@
-import type { Aircraft, Lead, Part, StructurePiece } from '../../../src/model/document/types';
+import type {
+  Aircraft,
+  BallastFreeZone,
+  Lead,
+  Part,
+  StructurePiece,
+} from '../../../src/model/document/types';
 import { randomFrom } from '../../randomFrom';
 import { aircraftOf, boxBlock } from '../aircraft';
 
@@ -8,6 +14,7 @@ export interface GridPart {
   readonly massG: number;
   readonly sizeMm: readonly [number, number, number];
   readonly stationMm: number;
+  /** Any side down. */
   readonly turns: boolean;
 }
 
@@ -30,6 +37,8 @@ export interface GridCase {
     readonly mostG: number;
     /** Length of the stack for each gram, mm. */
     readonly perG: number;
+    /** What a zone kept free of ballast leaves of the stack either way from its middle, mm; infinite without one. */
+    readonly halfMm: number;
   };
 }
 
@@ -68,7 +77,8 @@ export function gridCase(seed: number): GridCase {
           gPerMm: 0.04,
         }
       : null;
-  const spot = { stationMm: 30, stepG: 5, mostG: 250, perG: 1 / (LEAD * STACK_MM * STACK_MM) };
+  const halfMm = random() < 0.3 ? whole(2, 20) : Number.POSITIVE_INFINITY;
+  const spot = { stationMm: 30, stepG: 5, mostG: 250, perG: 1 / (LEAD * STACK_MM * STACK_MM), halfMm };
   const figures = { parts, tube, frame, band, lead, spot };
   return { aircraft: aircraftFor(figures), ...figures };
 }
@@ -80,6 +90,16 @@ export function withOther(one: GridCase, massG: number, lengthMm: number): GridC
   const figures = { ...one, parts: [other, ...rest] };
   return { ...figures, aircraft: aircraftFor(figures) };
 }
+
+/** A box behind the middle of the stack, as wide as the tube. */
+const hotZone = ({ stationMm, halfMm }: GridCase['spot']): BallastFreeZone => ({
+  id: 'hot',
+  name: 'Hot wall',
+  positionMm: [stationMm + halfMm + 10, 0, 0],
+  lengthMm: 20,
+  widthMm: 60,
+  heightMm: 60,
+});
 
 function aircraftFor({ parts, tube, frame, band, lead, spot }: Omit<GridCase, 'aircraft'>): Aircraft {
   const outer = 2 * (tube.halfMm + SKIN_MM);
@@ -93,7 +113,7 @@ function aircraftFor({ parts, tube, frame, band, lead, spot }: Omit<GridCase, 'a
   const base = aircraftOf(
     [boxBlock('frame', [frame.stationMm, 0, 400], { by: 'weighed', massG: frame.massG })],
     parts.map(
-      ({ id, massG, sizeMm: [lengthMm, widthMm, heightMm], stationMm }): Part => ({
+      ({ id, massG, sizeMm: [lengthMm, widthMm, heightMm], stationMm, turns }): Part => ({
         id,
         name: id,
         role: 'payload',
@@ -103,6 +123,7 @@ function aircraftFor({ parts, tube, frame, band, lead, spot }: Omit<GridCase, 'a
         yawDeg: 0,
         pitchDeg: 0,
         rollDeg: 0,
+        ...(turns ? { mayTurn: 'any' } : {}),
       }),
     ),
   );
@@ -137,6 +158,7 @@ function aircraftFor({ parts, tube, frame, band, lead, spot }: Omit<GridCase, 'a
     lateralToleranceMm: 0,
     keepApart: [],
     leads: wire,
+    ...(Number.isFinite(spot.halfMm) ? { ballastFree: [hotZone(spot)] } : {}),
     ballastSpots: [
       {
         id: 'nose',

@@ -37,6 +37,32 @@ describe('the real migrations', () => {
   });
 });
 
+describe('from version 1: the source of masses and sizes', () => {
+  const moved = (part: object) => {
+    const { parts, ...rest } = JSON.parse(fileOf(1));
+    const migrated = migrate(frozen({ ...rest, parts: [{ ...parts[1], ...part }] }));
+    if (!migrated.ok) throw new Error(migrated.fault.sentence);
+    return (migrated.json as { parts: Record<string, unknown>[] }).parts[0];
+  };
+
+  test('what was typical is so still, mass and sizes, and its own keys stay', () => {
+    const part = moved({});
+    expect(part).toMatchObject({ massFrom: 'typical', sizeFrom: 'typical', colour: 'grey' });
+    expect(part).not.toHaveProperty('typical');
+  });
+
+  test('what has a day on the scales is weighed; of all else nothing is said', () => {
+    expect(moved({ typical: false, weighedOn: '2024-03-09' })).toMatchObject({ massFrom: 'weighed' });
+    const silent = moved({ typical: false });
+    for (const key of ['typical', 'massFrom', 'sizeFrom']) expect(silent).not.toHaveProperty(key);
+  });
+
+  test('a mark that says neither stays for the reader to see, and a list that is none is left to it', () => {
+    expect(moved({ typical: 'rather' })).toMatchObject({ typical: 'rather' });
+    expect(migrate({ version: 1, parts: 'none' })).toEqual({ ok: true, json: { version: 2, parts: 'none' } });
+  });
+});
+
 describe('a chain of steps', () => {
   const steps: readonly Migration[] = [
     { from: 1, change: 'span becomes spanMm', step: ({ span, ...rest }) => ({ ...rest, spanMm: span }) },

@@ -187,6 +187,6 @@ test('part by part, the largest effect comes first, and a reading is entered wit
     massG: 652,
     plusMinusG: 0.6,
     weighedOn: '2026-06-01',
-    typical: false,
+    massFrom: 'weighed',
   });
 });

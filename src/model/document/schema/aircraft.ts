@@ -26,18 +26,21 @@ import {
   sizeMm,
   sizeOrZeroMm,
   timeS,
+  twinId,
   volumeMl,
 } from './fields';
 import { bay, hatch, keepApartRule, lead, loadFactors } from './fit';
 import { mostOf } from './limits';
-import { ballastSpot } from './place';
+import { ballastFreeZone, ballastSpot } from './place';
 import { partShape, tankShape } from './shapes';
+import { massFrom, sizeFrom } from './sources';
 import { structurePiece } from './structure';
 import { loadSwitch } from './switches';
+import { variants } from './variants';
 import { day, weighIn } from './weighIn';
 
 export const FORMAT = 'counterpoise aircraft';
-export const VERSION = 1;
+export const VERSION = 2;
 
 /** A named point that a tape measure reaches; any reading may be shown from it. */
 const referencePoint = record({ id, name: label, positionMm: pointMm });
@@ -82,6 +85,7 @@ const bareAirframe = record(
     plusMinusG,
     plusMinusMm,
     use: choice(['compare', 'correct', 'replace']),
+    massFrom,
     contains: about(v.optional(label), 'what the scales had on them, in words'),
   },
   'the bare airframe as weighed: compare it with the shapes, correct them, or replace them',
@@ -149,6 +153,9 @@ export const tank = record(
     rank: about(rank, 'among tanks that feed the same place the lower rank drains first'),
     locked: flag,
     inTheOpen,
+    massFrom,
+    sizeFrom,
+    twinId,
     weighedOn: about(v.optional(day), 'the day that it went on the scales, empty'),
   },
   'a tank; its shape is the inside',
@@ -195,8 +202,14 @@ export const part = record(
     locked: flag,
     inTheOpen,
     bayId: about(v.optional(id), 'the bay that it must stay in'),
+    mayTurn: about(
+      v.optional(choice(['flat', 'any'])),
+      'how a search for places may turn it by right angles: about the vertical only, or on end and on its side too; not at all when left out',
+    ),
     gyro: about(flag, 'senses rotation: it should stand near the CG and square to the axes'),
-    typical: about(flag, 'the figures are typical ones; weigh yours'),
+    massFrom,
+    sizeFrom,
+    twinId,
     weighedOn: about(v.optional(day), 'the day that it went on the scales'),
     notes: v.optional(note),
   },
@@ -232,8 +245,10 @@ export const aircraft = record(
     ),
     leads: v.optional(list(lead, mostOf.leads)),
     ballastSpots: about(v.optional(list(ballastSpot)), 'where ballast may be put'),
+    ballastFree: about(v.optional(list(ballastFreeZone)), 'where no ballast may be'),
     loadFactors: v.optional(loadFactors),
     weighIns: about(v.optional(list(weighIn)), 'the log of weigh-ins, in the order that they were made'),
+    variants: v.optional(variants),
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),
   },
   'One aircraft on the bench. Lengths in mm from the datum (station aft +, buttline right +, waterline up +), masses in g, angles in degrees. Unknown keys are kept.',

@@ -166,6 +166,11 @@ export const id = v.pipe(
   v.regex(/^[a-z0-9][a-z0-9-]*$/, ID_WANTED),
   v.maxLength(longestId, `Expected an id of at most ${longestId} characters`),
 );
+/** The other one of a mirrored pair. */
+export const twinId = about(
+  v.optional(id),
+  'the part or tank on the other side that mirrors this one: what is done to one is done to the other; each names the other',
+);
 /** A name for people. */
 export const label = v.pipe(
   v.string('Expected a name'),

@@ -30,6 +30,7 @@ export const mostOf = {
   leads: 2000,
   switches: 64,
   positions: 20,
+  variants: 24,
   sections: 500,
   panels: 100,
   corners: 1000,

@@ -26,3 +26,16 @@ export const ballastSpot = record(
   },
   'a place that takes ballast',
 );
+
+/** A box, square to the aircraft's axes, that ballast is kept out of. */
+export const ballastFreeZone = record(
+  {
+    id,
+    name: label,
+    positionMm: about(pointMm, 'its middle'),
+    lengthMm: about(sizeMm, 'fore and aft, mm'),
+    widthMm: about(sizeMm, 'athwart, mm'),
+    heightMm: about(sizeMm, 'up and down, mm'),
+  },
+  'a box that ballast is kept out of: beside a hot tail pipe, over a pack',
+);

@@ -23,7 +23,8 @@ import {
   unit,
 } from './fields';
 import { mostOf } from './limits';
-import { partShape } from './shapes';
+import { mesh, partShape } from './shapes';
+import { massFrom, sizeFrom } from './sources';
 
 /** Spread of a weighed mass: through the solid, or over its skin. */
 const spread = about(
@@ -75,9 +76,15 @@ export const fuselage = record(
       ),
       v.minLength(2, 'Expected at least 2 sections'),
     ),
+    mesh: about(
+      v.optional(record({ shape: mesh, stationMm: placeMm, waterlineMm: placeMm })),
+      'the hull’s own closed surface, its origin at this station and waterline and at the buttline; the sections are then cut from it',
+    ),
     skinMm: about(sizeOrZeroMm, 'thickness of the wall, for fit; it has no say in the mass'),
     open: about(v.optional(choice(['front', 'rear', 'both'])), 'ends without a wall, for fit'),
     mass: massSource,
+    massFrom,
+    sizeFrom,
     plusMinusG,
     plusMinusMm,
   },
@@ -124,6 +131,8 @@ export const surface = record(
       'whether its lift carries through the body from half to half; left out, the geometry decides',
     ),
     mass: massSource,
+    massFrom,
+    sizeFrom,
     plusMinusG,
     plusMinusMm,
   },
@@ -142,6 +151,8 @@ export const boom = record(
     frontDiameterMm: sizeMm,
     rearDiameterMm: sizeMm,
     mass: massSource,
+    massFrom,
+    sizeFrom,
     plusMinusG,
     plusMinusMm,
   },
@@ -172,6 +183,8 @@ export const leg = record(
       'where the wheel’s spindle points, as a direction; across the aircraft when left out',
     ),
     retract: about(v.optional(retract), 'how the leg swings up about its top; a leg without it stays down'),
+    massFrom,
+    sizeFrom,
     plusMinusG,
     plusMinusMm,
   },
@@ -193,6 +206,8 @@ export const block = record(
     mass: massSource,
     cuttable: about(flag, 'parts may be let into it: what they displace is cut out'),
     minimumWallMm: about(v.optional(sizeOrZeroMm), 'the least that must be left around a cut-out, mm'),
+    massFrom,
+    sizeFrom,
     plusMinusG,
     plusMinusMm,
   },

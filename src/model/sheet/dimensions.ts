@@ -1,0 +1,82 @@
+import { arrow, line, say, type Shape, type Spot } from './drawing';
+import type { StationMark } from './marks';
+import { fitsRow, spread } from './spread';
+
+const GAP_MM = 4.4;
+/** Words longer than this are cut, with a mark that they are. */
+const LONGEST = 27;
+/** Height of the whole strip of running dimensions, mm. */
+export const RUNNING_MM = 60;
+const JOG_MM = 8;
+
+export const shortened = (text: string, longest: number): string =>
+  text.length > longest ? `${text.slice(0, longest - 1)}…` : text;
+
+interface Strip {
+  /** Station to mm on paper. */
+  readonly xOf: (stationMm: number) => number;
+  /** Where the reference point lies: the origin of the dimensions. */
+  readonly originMm: number;
+  readonly axisMm: number;
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
+/**
+ * Superimposed running dimensions (ISO 129-1): all from one origin, which has a circle, along one line; every figure at the end
+ * of its extension line, which is bent where figures would meet. How many had no room comes with it.
+ */
+export function runningDimensions(
+  marks: readonly StationMark[],
+  { xOf, originMm, axisMm, fromMm, toMm }: Strip,
+): { readonly shapes: readonly Shape[]; readonly left: number } {
+  const shown = marks.slice(0, fitsRow(fromMm, toMm, GAP_MM));
+  const along = [...shown].sort((a, b) => a.stationMm - b.stationMm);
+  const places = spread(
+    along.map(({ stationMm }) => xOf(stationMm)),
+    { gapMm: GAP_MM, fromMm, toMm },
+  );
+  const xs = along.map(({ stationMm }) => xOf(stationMm));
+  const ends = [...xs, originMm].map((x) => Math.min(Math.max(x, fromMm - 6), toMm + 6));
+  const shapes: Shape[] = [
+    line([Math.min(...ends), axisMm], [Math.max(...ends), axisMm], 'thin', 'dimension line'),
+    { kind: 'circle', at: [originMm, axisMm], radiusMm: 1.1, line: 'thin', fill: 'paper', of: 'origin' },
+  ];
+  along.forEach(({ kind, label, figure }, at) => {
+    const [x, X] = [xs[at]!, places?.[at] ?? xs[at]!];
+    if (Math.abs(x - originMm) > 3) shapes.push(arrow([x, axisMm], [originMm, axisMm], 2));
+    shapes.push({
+      kind: 'polyline',
+      points: [
+        [x, axisMm - 2],
+        [x, axisMm + 1.5],
+        [X, axisMm + JOG_MM],
+      ],
+      line: 'faint',
+      of: `station ${kind}`,
+    });
+    const y = axisMm + JOG_MM + 1;
+    shapes.push(say([X + 0.9, y], `${shortened(label, LONGEST)}  ${figure}`, { anchor: 'end', turned: true }));
+  });
+  return { shapes, left: marks.length - shown.length };
+}
+
+/** One dimension between two points on a level or an upright line, its figure in the middle above the line. */
+export function dimension(from: Spot, to: Spot, figure: string, of: string): readonly Shape[] {
+  const upright = from[0] === to[0];
+  const middle: Spot = upright
+    ? [from[0] - 1, (from[1] + to[1]) / 2]
+    : [(from[0] + to[0]) / 2, from[1] - 1];
+  return [
+    line(from, to, 'thin', of),
+    arrow(from, to),
+    arrow(to, from),
+    say(middle, figure, { anchor: 'middle', turned: upright }),
+  ];
+}
+
+/** The level lines from the ends of what is measured to its dimension line. */
+export const extensions = (points: readonly Spot[], to: number, upright: boolean): readonly Shape[] =>
+  points.map(([x, y]) =>
+    upright ? line([x, y], [to + 1.5, y], 'faint') : line([x, y], [x, to + 1.5], 'faint'),
+  );

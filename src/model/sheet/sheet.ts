@@ -1,0 +1,90 @@
+import type { Vec3 } from '../../engine/geometry/types';
+import type { Balance } from '../balance/balance';
+import type { Aircraft } from '../document/types';
+import type { Judgement } from '../judgement/types';
+import type { Say } from '../words/say';
+import type { ShownMass } from '../words/verdictFacts';
+import { type BalancingChoice, balancedState, keepBetween } from './balancing';
+import { type Block, BREAK, SECTIONS, type Section, type SectionId, sectionNames, words } from './blocks';
+import { bannerOf, blockingReasons } from './blocking';
+import { fieldCard, type FieldCard } from './card';
+import { balanceWords, cgBlocks } from './cgPage';
+import { checkBlocks } from './checks';
+import { stripBlocks, stripPlace } from './cgStrips';
+import { fittingBlocks } from './fitting';
+import { marksOf } from './marks';
+import { numbered } from './numbered';
+import { bodyOf, type Paper } from './paper';
+import { type OrderSearch, partsBlocks } from './parts';
+import { cutOutTemplates, templateBlocks } from './templates';
+import { viewBlocks } from './viewDrawings';
+import { weighBlocks } from './weighForm';
+
+/** Everything that a sheet is made of; the day and the name come from outside. */
+export interface SheetInput {
+  readonly aircraft: Aircraft;
+  /** As shown on the bench. */
+  readonly shown: Balance;
+  readonly judgement: Judgement;
+  readonly down: Vec3;
+  readonly mass: ShownMass | null;
+  readonly say: Say;
+  /** Where stations are counted from, amid a sentence: "the datum, tip of the nose". */
+  readonly from: string;
+  readonly search: OrderSearch;
+  readonly paper: Paper;
+  readonly choice: BalancingChoice;
+  /** Where the wing is marked, mm from the centre line; null for just beside the hull. */
+  readonly buttlineMm: number | null;
+  /** Sections that are not wanted: they are not worked out. */
+  readonly leftOut: readonly SectionId[];
+}
+
+/** The whole sheet, to be dealt onto pages. */
+export interface BuildSheet {
+  /** At the head of every page; null where nothing found stands in the way of a flight. */
+  readonly banner: string | null;
+  readonly sections: readonly Section[];
+  /** Null when it is left out. */
+  readonly card: FieldCard | null;
+}
+
+/** Puts the sheet together. Every figure is the bench’s own, in its units and from its reference point. */
+export function buildSheet(input: SheetInput): BuildSheet {
+  const { aircraft, judgement, say, shown, from, leftOut, buttlineMm, choice, paper } = input;
+  const banner = bannerOf(blockingReasons(aircraft, judgement, say));
+  const body = bodyOf(paper, banner !== null);
+  const balanced = balancedState(aircraft, choice);
+  const keep = keepBetween(aircraft, shown, balanced);
+  const strip = { aircraft, say, balanced, keep, buttlineMm };
+  const place = stripPlace(strip);
+  const balance = balanceWords({ balanced, say, from, place });
+  const wideMm = body.wideMm;
+  const blocksOf: Readonly<Record<SectionId, () => readonly Block[]>> = {
+    drawings: () => drawingBlocks(input, body),
+    parts: () => partsBlocks(aircraft, { say, wideMm, search: input.search }),
+    fitting: () => fittingBlocks(aircraft, { say, wideMm, search: input.search }),
+    templates: () => [
+      ...stripBlocks(strip, body),
+      BREAK,
+      ...cutOutTemplates(aircraft).flatMap((template) => templateBlocks(template, body)),
+    ],
+    cg: () => cgBlocks({ ...input, balanced, keep, place, wideMm }),
+    weighing: () => weighBlocks({ aircraft, say, from, balanced, wideMm }),
+    checks: () => checkBlocks(aircraft, balance),
+    card: () => [],
+  };
+  const sections = SECTIONS.filter((id) => !leftOut.includes(id)).map((id) => ({
+    id,
+    title: sectionNames[id],
+    blocks: blocksOf[id](),
+  }));
+  const card = leftOut.includes('card') ? null : fieldCard({ aircraft, say, balanced, balance, banner });
+  return { banner, sections, card };
+}
+
+function drawingBlocks({ aircraft, shown, judgement, say }: SheetInput, body: { readonly wideMm: number; readonly highMm: number }): readonly Block[] {
+  const drawing = { aircraft, things: numbered(aircraft), marks: marksOf(aircraft, shown, judgement, say), say };
+  const blocks = (['side', 'top', 'front'] as const).flatMap((view) => viewBlocks(drawing, view, body));
+  return blocks.length > 0 ? blocks : [words('There is nothing to draw yet.')];
+}

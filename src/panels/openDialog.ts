@@ -1,0 +1,2 @@
+/** The dialog that stands open over the bench. */
+export type OpenDialog = 'cautions' | 'shortcuts' | null;

@@ -1,2 +1,0 @@
-/** What stands open over the bench. */
-export type Sheet = 'cautions' | 'shortcuts' | null;
