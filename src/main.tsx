@@ -4,6 +4,7 @@ import sandmartin from '../demo-data/sandmartin.json';
 import { createAutosave } from './files/autosave';
 import { createFileMenu, type Demo } from './files/fileMenu';
 import { browserPickers } from './files/filePickers';
+import { createKeptShelf } from './files/keptShelf';
 import { readPreferences, writePreferences } from './files/preferences';
 import { placeAtStart, startUp } from './files/startUp';
 import { pageStorage, tabStorage } from './files/storage';
@@ -82,7 +83,7 @@ bench.view.subscribe((now, before) => {
     sheet === before.sheet;
   if (!same) writePreferences(pageStorage, { units, theme, layers, tilts, learned, sheet });
 });
-const files = createFileMenu(bench, pickers, demos);
+const files = createFileMenu(bench, pickers, demos, createKeptShelf(pageStorage));
 tellFaults(bench, files);
 const fleet = keepWork(bench, {
   pickers,

@@ -9,6 +9,7 @@ import type { FitAnswer, FitTask } from './workers/fitTask';
 import type { LoadTask } from './workers/loadTask';
 import type { MeshAnswer, MeshTask } from './workers/meshTask';
 import type { StabilityTask } from './workers/stabilityTask';
+import type { VariantProgress, VariantTask } from './workers/variantTask';
 import { workerClient } from './workers/workerClient';
 
 /** Each worker may be silent for several times what it takes for the largest aircraft. */
@@ -28,6 +29,10 @@ const askFit = workerClient<FitTask, FitAnswer>(
   () => new Worker(new URL('./workers/fit.worker.ts', import.meta.url), { type: 'module' }),
   { search: 'The search for a way in', purpose: 'fitting', silentS: 180 },
 );
+const askVariants = workerClient<VariantTask, null, VariantProgress>(
+  () => new Worker(new URL('./workers/variant.worker.ts', import.meta.url), { type: 'module' }),
+  { search: 'The comparing of the variants', purpose: 'variants', silentS: 120 },
+);
 
 const askMesh = workerClient<MeshTask, MeshAnswer>(
   () => new Worker(new URL('./workers/mesh.worker.ts', import.meta.url), { type: 'module' }),
@@ -44,6 +49,9 @@ export function startSolvers(bench: Bench): void {
       bench.stability.start((input, detail) => askStability({ input, detail }));
       bench.rest.start((aircraft, down, signal) => askLoads({ aircraft, down }, { signal }));
       bench.verdict.start((aircraft, given, spoken) => askAdvice({ aircraft, given, spoken }));
+      bench.compare.start((aircraft, down, onProgress, signal) =>
+        askVariants({ aircraft, down }, { onProgress, signal }),
+      );
       startLater(bench);
     }),
   );

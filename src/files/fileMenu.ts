@@ -4,8 +4,10 @@ import { faultCount } from '../model/reading/fault';
 import type { Fault } from '../model/reading/read';
 import type { Bench } from '../store/bench';
 import type { FilePickers } from './filePickers';
+import type { KeptShelf } from './keptShelf';
 import { type OpenedFile, openDropped, openFile } from './openFile';
 import { chooseMesh, isMeshName, openMesh } from './openMesh';
+import { openTable } from './openTable';
 import { saveFile } from './saveFile';
 
 /** An aircraft that comes with the bench; its document is fetched when it is asked for. */
@@ -22,7 +24,7 @@ export type Opening =
   | { readonly ok: false; readonly fileName: string; readonly faults: readonly Fault[] };
 
 /** Opening, saving and choosing, each of which says how it ended. What comes onto the bench can be undone. */
-export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readonly Demo[]) {
+export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readonly Demo[], shelf: KeptShelf) {
   const { notice, document } = bench;
   const put = (aircraft: Aircraft, label: string) => {
     bench.drag.cancel();
@@ -77,6 +79,8 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
   return {
     demos,
     openDemo,
+    shelf,
+    openTable: () => openTable(pickers),
     newAircraft: () => put(blankAircraft(), 'New, an empty bench'),
     openFile: () => openBy(() => openFile(pickers)),
     openMesh: () => openMeshBy(() => chooseMesh(pickers)),
@@ -108,6 +112,8 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
       const { linkTo, LONGEST_LINK } = await import('./link/aircraftLink');
       return { ...linkTo(document.api.getState().committed, pageAddress), longest: LONGEST_LINK };
     },
+    saveBytes: (name: string, bytes: Uint8Array<ArrayBuffer>, type: string) =>
+      pickers.download(name, bytes, type),
     saveText: (name: string, text: string, type: string) => pickers.download(name, text, type),
     saveFile: async () => {
       try {

@@ -17,7 +17,7 @@ export interface FilePickers {
   readonly showSaveFilePicker?: (options: PickerOptions) => Promise<FileHandle>;
   chooseFile(accept: string): Promise<File | null>;
   /** `type` is a media type; an aircraft's when left out. */
-  download(name: string, text: string, type?: string): void;
+  download(name: string, content: string | Uint8Array<ArrayBuffer>, type?: string): void;
 }
 
 export const FILE_TYPES = [
@@ -40,8 +40,8 @@ export function browserPickers(window: Window): FilePickers {
         input.addEventListener('cancel', () => resolve(null));
         input.click();
       }),
-    download: (name, text, type = 'application/json') => {
-      const url = URL.createObjectURL(new Blob([text], { type }));
+    download: (name, content, type = 'application/json') => {
+      const url = URL.createObjectURL(new Blob([content], { type }));
       const link = document.createElement('a');
       link.href = url;
       link.download = name;

@@ -1,3 +1,4 @@
+import { fileStem } from '../model/document/fileStem';
 import type { Aircraft } from '../model/document/types';
 import { writeAircraft } from '../model/document/write';
 import { FILE_TYPES, type FileHandle, type FilePickers } from './filePickers';
@@ -37,8 +38,4 @@ export async function saveFile(
 }
 
 /** "Sand Martin" as `sand-martin.json`. */
-export function fileName({ name }: Aircraft): string {
-  const plain = name.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
-  const stem = plain.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '');
-  return `${stem || 'aircraft'}.json`;
-}
+export const fileName = ({ name }: Aircraft): string => `${fileStem(name)}.json`;

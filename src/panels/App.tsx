@@ -13,8 +13,8 @@ import { type Turn, Turns } from './layout/Turns';
 import { LoadSwitches } from './loading/LoadSwitches';
 import { Manifest } from './manifest/Manifest';
 import { Notices } from './Notices';
-import { PlaceShown } from './places/PlaceNav';
 import type { OpenDialog } from './openDialog';
+import { PlaceShown } from './places/PlaceNav';
 import { TopBar } from './top/TopBar';
 import { Boundary } from './trouble/Boundary';
 import { VerdictPlace } from './trouble/VerdictPlace';
@@ -22,6 +22,7 @@ import { useNudge } from './useNudge';
 import { useShortcuts } from './useShortcuts';
 import { useTheme } from './useTheme';
 import { ViewSwitch } from './ViewSwitch';
+import { VariantChoice } from './variants/VariantChoice';
 
 const Cautions = later(
   () => import('./Cautions'),
@@ -106,7 +107,7 @@ function Places({ stage, files }: AppProps) {
           </div>
           <ViewSwitch />
           <Boundary place="The row of switches">
-            <LoadSwitches />
+            <LoadSwitches variants={<VariantChoice />} />
           </Boundary>
         </section>
         <section className="beam-place" aria-label="Beam and burn">

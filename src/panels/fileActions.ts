@@ -1,3 +1,4 @@
+import type { ShelfPart } from '../model/airframe/shelf';
 import type { Piece } from '../store/piece';
 import type { FleetActions } from './fleetActions';
 
@@ -34,6 +35,22 @@ export interface MadeLink {
   readonly longest: number;
 }
 
+/** How the opening of a table ended; `cancelled` when the person thought better of it. */
+export type TableOpened =
+  | { readonly ok: true; readonly name: string; readonly text: string }
+  | { readonly ok: false; readonly cancelled: true }
+  | { readonly ok: false; readonly sentence: string };
+
+/** A person's own things on the shelf. */
+export interface OwnShelf {
+  /** All that is kept, and what of it could not be read, in a sentence. */
+  read(): { readonly parts: readonly ShelfPart[]; readonly fault: string | null };
+  /** Null when it is kept, else why not. */
+  keep(part: ShelfPart): string | null;
+  /** Null when it is gone, else why not. */
+  remove(name: string): string | null;
+}
+
 /** What the panels ask of the files, handed in by the composition root. */
 export interface FileActions {
   openFile(): Promise<OpenResult>;
@@ -46,6 +63,12 @@ export interface FileActions {
   saveFile(): void | Promise<void>;
   /** Gives a text to the person as a file of its own; `type` is its media type. */
   saveText(name: string, text: string, type: string): void;
+  /** A table of parts as text. */
+  openTable(): Promise<TableOpened>;
+  /** A person's own things on the shelf, kept in this browser. */
+  readonly shelf: OwnShelf;
+  /** The same of bytes. */
+  saveBytes(name: string, bytes: Uint8Array<ArrayBuffer>, type: string): void;
   newAircraft(): void;
   openDemo(id: string): void | Promise<void>;
   readonly demos: readonly DemoAircraft[];

@@ -1,10 +1,13 @@
 import { useThree } from '@react-three/fiber';
 import { type RefObject, useEffect, useRef } from 'react';
 import { useBench } from '../store/react';
+import { PictureServer } from './export/PictureServer';
 import FitMarks from './fit/FitMarks';
 import type { EyeControl } from './frame/Cameras';
 import { ROOT_ROTATION } from './frame/frame';
 import { attachGestures } from './gestures/gestures';
+import { HandlePlacer } from './gestures/HandlePlacer';
+import type { HandlePlace } from './gestures/handlePlace';
 import { attachStageKeys } from './gestures/stageKeys';
 import { TipGrips } from './gestures/TipGrips';
 import { Ghost } from './items/Ghost';
@@ -20,12 +23,13 @@ import type { FitWords } from './marks/stageWords';
 interface StageExtrasProps {
   readonly box: RefObject<HTMLElement | null>;
   readonly labels: RefObject<LabelPlace>;
+  readonly handles: RefObject<HandlePlace>;
   readonly eye: RefObject<EyeControl | null>;
   readonly onDrag: (reading: string | null) => void;
 }
 
 /** The hand on the stage, and what the stage says and marks on the aircraft: fetched after the aircraft shows. */
-export default function StageExtras({ box, labels, eye, onDrag }: StageExtrasProps) {
+export default function StageExtras({ box, labels, handles, eye, onDrag }: StageExtrasProps) {
   const bench = useBench();
   const get = useThree((state) => state.get);
   const fitWords = useRef<FitWords>(null);
@@ -56,7 +60,9 @@ export default function StageExtras({ box, labels, eye, onDrag }: StageExtrasPro
         <InertiaBox />
         <CgHalo />
       </group>
+      <PictureServer />
       <LabelPlacer box={box} place={labels} fitWords={fitWords} />
+      <HandlePlacer place={handles} />
     </>
   );
 }

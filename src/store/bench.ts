@@ -1,7 +1,7 @@
-import { settled } from '../model/document/settle';
 import type { Aircraft } from '../model/document/types';
 import { type AxisStore, createAxisStore } from './axisStore';
 import { type BalanceStore, createBalanceStore } from './balanceStore';
+import { type CompareStore, createCompareStore } from './compareStore';
 import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
 import { createEye, type Eye } from './eye';
@@ -9,9 +9,11 @@ import { createFitStore, type FitStore } from './fitStore';
 import { createFleetStore, type FleetStore } from './fleetStore';
 import { createMeshStore, type MeshStore } from './meshStore';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
+import { createPictureDesk, type PictureDesk } from './pictures';
 import { createPlaceStore, type PlaceStore } from './placeStore';
 import { createReshape, type Reshape } from './reshape';
 import { createRestStore, type RestStore } from './restStore';
+import { settleEdit } from './settleEdit';
 import { createStabilityStore, type StabilityStore } from './stabilityStore';
 import { createVerdictStore, type VerdictStore } from './verdictStore';
 import { createViewStore, lookAfresh, type ViewState, type ViewStore } from './viewStore';
@@ -33,12 +35,15 @@ export interface Bench {
   readonly notice: NoticeStore;
   readonly fleet: FleetStore;
   readonly mesh: MeshStore;
+  readonly compare: CompareStore;
+  readonly pictures: PictureDesk;
 }
 
 export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, fleetId?: string): Bench {
   const viewStore = createViewStore(view);
+  const notice = createNoticeStore();
   const document = createDocumentStore(aircraft, fleetId, (before, next) =>
-    settled(before, next, viewStore.getState().editScope),
+    settleEdit(before, next, viewStore.getState().editScope, notice),
   );
   const stability = createStabilityStore(document);
   document.api.subscribe((now, before) => {
@@ -70,8 +75,10 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, f
     reshape: createReshape(document),
     fit,
     place,
-    notice: createNoticeStore(),
+    notice,
     mesh: createMeshStore(),
     fleet,
+    pictures: createPictureDesk(),
+    compare: createCompareStore(document, viewStore),
   };
 }

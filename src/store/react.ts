@@ -13,6 +13,7 @@ import type { Aircraft } from '../model/document/types';
 import type { KeptBand } from '../model/judgement/bandToKeep';
 import type { AxisState } from './axisStore';
 import type { Bench } from './bench';
+import type { CompareState } from './compareStore';
 import type { FitState, FitStore } from './fitStore';
 import type { FleetState } from './fleetStore';
 import type { MeshInHand } from './meshStore';
@@ -124,6 +125,12 @@ export function useMeshInHand(): MeshInHand | null {
 export function useFleet<T>(select: (fleet: FleetState) => T): T {
   const { fleet } = useBench();
   return useSyncExternalStore(fleet.subscribe, () => select(fleet.get()));
+}
+
+export function useCompare<T>(select: (state: CompareState) => T): T {
+  const { compare } = useBench();
+  useEffect(compare.look, [compare]);
+  return useSyncExternalStore(compare.api.subscribe, () => select(compare.api.getState()));
 }
 
 /** What a place is held against: the limits, and the margin that the verdict asks for; null without a band. */

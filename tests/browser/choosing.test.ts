@@ -85,10 +85,10 @@ test('several chosen are dragged and nudged together, in one step each; a click 
   await showView(page, 'Side');
   await settled(page);
   const both = () => Promise.all([a, b].map((id) => placeOf(page, id)));
-  const [a0, b0] = (await both()) as [readonly number[], readonly number[]];
+  const start = await both();
   const shiftOf = async () => {
     const [a1, b1] = await both();
-    return [a1, b1].map((now, i) => now?.map((mm, axis) => mm - ([a0, b0][i]?.[axis] ?? 0)));
+    return [a1, b1].map((now, i) => now?.map((mm, axis) => mm - (start[i]?.[axis] ?? 0)));
   };
   const count = (await steps()).length;
   const at = await onPage(page, await placeOf(page, a));
@@ -100,7 +100,7 @@ test('several chosen are dragged and nudged together, in one step each; a click 
   for (const axis of [0, 1, 2]) expect(byB?.[axis]).toBeCloseTo(byA?.[axis] ?? Number.NaN, 6);
   expect((await steps()).slice(count)).toEqual([expect.stringMatching(/^Move .+ and 1 more$/)]);
   await page.keyboard.press('Control+z');
-  expect(await both()).toEqual([a0, b0]);
+  expect(await both()).toEqual(start);
   await page.locator('.stage-picture').focus();
   await page.keyboard.press('Shift+ArrowRight');
   expect(await shiftOf()).toEqual([

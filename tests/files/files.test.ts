@@ -37,7 +37,7 @@ function plainPickers(chosen: File | null = null) {
   const pickers: FilePickers = {
     chooseFile: async () => chosen,
     download: (name, body) => {
-      downloads.push([name, body]);
+      downloads.push([name, String(body)]);
     },
   };
   return { pickers, downloads };

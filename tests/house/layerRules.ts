@@ -105,6 +105,7 @@ export const extraPackages: Readonly<Record<string, RegExp>> = {
   'src/store/react.ts': /^(react|zustand|zustand\/vanilla\/shallow)$/,
   // A module that did not come is asked for again under the address that its browser names.
   'src/store/piece.ts': /^\(computed\)$/,
+  'src/model/partsTable/readTable.ts': /^papaparse$/,
   'src/files/link/packed.ts': /^fflate$/,
   'src/panels/along/qrSquares.ts': /^qrcode-generator$/,
   // Mesh files are read by three's own loaders, off the main thread; no other worker knows of it.
@@ -128,7 +129,9 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'stability',
     'balance',
     'loads',
+    'power',
     'fit',
+    'partsTable',
     'judgement',
     'place',
     'advice',
@@ -139,7 +142,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'sheet',
     'reading',
   ],
-  scene: ['materials', 'frame', 'airframe', 'items', 'mat', 'marks', 'fit', 'gestures'],
+  scene: ['materials', 'export', 'frame', 'airframe', 'items', 'mat', 'marks', 'fit', 'gestures'],
 };
 
 /** Imports that still climb, each to be mended: the list may only shrink. */

@@ -145,6 +145,7 @@ function aboutOf(kind: FindingKind): Advice['about'] {
     case 'margin-over':
       return 'along';
     case 'band-behind-neutral-point':
+    case 'power':
     case 'no-mass':
     case 'mass-unknown':
     case 'no-band':

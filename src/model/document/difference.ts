@@ -6,6 +6,16 @@ export type Step = NonNullable<Aircraft['variants']>['shared'][number];
 type Entry = Readonly<Record<string, unknown>> & { readonly id: string };
 type Loose = Readonly<Record<string, unknown>>;
 
+/** The same said whatever the order of keys. */
+export const meansSame = (a: unknown, b: unknown): boolean => a === b || saysSame(sorted(a), sorted(b));
+
+const sorted = (value: unknown): unknown => {
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(sorted);
+  const members = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
+  return members.map(([key, member]) => [key, sorted(member)]);
+};
+
 /** Never part of a difference: what kind of file it is, and the variants themselves. */
 const apart: readonly string[] = ['format', 'version', 'variants'];
 
@@ -34,17 +44,24 @@ function ofLists(key: string, before: readonly Entry[], after: readonly Entry[])
   const others = after.flatMap((entry, at): Step[] => {
     const was = old!.get(entry.id);
     if (!was) return [{ in: key, id: entry.id, at, put: entry }];
-    if (saysSame(was, entry)) return [];
-    const changed = Object.keys(entry).filter((field) => !saysSame(was[field], entry[field]));
-    const sameKeys = saysSame(Object.keys(was), Object.keys(entry));
-    return sameKeys
-      ? [{ in: key, id: entry.id, set: pick(entry, changed) }]
-      : [
-          { in: key, id: entry.id, drop: true },
-          { in: key, id: entry.id, at, put: entry },
-        ];
+    return saysSame(was, entry) ? [] : [{ in: key, id: entry.id, ...entryChange(was, entry) }];
   });
   return [...drops, ...others];
+}
+
+function entryChange(was: Entry, entry: Entry): Pick<Step, 'set' | 'unset' | 'keys'> {
+  const changed = Object.keys(entry).filter((field) => !saysSame(was[field], entry[field]));
+  const unset = Object.keys(was).filter((field) => !(field in entry));
+  const change = { set: pick(entry, changed), ...(unset.length > 0 && { unset }) };
+  const keys = Object.keys(entry);
+  return saysSame(Object.keys(changedEntry(was, change)), keys) ? change : { ...change, keys };
+}
+
+/** An entry after a change of its fields; those named in `keys` first and in that order. */
+function changedEntry(entry: Loose, { set, unset, keys }: Pick<Step, 'set' | 'unset' | 'keys'>): Loose {
+  const next: Record<string, unknown> = { ...entry, ...set };
+  for (const field of unset ?? []) if (field !== 'id') delete next[field];
+  return keys ? { ...pick(next, keys), ...next } : next;
 }
 
 export const pick = (entry: Loose, fields: readonly string[]): Record<string, unknown> =>
@@ -66,13 +83,11 @@ export function patched(aircraft: Aircraft, steps: readonly Step[]): Aircraft {
   return next as Aircraft;
 }
 
-function listAfter(
-  list: readonly Entry[],
-  id: string,
-  { at = list.length, put, set, drop }: Step,
-): readonly Entry[] {
+function listAfter(list: readonly Entry[], id: string, step: Step): readonly Entry[] {
+  const { at = list.length, put, set, unset, drop } = step;
   const there = list.some((entry) => entry.id === id);
   if (drop) return there ? list.filter((entry) => entry.id !== id) : list;
   if (put) return there ? list : [...list.slice(0, at), { ...put, id } as Entry, ...list.slice(at)];
-  return there && set ? list.map((entry) => (entry.id === id ? { ...entry, ...set } : entry)) : list;
+  if (!there || !(set ?? unset)) return list;
+  return list.map((entry) => (entry.id === id ? ({ ...changedEntry(entry, step), id } as Entry) : entry));
 }

@@ -1,12 +1,12 @@
 import { pick, type Step, saysSame } from './difference';
 import { removeBay } from './fitEdits';
 import { withoutItem } from './removal';
-import type { Aircraft } from './types';
+import type { Aircraft, Part, TankItem } from './types';
 import {
   type EditScope,
+  isVaried,
   LEAVABLE,
   sharedAircraft,
-  VARIED,
   type Variant,
   variantWithout,
   withShared,
@@ -40,7 +40,8 @@ function settledItems(before: Aircraft, next: Aircraft, scope: EditScope): Aircr
     variants: { ...next.variants, shared: stillShared(before, next, gone) },
   });
   const list = next.variants.list.map((each) => variantWithout(each, new Set(gone)));
-  return withShared(next, gone.reduce(withoutItem, shared), list);
+  const left = gone.reduce(withoutItem, shared);
+  return withShared(next, gone.length > 0 ? standingAs(left, sharedAircraft(before)) : left, list);
 }
 
 /** Parts that this variant leaves out are bound to no bay that an edit took away. */
@@ -65,32 +66,58 @@ function sharedAfter(before: Aircraft, next: Aircraft, gone: readonly string[]):
   const old = sharedAircraft(before);
   const shared = stillShared(before, next, gone);
   const fresh = sharedAircraft({ ...next, variants: { ...variants, shared } });
-  // A tank that fed what was taken out feeds the outlet in this variant only.
-  const fields = gone.length > 0 ? [...VARIED, 'feeds'] : VARIED;
-  const lists = Object.fromEntries(
-    LEAVABLE.map((key) => [key, asBefore(old[key], fresh[key], gone, key === 'structure' ? [] : fields)]),
-  );
+  const parted = gone.length > 0;
+  const lists = {
+    structure: asBefore(old.structure, fresh.structure, gone, (entry) => entry),
+    tanks: asBefore(old.tanks, fresh.tanks, gone, (entry, was) => withVariedOf(entry, was, parted)),
+    parts: asBefore(old.parts, fresh.parts, gone, (entry, was) => withVariedOf(entry, was, parted)),
+  };
   // What went with a thing, such as its leads, is there still for the variants that have it.
-  return { ...(gone.length > 0 ? old : fresh), ...lists } as Aircraft;
+  return { ...(parted ? old : fresh), ...lists };
 }
 
 /** A list with what may differ as it was, and with what was taken out of this variant where it stood. */
-function asBefore(
-  old: readonly { readonly id: string }[],
-  fresh: readonly { readonly id: string }[],
+function asBefore<T extends { readonly id: string }>(
+  old: readonly T[],
+  fresh: readonly T[],
   gone: readonly string[],
-  fields: readonly string[],
-): readonly { readonly id: string }[] {
+  withVaried: (entry: T, before: T) => T,
+): readonly T[] {
   const was = new Map(old.map((entry) => [entry.id, entry]));
   const back = fresh.map((entry) => {
     const before = was.get(entry.id);
-    return before ? { ...entry, ...pick(before as Entry, fields) } : entry;
+    return before ? withVaried(entry, before) : entry;
   });
+  if (gone.length === 0) return back;
   const there = new Set(back.map(({ id }) => id));
-  for (const [at, entry] of old.entries()) {
-    if (gone.includes(entry.id) && !there.has(entry.id)) back.splice(at, 0, entry);
-  }
-  return back;
+  const restored = old.filter(({ id }) => gone.includes(id) && !there.has(id));
+  return inOrderOf([...back, ...restored], old);
+}
+
+/** A list in the order of another; what that does not have stays behind it. */
+function inOrderOf<T extends { readonly id: string }>(list: readonly T[], other: readonly T[]): readonly T[] {
+  const place = new Map(other.map(({ id }, at) => [id, at]));
+  const at = ({ id }: T) => place.get(id) ?? place.size;
+  return [...list].sort((a, b) => at(a) - at(b));
+}
+
+const standingAs = (aircraft: Aircraft, other: Aircraft): Aircraft => ({
+  ...aircraft,
+  structure: inOrderOf(aircraft.structure, other.structure),
+  tanks: inOrderOf(aircraft.tanks, other.tanks),
+  parts: inOrderOf(aircraft.parts, other.parts),
+});
+
+/**
+ * An entry with all that may differ as it was. `parted`: something was taken out, so that what feeds it or is its twin
+ * does so still for the variants that have it.
+ */
+function withVariedOf<T extends Part | TankItem>(entry: T, before: T, parted: boolean): T {
+  const kept = (field: string) => isVaried(field) || (parted && (field === 'feeds' || field === 'twinId'));
+  const fields = Object.keys({ ...entry, ...before }).filter(kept);
+  const next: Record<string, unknown> = { ...entry, ...pick(before as Loose, fields) };
+  for (const field of fields) if (!(field in before)) delete next[field];
+  return { ...pick(next, Object.keys(before)), ...next } as T;
 }
 
 /** The steps to what is shared, without those about what an edit has changed for all. */
@@ -101,12 +128,22 @@ function stillShared(before: Aircraft, next: Aircraft, gone: readonly string[]):
   return steps.flatMap((step): readonly Step[] => {
     if (saysSame(was[step.in], is[step.in])) return [step];
     if (step.id === undefined) return [];
-    if (!step.set) return [step];
+    if (!step.set && !step.unset) return [step];
     const [a, b] = [was, is].map((aircraft) => entryOf(aircraft[step.in], step.id));
-    const varied = (field: string) =>
-      (step.in === 'parts' || step.in === 'tanks') && VARIED.some((each) => each === field);
-    const left = Object.keys(step.set).filter((field) => varied(field) || saysSame(a?.[field], b?.[field]));
-    return left.length > 0 ? [{ ...step, set: pick(step.set as Loose, left) }] : [];
+    const stays = (field: string) =>
+      ((step.in === 'parts' || step.in === 'tanks') && isVaried(field)) || saysSame(a?.[field], b?.[field]);
+    const set = pick((step.set ?? {}) as Loose, Object.keys(step.set ?? {}).filter(stays));
+    const unset = step.unset?.filter(stays) ?? [];
+    if (Object.keys(set).length + unset.length === 0) return [];
+    return [
+      {
+        in: step.in,
+        id: step.id,
+        set,
+        ...(unset.length > 0 && { unset }),
+        ...(step.keys && { keys: step.keys }),
+      },
+    ];
   });
 }
 

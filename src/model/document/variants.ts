@@ -1,4 +1,4 @@
-import { difference, patched, pick, type Step, saysSame } from './difference';
+import { difference, patched, type Step, saysSame } from './difference';
 import { withoutItem } from './removal';
 import type { Aircraft, Part, TankItem } from './types';
 
@@ -23,7 +23,21 @@ export const VARIED = [
   'massG',
   'emptyMassG',
   'startMl',
+  'power',
 ] as const;
+
+/** The same of what a part or tank need not say. */
+export const VARIED_MARKS = [
+  'plusMinusG',
+  'plusMinusMm',
+  'inertiaGmm2',
+  'massFrom',
+  'sizeFrom',
+  'weighedOn',
+] as const;
+
+export const isVaried = (field: string): boolean =>
+  [...VARIED, ...VARIED_MARKS].some((varied) => varied === field);
 
 /** The lists of things that a variant may leave out. */
 export const LEAVABLE = ['structure', 'tanks', 'parts'] as const;
@@ -47,11 +61,19 @@ export function variantName(aircraft: Aircraft): string {
 export const sharedAircraft = (aircraft: Aircraft): Aircraft =>
   aircraft.variants ? patched(aircraft, aircraft.variants.shared) : aircraft;
 
-/** The aircraft with what its variants share given anew. */
-export const withShared = (aircraft: Aircraft, shared: Aircraft, list: readonly Variant[]): Aircraft =>
-  aircraft.variants
-    ? { ...aircraft, variants: { ...aircraft.variants, list, shared: difference(aircraft, shared) } }
-    : aircraft;
+/** The aircraft with what its variants share given anew, and what they say in the order of that. */
+export function withShared(aircraft: Aircraft, shared: Aircraft, list: readonly Variant[]): Aircraft {
+  const { variants } = aircraft;
+  if (!variants) return aircraft;
+  const place = new Map(idsOf(shared).map((id, at) => [id, at]));
+  const at = (id: string) => place.get(id) ?? place.size;
+  const inOrder = list.map(({ without, changes, ...named }) => ({
+    ...named,
+    ...(without && { without: [...without].sort((a, b) => at(a) - at(b)) }),
+    ...(changes && { changes: [...changes].sort((a, b) => at(a.of) - at(b.of)) }),
+  }));
+  return { ...aircraft, variants: { ...variants, list: inOrder, shared: difference(aircraft, shared) } };
+}
 
 const idsOf = (aircraft: Aircraft): readonly string[] =>
   LEAVABLE.flatMap((key) => aircraft[key].map(({ id }) => id));
@@ -63,14 +85,31 @@ export function variantFrom(shared: Aircraft, shown: Aircraft): Pick<Variant, 'w
   const was = new Map([...shared.tanks, ...shared.parts].map((item) => [item.id, item]));
   const changes = [...shown.tanks, ...shown.parts].flatMap((item) => {
     const old = was.get(item.id);
-    const fields = old ? VARIED.filter((field) => !saysSame(fieldOf(old, field), fieldOf(item, field))) : [];
-    return fields.length > 0 ? [{ of: item.id, ...pick(item, fields) }] : [];
+    const change = old && fieldsFrom(old, item);
+    return change && Object.keys(change).length > 0 ? [{ of: item.id, ...change }] : [];
   });
   return { ...(without.length > 0 && { without }), ...(changes.length > 0 && { changes }) };
 }
 
-const fieldOf = (item: Part | TankItem, field: string): unknown =>
-  (item as Readonly<Record<string, unknown>>)[field];
+/** What is otherwise of what may be; null for what is not said any more. */
+function fieldsFrom(old: Part | TankItem, item: Part | TankItem): Record<string, unknown> {
+  const [was, is] = [old, item].map((each): Readonly<Record<string, unknown>> => ({ ...each }));
+  const fields = Object.keys({ ...is, ...was }).filter(
+    (field) => isVaried(field) && !saysSame(was![field], is![field]),
+  );
+  return Object.fromEntries(fields.map((field) => [field, is![field] ?? null]));
+}
+
+/** A part or tank with what a variant says of it. */
+export function withFields<T extends Part | TankItem>(item: T, said: Readonly<Record<string, unknown>>): T {
+  const next: Record<string, unknown> = { ...item };
+  for (const [field, value] of Object.entries(said)) {
+    if (!isVaried(field)) continue;
+    if (value === null && VARIED_MARKS.some((mark) => mark === field)) delete next[field];
+    else next[field] = value;
+  }
+  return next as T;
+}
 
 /** What is shared, with what a variant leaves out gone and what it has otherwise so. */
 export function asVariant(shared: Aircraft, { without = [], changes = [] }: Variant): Aircraft {
@@ -79,7 +118,7 @@ export function asVariant(shared: Aircraft, { without = [], changes = [] }: Vari
   const byId = new Map(changes.map((change) => [change.of, change]));
   const changed = <T extends Part | TankItem>(item: T): T => {
     const change = byId.get(item.id);
-    return change ? { ...item, ...pick(change, VARIED) } : item;
+    return change ? withFields(item, change) : item;
   };
   return { ...left, tanks: left.tanks.map(changed), parts: left.parts.map(changed) };
 }

@@ -10,7 +10,8 @@ import { fitFaults } from './fitFaults';
 import { fuelFaults } from './fuelFaults';
 import { meshHullFault } from './meshHullFault';
 import { placesOf } from './places';
-import { switchFaults } from './switchFaults';
+import { powerFaults } from './powerFaults';
+import { statedForFaults, switchFaults } from './switchFaults';
 import { tankFaults } from './tankFaults';
 import { twinFaults } from './twinFaults';
 import { weighFaults } from './weighFaults';
@@ -37,8 +38,10 @@ export function crossFaults(json: unknown, broken: readonly Fault[]): readonly F
     ...partFaults(checked),
     ...twinFaults(checked),
     ...switchFaults(checked),
+    ...statedForFaults(checked),
     ...fitFaults(checked),
     ...weighFaults(checked),
+    ...powerFaults(checked),
   ];
 }
 

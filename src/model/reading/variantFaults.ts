@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { difference, saysSame } from '../document/difference';
+import { difference, meansSame } from '../document/difference';
 import { tankShape } from '../document/schema/shapes';
 import type { Aircraft } from '../document/types';
 import { asVariant, LEAVABLE, sharedAircraft, type Variant, variantFrom } from '../document/variants';
@@ -60,7 +60,7 @@ function sharedFaults(aircraft: Aircraft, shared: Aircraft): readonly Fault[] {
     return faults.map((found) => inside(aircraft, AT_SHARED, 'in what the variants share', found));
   const again = asVariant(shared, { id: 'x', name: 'x', ...variantFrom(shared, aircraft) });
   const [off] = difference(aircraft, again);
-  if (!off && saysSame({ ...again, variants: 0 }, { ...aircraft, variants: 0 })) return [];
+  if (meansSame({ ...again, variants: 0 }, { ...aircraft, variants: 0 })) return [];
   const what = off ? `${off.in}${off.id === undefined ? '' : ` "${off.id}"`}` : 'the order of something';
   const words = `what the variants share differs from this one in what they cannot differ in: ${what}.`;
   return [toldFault(aircraft, AT_SHARED, words, 'the same', 'another')];

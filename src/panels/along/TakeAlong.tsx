@@ -1,6 +1,7 @@
 import './along.css';
 import type { FileActions } from '../fileActions';
 import { Modal } from '../Modal';
+import { ModelAndFilmSection, PictureSection, TableSection } from './FileSections';
 import { LinkSection } from './LinkSection';
 
 interface TakeAlongProps {
@@ -17,6 +18,9 @@ export function TakeAlong({ files, onClose }: TakeAlongProps) {
           <h3>As a link</h3>
           <LinkSection files={files} />
         </section>
+        <PictureSection files={files} />
+        <TableSection files={files} />
+        <ModelAndFilmSection files={files} />
       </div>
     </Modal>
   );

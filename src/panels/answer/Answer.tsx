@@ -1,6 +1,7 @@
 import './answer.css';
+import { shownText } from '../../model/document/names';
 import type { Bench } from '../../store/bench';
-import { useCommitted } from '../../store/react';
+import { useCommitted, useView } from '../../store/react';
 import { Icon } from '../icons';
 import { Live, useBenchValue, useRestingValue } from '../Live';
 import { later } from '../later';
@@ -17,8 +18,24 @@ const LastWeighed = later(
   { place: 'The last weighing' },
 );
 
-/** Whether it balances and fits: the headline, its cause, the one thing that would mend it, and under them the facts. */
+/** The verdict on what is on the bench; not over a place where another aircraft is being made, which it would not be about. */
 export function Answer() {
+  const beginning = useView(({ place }) => place === 'begin');
+  return beginning ? <StaysOnBench /> : <Verdict />;
+}
+
+/** Which aircraft is on the bench while another begins. */
+function StaysOnBench() {
+  const name = useCommitted((aircraft) => shownText(aircraft.name));
+  return (
+    <p className="answer-aside" data-testid="verdict-aside">
+      {name} stays on the bench, with its verdict, until the new aircraft takes its place.
+    </p>
+  );
+}
+
+/** Whether it balances and fits: the headline, its cause, the one thing that would mend it, and under them the facts. */
+function Verdict() {
   const say = useReadings();
   const tone = useBenchValue((bench) => answerOf(bench, say).tone);
   const headline = (bench: Bench) => held(bench) + answerOf(bench, say).headline;

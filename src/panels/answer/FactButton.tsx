@@ -48,17 +48,19 @@ function showFit({ verdict, view }: Bench): void {
   if (party) view.setState(({ folds: open }) => ({ selectedId: party.id, folds: { ...open, fit: true } }));
 }
 
-/** What a fit or a load state does when it is pressed. */
+/** What a fact that is no sum does when it is pressed. */
 function act(bench: Bench, key: FactKey): void {
   const fold = folds[key];
   if (fold) openFold(bench, fold);
   else if (key === 'worst') showWorst(bench);
   else if (key === 'fit') showFit(bench);
+  else if (key === 'power') bench.view.setState({ place: 'power', playing: false });
 }
 
 const does = (key: FactKey): string => {
   if (sums[key]) return 'show the working';
   if (key === 'worst') return 'put it on the bench';
+  if (key === 'power') return 'open the wiring';
   return key === 'fit' ? 'show the first' : 'open it on the card';
 };
 

@@ -1,5 +1,5 @@
 import './loading.css';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { positionOf, switchesOf } from '../../model/airframe/loadSwitches';
 import type { Aircraft } from '../../model/document/types';
 import { feedFindings } from '../../model/loads/feedFindings';
@@ -13,14 +13,15 @@ const MOST_IN_A_ROW = 2;
  * What is aboard and how the undercarriage stands: a switch each. Nothing on an aircraft without; many of them, or any on
  * a narrow stage, behind one button that says how they stand.
  */
-export function LoadSwitches() {
+export function LoadSwitches({ variants }: { readonly variants: ReactNode }) {
   const switches = useCommitted(useSteadyList(switchesOf));
   const positions = useView((view) => view.positions);
   const [open, setOpen] = useState(false);
   const findings = useCommitted(
     useSteadyList((aircraft: Aircraft) => feedFindings(aircraft).map(({ sentence }) => sentence)),
   );
-  if (switches.length === 0) return null;
+  const hasVariants = useCommitted((aircraft) => aircraft.variants !== undefined);
+  if (switches.length === 0) return hasVariants ? <div className="load-switches">{variants}</div> : null;
   const standing = switches
     .map((loadSwitch) => `${loadSwitch.name} ${positionOf(loadSwitch, positions).name}`)
     .join(', ');
@@ -31,6 +32,7 @@ export function LoadSwitches() {
       data-many={switches.length > MOST_IN_A_ROW || undefined}
       data-open={open || undefined}
     >
+      {variants}
       <button
         type="button"
         className="button switches-button"
@@ -38,8 +40,8 @@ export function LoadSwitches() {
         title={standing}
         onClick={() => setOpen(!open)}
       >
-        Aboard
-        <span className="unseen">: {standing}</span>
+        {switches.length === 1 ? standing : 'Aboard'}
+        {switches.length > 1 && <span className="unseen">: {standing}</span>}
       </button>
       <SwitchSet switches={switches} />
       {findings.length > 0 && (

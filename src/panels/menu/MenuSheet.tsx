@@ -38,6 +38,9 @@ export function MenuSheet({ files, onSheet, onChoose, onOpen, onTake, onPick }: 
         <MenuItem onPick={then(files.newAircraft)}>New, an empty bench</MenuItem>
         <MenuItem onPick={onOpen}>Open a file…</MenuItem>
         <MenuItem onPick={then(files.saveFile)}>Save as a file</MenuItem>
+        <MenuItem onPick={then(() => bench.view.setState({ place: 'variants', playing: false }))}>
+          Variants…
+        </MenuItem>
         <MenuItem onPick={onTake}>Take along…</MenuItem>
         <MenuItem
           onPick={then(() => {

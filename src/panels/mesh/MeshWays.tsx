@@ -17,12 +17,6 @@ interface MeshWaysProps {
   readonly inHand: MeshInHand;
 }
 
-const UNIT_NAMES: Readonly<Record<MeshUnit, string>> = {
-  mm: 'Millimetres',
-  cm: 'Centimetres',
-  m: 'Metres',
-  in: 'Inches',
-};
 const USES: Readonly<Record<MeshUse, string>> = {
   fuselage: 'A new hull',
   part: 'A part',
@@ -41,8 +35,7 @@ export function MeshWays({ read, inHand }: MeshWaysProps) {
     ),
   );
   const { unit, nose, up, sizeMm } = read;
-  const sizeIn = (other: MeshUnit) =>
-    sizeMm.map((side) => say.length((side / mmPerUnit[unit]) * mmPerUnit[other])).join(' × ');
+  const lengthIn = (other: MeshUnit) => say.length((sizeMm[0] / mmPerUnit[unit]) * mmPerUnit[other]);
   return (
     <section>
       <Chosen
@@ -60,7 +53,7 @@ export function MeshWays({ read, inHand }: MeshWaysProps) {
       <Chosen
         label="Drawn in"
         value={unit}
-        options={meshUnits.map((each) => [each, `${UNIT_NAMES[each]}: ${sizeIn(each)}`] as const)}
+        options={meshUnits.map((each) => [each, `${each}: ${lengthIn(each)} long`] as const)}
         onChoose={(value) => mesh.take({ unit: value as MeshUnit })}
       />
       <Chosen

@@ -17,6 +17,15 @@ const meanwhile = <main className="place" />;
 export const places: readonly Place[] = [
   { id: 'bench', label: 'Bench', Place: null },
   {
+    id: 'power',
+    label: 'Power',
+    Place: later(
+      () => import('../power/Power'),
+      (module) => module.Power,
+      { place: 'Power', meanwhile },
+    ),
+  },
+  {
     id: 'weigh-in',
     label: 'Weigh-in',
     Place: later(
@@ -50,6 +59,15 @@ export const places: readonly Place[] = [
       () => import('../begin/Begin'),
       (module) => module.Begin,
       { place: 'New aircraft', meanwhile },
+    ),
+  },
+  {
+    id: 'variants',
+    label: null,
+    Place: later(
+      () => import('../variants/Variants'),
+      (module) => module.Variants,
+      { place: 'The variants', meanwhile },
     ),
   },
 ];

@@ -10,6 +10,8 @@ import { useDisposed } from '../materials/useDisposed';
 
 /** In front of everything but the marks of the CG. */
 const OVER_PARTS = 36;
+/** Reads on the mat in either theme, and apart from the aircraft's own skin. */
+const LOOKED_AT = '#ffb366';
 /** Half the size of the cross at a place where a skin cuts itself, mm. */
 const CROSS_MM = 6;
 
@@ -44,9 +46,9 @@ function Shown({ inHand, read }: { readonly inHand: InHand; readonly read: ReadM
   const material = useDisposed(
     () =>
       new MeshStandardMaterial({
-        color: '#dfe9ec',
+        color: LOOKED_AT,
         transparent: true,
-        opacity: 0.55,
+        opacity: 0.6,
         depthWrite: false,
         side: DoubleSide,
         roughness: 0.9,

@@ -8,7 +8,6 @@ import {
   flowMlPerMin,
   fuelTemperatureC,
   id,
-  inertiaGmm2,
   label,
   liquidGPerMl,
   liquidPlusMinusGPerMl,
@@ -32,10 +31,12 @@ import {
 import { bay, hatch, keepApartRule, lead, loadFactors } from './fit';
 import { mostOf } from './limits';
 import { ballastFreeZone, ballastSpot } from './place';
+import { power, powerFlight } from './power';
 import { partShape, tankShape } from './shapes';
 import { massFrom, sizeFrom } from './sources';
 import { structurePiece } from './structure';
 import { loadSwitch } from './switches';
+import { tensor } from './tensor';
 import { variants } from './variants';
 import { day, weighIn } from './weighIn';
 
@@ -172,16 +173,6 @@ export const roles = [
   'other',
 ] as const;
 
-/** Products are tensor elements: xy = −∫xy dm. */
-const tensor = record({
-  xx: inertiaGmm2,
-  yy: inertiaGmm2,
-  zz: inertiaGmm2,
-  xy: inertiaGmm2,
-  xz: inertiaGmm2,
-  yz: inertiaGmm2,
-});
-
 export const part = record(
   {
     id,
@@ -212,6 +203,7 @@ export const part = record(
     twinId,
     weighedOn: about(v.optional(day), 'the day that it went on the scales'),
     notes: v.optional(note),
+    power: v.optional(power),
   },
   'anything carried',
 );
@@ -247,6 +239,7 @@ export const aircraft = record(
     ballastSpots: about(v.optional(list(ballastSpot)), 'where ballast may be put'),
     ballastFree: about(v.optional(list(ballastFreeZone)), 'where no ballast may be'),
     loadFactors: v.optional(loadFactors),
+    powerFlight: v.optional(powerFlight),
     weighIns: about(v.optional(list(weighIn)), 'the log of weigh-ins, in the order that they were made'),
     variants: v.optional(variants),
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),

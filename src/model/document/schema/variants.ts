@@ -1,9 +1,28 @@
 import * as v from 'valibot';
-import { about, angleDeg, id, label, list, massG, pointMm, record, volumeMl } from './fields';
+import {
+  about,
+  angleDeg,
+  id,
+  label,
+  list,
+  massG,
+  plusMinusG,
+  plusMinusMm,
+  pointMm,
+  record,
+  volumeMl,
+} from './fields';
 import { mostOf } from './limits';
+import { power } from './power';
 import { partShape } from './shapes';
+import { massFrom, sizeFrom } from './sources';
+import { tensor } from './tensor';
+import { day } from './weighIn';
 
-/** What may be otherwise in a variant: where a part or tank stands, how large it is, what it weighs, what it holds. */
+/** What a part or tank need not say: null where this variant does not say it. */
+const notSaid = <S extends v.GenericSchema>(schema: S) => v.optional(v.nullable(schema));
+
+/** What may be otherwise in a variant: where a part or tank stands, how large it is, what it weighs, what it holds, what it is to the wiring. */
 const change = record(
   {
     of: about(id, 'the part or tank'),
@@ -15,6 +34,13 @@ const change = record(
     massG: about(v.optional(massG), 'of a part'),
     emptyMassG: about(v.optional(massG), 'of a tank'),
     startMl: about(v.optional(v.nullable(volumeMl)), 'of a tank'),
+    plusMinusG: notSaid(plusMinusG),
+    plusMinusMm: notSaid(plusMinusMm),
+    inertiaGmm2: notSaid(tensor),
+    massFrom: notSaid(massFrom),
+    sizeFrom: notSaid(sizeFrom),
+    weighedOn: notSaid(day),
+    power: v.optional(power),
   },
   'what is otherwise about a part or tank; all else of it is shared',
 );
@@ -47,6 +73,8 @@ const step = record({
   ),
   put: about(v.optional(entry), 'an entry that this variant leaves out'),
   set: about(v.optional(entry), 'what is otherwise in an entry'),
+  unset: about(v.optional(list(v.string('Expected a key'))), 'what is not said of an entry'),
+  keys: about(v.optional(list(v.string('Expected a key'))), 'the order of what is said of an entry'),
   drop: about(v.optional(v.boolean('Expected true or false')), 'the entry is only in this variant'),
   value: about(v.optional(v.unknown()), 'what stands under the key instead'),
 });

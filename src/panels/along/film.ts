@@ -1,0 +1,84 @@
+import type { Bench } from '../../store/bench';
+
+/** How long the film of a burn is, s. */
+export const FILM_S = 8;
+
+const FRAMES_PER_S = 30;
+
+const KINDS = ['video/webm;codecs=vp9', 'video/webm;codecs=vp8', 'video/webm'] as const;
+
+/** Why there can be no film, in a sentence; null where there can. */
+export function filmTrouble(bench: Bench): string | null {
+  if (bench.balance.get().travel.length < 2)
+    return 'Nothing burns on this aircraft, so there is no film to make.';
+  if (!bench.pictures.now()) return 'The stage has no picture, so there is no film to make.';
+  const canRecord = typeof MediaRecorder === 'function' && 'captureStream' in HTMLCanvasElement.prototype;
+  if (!canRecord || !kind())
+    return 'This browser cannot film its own pictures as WebM; Chrome, Edge and Firefox can.';
+  return null;
+}
+
+const kind = () => KINDS.find((each) => MediaRecorder.isTypeSupported(each));
+
+/**
+ * Films the stage while the tanks go from full to dry, and puts the fuel back as it was. `onSeconds` is told how much is
+ * filmed.
+ */
+export async function filmBurn(
+  { view, pictures }: Bench,
+  signal: AbortSignal,
+  onSeconds: (seconds: number) => void,
+): Promise<Uint8Array<ArrayBuffer>> {
+  const canvas = pictures.now()?.canvas;
+  if (!canvas) throw new Error('the stage has no picture');
+  const { fuelFraction } = view.getState();
+  const mimeType = kind();
+  const stream = canvas.captureStream(FRAMES_PER_S);
+  const recorder = new MediaRecorder(stream, {
+    ...(mimeType && { mimeType }),
+    videoBitsPerSecond: 8_000_000,
+  });
+  const pieces: Promise<ArrayBuffer>[] = [];
+  recorder.ondataavailable = ({ data }) => void pieces.push(data.arrayBuffer());
+  const ended = new Promise<void>((resolve, reject) => {
+    recorder.onstop = () => resolve();
+    recorder.onerror = () => reject(new Error('the recording broke off'));
+  });
+  view.setState({ fuelFraction: 1, playing: false });
+  recorder.start();
+  try {
+    await played((share) => {
+      view.setState({ fuelFraction: 1 - share });
+      onSeconds(share * FILM_S);
+    }, signal);
+  } finally {
+    recorder.stop();
+    for (const track of stream.getTracks()) track.stop();
+    view.setState({ fuelFraction });
+  }
+  await ended;
+  return joined(await Promise.all(pieces));
+}
+
+/** Runs from 0 to 1 in the film’s time, frame by frame. */
+const played = (show: (share: number) => void, signal: AbortSignal): Promise<void> =>
+  new Promise((resolve, reject) => {
+    const startMs = performance.now();
+    requestAnimationFrame(function run(nowMs) {
+      if (signal.aborted) return reject(new Error('it was called off'));
+      const share = Math.min(1, Math.max(0, (nowMs - startMs) / 1000 / FILM_S));
+      show(share);
+      if (share < 1) requestAnimationFrame(run);
+      else resolve();
+    });
+  });
+
+function joined(pieces: readonly ArrayBuffer[]): Uint8Array<ArrayBuffer> {
+  const whole = new Uint8Array(pieces.reduce((sum, { byteLength }) => sum + byteLength, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    whole.set(new Uint8Array(piece), at);
+    at += piece.byteLength;
+  }
+  return whole;
+}
