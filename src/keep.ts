@@ -104,6 +104,7 @@ export function keepWork(bench: Bench, { pickers, start, wanted, save }: KeepPar
         autosaveOf,
         wanted,
         comesAfresh: start.aircraft === null,
+        bringsIn: start.mayKeep,
         save,
       });
       return fleet.actions;

@@ -64,6 +64,8 @@ function readDemo(json: unknown): Aircraft {
 const pickers = browserPickers(window);
 const wanted = placeAtStart(pageStorage, tabStorage);
 const start = startUp(createAutosave(pageStorage, wanted ?? undefined), pageStorage, tabStorage);
+// What stopped the bench is put aside; in its slots the next start would bring it into the fleet, and stop there.
+if (start.stopped && start.mayKeep && wanted) createAutosave(pageStorage, wanted).clear();
 const bench = createBench(
   start.aircraft ?? (start.stopped ? blankAircraft() : readDemo(sandmartin)),
   readPreferences(pageStorage),

@@ -24,6 +24,8 @@ export interface FleetParts {
   readonly wanted: string | null;
   /** The page began with what it comes with, which is no work yet. */
   readonly comesAfresh: boolean;
+  /** False where slots hold what could not be put aside: they are left alone. */
+  readonly bringsIn: boolean;
   save(): unknown;
 }
 
@@ -77,7 +79,7 @@ export function startFleet(parts: FleetParts): RunningFleet {
   });
   void inStep.inTurn(inStep.refresh).then(() => {
     if (bench.fleet.get().where !== 'browser') return;
-    void inStep.inTurn(() => sweep(fleet, inStep, parts));
+    if (parts.bringsIn) void inStep.inTurn(() => sweep(fleet, inStep, parts));
     const { wanted } = parts;
     const untouched = bench.document.api.getState().past.length === 0;
     if (wanted && untouched && bench.fleet.get().cards.some(({ id }) => id === wanted))
