@@ -15,23 +15,24 @@ beforeAll(async () => {
 });
 afterAll(() => bench.close());
 
-/** Everything has been looked at and the ways in are known: what is said of the sheet stays so. */
-async function complete(name: string): Promise<void> {
-  const { page } = bench;
-  await page.waitForFunction(
+/** The pages are those of this aircraft. */
+async function shown(name: string): Promise<void> {
+  await bench.page.waitForFunction(
     (wanted) => {
-      const { document: kept, verdict, stability } = window.counterpoise;
       const pages = document.querySelectorAll('[data-testid=sheet-page]');
-      return (
-        kept.current().name === wanted &&
-        stability.get().fresh &&
-        !verdict.judgement().findings.some(({ kind }) => kind.endsWith('-unchecked')) &&
-        pages.length > 0 &&
-        [...pages].every((each) => each.querySelector('.title-block dd')?.textContent === wanted) &&
-        !document.body.textContent?.includes('being looked for')
-      );
+      const named = [...pages].every((each) => each.querySelector('.title-block dd')?.textContent === wanted);
+      return pages.length > 0 && named && document.querySelector('.sheet-measure') === null;
     },
     name,
+    { timeout: 150_000 },
+  );
+}
+
+/** Everything that the bench checks has been checked, so that no banner is about that. */
+async function checked(): Promise<void> {
+  await bench.page.waitForFunction(
+    () => !window.counterpoise.verdict.judgement().findings.some(({ kind }) => kind.endsWith('-unchecked')),
+    undefined,
     { timeout: 150_000 },
   );
 }
@@ -98,7 +99,7 @@ test.each(NAMES)(
   async (name) => {
     const aircraft = demo(name);
     await put(bench.page, aircraft);
-    await complete(aircraft.name);
+    await shown(aircraft.name);
     for (const paper of ['letter', 'a4'] as const) {
       await choose(paper);
       await bench.page.waitForFunction(
@@ -107,7 +108,7 @@ test.each(NAMES)(
           wide,
         paper === 'a4' ? '210mm' : '215.9mm',
       );
-      await complete(aircraft.name);
+      await shown(aircraft.name);
       expect(await spoiled(), paper).toEqual([]);
       const rows = await rowsOf('parts parts');
       expect(rows.map(([, part]) => part).sort()).toEqual(
@@ -123,7 +124,7 @@ test('printed, pages have the paper’s size, rulers and templates their true si
   const aircraft = demo('sandmartin');
   await put(page, aircraft);
   await choose('a4');
-  await complete(aircraft.name);
+  await shown(aircraft.name);
   const count = await page.getByTestId('sheet-page').count();
   const { sizesMm, strokes } = readPdf(await page.pdf({ preferCSSPageSize: true }));
   expect(sizesMm.length).toBe(count);
@@ -160,14 +161,17 @@ test('printed, pages have the paper’s size, rulers and templates their true si
 
 test('the sheet says what the bench says: the CG, and what stands in the way on every page and on the card', async () => {
   const { page } = bench;
+  await checked();
+  await expect.poll(() => page.locator('.sheet-page > .sheet-banner').count()).toBe(0);
   const facts = await rowsOf('cg facts');
   const value = (label: string) => facts.find(([name]) => name === label)?.[1];
   const onBench = await page.locator('[data-fact=cg-full]').textContent();
   expect(onBench).toContain(value('CG full'));
-  expect(await page.locator('.sheet-page > .sheet-banner').count()).toBe(0);
   const tail = { ...withPartAt(demo('sandmartin'), 'flight-pack', [1000, 0, 0]), name: 'Tail-heavy' };
   await put(page, tail);
-  await complete('Tail-heavy');
+  await shown('Tail-heavy');
+  await checked();
+  await expect.poll(() => page.locator('.field-card .sheet-banner').textContent()).toMatch(/tail-heavy by/);
   const banners = await page.locator('.sheet-banner').allTextContents();
   expect(banners.length).toBe((await page.getByTestId('sheet-page').count()) + 1);
   for (const banner of banners) expect(banner).toMatch(/^Not ready to fly: tail-heavy by/);

@@ -65,11 +65,11 @@ function stripTemplate(
   const kept = banded && isKept(keep, balanced.cgMm ?? [Number.NaN, 0, 0]);
   const label = `${kept ? 'balance' : 'as listed'}  ${figure(balanceMm)}`;
   const marks = [
-    { of: 'balance', mm: balanceMm, label, heavy: kept },
+    { of: 'balance', mm: balanceMm, words: label, heavy: kept },
     ...(keep
       ? [
-          { of: 'foremost', mm: keep.fromMm - edge.stationMm, label: 'no farther forward', heavy: !kept },
-          { of: 'aftmost', mm: keep.toMm - edge.stationMm, label: 'no farther aft', heavy: !kept },
+          { of: 'foremost', mm: keep.fromMm - edge.stationMm, words: 'no farther forward', heavy: !kept },
+          { of: 'aftmost', mm: keep.toMm - edge.stationMm, words: 'no farther aft', heavy: !kept },
         ]
       : []),
   ].filter(({ mm }) => mm >= 0 && mm <= edge.chordMm);
@@ -95,13 +95,12 @@ function stripTemplate(
       say([middle, y(0) - 2.2], `at buttline ${figure(edge.buttlineMm)}`, { anchor: 'middle' }),
       line([leftMm + 6, y(3)], [leftMm + 6, y(longMm - 3)], 'faint'),
       arrow([leftMm + 6, y(1)], [leftMm + 6, y(longMm)], 3),
-      ...marks.flatMap(({ of, mm, label, heavy }): readonly Shape[] => [
+      ...marks.flatMap(({ of, mm, words, heavy }): readonly Shape[] => [
         line([leftMm, y(mm)], [rightMm, y(mm)], heavy ? 'heavy' : 'chain', `${of} ${side}`),
-        say([rightMm - 1.5, y(mm) + (of === 'foremost' ? -1.2 : of === 'aftmost' ? 3.4 : -1.2)], label, {
-          anchor: 'end',
-          sizeMm: heavy ? 3 : 2.3,
-          bold: heavy,
-        }),
+        // The balance mark has its words at the right, the other two at the left: they may lie close together.
+        of === 'balance'
+          ? say([rightMm - 1.5, y(mm) - 1.2], words, { anchor: 'end', sizeMm: 2.8, bold: true })
+          : say([leftMm + 9, y(mm) + (of === 'foremost' ? -1.2 : 3.2)], words, { sizeMm: 2.2, bold: heavy }),
       ]),
     ];
   };

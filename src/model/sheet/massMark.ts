@@ -14,7 +14,7 @@ export const markLetters: Readonly<Record<MassMark, string>> = {
 };
 
 export const MARK_KEY =
-  'W weighed on its own; T typical, weigh yours; L as listed, nobody says how it was found; R reckoned from its size and material, or from its length.';
+  'From: W weighed on its own; T typical, weigh yours; L as listed, nobody says how it was found; R reckoned from its size and material, or from its length.';
 
 /** The source of a part’s, a tank’s or a piece of structure’s mass; of a lead it is always reckoned. */
 export function massMark(aircraft: Aircraft, id: string): MassMark {

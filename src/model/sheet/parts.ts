@@ -86,9 +86,9 @@ export function partsBlocks(
   const factors = things[0] && itemForces(aircraft, things[0].item);
   const columns = columnsOf(wideMm, [
     ['No.', 8, 'right'],
-    ['Part', 39],
+    ['Part', 37],
     [`Mass ${mass}`, 13, 'right'],
-    ['', 6, 'centre'],
+    ['From', 9, 'centre'],
     [`Station ${length}`, 16, 'right'],
     [`Buttline ${length}`, 16, 'right'],
     [`Waterline ${length}`, 17, 'right'],
@@ -133,7 +133,7 @@ function airframeTable(aircraft: Aircraft, say: Say, wideMm: number): readonly B
   const columns = columnsOf(wideMm, [
     ['Piece', 76],
     [`Mass ${ownUnit('mass', say.units).symbol}`, 20, 'right'],
-    ['', 8, 'centre'],
+    ['From', 10, 'centre'],
     [`Station ${length}`, 22, 'right'],
     [`Buttline ${length}`, 22, 'right'],
     [`Waterline ${length}`, 24, 'right'],

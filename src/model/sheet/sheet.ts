@@ -37,12 +37,17 @@ export interface SheetInput {
   readonly choice: BalancingChoice;
   /** Where the wing is marked, mm from the centre line; null for just beside the hull. */
   readonly buttlineMm: number | null;
+  /** Which of several it is, where there are several. */
+  readonly variant?: string;
+  readonly revision?: string;
   /** Sections that are not wanted: they are not worked out. */
   readonly leftOut: readonly SectionId[];
 }
 
 /** The whole sheet, to be dealt onto pages. */
 export interface BuildSheet {
+  /** The aircraft, its variant and its revision, as they stand in the title block. */
+  readonly name: string;
   /** At the head of every page; null where nothing found stands in the way of a flight. */
   readonly banner: string | null;
   readonly sections: readonly Section[];
@@ -81,7 +86,9 @@ export function buildSheet(input: SheetInput): BuildSheet {
     blocks: blocksOf[id](),
   }));
   const card = leftOut.includes('card') ? null : fieldCard({ aircraft, say, balanced, balance, banner });
-  return { banner, sections, card };
+  const { variant, revision } = input;
+  const name = [aircraft.name, variant, revision && `revision ${revision}`].filter(Boolean).join(', ');
+  return { name, banner, sections, card };
 }
 
 /** The drawings take the longest, and stay as they are when only a tick or the state of balancing changes. */

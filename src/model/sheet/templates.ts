@@ -3,7 +3,7 @@ import { cutOuts } from '../airframe/cutOuts';
 import type { Aircraft } from '../document/types';
 import { type CutOutPlan, cutOutPlan } from '../fit/cutOutSvg';
 import { type Block, BREAK, drawn, heading, words } from './blocks';
-import { type Drawing, line, type Shape, type Spot } from './drawing';
+import { type Drawing, line, type Shape, type Spot, type Words, wordsWide } from './drawing';
 import type { Size } from './paper';
 import { RULERS_HIGH_MM, rulers } from './ruler';
 import { OVERLAP_MM, type Tile, tilesOf } from './tiles';
@@ -82,7 +82,9 @@ const tileWords = ({ row, column }: Tile, tiles: readonly Tile[]): string => {
 
 function tileDrawing(template: Template, tile: Tile, tiles: readonly Tile[], room: Size): Drawing {
   const { leftMm, topMm, wideMm, highMm } = tile;
-  const moved = template.shapes.map((shape) => movedShape(shape, -leftMm, -topMm));
+  const moved = template.shapes
+    .map((shape) => movedShape(shape, -leftMm, -topMm))
+    .filter((shape) => shape.kind !== 'words' || isWhole(shape, tile));
   return {
     id: `${template.id} ${tile.row} ${tile.column}`,
     title: template.title,
@@ -94,6 +96,13 @@ function tileDrawing(template: Template, tile: Tile, tiles: readonly Tile[], roo
       ...rulers(0.5, highMm + 4),
     ],
   };
+}
+
+/** Whether all of some words stands on a sheet; as sheets overlap by more than their height, they do so on one. */
+function isWhole({ at: [x, y], text, sizeMm, anchor }: Words, { wideMm, highMm }: Tile): boolean {
+  const wide = wordsWide(text, sizeMm);
+  const left = anchor === 'start' ? x : anchor === 'end' ? x - wide : x - wide / 2;
+  return y - sizeMm >= 0 && y + sizeMm / 3 <= highMm && left >= -wide / 2 && left + wide / 2 <= wideMm;
 }
 
 /** Crosses in the middle of every overlap, a third of the way along: the same points of the template on both sheets. */

@@ -150,7 +150,7 @@ function partBlocks({ aircraft, say, balanced, wideMm }: FormInput): readonly Bl
         ['No.', 10, 'right'],
         ['Part', 66],
         [`Listed ${mass}`, 22, 'right'],
-        ['', 8, 'centre'],
+        ['From', 10, 'centre'],
         ['Its ± moves the CG by', 34, 'right'],
         [`Weighed ${mass}`, 40],
       ]),

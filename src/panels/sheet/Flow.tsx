@@ -94,11 +94,15 @@ function Table({ id, table: { columns, roomy = false }, pieces }: TableProps) {
         {headed && (
           <thead>
             <tr>
-              {columns.map(({ label, align }, at) => (
-                <th key={at} scope="col" data-align={align}>
-                  {label}
-                </th>
-              ))}
+              {columns.map(({ label, align }, at) =>
+                label === '' ? (
+                  <td key={at} />
+                ) : (
+                  <th key={at} scope="col" data-align={align}>
+                    {label}
+                  </th>
+                ),
+              )}
             </tr>
           </thead>
         )}

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { NO_APPROVAL } from '../../model/sheet/blocking';
 import type { BuildSheet } from '../../model/sheet/sheet';
-import { useCommitted, useView } from '../../store/react';
+import { useView } from '../../store/react';
 import { useReadings } from '../readings';
 import { today } from '../weigh/today';
 
@@ -14,19 +14,22 @@ interface SheetPageProps {
 }
 
 /** One page, with what stands in the way of a flight at its head and the title block at its foot. */
-export function SheetPage({ sheet: { banner }, title, at, count, children }: SheetPageProps) {
+export function SheetPage({ sheet: { banner, name }, title, at, count, children }: SheetPageProps) {
   return (
     <article className="sheet-page" data-testid="sheet-page" aria-label={`Page ${at} of ${count}: ${title}`}>
       {banner !== null && <p className="sheet-banner">{banner}</p>}
       <div className="sheet-body">{children}</div>
-      <TitleBlock title={title} at={at} count={count} />
+      <TitleBlock name={name} title={title} at={at} count={count} />
     </article>
   );
 }
 
+interface TitleBlockProps extends Pick<SheetPageProps, 'title' | 'at' | 'count'> {
+  readonly name: string;
+}
+
 /** The data fields of ISO 7200 as far as there is something to put in them. */
-function TitleBlock({ title, at, count }: Pick<SheetPageProps, 'title' | 'at' | 'count'>) {
-  const name = useCommitted((aircraft) => aircraft.name);
+function TitleBlock({ name, title, at, count }: TitleBlockProps) {
   const by = useView(({ sheet }) => sheet.by);
   const { units, from } = useReadings();
   return (
