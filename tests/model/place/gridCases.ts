@@ -46,6 +46,7 @@ export interface GridCase {
 const LEAD = 0.01134;
 const STACK_MM = 20;
 const SKIN_MM = 2;
+const FAR_MM = 45;
 
 /** Two or three parts in a square tube, a lead between the first two, ballast at the nose, and a band off where it balances. */
 export function gridCase(seed: number): GridCase {
@@ -66,7 +67,9 @@ export function gridCase(seed: number): GridCase {
   const totalG = frame.massG + parts.reduce((sum, part) => sum + part.massG, 0);
   const momentGmm =
     frame.massG * frame.stationMm + parts.reduce((sum, part) => sum + part.massG * part.stationMm, 0);
-  const aftMm = Math.round(momentGmm / totalG - between(-6, 22));
+  // Of three the third lies so far off that mostly only ballast brings it in.
+  const offMm = between(-6, 22) + (seed % 3 === 2 ? FAR_MM : 0);
+  const aftMm = Math.round(momentGmm / totalG - offMm);
   const band = { forwardMm: aftMm - 12, aftMm };
   const [a, b] = [parts[0]!, parts[1]!];
   const lead =
