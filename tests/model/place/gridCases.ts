@@ -46,7 +46,6 @@ export interface GridCase {
 const LEAD = 0.01134;
 const STACK_MM = 20;
 const SKIN_MM = 2;
-const FAR_MM = 45;
 
 /** Two or three parts in a square tube, a lead between the first two, ballast at the nose, and a band off where it balances. */
 export function gridCase(seed: number): GridCase {
@@ -55,11 +54,19 @@ export function gridCase(seed: number): GridCase {
   const whole = (low: number, high: number) => Math.floor(between(low, high + 1));
   const tube = { fromMm: 0, toMm: 400, halfMm: 32 };
   const count = whole(2, 3);
+  // Of three the third has parts so light that mostly only ballast brings it in.
+  const isLight = seed % 3 === 2;
   let at = 70;
   const parts = Array.from({ length: count }, (_, i): GridPart => {
     const sizeMm = [whole(30, 56), whole(20, 40), whole(20, 30)] as const;
     at += sizeMm[0] / 2 + whole(4, 40);
-    const part = { id: `part-${i}`, massG: whole(40, 300), sizeMm, stationMm: at, turns: random() < 0.5 };
+    const part = {
+      id: `part-${i}`,
+      massG: isLight ? whole(10, 50) : whole(40, 300),
+      sizeMm,
+      stationMm: at,
+      turns: random() < 0.5,
+    };
     at += sizeMm[0] / 2;
     return part;
   });
@@ -67,8 +74,7 @@ export function gridCase(seed: number): GridCase {
   const totalG = frame.massG + parts.reduce((sum, part) => sum + part.massG, 0);
   const momentGmm =
     frame.massG * frame.stationMm + parts.reduce((sum, part) => sum + part.massG * part.stationMm, 0);
-  // Of three the third lies so far off that mostly only ballast brings it in.
-  const offMm = between(-6, 22) + (seed % 3 === 2 ? FAR_MM : 0);
+  const offMm = isLight ? between(8, 24) : between(-6, 22);
   const aftMm = Math.round(momentGmm / totalG - offMm);
   const band = { forwardMm: aftMm - 12, aftMm };
   const [a, b] = [parts[0]!, parts[1]!];
