@@ -55,8 +55,8 @@ const lostWays = (before: Aircraft, after: Aircraft): string[] =>
 describe('a demo arranged and accepted', () => {
   test.each([
     ['whimbrel', 3000],
-    ['corncrake', 2000],
-    ['sandmartin', 6000],
+    ['corncrake', 1000],
+    ['sandmartin', 1500],
     ['fieldfare', 2500],
   ] as const)(
     '%s: good by the whole verdict, fits in every load state, every part has the way in it had',

@@ -2,7 +2,8 @@ import { bestInOrder } from '../../engine/place/held';
 import type { Around } from '../../engine/place/leadShares';
 import type { SolveMilp } from '../../engine/place/milp';
 import type { Place } from '../../engine/place/nextSteps';
-import { arrangementOf } from '../../engine/place/settlePlaces';
+import { SAME_MARGIN_MM } from '../../engine/place/searchState';
+import { arrangementOf, bendsAs } from '../../engine/place/settlePlaces';
 import { shrunkBand } from '../../engine/place/shrunkBand';
 import { SAME_G } from '../../engine/place/tolerances';
 import type { Arrangement, PlaceProblem } from '../../engine/place/types';
@@ -137,6 +138,9 @@ function lastTaken(
   return null;
 }
 
+const isFurther = (one: Arrangement, than: Arrangement | undefined): boolean =>
+  !than || one.ballastG < than.ballastG - 1e-6 || one.marginMm > than.marginMm + SAME_MARGIN_MM;
+
 /** Rounds in which the moments are put right and the distances settled again. */
 const ROUNDS = 3;
 
@@ -155,10 +159,12 @@ function polish(
     }),
   );
   // What has not been moved stays at first: moving it must gain something.
+  const bends = asked.leads.some(bendsAs);
   for (const still of [new Set<number>(), stands]) {
-    let problem = asked;
+    let [problem, around] = [asked, places];
+    let kept: { readonly problem: PlaceProblem; readonly best: Arrangement } | null = null;
     for (let round = 0; round < ROUNDS && ground.leftMs() > 0; round++) {
-      const best = bestInOrder(problem, places, still, solve, ballastG);
+      const best = bestInOrder(problem, around, still, solve, ballastG);
       const there = best && placesOf(problem, best.placed);
       if (!best || !there) break;
       const gramsG = problem.spots.map(
@@ -167,8 +173,13 @@ function polish(
       if (ground.refusals(problem, there, gramsG).length > 0) break;
       problem = ground.corrected(problem, there, gramsG);
       const settled = arrangementOf(problem, there, gramsG);
-      if (settled) return { problem, best: settled };
+      if (settled && isFurther(settled, kept?.best)) kept = { problem, best: settled };
+      else if (kept) break;
+      // A lead that bends pulls otherwise where it has come to: once more from there.
+      if (kept && !bends) break;
+      around = there;
     }
+    if (kept) return kept;
   }
   return null;
 }

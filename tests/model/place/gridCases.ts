@@ -54,11 +54,19 @@ export function gridCase(seed: number): GridCase {
   const whole = (low: number, high: number) => Math.floor(between(low, high + 1));
   const tube = { fromMm: 0, toMm: 400, halfMm: 32 };
   const count = whole(2, 3);
+  // Of three the third has parts so light that mostly only ballast brings it in.
+  const isLight = seed % 3 === 2;
   let at = 70;
   const parts = Array.from({ length: count }, (_, i): GridPart => {
     const sizeMm = [whole(30, 56), whole(20, 40), whole(20, 30)] as const;
     at += sizeMm[0] / 2 + whole(4, 40);
-    const part = { id: `part-${i}`, massG: whole(40, 300), sizeMm, stationMm: at, turns: random() < 0.5 };
+    const part = {
+      id: `part-${i}`,
+      massG: isLight ? whole(10, 50) : whole(40, 300),
+      sizeMm,
+      stationMm: at,
+      turns: random() < 0.5,
+    };
     at += sizeMm[0] / 2;
     return part;
   });
@@ -66,7 +74,8 @@ export function gridCase(seed: number): GridCase {
   const totalG = frame.massG + parts.reduce((sum, part) => sum + part.massG, 0);
   const momentGmm =
     frame.massG * frame.stationMm + parts.reduce((sum, part) => sum + part.massG * part.stationMm, 0);
-  const aftMm = Math.round(momentGmm / totalG - between(-6, 22));
+  const offMm = isLight ? between(8, 24) : between(-6, 22);
+  const aftMm = Math.round(momentGmm / totalG - offMm);
   const band = { forwardMm: aftMm - 12, aftMm };
   const [a, b] = [parts[0]!, parts[1]!];
   const lead =
