@@ -96,6 +96,14 @@ export const screenPlaces: readonly ScreenPlace[] = [
       await page.getByTestId('sheet-page').first().waitFor();
     },
   },
+  {
+    name: 'power',
+    demo: 'sandmartin',
+    goTo: async (page) => {
+      await page.evaluate(() => window.counterpoise.view.setState({ place: 'power' }));
+      await page.getByTestId('power').waitFor();
+    },
+  },
   opened('add', 'Manifest', 'Add a part'),
   opened('arrange', 'Manifest', 'Arrange…'),
   opened('keys', 'Stage', 'Keys'),

@@ -2,6 +2,7 @@ import { blankAircraft } from '../../model/document/blank';
 import { writeAircraft } from '../../model/document/write';
 import { MANY_THINGS, thingsChanged } from '../../model/history/largeStep';
 import { textDigest } from '../../model/history/textDigest';
+import { withPower } from '../../model/judgement/withPower';
 import { isLevel } from '../../model/loads/attitude';
 import { type Tone, toneOf } from '../../model/words/verdictFacts';
 import type { Bench } from '../../store/bench';
@@ -166,7 +167,7 @@ export function createFleetKeeping(parts: FleetKeepingParts): FleetKeeping {
     const { preview, committed } = api.getState();
     const { attitude } = bench.view.getState();
     if (preview || bench.verdict.checking() || !isLevel(attitude)) return;
-    const tone = toneOf[bench.verdict.judgement().severity];
+    const tone = toneOf[withPower(committed, bench.verdict.judgement()).severity];
     if (judged?.of === committed && judged.tone === tone) return;
     judged = { of: committed, tone };
     const { fleetId } = api.getState();

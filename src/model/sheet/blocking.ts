@@ -1,6 +1,7 @@
 import { midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import type { Finding, Judgement } from '../judgement/types';
+import { withPower } from '../judgement/withPower';
 import { headAndCause } from '../words/headline';
 import type { Say } from '../words/say';
 
@@ -22,9 +23,11 @@ function reason(aircraft: Aircraft, judgement: Judgement, finding: Finding, say:
   return midSentence(kind === 'no-band' ? 'No target band to hold it against' : bare);
 }
 
-/** What stands in the way of a flight, the worst first; empty where the bench found nothing that does. */
+/** What stands in the way of a flight, the wiring with it, the worst first; empty where the bench found nothing that does. */
 export const blockingReasons = (aircraft: Aircraft, judgement: Judgement, say: Say): readonly string[] =>
-  judgement.findings.filter(blocks).map((finding) => reason(aircraft, judgement, finding, say));
+  withPower(aircraft, judgement)
+    .findings.filter(blocks)
+    .map((finding) => reason(aircraft, judgement, finding, say));
 
 /** "Not ready to fly: tail-heavy by 12 mm, tanks dry; and 2 more"; null where nothing stands in the way. */
 export function bannerOf(reasons: readonly string[]): string | null {
