@@ -19,7 +19,7 @@ const knob = (id: string) => bench.page.locator(`.handle[data-handle="${id}"]`);
 test('a hull’s height is dragged, typed over and stepped by keys in the side elevation, one step each', async () => {
   const { page } = bench;
   const { id, sections } = await hull();
-  await showView(bench, 'side');
+  await showView(page, 'Side');
   await page.evaluate((chosen) => window.counterpoise.view.setState({ selectedId: chosen }), id);
   const at = sections.reduce((most, s, i) => (s.heightMm > sections[most]!.heightMm ? i : most), 0);
   const height = knob(`${at} height`);
@@ -27,7 +27,7 @@ test('a hull’s height is dragged, typed over and stepped by keys in the side e
   const box = (await height.boundingBox())!;
   expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(24);
 
-  const from = await middleOf(height);
+  const from = await middleOf(page, `.handle[data-handle="${at} height"]`);
   await drag(page, from, { x: from.x, y: from.y - 20 }, { steps: 3 });
   const dragged = (await hull()).sections[at]!;
   expect(dragged.heightMm).toBeGreaterThan(sections[at]!.heightMm);
@@ -53,8 +53,7 @@ test('a hull’s height is dragged, typed over and stepped by keys in the side e
 test('Escape puts back what is in hand, and a locked tank has no knobs', async () => {
   const { page } = bench;
   const before = await hull();
-  const at = page.locator('.handle').first();
-  const from = await middleOf(at);
+  const from = await middleOf(page, '.handle');
   await drag(page, from, { x: from.x + 25, y: from.y - 25 }, { steps: 3, cancel: true });
   expect(await hull()).toEqual(before);
   await page.evaluate(() => {
@@ -91,4 +90,42 @@ test('a column pasted from a spreadsheet into the sections is one step', async (
   await paste('61\nnarrow');
   expect(await page.getByTestId('card').getByRole('alert').first().textContent()).toContain('Row 2, width');
   expect(await steps()).toBe(before + 1);
+});
+
+test('a finger drags a knob as large as a fingertip: a tank made longer in the top elevation', async () => {
+  const handheld = await openBench({ width: 820, height: 1180, touch: true });
+  const { page } = handheld;
+  await showView(page, 'Top');
+  const lengths = () =>
+    page.evaluate(() => {
+      const { shape } = window.counterpoise.document.current().tanks.at(-1)!;
+      return 'lengthMm' in shape ? shape.lengthMm : 0;
+    });
+  await page.evaluate(() => {
+    const { document, view } = window.counterpoise;
+    const aircraft = document.current();
+    const box = { kind: 'box', lengthMm: 200, widthMm: 60, heightMm: 60 } as const;
+    const tank = {
+      ...aircraft.tanks.at(-1)!,
+      shape: box,
+      startMl: null,
+      unusableMl: 0,
+      yawDeg: 0,
+      pitchDeg: 0,
+      rollDeg: 0,
+    };
+    document.commit('A box', { ...aircraft, tanks: [...aircraft.tanks.slice(0, -1), tank] });
+    view.setState({ selectedId: tank.id });
+  });
+  const knobOf = page.locator('.handle[data-handle="lengthMm"]');
+  await knobOf.waitFor({ state: 'visible' });
+  const box = (await knobOf.boundingBox())!;
+  expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(44);
+  const from = await middleOf(page, '.handle[data-handle="lengthMm"]');
+  await drag(page, from, { x: from.x + 24, y: from.y }, { steps: 3, touch: true });
+  await page.waitForFunction(() => window.counterpoise.reshape.api.getState().pieceId === null);
+  expect(await lengths()).toBeGreaterThan(200);
+  await page.evaluate(() => window.counterpoise.document.undo());
+  expect(await lengths()).toBe(200);
+  await handheld.close();
 });
