@@ -4,7 +4,7 @@ import { type Bench, expectClean, openBench } from './harness';
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 1280, height: 800, plainFiles: true });
+  bench = await openBench({ width: 1280, height: 800, plainFiles: true, graphics: false });
 });
 afterAll(() => bench.close());
 
@@ -17,7 +17,7 @@ function objOf(gap: boolean): Buffer {
 
 async function choose(name: string, buffer: Buffer): Promise<void> {
   const { page } = bench;
-  await page.getByTestId('manifest').getByRole('button', { name: 'Add', exact: true }).click();
+  await page.getByTestId('manifest').getByRole('button', { name: 'Add a part' }).click();
   const chooser = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: /From a mesh file/ }).click();
   await (await chooser).setFiles({ name, mimeType: 'model/obj', buffer });
@@ -28,15 +28,22 @@ test('a mesh with a hole is refused; a closed one in the right unit goes aboard 
   const { page } = bench;
   const card = page.getByTestId('mesh-card');
   await choose('open.obj', objOf(true));
-  await expect.poll(() => card.getByRole('alert').textContent()).toContain('a hole, 3 edges');
+  await card
+    .getByRole('alert')
+    .getByText(/a hole, 3 edges/)
+    .waitFor();
   expect(await card.getByRole('button', { name: 'Put it aboard' }).count()).toBe(0);
   await card.getByRole('button', { name: 'Leave it' }).click();
 
   await choose('fuselage_v2.obj', objOf(false));
+  // 900 inches are 22 860 mm.
   await card.getByLabel('Drawn in').selectOption('in');
-  await expect.poll(() => card.getByText(/22860/).count()).toBeGreaterThan(0);
+  await card
+    .locator('.mesh-facts')
+    .getByText(/^22.860/)
+    .waitFor();
   await card.getByLabel('Drawn in').selectOption('mm');
-  await expect.poll(() => card.locator('.mesh-facts').textContent()).toContain('900');
+  await card.locator('.mesh-facts').getByText(/^900/).waitFor();
   const before = await page.evaluate(() => JSON.stringify(window.counterpoise.document.current()));
   await card.getByRole('button', { name: 'Put it aboard' }).click();
   const hull = await page.evaluate(() => {
