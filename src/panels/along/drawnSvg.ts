@@ -15,6 +15,8 @@ const LOOKS = [
   'font-weight',
   'text-anchor',
   'dominant-baseline',
+  'vector-effect',
+  'paint-order',
   'letter-spacing',
   'transform',
 ] as const;

@@ -37,7 +37,7 @@ async function larger(
   gl.setPixelRatio(Math.min(widePx, MOST_PX, (MOST_PX * size.x) / size.y) / size.x);
   gl.render(scene, camera);
   // Taken in the same task: what a canvas shows is gone once the browser has drawn it.
-  const taken = new Promise<Parameters<BlobCallback>[0]>((resolve) =>
+  const taken = new Promise<{ arrayBuffer(): Promise<ArrayBuffer> } | null>((resolve) =>
     gl.domElement.toBlob(resolve, 'image/png'),
   );
   gl.setPixelRatio(ratio);
