@@ -4,8 +4,9 @@ import sandmartin from '../demo-data/sandmartin.json';
 import { createAutosave } from './files/autosave';
 import { createFileMenu, type Demo } from './files/fileMenu';
 import { browserPickers } from './files/filePickers';
+import { createKeptShelf } from './files/keptShelf';
 import { readPreferences, writePreferences } from './files/preferences';
-import { startUp } from './files/startUp';
+import { placeAtStart, startUp } from './files/startUp';
 import { pageStorage, tabStorage } from './files/storage';
 import { keepWork } from './keep';
 import { blankAircraft } from './model/document/blank';
@@ -60,12 +61,14 @@ function readDemo(json: unknown): Aircraft {
   return read.aircraft;
 }
 
-const autosave = createAutosave(pageStorage);
 const pickers = browserPickers(window);
-const start = startUp(autosave, pageStorage, tabStorage);
+const wanted = placeAtStart(pageStorage, tabStorage);
+const start = startUp(createAutosave(pageStorage, wanted ?? undefined), pageStorage, tabStorage);
 const bench = createBench(
   start.aircraft ?? (start.stopped ? blankAircraft() : readDemo(sandmartin)),
   readPreferences(pageStorage),
+  // Anything but what was kept there takes a place of its own.
+  start.aircraft && wanted ? wanted : undefined,
 );
 bench.view.subscribe((now, before) => {
   const { units, theme, layers, tilts, learned, sheet } = now;
@@ -78,9 +81,14 @@ bench.view.subscribe((now, before) => {
     sheet === before.sheet;
   if (!same) writePreferences(pageStorage, { units, theme, layers, tilts, learned, sheet });
 });
-const files = createFileMenu(bench, pickers, demos);
+const files = createFileMenu(bench, pickers, demos, createKeptShelf(pageStorage));
 tellFaults(bench, files);
-keepWork(bench, autosave, pickers, start);
+const fleet = keepWork(bench, {
+  pickers,
+  start,
+  wanted: start.aircraft || start.stopped ? null : wanted,
+  save: files.saveFile,
+});
 
 // Verdict, beam and manifest stand while the picture, the heaviest piece, is still on its way.
 const stageModule = import('./scene/Stage');
@@ -103,7 +111,7 @@ if (!root) throw new Error('index.html has no element with the id "root"');
 createRoot(root).render(
   <StrictMode>
     <BenchContext.Provider value={bench}>
-      <App stage={<Stage trouble={StageTrouble} />} files={files} />
+      <App stage={<Stage trouble={StageTrouble} />} files={{ ...files, fleet }} />
     </BenchContext.Provider>
   </StrictMode>,
 );

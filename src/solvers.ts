@@ -7,6 +7,7 @@ import type { AdviceTask } from './workers/adviceTask';
 import { fitSearcher } from './workers/fitSearcher';
 import type { FitAnswer, FitTask } from './workers/fitTask';
 import type { LoadTask } from './workers/loadTask';
+import type { MeshAnswer, MeshTask } from './workers/meshTask';
 import type { StabilityTask } from './workers/stabilityTask';
 import type { VariantProgress, VariantTask } from './workers/variantTask';
 import { workerClient } from './workers/workerClient';
@@ -33,9 +34,15 @@ const askVariants = workerClient<VariantTask, null, VariantProgress>(
   { search: 'The comparing of the variants', purpose: 'variants', silentS: 120 },
 );
 
+const askMesh = workerClient<MeshTask, MeshAnswer>(
+  () => new Worker(new URL('./workers/mesh.worker.ts', import.meta.url), { type: 'module' }),
+  { search: 'The reading of the mesh', purpose: 'meshes', silentS: 120 },
+);
+
 /** Gives the bench the workers that do what is too slow for a drag frame. Each is opened when it is first asked. */
 export function startSolvers(bench: Bench): void {
   bench.fit.start(fitSearcher(askFit));
+  bench.mesh.start((ask, signal) => askMesh(ask, { signal }));
   // After the first paint: the bench shows before the worker is even fetched.
   requestAnimationFrame(() =>
     setTimeout(() => {

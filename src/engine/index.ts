@@ -74,6 +74,9 @@ export { tensorRotate } from './mass/tensor';
 export { tessellate } from './mass/tessellate';
 export type { MassProperties, Mesh, SurfaceProperties, Tensor, VolumeProperties } from './mass/types';
 export { solidMass, solidOfMass, volumeProperties } from './mass/volumeProperties';
+// A closed mesh out of loose triangles, and what lies inside it
+export { meshHolds } from './mesh/meshHolds';
+export { type MeshFindings, type MeshVerdict, soundMesh } from './mesh/soundMesh';
 // Where things should sit: the least ballast with its proof, its choices, why not, zones; the solver is handed in
 export {
   type AllowedZone,

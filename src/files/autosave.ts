@@ -23,20 +23,44 @@ export interface Autosave {
   restore(): RestoreResult;
   /** The text that was kept last; null when there is none or it is out of reach. */
   latest(): string | null;
+  /** Gives the room back: to be called when the aircraft is kept elsewhere. */
+  clear(): void;
   /** Whether the browser would keep a text as long as an aircraft's; a sentence when it would not. */
   probe(aircraft: Aircraft): SaveResult;
 }
 
-const SLOTS = ['counterpoise.autosave.a', 'counterpoise.autosave.b'] as const;
-const LATEST = 'counterpoise.autosave.latest';
-const PROBE = 'counterpoise.autosave.probe';
+const PREFIX = 'counterpoise.autosave';
+const PROBE = `${PREFIX}.probe`;
+const SLOT = /^counterpoise\.autosave\.(?:([0-9a-z]+)\.)?[ab]$/;
+
+/** The place of the one aircraft that was kept before there was a fleet: its slots carry no name. */
+export const FIRST_PLACE = 'first';
+
+/** Every place of the fleet that something is kept of in slots. */
+export const placesInSlots = (storage: TextStorage): readonly string[] => [
+  ...new Set(
+    storage.keys().flatMap((key) => {
+      const slot = SLOT.exec(key);
+      return slot ? [slot[1] ?? FIRST_PLACE] : [];
+    }),
+  ),
+];
+
+/** Whether a change of the browser's store, made by another tab, is of an aircraft's slots. */
+export const isSlotOf = (key: string | null, fleetId: string): boolean =>
+  key?.startsWith(`${prefixOf(fleetId)}.`) ?? false;
+
+const prefixOf = (fleetId: string) => (fleetId === FIRST_PLACE ? PREFIX : `${PREFIX}.${fleetId}`);
 
 /**
- * Keeps the aircraft in the browser, in two slots written in turn: the copy that was last written whole is
+ * Keeps one aircraft of the fleet in the browser, in two slots written in turn: the copy that was last written whole is
  * never the one being overwritten, so a full or failing store cannot cost it. Slots and marker are plain
  * text; `restore` reads them as it would any file.
  */
-export function createAutosave(storage: TextStorage): Autosave {
+export function createAutosave(storage: TextStorage, fleetId = FIRST_PLACE): Autosave {
+  const prefix = prefixOf(fleetId);
+  const SLOTS = [`${prefix}.a`, `${prefix}.b`] as const;
+  const LATEST = `${prefix}.latest`;
   const latest = (): string => (storage.getItem(LATEST) === SLOTS[1] ? SLOTS[1] : SLOTS[0]);
   /** What this page wrote itself need not be read again to know that it reads. */
   let written: string | null = null;
@@ -86,6 +110,15 @@ export function createAutosave(storage: TextStorage): Autosave {
         return storage.getItem(latest());
       } catch {
         return null;
+      }
+    },
+
+    clear() {
+      try {
+        for (const key of [...SLOTS, LATEST]) storage.removeItem(key);
+        written = null;
+      } catch {
+        // What cannot be given back stays; it is read again at the next start.
       }
     },
 

@@ -4,7 +4,10 @@ import { faultCount } from '../model/reading/fault';
 import type { Fault } from '../model/reading/read';
 import type { Bench } from '../store/bench';
 import type { FilePickers } from './filePickers';
+import type { KeptShelf } from './keptShelf';
 import { type OpenedFile, openDropped, openFile } from './openFile';
+import { chooseMesh, isMeshName, openMesh } from './openMesh';
+import { openTable } from './openTable';
 import { saveFile } from './saveFile';
 
 /** An aircraft that comes with the bench; its document is fetched when it is asked for. */
@@ -21,7 +24,7 @@ export type Opening =
   | { readonly ok: false; readonly fileName: string; readonly faults: readonly Fault[] };
 
 /** Opening, saving and choosing, each of which says how it ended. What comes onto the bench can be undone. */
-export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readonly Demo[]) {
+export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readonly Demo[], shelf: KeptShelf) {
   const { notice, document } = bench;
   const put = (aircraft: Aircraft, label: string) => {
     bench.drag.cancel();
@@ -63,14 +66,31 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
     }
   };
 
+  /** A mesh is looked at on the card before anything of it is taken. */
+  const openMeshBy = async (choose: () => Promise<File | null>): Promise<void> => {
+    try {
+      const file = await choose();
+      if (file) await openMesh(bench, file);
+    } catch (error) {
+      failed(`Not opened: ${reason(error)}. The aircraft on the bench has not changed.`);
+    }
+  };
+
   return {
     demos,
     openDemo,
+    shelf,
+    openTable: () => openTable(pickers),
     newAircraft: () => put(blankAircraft(), 'New, an empty bench'),
     openFile: () => openBy(() => openFile(pickers)),
+    openMesh: () => openMeshBy(() => chooseMesh(pickers)),
     openDropped: (files: FileList) =>
       openBy(async () => {
         const first = files[0];
+        if (first && files.length === 1 && isMeshName(first.name)) {
+          await openMeshBy(async () => first);
+          return null;
+        }
         if (!first) throw new Error('what was dropped is no file');
         if (files.length > 1) throw new Error(`${files.length} files were dropped, and the bench holds one`);
         return openDropped(first);
@@ -82,7 +102,9 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
         return { name: 'a link', handle: null, read: readLink(fragment) };
       });
       if (opening.ok)
-        done(`${document.current().name} came by a link. Undo brings back what stood here before.`);
+        done(
+          `${document.current().name} came by a link and has a place of its own. Undo brings back what stood here before.`,
+        );
       else if ('faults' in opening)
         failed(`${faultsInWords(opening.faults)} The aircraft on the bench has not changed.`);
       return opening;

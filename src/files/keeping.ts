@@ -1,9 +1,9 @@
 import type { Aircraft } from '../model/document/types';
-import type { DocumentStore } from '../store/documentStore';
+import { writeAircraft } from '../model/document/write';
+import type { DocumentState, DocumentStore } from '../store/documentStore';
+import { newFleetId } from '../store/fleetId';
 import type { NoticeStore } from '../store/noticeStore';
-import { putAside } from './aside';
 import type { Autosave } from './autosave';
-import type { TextStorage } from './storage';
 
 /** How long nothing must change before the work is kept, and how long it may wait while it keeps changing, ms. */
 const REST_MS = 300;
@@ -14,56 +14,99 @@ export interface Keeping {
   flush(): void;
   /** Whether there are changes that the browser does not keep. */
   unkept(): boolean;
-  /** This tab keeps the work from now on; `late` when another tab did, whose copy is then put aside. */
+  /** Whether this tab is the one that keeps what is on its bench. */
+  keeps(): boolean;
+  /** This tab keeps the aircraft from now on; `late` when another tab did, whose state it then goes on from. */
   begin(late: boolean): void;
-  /** Another tab keeps the work. */
-  pause(): void;
+  /** Another tab keeps the aircraft: it is followed, and what is changed here becomes an aircraft of its own. */
+  wait(): void;
+  /** The other tab has kept another state. */
+  followed(): void;
 }
 
+interface KeepingParts {
+  readonly document: DocumentStore;
+  readonly notice: NoticeStore;
+  /** The slots of an aircraft by its place in the fleet. */
+  autosaveOf(fleetId: string): Autosave;
+}
+
+const COPIES = {
+  followed: 'is open in another tab, which keeps it. What you changed here is a copy of its own in the fleet',
+  meanwhile:
+    'was changed in another tab meanwhile. What you came back to is a copy of its own in the fleet, beside it',
+} as const;
+
 /** Keeps the aircraft on the bench in the browser as it changes, never more than a second behind. */
-export function createKeeping(
-  { api }: DocumentStore,
-  autosave: Autosave,
-  notice: NoticeStore,
-  storage: TextStorage,
-): Keeping {
-  let kept: Aircraft = api.getState().committed;
-  let active = false;
-  let anothersCopy = false;
+export function createKeeping({ document, notice, autosaveOf }: KeepingParts): Keeping {
+  const { api } = document;
+  const now = api.getState;
+  /** What the slots hold of what is on the bench; null for what came from elsewhere and is still to be kept. */
+  let kept: Aircraft | null = now().committed;
+  let role: 'asking' | 'keeps' | 'waits' = 'asking';
+  /** What came onto the bench, while it is not known yet who keeps it. */
+  let arrived = now().committed;
+  let following = false;
   let resting: ReturnType<typeof setTimeout> | undefined;
   let ceiling: ReturnType<typeof setTimeout> | undefined;
   /** When the oldest change that is not kept came, ms of the clock. */
   let waitingSinceMs: number | null = null;
+  /** What this tab last wrote for each aircraft: anything else in its slots is another tab's. */
+  const written = new Map<string, string>();
 
-  const unkept = () => api.getState().committed !== kept;
-  const flush = () => {
+  const unkept = () => role !== 'waits' && now().committed !== kept;
+  const save = ({ committed, fleetId }: DocumentState) => {
+    const autosave = autosaveOf(fleetId);
+    const result = autosave.save(committed);
+    if (result.ok) written.set(fleetId, autosave.latest() ?? '');
+    tell(result.ok ? null : result.sentence);
+    return result.ok;
+  };
+  const rest = () => {
     clearTimeout(resting);
     clearTimeout(ceiling);
     ceiling = undefined;
     waitingSinceMs = null;
-    if (!active || !unkept()) return;
-    const { committed } = api.getState();
-    if (anothersCopy && !putAnothersAside()) return;
-    const result = autosave.save(committed);
-    if (result.ok) kept = committed;
-    tell(result.ok ? null : result.sentence);
+  };
+  const flush = () => {
+    rest();
+    const state = now();
+    if (role === 'keeps' && state.committed !== kept && save(state)) kept = state.committed;
   };
   const tell = (sentence: string | null) =>
     sentence === null
       ? notice.drop('autosave')
       : notice.tell({ about: 'autosave', tone: 'bad', text: sentence });
 
-  const putAnothersAside = () => {
-    const text = autosave.latest();
-    const safe =
-      text === null || putAside(storage, text, 'It was on the bench in another tab when this one took over.');
-    if (safe) anothersCopy = false;
-    else tell('What another tab kept could not be put aside, so nothing is kept here. Save this as a file.');
-    return safe;
+  /** Gives what is on the bench a place of its own, so that another tab's work is not written over. */
+  const partWays = (why: keyof typeof COPIES) => {
+    const text = `${now().committed.name} ${COPIES[why]}.`;
+    role = 'asking';
+    document.moveTo(newFleetId());
+    notice.tell({ about: 'copy', tone: 'note', text });
+  };
+  const follow = () => {
+    const restored = autosaveOf(now().fleetId).restore();
+    if (restored.kind !== 'restored') return;
+    if (writeAircraft(restored.aircraft) === writeAircraft(now().committed)) return;
+    following = true;
+    document.follow(restored.aircraft);
+    following = false;
+    kept = restored.aircraft;
+    arrived = restored.aircraft;
   };
 
-  api.subscribe((now, before) => {
-    if (now.committed === before.committed) return;
+  api.subscribe((state, before) => {
+    if (state.fleetId !== before.fleetId) {
+      if (role === 'keeps' && before.committed !== kept) save(before);
+      rest();
+      kept = null;
+      role = 'asking';
+      arrived = state.committed;
+      return;
+    }
+    if (state.committed === before.committed || following) return;
+    if (role === 'waits') return partWays('followed');
     waitingSinceMs ??= Date.now();
     // A page that is busy calls its timers late; an edit is then the moment to keep the ones before it.
     if (Date.now() - waitingSinceMs >= CEILING_MS) return flush();
@@ -72,16 +115,31 @@ export function createKeeping(
     ceiling ??= setTimeout(flush, CEILING_MS);
   });
 
+  const changedHere = () => now().committed !== (kept ?? arrived);
+  /** Whether the slots hold something that this tab neither wrote nor shows. */
+  const anothersWork = () => {
+    const { fleetId, committed } = now();
+    const text = autosaveOf(fleetId).latest();
+    return text !== null && text !== written.get(fleetId) && text !== writeAircraft(committed);
+  };
+
   return {
     flush,
     unkept,
+    keeps: () => role === 'keeps',
     begin: (late) => {
-      active = true;
-      anothersCopy ||= late;
+      role = 'keeps';
+      if (late && !changedHere()) follow();
+      else if ((late || kept === null) && anothersWork()) return partWays('meanwhile');
       flush();
     },
-    pause: () => {
-      active = false;
+    wait: () => {
+      role = 'waits';
+      if (changedHere()) return partWays('followed');
+      follow();
+    },
+    followed: () => {
+      if (role === 'waits') follow();
     },
   };
 }

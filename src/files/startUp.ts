@@ -2,9 +2,42 @@ import type { Aircraft } from '../model/document/types';
 import { parseAircraft } from '../model/reading/read';
 import type { Bench } from '../store/bench';
 import { dropAside, listAside, putAside } from './aside';
-import type { Autosave, DamagedCopy } from './autosave';
+import { type Autosave, type DamagedCopy, FIRST_PLACE, placesInSlots } from './autosave';
 import type { FilePickers } from './filePickers';
 import type { TextStorage } from './storage';
+
+/** Which aircraft of the fleet a tab has on its bench: of that tab, and of the tab that chose last. */
+const HERE = 'counterpoise.here';
+
+/**
+ * The place in the fleet of what a tab begins with: what it had itself, else what was chosen last in any tab, else what
+ * was kept before there was a fleet; null at the first visit.
+ */
+export function placeAtStart(storage: TextStorage, tab: TextStorage): string | null {
+  const of = (from: TextStorage) => {
+    try {
+      return from.getItem(HERE);
+    } catch {
+      return null;
+    }
+  };
+  try {
+    const [mine, last] = [of(tab), of(storage)];
+    return mine ?? last ?? (placesInSlots(storage).includes(FIRST_PLACE) ? FIRST_PLACE : null);
+  } catch {
+    return null;
+  }
+}
+
+/** Notes what is on a tab's bench, for its next start. */
+export function noteHere(storages: readonly TextStorage[], fleetId: string): void {
+  for (const storage of storages)
+    try {
+      if (storage.getItem(HERE) !== fleetId) storage.setItem(HERE, fleetId);
+    } catch {
+      // The next start then begins with what it knows.
+    }
+}
 
 /** Of the tab alone: set while an aircraft is being put on the bench for the first time. */
 const OPENING = 'counterpoise.opening';

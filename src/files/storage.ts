@@ -3,6 +3,8 @@ export interface TextStorage {
   getItem(key: string): string | null;
   setItem(key: string, value: string): void;
   removeItem(key: string): void;
+  /** The names of everything that is kept. */
+  keys(): readonly string[];
 }
 
 /** Of one tab alone, as long as it is open. */
@@ -10,6 +12,7 @@ export const tabStorage: TextStorage = {
   getItem: (key) => sessionStorage.getItem(key),
   setItem: (key, value) => sessionStorage.setItem(key, value),
   removeItem: (key) => sessionStorage.removeItem(key),
+  keys: () => Object.keys(sessionStorage),
 };
 
 /** The page's own store. Reading it throws where the browser shuts it off, as autosave and preferences expect. */
@@ -17,4 +20,5 @@ export const pageStorage: TextStorage = {
   getItem: (key) => localStorage.getItem(key),
   setItem: (key, value) => localStorage.setItem(key, value),
   removeItem: (key) => localStorage.removeItem(key),
+  keys: () => Object.keys(localStorage),
 };

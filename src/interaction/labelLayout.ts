@@ -38,7 +38,8 @@ const WAYS = [
   [-0.7, 0.7],
   [0, 1],
 ] as const;
-const LEADER_FROM_PX = 18;
+/** Nearer than that a label touches what it names. */
+const LEADER_FROM_PX = 10;
 /** Steps of the last search over the stage. */
 const SEARCH_PX = 24;
 

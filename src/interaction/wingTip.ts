@@ -43,6 +43,8 @@ export function sweepingPanel({ panels }: Surface): number {
 /** No panel is swept farther than this, forward or aft, in spans of its own: 70°. */
 const MOST_SWEEP = Math.tan((70 * Math.PI) / 180);
 
+export const mostSweepMm = (spanMm: number): number => MOST_SWEEP * spanMm;
+
 /**
  * The surface with its tip dragged aft (forward is negative) by changing the sweep of one panel, which
  * comes to whole steps of `stepMm`.
@@ -51,7 +53,7 @@ export function sweepTip(surface: Surface, aftMm: number, stepMm: number): Surfa
   const index = sweepingPanel(surface);
   const panel = surface.panels[index];
   if (!panel) return surface;
-  const mostMm = MOST_SWEEP * panel.spanMm;
+  const mostMm = mostSweepMm(panel.spanMm);
   const wantedMm = panel.sweepMm + aftMm / cosDeg(surface.incidenceDeg);
   const steppedMm = Math.round(wantedMm / stepMm) * stepMm;
   const sweepMm = Math.min(mostMm, Math.max(-mostMm, steppedMm));

@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useState } from 'react';
 import './theme.css';
 import './controls.css';
 import './layout/layout.css';
-import { useBench, usePlace, useView } from '../store/react';
+import { useBench, useFleet, usePlace, useView } from '../store/react';
 import { Beam } from './beam/Beam';
 import { Burn } from './burn/Burn';
 import { Card } from './card/Card';
@@ -13,8 +13,8 @@ import { type Turn, Turns } from './layout/Turns';
 import { LoadSwitches } from './loading/LoadSwitches';
 import { Manifest } from './manifest/Manifest';
 import { Notices } from './Notices';
-import { PlaceShown } from './places/PlaceNav';
 import type { OpenDialog } from './openDialog';
+import { PlaceShown } from './places/PlaceNav';
 import { TopBar } from './top/TopBar';
 import { Boundary } from './trouble/Boundary';
 import { VerdictPlace } from './trouble/VerdictPlace';
@@ -33,6 +33,11 @@ const ArrangeSheet = later(
   () => import('./place/ArrangeSheet'),
   (module) => module.ArrangeSheet,
   { place: 'Arrange' },
+);
+const RevisionsSheet = later(
+  () => import('./revisions/RevisionsSheet'),
+  (module) => module.RevisionsSheet,
+  { place: 'The revisions' },
 );
 const Shortcuts = later(
   () => import('./Shortcuts'),
@@ -68,6 +73,7 @@ function Places({ stage, files }: AppProps) {
   const nudge = useNudge();
   const away = useView(({ place }) => place !== 'bench');
   const arranging = usePlace((place) => place.open);
+  const revising = useFleet((fleet) => fleet.revisionsOpen);
   useTheme();
   useShortcuts({ openShortcuts: () => setSheet('shortcuts'), save: () => void files.saveFile() });
   useEffect(() => {
@@ -126,6 +132,11 @@ function Places({ stage, files }: AppProps) {
         {arranging && (
           <section className="arrange-place" data-testid="arrange" aria-label="Arrange">
             <ArrangeSheet />
+          </section>
+        )}
+        {revising && (
+          <section className="arrange-place" data-testid="revisions" aria-label="Revisions">
+            <RevisionsSheet />
           </section>
         )}
       </main>

@@ -37,10 +37,10 @@ const shortcuts: readonly {
   { keys: ['↑', '↓'], does: 'More or less fuel, by 1 %', where: 'CG travel' },
   { keys: ['Drag'], does: 'A part: moves it; the ground: turns or shifts the view', where: 'Mouse' },
   { keys: ['⇧ drag'], does: 'In the free view: lifts or lowers the part', where: 'Mouse' },
-  { keys: ['⇧ click', 'Ctrl click'], does: 'Choose several, to align or space them', where: 'Mouse' },
+  { keys: ['⇧ click', 'Ctrl click'], does: 'Choose several, to move, align or space them', where: 'Mouse' },
   { keys: ['Wheel'], does: 'Nearer or farther, at the pointer', where: 'Mouse' },
   { keys: ['One finger'], does: 'On a part: moves it; beside it: turns the view', where: 'Touch' },
-  { keys: ['Long press'], does: 'Choose several, to align or space them', where: 'Touch' },
+  { keys: ['Long press'], does: 'Choose several, to move, align or space them', where: 'Touch' },
   { keys: ['Two fingers'], does: 'Pinch: nearer or farther', where: 'Touch' },
 ];
 

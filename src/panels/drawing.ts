@@ -3,7 +3,10 @@ export function setAttribute(element: Element | null | undefined, name: string, 
   if (element && element.getAttribute(name) !== value) element.setAttribute(name, value);
 }
 
-/** The same of an element's words. */
+/** The same of an element's words, which stay the same piece of text: a new one would cost more to lay out. */
 export function setText(element: Element | null | undefined, words: string): void {
-  if (element && element.textContent !== words) element.textContent = words;
+  if (!element) return;
+  const first = element.firstChild;
+  if (!(first instanceof Text) || first.nextSibling) element.textContent = words;
+  else if (first.data !== words) first.data = words;
 }

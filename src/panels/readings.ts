@@ -1,8 +1,9 @@
-import { useMemo } from 'react';
+import { lastPerObject } from '../engine/memory/memory';
 import type { UnitSystem } from '../model/units';
 import { formatLength, formatMass, formatMoment, formatShift } from '../model/units';
 import type { Say } from '../model/words/verdict';
-import { useCommitted, useView } from '../store/react';
+import type { Bench } from '../store/bench';
+import { useBench, useCommitted, useView } from '../store/react';
 import { fromWords } from './measureFrom';
 
 /** Puts figures into words in the person's units, and stations as read from their reference point. */
@@ -56,5 +57,10 @@ export function useReadings(): Readings {
     ({ referencePoints }) => referencePoints.find(({ id }) => id === fromId)?.positionMm[0] ?? 0,
   );
   const from = useCommitted((aircraft) => fromWords(aircraft, fromId));
-  return useMemo(() => readings(units, fromMm, from), [units, fromMm, from]);
+  return readingsOf(useBench(), units, fromMm, from);
 }
+
+/** The very same for every place of the bench, so that what is worded with them is worded once. */
+const readingsOf = lastPerObject(
+  (_: Bench, units: UnitSystem, fromMm: number, from: string): Readings => readings(units, fromMm, from),
+);

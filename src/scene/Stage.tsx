@@ -3,6 +3,7 @@ import { createPiece } from '../store/piece';
 import { useAxis, useView } from '../store/react';
 import { useScenePiece } from './frame/useScenePiece';
 import { useStageBox } from './frame/useStageBox';
+import { type HandlePlace, noHandles } from './gestures/handlePlace';
 import { type LabelPlace, Labels } from './marks/Labels';
 import { StageCanvas } from './StageCanvas';
 import { StageScene } from './StageScene';
@@ -21,6 +22,7 @@ export function Stage({ trouble: Trouble }: { readonly trouble: StageTroubleView
   const picture = useRef<HTMLDivElement>(null);
   const readout = useRef<HTMLDivElement>(null);
   const labels = useRef<LabelPlace>({ words: null, leaders: null, neutralPoint: null });
+  const handles = useRef<HandlePlace>(noHandles());
   useStageBox(box);
   const onDrag = useCallback((reading: string | null) => {
     if (readout.current) readout.current.textContent = reading ?? '';
@@ -40,7 +42,7 @@ export function Stage({ trouble: Trouble }: { readonly trouble: StageTroubleView
     <div ref={box} className="stage-box">
       <div ref={picture} className="stage-canvas" role="img" aria-label="The aircraft on its mat">
         <StageCanvas key={canvasNumber} onFailure={setFailure}>
-          <StageScene box={box} labels={labels} onDrag={onDrag} />
+          <StageScene box={box} labels={labels} handles={handles} onDrag={onDrag} />
         </StageCanvas>
       </div>
       <Labels place={labels} />
@@ -48,7 +50,7 @@ export function Stage({ trouble: Trouble }: { readonly trouble: StageTroubleView
         <p className="stage-note">Span drawn at {Math.round(100 / stretch)} % of the length’s scale</p>
       )}
       <div ref={readout} className="stage-readout" aria-hidden="true" />
-      {OverStage && <OverStage picture={picture} />}
+      {OverStage && <OverStage picture={picture} handles={handles} />}
       {failure && (
         <div className="stage-trouble">
           <Trouble failure={failure} onRetry={drawAnew} />

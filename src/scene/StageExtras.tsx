@@ -6,9 +6,12 @@ import FitMarks from './fit/FitMarks';
 import type { EyeControl } from './frame/Cameras';
 import { ROOT_ROTATION } from './frame/frame';
 import { attachGestures } from './gestures/gestures';
+import { HandlePlacer } from './gestures/HandlePlacer';
+import type { HandlePlace } from './gestures/handlePlace';
 import { attachStageKeys } from './gestures/stageKeys';
 import { TipGrips } from './gestures/TipGrips';
 import { Ghost } from './items/Ghost';
+import { MeshInHand } from './items/MeshInHand';
 import { CgHalo } from './marks/CgHalo';
 import { InertiaBox } from './marks/InertiaBox';
 import { LabelPlacer } from './marks/LabelPlacer';
@@ -20,12 +23,13 @@ import type { FitWords } from './marks/stageWords';
 interface StageExtrasProps {
   readonly box: RefObject<HTMLElement | null>;
   readonly labels: RefObject<LabelPlace>;
+  readonly handles: RefObject<HandlePlace>;
   readonly eye: RefObject<EyeControl | null>;
   readonly onDrag: (reading: string | null) => void;
 }
 
 /** The hand on the stage, and what the stage says and marks on the aircraft: fetched after the aircraft shows. */
-export default function StageExtras({ box, labels, eye, onDrag }: StageExtrasProps) {
+export default function StageExtras({ box, labels, handles, eye, onDrag }: StageExtrasProps) {
   const bench = useBench();
   const get = useThree((state) => state.get);
   const fitWords = useRef<FitWords>(null);
@@ -51,12 +55,14 @@ export default function StageExtras({ box, labels, eye, onDrag }: StageExtrasPro
         <TipGrips />
         <FitMarks words={fitWords} />
         <Ghost />
+        <MeshInHand />
         <NeutralPointMark />
         <InertiaBox />
         <CgHalo />
       </group>
       <PictureServer />
       <LabelPlacer box={box} place={labels} fitWords={fitWords} />
+      <HandlePlacer place={handles} />
     </>
   );
 }

@@ -7,6 +7,7 @@ import { Cameras, type EyeControl } from './frame/Cameras';
 import { ROOT_ROTATION } from './frame/frame';
 import { TiltContext, useTiltStore } from './frame/tilt';
 import { useScenePiece } from './frame/useScenePiece';
+import type { HandlePlace } from './gestures/handlePlace';
 import { Heartbeat } from './Heartbeat';
 import { Carried } from './items/Carried';
 import { Selection } from './items/Selection';
@@ -27,11 +28,12 @@ const stageExtras = createPiece(
 interface StageSceneProps {
   readonly box: RefObject<HTMLElement | null>;
   readonly labels: RefObject<LabelPlace>;
+  readonly handles: RefObject<HandlePlace>;
   readonly onDrag: (reading: string | null) => void;
 }
 
 /** Everything inside the canvas. */
-export function StageScene({ box, labels, onDrag }: StageSceneProps) {
+export function StageScene({ box, labels, handles, onDrag }: StageSceneProps) {
   const palette = usePalette();
   const StageExtras = useScenePiece(stageExtras, 'The hand on the stage and its marks');
   const get = useThree((state) => state.get);
@@ -63,7 +65,7 @@ export function StageScene({ box, labels, onDrag }: StageSceneProps) {
         <Selection />
         <CgMark />
       </group>
-      {StageExtras && <StageExtras box={box} labels={labels} eye={eye} onDrag={onDrag} />}
+      {StageExtras && <StageExtras box={box} labels={labels} handles={handles} eye={eye} onDrag={onDrag} />}
       <Heartbeat />
     </TiltContext>
   );

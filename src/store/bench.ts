@@ -6,6 +6,8 @@ import { createDocumentStore, type DocumentStore } from './documentStore';
 import { createDrag, type Drag } from './drag';
 import { createEye, type Eye } from './eye';
 import { createFitStore, type FitStore } from './fitStore';
+import { createFleetStore, type FleetStore } from './fleetStore';
+import { createMeshStore, type MeshStore } from './meshStore';
 import { createNoticeStore, type NoticeStore } from './noticeStore';
 import { createPictureDesk, type PictureDesk } from './pictures';
 import { createPlaceStore, type PlaceStore } from './placeStore';
@@ -31,14 +33,16 @@ export interface Bench {
   readonly fit: FitStore;
   readonly place: PlaceStore;
   readonly notice: NoticeStore;
+  readonly fleet: FleetStore;
+  readonly mesh: MeshStore;
   readonly compare: CompareStore;
   readonly pictures: PictureDesk;
 }
 
-export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): Bench {
+export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, fleetId?: string): Bench {
   const viewStore = createViewStore(view);
   const notice = createNoticeStore();
-  const document = createDocumentStore(aircraft, (before, next) =>
+  const document = createDocumentStore(aircraft, fleetId, (before, next) =>
     settleEdit(before, next, viewStore.getState().editScope, notice),
   );
   const stability = createStabilityStore(document);
@@ -48,7 +52,16 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
   const balance = createBalanceStore(document, viewStore, stability);
   const rest = createRestStore(document, viewStore, balance);
   const fit = createFitStore(document, viewStore);
-  const drag = createDrag(document);
+  const drag = createDrag(document, () => viewStore.getState().groupIds);
+  const place = createPlaceStore(document, viewStore, drag, balance);
+  const fleet = createFleetStore();
+  // Two sheets that lie in one place: the later one is seen.
+  place.api.subscribe((now, before) => {
+    if (now.open && !before.open) fleet.api.setState({ revisionsOpen: false });
+  });
+  fleet.api.subscribe((now, before) => {
+    if (now.revisionsOpen && !before.revisionsOpen) place.api.setState({ open: false });
+  });
   return {
     document,
     view: viewStore,
@@ -61,8 +74,10 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}): 
     drag,
     reshape: createReshape(document),
     fit,
-    place: createPlaceStore(document, viewStore, drag, balance),
+    place,
     notice,
+    mesh: createMeshStore(),
+    fleet,
     pictures: createPictureDesk(),
     compare: createCompareStore(document, viewStore),
   };

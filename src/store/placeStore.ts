@@ -1,6 +1,9 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Band } from '../engine/balance/band';
+import type { TravelPoint } from '../engine/balance/travel';
 import type { Vec3 } from '../engine/geometry/types';
+import type { Shape } from '../engine/mass/shapes';
+import type { BodyRole } from '../model/airframe/bodies';
 import type { Aircraft, Part } from '../model/document/types';
 import { bandToKeep, type KeptBand } from '../model/judgement/bandToKeep';
 import type { ItemZone } from '../model/place/itemZone';
@@ -11,12 +14,20 @@ import type { DocumentStore } from './documentStore';
 import type { Drag } from './drag';
 import type { ViewStore } from './viewStore';
 
-/** An arrangement that is only looked at: outlines where things would go. */
+/** What an outline is drawn of. */
+export type GhostItem = Pick<Part, 'id' | 'massG' | 'positionMm' | 'yawDeg' | 'pitchDeg' | 'rollDeg'> & {
+  readonly role: BodyRole;
+  readonly shape: Shape;
+};
+
+/** Another state of the aircraft that is only looked at: outlines where things would go, or stood. */
 export interface Ghost {
-  /** Parts that would stand elsewhere, and ballast that would come. */
-  readonly parts: readonly Part[];
+  /** What would stand elsewhere, and ballast that would come. */
+  readonly parts: readonly GhostItem[];
   /** Where the CG would be at the loading shown. */
   readonly cgMm: Vec3 | null;
+  /** Its CG travel from full to dry, where that is to be seen too. */
+  readonly travel?: readonly TravelPoint[];
 }
 
 export interface PlaceState {
@@ -43,7 +54,7 @@ export interface PlaceStore {
   subscribe(listener: () => void): () => void;
   /**
    * Where an item may sit, everything else where it is; null before that is known. The very same while only that item
-   * is dragged: its zone does not depend on where it is.
+   * is dragged: its zone does not depend on where it is. Null while it is dragged together with others.
    */
   zone(itemId: string): ItemZone | null;
   /** What a place is held against, by the zone and by every search; null without a band. */
@@ -77,7 +88,9 @@ export function createPlaceStore(
     subscribe: (listener) => api.subscribe(listener),
     band: () => bandToKeep(balance.get(), document.api.getState().committed),
     zone: (itemId) => {
-      const aircraft = aircraftHeld(drag.api.getState().itemId === itemId);
+      const hand = drag.api.getState();
+      if (hand.alongIds.length > 0) return null;
+      const aircraft = aircraftHeld(hand.itemId === itemId);
       return (
         given?.itemZone(aircraft, itemId, view.getState().down, bandToKeep(balance.get(), aircraft)) ?? null
       );

@@ -15,6 +15,8 @@ import type { AxisState } from './axisStore';
 import type { Bench } from './bench';
 import type { CompareState } from './compareStore';
 import type { FitState, FitStore } from './fitStore';
+import type { FleetState } from './fleetStore';
+import type { MeshInHand } from './meshStore';
 import type { Piece, PieceState } from './piece';
 import type { PlaceState } from './placeStore';
 import type { RestState } from './restStore';
@@ -112,6 +114,17 @@ export function useFitOf<T>(select: (fit: FitStore) => T): T {
 export function usePlace<T>(select: (place: PlaceState) => T): T {
   const { place } = useBench();
   return useSyncExternalStore(place.subscribe, () => select(place.get()));
+}
+
+/** The mesh file that is being looked at, or null. */
+export function useMeshInHand(): MeshInHand | null {
+  const { mesh } = useBench();
+  return useSyncExternalStore(mesh.subscribe, mesh.get);
+}
+
+export function useFleet<T>(select: (fleet: FleetState) => T): T {
+  const { fleet } = useBench();
+  return useSyncExternalStore(fleet.subscribe, () => select(fleet.get()));
 }
 
 export function useCompare<T>(select: (state: CompareState) => T): T {

@@ -11,7 +11,14 @@ import { createCalmStore } from './calmStore';
 
 export type View = 'free' | 'side' | 'top' | 'front';
 /** The bench itself, and the places that lie over it. */
-export type PlaceId = 'bench' | 'weigh-in' | 'build-sheet' | 'begin' | 'variants';
+export type PlaceId =
+  | 'bench'
+  | 'power'
+  | 'variants'
+  | 'weigh-in'
+  | 'build-sheet'
+  | 'fleet'
+  | 'begin';
 export type Theme = 'system' | 'light' | 'dark';
 
 /** What the stage says beside the aircraft itself; each has one switch, and is remembered. */
@@ -142,6 +149,19 @@ export function lookAfresh(view: ViewStore): void {
     editScope: 'this',
   }));
 }
+
+/** Whether a thing is one of several that are chosen together. */
+export function isOneOfSeveral(view: ViewStore, id: string): boolean {
+  const { groupIds } = view.getState();
+  return groupIds.length > 1 && groupIds.includes(id);
+}
+
+/** Held with a click, these keys choose several. */
+export const choosesMore = (keys: {
+  readonly shiftKey: boolean;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+}): boolean => keys.shiftKey || keys.ctrlKey || keys.metaKey;
 
 /** Chooses a thing together with what is chosen already, or no longer. The last chosen is what the others go by. */
 export function toggleChosen(view: ViewStore, id: string): void {

@@ -1,16 +1,6 @@
 import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import {
-  axe,
-  type Bench,
-  expectClean,
-  look,
-  onPage,
-  openBench,
-  screenshot,
-  settled,
-  showView,
-} from './harness';
+import { axe, type Bench, expectClean, look, onPage, openBench, settled, showView } from './harness';
 
 /** All that comes before a person has touched anything, workers included, gzipped. */
 const UNTOUCHED_BYTES = 680_000;
@@ -153,7 +143,7 @@ describe('accessibility', () => {
     [1440, 900],
     [820, 1180],
   ] as const)('%i × %i: axe finds nothing, light or dark', async (width, height) => {
-    const bench = await openBench({ width, height, touch: width < 1000 });
+    const bench = await openBench({ width, height, touch: width < 1000, graphics: 'unpainted' });
     const { page } = bench;
     await page.waitForSelector('[data-testid=stage] canvas');
     for (const theme of ['light', 'dark'] as const) {
@@ -163,7 +153,6 @@ describe('accessibility', () => {
         await settled(page);
         expect(await axe(page)).toEqual([]);
       }
-      await screenshot(page, `bench-${theme}-${width}`);
       const overflow = await page.evaluate(
         () => window.document.documentElement.scrollWidth - window.document.documentElement.clientWidth,
       );
@@ -175,7 +164,7 @@ describe('accessibility', () => {
 });
 
 test('every demo aircraft can be put on the bench', async () => {
-  const bench = await openBench({ width: 1100, height: 760 });
+  const bench = await openBench({ width: 1100, height: 760, graphics: 'unpainted' });
   const { page } = bench;
   for (const name of ['Fieldfare', 'Whimbrel', 'Corncrake', 'Sandmartin']) {
     await page.locator('.app-name').click();

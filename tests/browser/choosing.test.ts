@@ -1,10 +1,26 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, expectClean, onPage, openBench, openFold, placeOf, settled, showView } from './harness';
+import {
+  type Bench,
+  drag,
+  expectClean,
+  onPage,
+  openBench,
+  openFold,
+  placeOf,
+  settled,
+  showView,
+} from './harness';
 
 // One page: what is chosen together, the own order of the list, and what is typed to a face.
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 1440, height: 900, reducedMotion: true, plainFiles: true });
+  bench = await openBench({
+    width: 1440,
+    height: 900,
+    reducedMotion: true,
+    plainFiles: true,
+    graphics: 'unpainted',
+  });
   await bench.page.waitForSelector('.stage-bar');
 });
 afterAll(async () => {
@@ -59,6 +75,44 @@ test('several are chosen in the list and on the stage, lined up in one step, and
   // A plain click ends it.
   await row(a).click();
   await card().getByLabel('Station of its').waitFor();
+});
+
+test('several chosen are dragged and nudged together, in one step each; a click on one selects it alone', async () => {
+  const { page } = bench;
+  const [a = '', b = ''] = await boxes();
+  await row(a).click();
+  await row(b).click({ modifiers: ['Shift'] });
+  await showView(page, 'Side');
+  await settled(page);
+  const both = () => Promise.all([a, b].map((id) => placeOf(page, id)));
+  const start = await both();
+  const shiftOf = async () => {
+    const [a1, b1] = await both();
+    return [a1, b1].map((now, i) => now?.map((mm, axis) => mm - (start[i]?.[axis] ?? 0)));
+  };
+  const count = (await steps()).length;
+  const at = await onPage(page, await placeOf(page, a));
+  await page.keyboard.down('Alt');
+  await drag(page, at, { x: at.x + 40, y: at.y }, { steps: 4 });
+  await page.keyboard.up('Alt');
+  const [byA, byB] = await shiftOf();
+  expect(byA?.[0]).toBeGreaterThan(1);
+  for (const axis of [0, 1, 2]) expect(byB?.[axis]).toBeCloseTo(byA?.[axis] ?? Number.NaN, 6);
+  expect((await steps()).slice(count)).toEqual([expect.stringMatching(/^Move .+ and 1 more$/)]);
+  await page.keyboard.press('Control+z');
+  expect(await both()).toEqual(start);
+  await page.locator('.stage-picture').focus();
+  await page.keyboard.press('Shift+ArrowRight');
+  expect(await shiftOf()).toEqual([
+    [10, 0, 0],
+    [10, 0, 0],
+  ]);
+  await page.keyboard.press('Control+z');
+  await card().getByRole('heading', { name: '2 chosen' }).waitFor();
+  const onB = await onPage(page, await placeOf(page, b));
+  await page.mouse.click(onB.x, onB.y);
+  await card().getByLabel('Station of its').waitFor();
+  expect(await page.evaluate(() => window.counterpoise.view.getState().groupIds)).toEqual([]);
 });
 
 test('a station is typed to the front face, from a reference point that is named beside it', async () => {

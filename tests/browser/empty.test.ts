@@ -7,7 +7,7 @@ import { type Bench, openBench, put, walk } from './harness';
 // The harness asks the same after every test: no complaint on the console, no figure on the page that is none.
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 1120, height: 640 });
+  bench = await openBench({ width: 1120, height: 640, graphics: 'unpainted' });
   await bench.page.waitForSelector('[data-testid=stage] canvas');
 });
 afterAll(() => bench.close());

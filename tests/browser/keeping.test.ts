@@ -19,11 +19,12 @@ const rename = (page: Page, name: string) =>
     const { document } = window.counterpoise;
     document.commit('Rename', { ...document.current(), name: given });
   }, name);
+/** The names in the slots of every aircraft that the browser keeps. */
 const keptNames = (page: Page) =>
   page.evaluate(() =>
-    ['a', 'b'].map(
-      (slot) => /"name": "([^"]*)"/.exec(localStorage.getItem(`counterpoise.autosave.${slot}`) ?? '')?.[1],
-    ),
+    Object.keys(localStorage)
+      .filter((key) => /^counterpoise\.autosave\..*\b[ab]$/.test(key))
+      .map((key) => /"name": "([^"]*)"/.exec(localStorage.getItem(key) ?? '')?.[1]),
   );
 
 describe('a store that does not keep', () => {
@@ -85,25 +86,28 @@ describe('a store that does not keep', () => {
   });
 });
 
-test('two tabs notice each other; one keeps the work, and what it had is never overwritten', async () => {
+test('two tabs on one aircraft: the second follows, takes over when told, and its own edits are a copy', async () => {
   const first = await opened();
   await rename(first.page, 'Ruff');
   await expect.poll(async () => (await keptNames(first.page)).includes('Ruff')).toBe(true);
   const second = await opened({ beside: first });
-  await expect.poll(() => notices(second.page).textContent()).toMatch(/open in another tab/);
+  await expect.poll(() => notices(second.page).textContent()).toMatch(/Ruff is open in another tab/);
   await expect.poll(() => notices(first.page).textContent()).toMatch(/open in another tab too/);
-  await rename(second.page, 'Snipe');
   await first.page.bringToFront();
   await rename(first.page, 'Ruff again');
-  await expect.poll(async () => (await keptNames(first.page)).includes('Ruff again')).toBe(true);
-  expect(await keptNames(first.page)).not.toContain('Snipe');
-  await notices(second.page).getByRole('button', { name: 'Keep this tab’s work instead' }).click();
-  await expect.poll(() => notices(first.page).textContent()).toMatch(/that one keeps the work/);
-  await expect.poll(async () => (await keptNames(second.page)).includes('Snipe')).toBe(true);
-  await expect.poll(() => notices(second.page).textContent()).toMatch(/on the bench in another tab/);
-  expect(await second.page.evaluate(() => localStorage.getItem('counterpoise.aside.1'))).toContain(
-    'Ruff again',
-  );
+  await expect.poll(() => nameNow(second.page)).toBe('Ruff again');
+  await second.page.bringToFront();
+  await notices(second.page).getByRole('button', { name: 'Work on it here instead' }).click();
+  await expect.poll(() => notices(first.page).textContent()).toMatch(/this one follows it/);
+  await rename(second.page, 'Snipe');
+  await expect.poll(() => nameNow(first.page)).toBe('Snipe');
+  // Now the first one waits, and what is changed there becomes an aircraft of its own.
+  await rename(first.page, 'Dunlin');
+  await expect.poll(() => notices(first.page).textContent()).toMatch(/a copy of its own/);
+  await expect.poll(async () => (await keptNames(first.page)).includes('Dunlin')).toBe(true);
+  expect(await nameNow(second.page)).toBe('Snipe');
+  await second.page.reload({ waitUntil: 'load' });
+  await expect.poll(() => nameNow(second.page)).toBe('Snipe');
   await second.close();
   await first.close();
 });

@@ -17,7 +17,7 @@ import {
 let bench: Bench;
 let demo: Aircraft;
 beforeAll(async () => {
-  bench = await openBench({ reducedMotion: true, width: 1100, height: 760 });
+  bench = await openBench({ reducedMotion: true, width: 1100, height: 760, graphics: 'unpainted' });
   await bench.page.waitForSelector('[data-testid=stage-words]', { state: 'attached' });
   await bench.page.evaluate(() =>
     window.counterpoise.view.setState(({ layers }) => ({ layers: { ...layers, stability: true } })),

@@ -3,14 +3,10 @@ import { type Bench, expectClean, openBench, settled } from './harness';
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 640, height: 620 });
+  bench = await openBench({ width: 640, height: 620, graphics: 'unpainted' });
   await bench.page.waitForFunction(
     () => (window.document.querySelector('canvas')?.drawn?.render.frame ?? 0) > 0,
   );
-  // Counting frames and buffers needs no picture: a stamp of a stage keeps software rendering quick.
-  await bench.page.addStyleTag({
-    content: '.stage-picture { width: 64px !important; height: 48px !important; }',
-  });
   // The estimate, the advice and the search through the load states arrive on their own; then nothing more is coming.
   await bench.page.waitForFunction(() => {
     const { stability, verdict, rest } = window.counterpoise;

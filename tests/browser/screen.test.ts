@@ -32,7 +32,7 @@ const sizes = [
 let bench: Bench;
 let page: Page;
 beforeAll(async () => {
-  bench = await openBench({ width: 1440, height: 900, reducedMotion: true });
+  bench = await openBench({ width: 1440, height: 900, reducedMotion: true, graphics: 'unpainted' });
   page = bench.page;
   await page.waitForSelector('[data-testid=stage] canvas');
 });
@@ -123,3 +123,41 @@ test.each(['Sandmartin', 'Fieldfare'] as const)(
     expect(found).toEqual([]);
   },
 );
+
+/** Every size of every demo where asked for; else each size for half of the demos, in turn. */
+const isLookedAt = (demo: number, size: number) =>
+  process.env.EVERY_SIZE !== undefined || (demo + size) % 2 === 0;
+
+test.each(demos)('%s in every view: no text lies on another', async (name) => {
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await open(name);
+  const found: string[] = [];
+  for (const [at, [width, height]] of sizes.entries()) {
+    if (!isLookedAt(demos.indexOf(name), at)) continue;
+    await page.setViewportSize({ width, height });
+    const turns = await page.getByRole('navigation', { name: 'Places of the bench' }).isVisible();
+    // With the beam's turn the stage stands above it.
+    await turnTo(page, turns ? 'Beam' : 'Stage');
+    for (const view of ['side', 'top', 'front', 'free'] as const) {
+      await page.evaluate((shown) => window.counterpoise.view.setState({ view: shown }), view);
+      await settled(page);
+      for (const line of await overlappingTexts(page)) found.push(`${width} × ${height}, ${view}: ${line}`);
+    }
+  }
+  await page.setViewportSize({ width: 1440, height: 900 });
+  expect(found).toEqual([]);
+});
+
+test('half of the height is the stage’s at 1280 × 720, and a good third on an upright tablet', async () => {
+  await open('Sandmartin');
+  for (const [width, height, share] of [
+    [1280, 720, 0.5],
+    [820, 1180, 0.35],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await settled(page);
+    const stage = await page.getByTestId('stage').boundingBox();
+    expect((stage?.height ?? 0) / height, `${width} × ${height}`).toBeGreaterThanOrEqual(share);
+  }
+  await page.setViewportSize({ width: 1440, height: 900 });
+});

@@ -19,7 +19,7 @@ const FAR_PX = 16;
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ reducedMotion: true });
+  bench = await openBench({ reducedMotion: true, graphics: 'unpainted' });
   await bench.page.waitForSelector('.stage-bar');
 });
 afterAll(async () => {
@@ -69,7 +69,13 @@ describe.each(SIZES)('at %i × %i', (width, height) => {
 });
 
 test('two fingers on a part zoom, and the part stays where it is', async () => {
-  const fingers = await openBench({ touch: true, reducedMotion: true, width: 820, height: 1180 });
+  const fingers = await openBench({
+    touch: true,
+    reducedMotion: true,
+    width: 820,
+    height: 1180,
+    graphics: 'unpainted',
+  });
   const { page } = fingers;
   await page.waitForSelector('.stage-bar');
   await showView(page, 'Side');

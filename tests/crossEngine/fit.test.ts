@@ -105,7 +105,7 @@ describe('rapier: random pairs', () => {
       { numRuns: 500 },
     );
     expect(apart).toBeGreaterThan(80);
-  }, 30_000);
+  });
 
   test('both agree on who clashes, but for touches', () => {
     let clashes = 0;
@@ -134,7 +134,7 @@ describe('rapier: random pairs', () => {
       { numRuns: 500 },
     );
     expect(clashes).toBeGreaterThan(20);
-  }, 30_000);
+  });
 });
 
 describe('manifold: cut-outs', () => {
@@ -186,5 +186,5 @@ describe('manifold: cut-outs', () => {
       { numRuns: 30 },
     );
     expect(cuts).toBeGreaterThan(5);
-  }, 30_000);
+  });
 });

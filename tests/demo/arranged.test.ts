@@ -49,7 +49,7 @@ function arrangedAsOffered(name: DemoName, timeMs: number) {
 const lostWays = (before: Aircraft, after: Aircraft): string[] =>
   after.parts
     .filter(({ id }) => before.parts.some((part) => part.id === id))
-    .filter(({ id }) => entryThroughAny(before, id)?.found && !entryThroughAny(after, id)?.found)
+    .filter(({ id }) => !entryThroughAny(after, id)?.found && entryThroughAny(before, id)?.found)
     .map(({ id }) => id);
 
 describe('a demo arranged and accepted', () => {

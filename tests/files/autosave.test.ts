@@ -90,7 +90,7 @@ describe('autosave', () => {
     const off = () => {
       throw new DOMException('Access is denied.', 'SecurityError');
     };
-    const autosave = createAutosave({ getItem: off, setItem: off, removeItem: off });
+    const autosave = createAutosave({ getItem: off, setItem: off, removeItem: off, keys: off });
     expect(autosave.save(named('Knot'))).toMatchObject({
       ok: false,
       sentence: expect.stringContaining('denied'),

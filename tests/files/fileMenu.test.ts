@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { createFileMenu, type Demo } from '../../src/files/fileMenu';
 import type { FilePickers } from '../../src/files/filePickers';
+import { createKeptShelf } from '../../src/files/keptShelf';
 import { blankAircraft } from '../../src/model/document/blank';
 import { writeAircraft } from '../../src/model/document/write';
 import { createBench } from '../../src/store/bench';
+import { mapStorage } from './mapStorage';
 
 const named = (name: string) => ({ ...blankAircraft(), name });
 
@@ -13,6 +15,7 @@ function table(pickers: Partial<FilePickers> = {}, demos: readonly Demo[] = []) 
     bench,
     { chooseFile: async () => null, download: () => {}, ...pickers },
     demos,
+    createKeptShelf(mapStorage()),
   );
   const said = () => bench.notice.api.getState().notices.map(({ tone, text }) => `${tone}: ${text}`);
   const name = () => bench.document.current().name;

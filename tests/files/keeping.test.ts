@@ -1,26 +1,30 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { listAside } from '../../src/files/aside';
-import { createAutosave } from '../../src/files/autosave';
+import { createAutosave, placesInSlots } from '../../src/files/autosave';
 import { createKeeping } from '../../src/files/keeping';
+import type { TextStorage } from '../../src/files/storage';
 import { blankAircraft } from '../../src/model/document/blank';
-import { writeAircraft } from '../../src/model/document/write';
 import { createDocumentStore } from '../../src/store/documentStore';
 import { createNoticeStore } from '../../src/store/noticeStore';
 import { mapStorage } from './mapStorage';
 
 const named = (name: string) => ({ ...blankAircraft(), name });
 
-function table(storage = mapStorage()) {
-  const document = createDocumentStore(named('Knot'));
+const nameIn = (storage: TextStorage, fleetId: string) => {
+  const restored = createAutosave(storage, fleetId).restore();
+  return restored.kind === 'restored' ? restored.aircraft.name : restored.kind;
+};
+
+function table(storage = mapStorage(), name = 'Knot') {
+  const document = createDocumentStore(named(name), 'knot');
   const notice = createNoticeStore();
-  const autosave = createAutosave(storage);
-  const keeping = createKeeping(document, autosave, notice, storage);
-  const keptName = () => {
-    const restored = createAutosave(storage).restore();
-    return restored.kind === 'restored' ? restored.aircraft.name : restored.kind;
-  };
+  const keeping = createKeeping({
+    document,
+    notice,
+    autosaveOf: (fleetId) => createAutosave(storage, fleetId),
+  });
+  const here = () => document.api.getState().fleetId;
   const said = () => notice.api.getState().notices.map(({ about }) => about);
-  return { document, notice, keeping, storage, keptName, said };
+  return { document, notice, keeping, storage, here, keptName: () => nameIn(storage, here()), said };
 }
 
 beforeEach(() => {
@@ -63,25 +67,100 @@ describe('keeping the work', () => {
     vi.advanceTimersByTime(1000);
     expect([said(), keeping.unkept()]).toEqual([['autosave'], true]);
   });
+});
 
-  test('while another tab keeps the work nothing is written; taking over puts that tab’s copy aside', () => {
-    const storage = mapStorage();
-    createAutosave(storage).save(named('Sanderling'));
-    const { document, keeping, keptName } = table(storage);
-    document.commit('Rename', named('Ruff'));
-    vi.advanceTimersByTime(2000);
-    expect([keptName(), keeping.unkept()]).toEqual(['Sanderling', true]);
-    keeping.begin(true);
-    expect(keptName()).toBe('Ruff');
-    expect(listAside(storage).map(({ text }) => text)).toEqual([writeAircraft(named('Sanderling'))]);
+describe('each aircraft in its own place', () => {
+  test('what comes onto the bench writes over nothing, and undo goes on in the place that it came from', () => {
+    const { document, keeping, storage, here } = table();
+    keeping.begin(false);
+    document.commit('Rename', named('Red Knot'));
+    // Before the edit has been kept.
+    document.replace(named('Ruff'));
+    const ruff = here();
+    keeping.begin(false);
+    expect([nameIn(storage, 'knot'), nameIn(storage, ruff)]).toEqual(['Red Knot', 'Ruff']);
+    document.undo();
+    keeping.begin(false);
+    document.commit('Rename', named('Great Knot'));
+    keeping.flush();
+    expect([here(), nameIn(storage, 'knot'), nameIn(storage, ruff)]).toEqual(['knot', 'Great Knot', 'Ruff']);
+    expect([...placesInSlots(storage)].sort()).toEqual(['knot', ruff].sort());
   });
 
-  test('taking over overwrites nothing that cannot be put aside first', () => {
-    const storage = mapStorage(writeAircraft(named('Sanderling')).length + 120);
-    createAutosave(storage).save(named('Sanderling'));
-    const { document, keeping, keptName, said } = table(storage);
-    document.commit('Rename', named('Ruff'));
-    keeping.begin(true);
-    expect([keptName(), said(), keeping.unkept()]).toEqual(['Sanderling', ['autosave'], true]);
+  test('what undo brings back is a copy of its own when another tab has gone on with it', () => {
+    const { document, keeping, storage, here, said } = table();
+    keeping.begin(false);
+    document.commit('Rename', named('Red Knot'));
+    document.replace(named('Ruff'));
+    keeping.begin(false);
+    createAutosave(storage, 'knot').save(named('Great Knot'));
+    document.undo();
+    keeping.begin(false);
+    expect(here()).not.toBe('knot');
+    expect(said()).toContain('copy');
+    keeping.begin(false);
+    expect([nameIn(storage, 'knot'), nameIn(storage, here())]).toEqual(['Great Knot', 'Red Knot']);
+  });
+});
+
+describe('two tabs with one aircraft', () => {
+  const pair = () => {
+    const storage = mapStorage();
+    const [first, second] = [table(storage), table(storage)];
+    first.keeping.begin(false);
+    second.keeping.wait();
+    return { storage, first, second };
+  };
+
+  test('the one that waits follows, without a step of its own', () => {
+    const { first, second } = pair();
+    first.document.commit('Rename', named('Red Knot'));
+    vi.advanceTimersByTime(1000);
+    second.keeping.followed();
+    expect(second.document.current().name).toBe('Red Knot');
+    expect(second.document.api.getState().past).toEqual([]);
+    expect(second.keeping.unkept()).toBe(false);
+  });
+
+  test('an edit in the one that waits is a copy of its own, and the shared one stays as it is', () => {
+    const { storage, first, second } = pair();
+    first.document.commit('Rename', named('Red Knot'));
+    vi.advanceTimersByTime(1000);
+    second.keeping.followed();
+    second.document.commit('Rename', named('Snipe'));
+    expect(second.here()).not.toBe('knot');
+    second.keeping.begin(false);
+    expect([nameIn(storage, 'knot'), nameIn(storage, second.here())]).toEqual(['Red Knot', 'Snipe']);
+    expect(second.said()).toContain('copy');
+  });
+
+  test('editing in turn for 200 rounds loses no edit', () => {
+    const { storage, first, second } = pair();
+    const tabs = [first, second];
+    for (let round = 0; round < 200; round++) {
+      const [gives, takes] = [tabs[round % 2]!, tabs[(round + 1) % 2]!];
+      gives.document.commit('Add', {
+        ...gives.document.current(),
+        notes: `${gives.document.current().notes}${round}\n`,
+      });
+      // As the tabs agree: what is not kept yet is kept before the lock is given.
+      gives.keeping.flush();
+      gives.keeping.wait();
+      takes.keeping.begin(true);
+    }
+    const restored = createAutosave(storage, 'knot').restore();
+    const notes = restored.kind === 'restored' ? restored.aircraft.notes : '';
+    expect(notes.trim().split('\n')).toEqual(Array.from({ length: 200 }, (_, round) => `${round}`));
+    expect(placesInSlots(storage)).toEqual(['knot']);
+  });
+
+  test('a tab whose aircraft was taken while it had unkept edits keeps them as a copy', () => {
+    const { storage, first, second } = pair();
+    first.document.commit('Rename', named('Red Knot'));
+    second.keeping.begin(true);
+    first.keeping.wait();
+    expect(first.here()).not.toBe('knot');
+    first.keeping.begin(false);
+    expect(nameIn(storage, first.here())).toBe('Red Knot');
   });
 });

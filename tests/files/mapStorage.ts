@@ -19,5 +19,6 @@ export function mapStorage(
     removeItem: (key) => {
       map.delete(key);
     },
+    keys: () => [...map.keys()],
   };
 }

@@ -1,57 +1,18 @@
 import { expect, test } from 'vitest';
 import { type OneTab, oneTab, type TabLocks } from '../../src/files/oneTab';
-
-/** The Web Locks of one browser, as far as its specification bears on one exclusive name (W3C Web Locks API). */
-function browserLocks() {
-  type Grant = { readonly end: (reason?: unknown) => void };
-  let holder: Grant | null = null;
-  const queue: (() => void)[] = [];
-  const next = () => queue.shift()?.();
-  const request = (_name: string, options: LockOptions, run: (lock: Lock | null) => unknown) =>
-    new Promise((resolve, reject) => {
-      const grant = () => {
-        const mine: Grant = {
-          end: (reason) => {
-            if (reason) reject(reason);
-            if (holder !== mine) return;
-            holder = null;
-            next();
-          },
-        };
-        holder = mine;
-        Promise.resolve(run({} as Lock)).then(resolve, reject);
-      };
-      const stolen = () => Object.assign(new Error('stolen'), { name: 'AbortError' });
-      if (options.steal) {
-        const before = holder;
-        grant();
-        before?.end(stolen());
-      } else if (!holder) grant();
-      else if (options.ifAvailable) resolve(run(null));
-      else {
-        const wait = () => grant();
-        queue.push(wait);
-        options.signal?.addEventListener('abort', () => {
-          queue.splice(queue.indexOf(wait), 1);
-          reject(stolen());
-        });
-      }
-    });
-  return {
-    locks: { request } as unknown as TabLocks,
-    /** The tab that holds the lock is closed. */
-    closeHolder: () => holder?.end(),
-  };
-}
+import { browserLocks } from './browserLocks';
 
 const soon = () => new Promise((done) => setTimeout(done, 1));
 
 function tab(locks: TabLocks, name: string, log: string[]): OneTab {
-  return oneTab(locks, null, {
+  const made = oneTab(locks, null, {
     keeps: (late) => log.push(`${name} keeps${late ? ' late' : ''}`),
     waits: () => log.push(`${name} waits`),
+    gives: () => log.push(`${name} gives`),
     company: () => {},
   });
+  made.goTo('knot');
+  return made;
 }
 
 test('the first tab keeps the work; the second waits, and keeps it once the first is closed', async () => {
@@ -61,7 +22,7 @@ test('the first tab keeps the work; the second waits, and keeps it once the firs
   tab(locks, 'second', log);
   await soon();
   expect(log).toEqual(['first keeps', 'second waits']);
-  closeHolder();
+  closeHolder('counterpoise.keeper.knot');
   await soon();
   expect(log.slice(2)).toEqual(['second keeps late']);
 });
@@ -91,31 +52,95 @@ test('a tab may take over, to and fro, and at no moment do two keep', async () =
 
 test('without locks each tab believes that it keeps the work', () => {
   const log: string[] = [];
-  oneTab(null, null, { keeps: (late) => log.push(`keeps ${late}`), waits: () => {}, company: () => {} });
+  oneTab(null, null, {
+    keeps: (late) => log.push(`keeps ${late}`),
+    waits: () => {},
+    gives: () => {},
+    company: () => {},
+  }).goTo('knot');
   expect(log).toEqual(['keeps false']);
 });
 
-test('two tabs hear of each other, and of one that goes', () => {
+/** The channel of one browser: what one end says all others hear. */
+function browserChannel() {
   const ends: { onmessage: ((event: MessageEvent) => unknown) | null }[] = [];
-  const channel = () => {
+  return () => {
     const end = {
       onmessage: null as ((event: MessageEvent) => unknown) | null,
-      postMessage: (data: string) => {
+      postMessage: (data: unknown) => {
         for (const other of ends) if (other !== end) other.onmessage?.({ data } as MessageEvent);
       },
     };
     ends.push(end);
-    return end;
+    return end as never;
   };
+}
+
+test('two tabs on one aircraft hear of each other, and of one that goes; others hear nothing', () => {
+  const channel = browserChannel();
   const heard: string[] = [];
-  const open = (name: string) =>
-    oneTab(null, channel() as never, {
+  const open = (name: string, fleetId: string) => {
+    const made = oneTab(null, channel(), {
       keeps: () => {},
       waits: () => {},
+      gives: () => {},
       company: (there) => heard.push(`${name} ${there ? 'has company' : 'is alone'}`),
     });
+    made.goTo(fleetId);
+    return made;
+  };
+  open('first', 'knot');
+  open('third', 'ruff');
+  const second = open('second', 'knot');
+  second.goTo('ruff');
+  expect(heard).toEqual([
+    'second has company',
+    'first has company',
+    'first is alone',
+    'second has company',
+    'third has company',
+  ]);
+});
+
+test('tabs with different aircraft each keep theirs; one that goes to another’s aircraft waits for it', async () => {
+  const { locks } = browserLocks();
+  const log: string[] = [];
+  const first = tab(locks, 'first', log);
+  const second = oneTab(locks, null, {
+    keeps: (late) => log.push(`second keeps${late ? ' late' : ''}`),
+    waits: () => log.push('second waits'),
+    gives: () => {},
+    company: () => {},
+  });
+  second.goTo('ruff');
+  await soon();
+  second.goTo('knot');
+  await soon();
+  first.goTo('ruff');
+  await soon();
+  expect(log).toEqual(['first keeps', 'second keeps', 'second waits', 'first keeps', 'second keeps late']);
+});
+
+test('a tab that gives its aircraft up first keeps what it has not kept', async () => {
+  const { locks } = browserLocks();
+  const channel = browserChannel();
+  const log: string[] = [];
+  const open = (name: string) => {
+    const made = oneTab(locks, channel(), {
+      keeps: (late) => log.push(`${name} keeps${late ? ' late' : ''}`),
+      waits: () => log.push(`${name} waits`),
+      gives: () => log.push(`${name} gives`),
+      company: () => {},
+    });
+    made.goTo('knot');
+    return made;
+  };
   open('first');
+  await soon();
   const second = open('second');
-  second.leave();
-  expect(heard).toEqual(['second has company', 'first has company', 'first is alone']);
+  await soon();
+  log.length = 0;
+  second.takeOver();
+  await soon();
+  expect(log).toEqual(['first gives', 'first waits', 'second keeps late']);
 });

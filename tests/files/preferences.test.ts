@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { defaultPreferences, readPreferences, writePreferences } from '../../src/files/preferences';
+import { FIRST_CHOICES } from '../../src/model/sheet/choices';
 import { mapStorage } from './mapStorage';
 
 test('choices come back', () => {
@@ -11,8 +12,13 @@ test('choices come back', () => {
     layers: { cg: false, stability: true, fit: false, leads: true, rooms: false, inertia: true },
     tilts: 'world',
     learned: ['drag', 'nearer'],
+    sheet: { ...FIRST_CHOICES, paper: 'letter', leftOut: ['weighing', 'card'], by: 'A builder' },
   } as const;
   expect(writePreferences(storage, chosen)).toBe(true);
+  expect(readPreferences(storage)).toEqual(chosen);
+  // How it is balanced goes with the aircraft, not with the person.
+  const balancing = { fuel: 'full', positions: { canopy: 'off' } } as const;
+  writePreferences(storage, { ...chosen, sheet: { ...chosen.sheet, balancing, buttlineMm: 90 } });
   expect(readPreferences(storage)).toEqual(chosen);
 });
 

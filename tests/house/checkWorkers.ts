@@ -13,11 +13,15 @@ const homes: readonly { readonly what: string; readonly pattern: RegExp; readonl
   { what: 'opens a worker', pattern: /\bnew Worker\(/, home: /^src\/(solvers|atFirstRest)\.ts$/ },
 ];
 
-/** Tabs of one browser speak with each other in the same words. */
-const ofTabs = 'src/files/oneTab.ts';
+/** Tabs of one browser speak with each other in the same words, and so does the worker that keeps the page. */
+const others: ReadonlySet<string> = new Set([
+  'src/files/oneTab.ts',
+  'src/files/fleet/fleetNews.ts',
+  'src/files/offline/keepOffline.ts',
+]);
 
 /** Where a worker is spoken with past the one client. */
 export const strayWorkerTalk = (path: string, code: string): string[] =>
   homes.flatMap(({ what, pattern, home }) =>
-    pattern.test(code) && !home.test(path) && path !== ofTabs ? [`${path}: ${what}`] : [],
+    pattern.test(code) && !home.test(path) && !others.has(path) ? [`${path}: ${what}`] : [],
   );

@@ -101,11 +101,15 @@ export const layerRules: Readonly<Record<Layer, LayerRule>> = {
 
 /** Packages that one file alone may import on top of its layer's. */
 export const extraPackages: Readonly<Record<string, RegExp>> = {
+  'src/files/fleet/databaseShelves.ts': /^idb$/,
   'src/store/react.ts': /^(react|zustand|zustand\/vanilla\/shallow)$/,
   // A module that did not come is asked for again under the address that its browser names.
   'src/store/piece.ts': /^\(computed\)$/,
+  'src/model/partsTable/readTable.ts': /^papaparse$/,
   'src/files/link/packed.ts': /^fflate$/,
   'src/panels/along/qrSquares.ts': /^qrcode-generator$/,
+  // Mesh files are read by three's own loaders, off the main thread; no other worker knows of it.
+  'src/workers/meshFile.ts': /^three(\/.*)?$/,
   'src/workers/highsMilp.ts': /^highs$/,
   'src/workers/place.worker.ts': /^highs(\/runtime\?url)?$/,
 };
@@ -125,12 +129,15 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'stability',
     'balance',
     'loads',
+    'power',
     'fit',
+    'partsTable',
     'judgement',
     'place',
     'advice',
     'weigh',
     'begin',
+    'history',
     'words',
     'sheet',
     'reading',

@@ -8,7 +8,14 @@ import {
 } from '../../src/commands/licenceTexts.mjs';
 
 /** These state a permissive licence and ship no text of it; a new one is looked at by a person, and added here. */
-const withoutText = ['@mediapipe/tasks-vision', '@react-three/fiber', 'draco3d', 'maath', 'qrcode-generator', 'stats-gl'];
+const withoutText = [
+  '@mediapipe/tasks-vision',
+  '@react-three/fiber',
+  'draco3d',
+  'maath',
+  'qrcode-generator',
+  'stats-gl',
+];
 
 test('every package of the page has a permissive licence, and its text, but for those looked at', () => {
   const all = readLicences();

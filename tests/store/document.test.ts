@@ -109,4 +109,40 @@ describe('drag', () => {
     expect(drag.api.getState().itemId).toBeNull();
     expect(store.current().parts).toHaveLength(0);
   });
+
+  const named = (name: string, change: Partial<Part> = {}) => ({ ...pack, name, ...change });
+  /** Pack, Receiver, Camera (locked) and Servo, along a line. */
+  const four = (): Aircraft =>
+    [
+      named('Receiver', { positionMm: [300, 10, 0] }),
+      named('Camera', { positionMm: [400, 0, 5], locked: true }),
+      named('Servo', { positionMm: [500, 0, 0] }),
+    ].reduce((now, part) => addPart(now, part).aircraft, withPack());
+  const places = (aircraft: Aircraft) => aircraft.parts.map(({ positionMm }) => positionMm);
+
+  test('what is chosen together goes along by as much, what is locked stays, and it is one step', () => {
+    const aircraft = four();
+    const [packId, receiverId, cameraId] = aircraft.parts.map(({ id }) => id);
+    const store = createDocumentStore(aircraft);
+    const drag = createDrag(store, () => [packId!, cameraId!, receiverId!, 'gone']);
+    const before = places(aircraft);
+    expect(drag.pickUp(receiverId!)).toBe(true);
+    drag.moveTo([310, 10, 0]);
+    drag.moveTo([325, 4, -3]);
+    const moved = [[225, -6, -3], [325, 4, -3], before[2], before[3]];
+    expect(places(store.current())).toEqual(moved);
+    drag.setDown();
+    expect(store.api.getState().past).toHaveLength(1);
+    expect(places(store.current())).toEqual(moved);
+    store.undo();
+    expect(places(store.current())).toEqual(before);
+    drag.pickUp(packId!);
+    drag.moveTo([0, 0, 0]);
+    drag.cancel();
+    expect(places(store.current())).toEqual(before);
+    // What is not among them is dragged alone.
+    drag.pickUp(aircraft.parts[3]!.id);
+    drag.moveTo([501, 0, 0]);
+    expect(places(store.current())).toEqual([...before.slice(0, 3), [501, 0, 0]]);
+  });
 });

@@ -93,7 +93,10 @@ function placedSupport(piece: ConvexPiece, r: Mat3, t: Vec3): Support {
   };
 }
 
-const pointSupport =
+const pointSupport = (points: Float64Array): Support =>
+  points.length > 3 * manyPoints ? boxedSupport(points) : plainSupport(points);
+
+const plainSupport =
   (points: Float64Array): Support =>
   (x, y, z, out, at) => {
     let most = Number.NEGATIVE_INFINITY;
@@ -109,6 +112,49 @@ const pointSupport =
     out[at + 1] = points[best + 1]!;
     out[at + 2] = points[best + 2]!;
   };
+
+/** From so many points on they are looked through box by box, and so many share a box. */
+const manyPoints = 96;
+const perBox = 24;
+
+/** The same for many points, neighbours in space being neighbours in the list: a box that reaches no farther is passed by. */
+function boxedSupport(points: Float64Array): Support {
+  const count = Math.ceil(points.length / (3 * perBox));
+  const boxes = new Float64Array(6 * count);
+  for (let box = 0; box < count; box += 1) {
+    for (let axis = 0; axis < 3; axis += 1) {
+      let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+      const end = Math.min(points.length, 3 * perBox * (box + 1));
+      for (let i = 3 * perBox * box + axis; i < end; i += 3) {
+        low = Math.min(low, points[i]!);
+        high = Math.max(high, points[i]!);
+      }
+      boxes[6 * box + axis] = low;
+      boxes[6 * box + 3 + axis] = high;
+    }
+  }
+  return (x, y, z, out, at) => {
+    let most = Number.NEGATIVE_INFINITY;
+    let best = 0;
+    for (let box = 0; box < count; box += 1) {
+      const k = 6 * box;
+      const reach =
+        x * boxes[x > 0 ? k + 3 : k]! + y * boxes[y > 0 ? k + 4 : k + 1]! + z * boxes[z > 0 ? k + 5 : k + 2]!;
+      if (reach <= most) continue;
+      const end = Math.min(points.length, 3 * perBox * (box + 1));
+      for (let i = 3 * perBox * box; i < end; i += 3) {
+        const along = points[i]! * x + points[i + 1]! * y + points[i + 2]! * z;
+        if (along > most) {
+          most = along;
+          best = i;
+        }
+      }
+    }
+    out[at] = points[best]!;
+    out[at + 1] = points[best + 1]!;
+    out[at + 2] = points[best + 2]!;
+  };
+}
 
 const ellipsoidSupport =
   ([a, b, c]: Vec3): Support =>

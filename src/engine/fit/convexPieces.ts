@@ -1,16 +1,17 @@
 import { type Corner, counterclockwise, polygonArea, turnOf } from '../geometry/polygon';
 import { triangulate } from '../geometry/triangulate';
 import type { Vec3 } from '../geometry/types';
-import { cross, dot, length, lerp, sub } from '../geometry/vec3';
-import type { LoftSection, LoftShape, MeshShape, PrismShape, Shape, TubeShape } from '../mass/shapes';
+import type { LoftSection, LoftShape, PrismShape, Shape, TubeShape } from '../mass/shapes';
 import { sectionBetween } from '../mass/solids/loft';
 import { perObject } from '../memory/memory';
 import type { ConvexPiece } from './convex';
+import { meshPieces } from './meshPieces';
 
 /**
  * A shape as convex solids whose union it is, in its own frame. Exact for all but: a tube, taken as its
- * outside; a loft whose roundness changes, within 0.01 mm up to the size of a model; a mesh that is neither convex nor seen whole from
- * the middle of its corners, taken as its hull. Throws for a panel, which fit does not deal with.
+ * outside; a loft whose roundness changes, within 0.01 mm up to the size of a model; a mesh that is neither convex nor
+ * seen whole from the middle of its corners, or has many triangles: covered (`convexCover`). Throws for a panel, which fit
+ * does not deal with.
  */
 export const convexPieces: (shape: Shape) => readonly ConvexPiece[] = perObject((shape: Shape) => {
   switch (shape.kind) {
@@ -145,26 +146,6 @@ function joinedPart(
 
 const isConvex = (corners: readonly Corner[]): boolean =>
   corners.every((b, i) => turnOf(corners.at(i - 1)!, b, corners[(i + 1) % corners.length]!) >= 0);
-
-function meshPieces({ verticesMm, triangles }: MeshShape): ConvexPiece[] {
-  const reach = Math.max(...verticesMm.map(length), 1);
-  const planes = triangles.map(([i, j, k]) => {
-    const a = verticesMm[i]!;
-    return { a, normal: cross(sub(verticesMm[j]!, a), sub(verticesMm[k]!, a)) };
-  });
-  const behind = (p: Vec3) =>
-    planes.every(({ a, normal }) => dot(sub(p, a), normal) <= 1e-9 * reach * length(normal));
-  const whole: ConvexPiece = { kind: 'points', pointsMm: verticesMm, radiusMm: 0 };
-  if (verticesMm.every(behind)) return [whole];
-  const sum = verticesMm.reduce((s, [x, y, z]): Vec3 => [s[0] + x, s[1] + y, s[2] + z], [0, 0, 0]);
-  const middle = lerp([0, 0, 0], sum, 1 / verticesMm.length);
-  if (!behind(middle)) return [whole];
-  return triangles.map(([i, j, k]) => ({
-    kind: 'points',
-    pointsMm: [middle, verticesMm[i]!, verticesMm[j]!, verticesMm[k]!],
-    radiusMm: 0,
-  }));
-}
 
 const sectors = 48;
 

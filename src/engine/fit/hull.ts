@@ -1,22 +1,31 @@
 import { pointFromAircraft, poseRotation, turn } from '../geometry/rotation';
+import { spatialOrder } from '../geometry/spatialOrder';
 import type { Pose, Vec3 } from '../geometry/types';
 import { add, addScaled, cross, length, normalise, scale, sub } from '../geometry/vec3';
-import type { LoftSection, LoftShape } from '../mass/shapes';
+import type { LoftSection, LoftShape, MeshShape } from '../mass/shapes';
 import { sectionBetween } from '../mass/solids/loft';
 import { sectionRing } from '../mass/tessellate';
+import { meshHolds } from '../mesh/meshHolds';
 import { straightStretches } from './convexPieces';
 import { furthestAlong, pointSolid, waysRound } from './outline';
 import { nearestPoints, type ShapeDistance } from './shapeDistance';
 import type { Solid } from './solid';
 import { type Triangle, type TriangleTree, triangleTree } from './triangleTree';
 
-/** A hollow hull where it stands. Its wall lies inside the loft's surface. */
+/** A hollow hull where it stands. Its wall lies inside the loft's surface, or the mesh's where it has one. */
 export interface HullShape {
   readonly shape: LoftShape;
   readonly pose: Pose;
+  /** The hull's own closed surface; the loft is then an estimate of it, for what asks only for a section. */
+  readonly mesh?: PosedMesh | undefined;
   readonly skinMm: number;
   /** Ends without a wall, as at a tail pipe. */
   readonly open: { readonly front: boolean; readonly rear: boolean };
+}
+
+export interface PosedMesh {
+  readonly shape: MeshShape;
+  readonly pose: Pose;
 }
 
 export interface Hull extends HullShape {
@@ -35,7 +44,7 @@ const mostSteps = 64;
 const warpedStretches = 4;
 
 export function hullOf(hull: HullShape): Hull {
-  const facets = hullFacets(hull);
+  const facets = hull.mesh ? meshFacets(hull.mesh, hull.open) : hullFacets(hull);
   return { ...hull, facets, tree: triangleTree(facets) };
 }
 
@@ -74,10 +83,30 @@ function hullFacets({ shape: { sections }, pose, open }: HullShape): Triangle[] 
   return facets;
 }
 
+/** A facet this near to the first or last station is part of that end's wall, mm. */
+const endMm = 0.01;
+
+/** A mesh's facets where it stands, neighbours side by side; without the flat wall of an end that is open. */
+function meshFacets({ shape, pose }: PosedMesh, open: HullShape['open']): Triangle[] {
+  const rotation = poseRotation(pose);
+  const corners = shape.verticesMm.map((vertex) => add(turn(rotation, vertex), pose.positionMm));
+  const stations = corners.map(([x]) => x);
+  const front = stations.reduce((least, x) => Math.min(least, x), Infinity) + endMm;
+  const rear = stations.reduce((most, x) => Math.max(most, x), -Infinity) - endMm;
+  const facets = shape.triangles
+    .map(([a, b, c]): Triangle => [corners[a]!, corners[b]!, corners[c]!])
+    .filter((facet) => !(open.front && facet.every(([x]) => x <= front)))
+    .filter((facet) => !(open.rear && facet.every(([x]) => x >= rear)));
+  return spatialOrder(facets, ([a, b, c]) => [a[0] + b[0] + c[0], a[1] + b[1] + c[1], a[2] + b[2] + c[2]]);
+}
+
 /** True when a point (aircraft frame, mm) lies in the hull. Past an open end the last section runs on. */
-export function hullHolds({ shape: { sections }, pose, open }: HullShape, pointMm: Vec3): boolean {
+export function hullHolds({ shape: { sections }, pose, open, mesh }: HullShape, pointMm: Vec3): boolean {
   const [x, y, z] = pointFromAircraft(pose, pointMm);
   const [first, last] = [sections[0]!, sections.at(-1)!];
+  if (mesh && x >= first.xMm && x <= last.xMm) {
+    return meshHolds(mesh.shape, pointFromAircraft(mesh.pose, pointMm));
+  }
   if (x < first.xMm) return open.front && sectionHolds(first, y, z);
   if (x > last.xMm) return open.rear && sectionHolds(last, y, z);
   const at = Math.max(

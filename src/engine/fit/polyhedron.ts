@@ -64,13 +64,15 @@ const ofMesh = ({ verticesMm, triangles }: Mesh): Polyhedron => ({
   sign: 1,
 });
 
+/** Meshes of more triangles are not asked whether they are convex: it takes longer than it saves. */
+const fewTriangles = 2000;
+
+const isConvex = ({ verticesMm }: Mesh, planes: readonly Plane[]): boolean =>
+  verticesMm.every((p) => planes.every(({ normal, offsetMm }) => dot(p, normal) <= offsetMm + sameMm));
+
 function meshPolyhedra(mesh: Mesh): Polyhedron[] {
   const whole = ofMesh(mesh);
-  const planes = planesOf(whole);
-  const convex = mesh.verticesMm.every((p) =>
-    planes.every(({ normal, offsetMm }) => dot(p, normal) <= offsetMm + sameMm),
-  );
-  if (convex) return [whole];
+  if (mesh.triangles.length <= fewTriangles && isConvex(mesh, planesOf(whole))) return [whole];
   const apex = mesh.verticesMm[0]!;
   return whole.faces.flatMap((face) => {
     const [a, b, c] = face as readonly [Vec3, Vec3, Vec3];

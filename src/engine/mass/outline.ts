@@ -1,6 +1,7 @@
 import { type Corner, counterclockwise, turnOf } from '../geometry/polygon';
 import type { Vec3 } from '../geometry/types';
 import { cross, dot, length, sub } from '../geometry/vec3';
+import { perObject } from '../memory/memory';
 import { aerofoilPieces } from './aerofoil';
 import type { LoftSection, LoftShape, PanelShape, PrismShape, Shape } from './shapes';
 import { panelSections } from './solids/panel';
@@ -165,8 +166,9 @@ function panelLines(shape: PanelShape): Line[] {
 }
 
 /** Mesh edges where the two facets differ by more than 20°, or one is missing. */
-function crispEdges({ verticesMm, triangles }: Mesh): Line[] {
-  const facing = new Map<string, Vec3>();
+const crispEdges = perObject(({ verticesMm, triangles }: Mesh): Line[] => {
+  const count = verticesMm.length;
+  const facing = new Map<number, Vec3>();
   for (const [a, b, c] of triangles) {
     const normal = cross(sub(verticesMm[b]!, verticesMm[a]!), sub(verticesMm[c]!, verticesMm[a]!));
     for (const [from, to] of [
@@ -174,16 +176,16 @@ function crispEdges({ verticesMm, triangles }: Mesh): Line[] {
       [b, c],
       [c, a],
     ] as const)
-      facing.set(`${from}>${to}`, normal);
+      facing.set(from * count + to, normal);
   }
   const lines: Line[] = [];
   for (const [edge, normal] of facing) {
-    const [from, to] = edge.split('>').map(Number) as [number, number];
-    const other = facing.get(`${to}>${from}`);
+    const [from, to] = [Math.floor(edge / count), edge % count];
+    const other = facing.get(to * count + from);
     if (other && from > to) continue;
     if (!other || dot(normal, other) < crisp * length(normal) * length(other)) {
       lines.push([verticesMm[from]!, verticesMm[to]!]);
     }
   }
   return lines;
-}
+});

@@ -1,4 +1,5 @@
 import type { Band } from '../balance/band';
+import { TOUCH_MM } from '../balance/band';
 import type { LoadCase } from './types';
 
 /** One thing to be moved with everything else where it is. */
@@ -123,11 +124,11 @@ function zoneAxis(input: ZoneInput, axis: 0 | 1, lowMm: number, highMm: number):
   let toMm = Number.POSITIVE_INFINITY;
   for (const { atZeroMm, perMm } of lines.lower) {
     if (perMm > 0) fromMm = Math.max(fromMm, -atZeroMm / perMm);
-    else if (atZeroMm < -1e-9) fromMm = Number.POSITIVE_INFINITY;
+    else if (atZeroMm < -TOUCH_MM) fromMm = Number.POSITIVE_INFINITY;
   }
   for (const { atZeroMm, perMm } of lines.upper) {
     if (perMm < 0) toMm = Math.min(toMm, atZeroMm / -perMm);
-    else if (atZeroMm < -1e-9) toMm = Number.NEGATIVE_INFINITY;
+    else if (atZeroMm < -TOUCH_MM) toMm = Number.NEGATIVE_INFINITY;
   }
   // A limit broken in a case without the thing sends its end off to infinity, and no place is left there.
   const some = fromMm <= toMm && fromMm < Number.POSITIVE_INFINITY && toMm > Number.NEGATIVE_INFINITY;

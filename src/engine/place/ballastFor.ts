@@ -1,4 +1,6 @@
+import { TOUCH_MM } from '../balance/band';
 import type { BalanceRow } from './balanceRows';
+import { WHOLE_WITHIN } from './tolerances';
 import type { BallastSpot } from './types';
 
 /** A spot and the most steps that it takes. */
@@ -48,7 +50,11 @@ export function ballastFor(
       if (axis === 0 && insideMm < marginMm) marginMm = insideMm;
     }
     const isFirst = k < 0 && second < 0;
-    if (!isFirst && shortMm > best.shortMm - 1e-9 && !(shortMm === best.shortMm && ballastG < best.ballastG))
+    if (
+      !isFirst &&
+      shortMm > best.shortMm - TOUCH_MM &&
+      !(shortMm === best.shortMm && ballastG < best.ballastG)
+    )
       return;
     Object.assign(best, { shortMm, marginMm, ballastG, k, g, second, secondG });
   };
@@ -86,8 +92,8 @@ function worthTrying(
     const { perSpot } = rows[r]!;
     const value = values[r]! + (second >= 0 ? perSpot[second]! * secondG : 0);
     const perStep = perSpot[k]! * stepG;
-    if (perStep > 0 && value < 0) least = Math.max(least, Math.ceil(-value / perStep - 1e-6));
-    if (perStep < 0 && value > 0) greatest = Math.min(greatest, Math.floor(value / -perStep + 1e-6));
+    if (perStep > 0 && value < 0) least = Math.max(least, Math.ceil(-value / perStep - WHOLE_WITHIN));
+    if (perStep < 0 && value > 0) greatest = Math.min(greatest, Math.floor(value / -perStep + WHOLE_WITHIN));
   }
   least = Math.min(least, most);
   const steps = new Set([least, greatest, Math.round((least + greatest) / 2)]);

@@ -1,4 +1,6 @@
-import { AXES, gapAlong, gapBetween, NO_LENGTH_MM } from './regions';
+import { stepsDown } from '../geometry/wholeSteps';
+import { AXES, gapAlong, gapBetween } from './regions';
+import { SAME_MM, WHOLE_WITHIN } from './tolerances';
 import type { BallastSpot, PlaceBox, PlaceProblem } from './types';
 
 /** The box of so much ballast at a spot; null for a spot whose ballast takes no room, and for none. */
@@ -23,7 +25,7 @@ export const growthMm = ({ body, stepG }: BallastSpot): number =>
 export function halfBeside(spot: BallastSpot, box: PlaceBox, gapMm: number): number {
   const sliver = ballastBox(spot, spot.stepG * 1e-9);
   if (!sliver) return Number.POSITIVE_INFINITY;
-  const beside = AXES.slice(1).some((axis) => gapAlong(sliver, box, axis) >= gapMm - NO_LENGTH_MM);
+  const beside = AXES.slice(1).some((axis) => gapAlong(sliver, box, axis) >= gapMm - SAME_MM);
   if (beside) return Number.POSITIVE_INFINITY;
   const ahead = spot.positionMm[0] - box.maxMm[0] - gapMm;
   const behind = box.minMm[0] - spot.positionMm[0] - gapMm;
@@ -32,11 +34,11 @@ export function halfBeside(spot: BallastSpot, box: PlaceBox, gapMm: number): num
 
 /** Whole steps of a stack that is no longer than this either way. */
 export const stepsWithin = (spot: BallastSpot, halfMm: number): number =>
-  spot.body ? Math.floor(halfMm / growthMm(spot) + 1e-6) : Number.POSITIVE_INFINITY;
+  spot.body ? Math.floor(halfMm / growthMm(spot) + WHOLE_WITHIN) : Number.POSITIVE_INFINITY;
 
 /** The steps that a spot takes: what is allowed, what its room holds, and what obstacles and forbidden zones leave of that. */
 export function mostSteps(problem: PlaceProblem, spot: BallastSpot): number {
-  const allowed = Math.floor(spot.mostG / spot.stepG + 1e-9);
+  const allowed = stepsDown(spot.mostG / spot.stepG);
   if (!spot.body) return allowed;
   const gapOf = gapBetween(problem);
   const halves = [

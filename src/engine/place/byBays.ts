@@ -4,6 +4,7 @@ import { patternProgram } from './patternProgram';
 import type { Patterns } from './patterns';
 import type { Choice } from './rooms';
 import { gapFor, type Search, settleChoices } from './search';
+import { SAME_G } from './tolerances';
 
 /** What looking bay by bay came to. */
 export interface ByBays {
@@ -47,7 +48,7 @@ export function byBays(search: Search, goal: Goal, budget: Budget): ByBays {
     const found: MilpAnswer = solve(program, {
       timeMs: Math.max(1, budget.untilMs - order.now()),
       gap: gapFor(goal, stepG),
-      enough: budget.knownBound + (goal.seek === 'most margin' ? gapFor(goal, stepG) : 1e-6),
+      enough: budget.knownBound + (goal.seek === 'most margin' ? gapFor(goal, stepG) : SAME_G),
       shouldStop,
     });
     if (found.status === 'infeasible') {

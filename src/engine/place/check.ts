@@ -2,6 +2,7 @@ import type { Vec3 } from '../geometry/types';
 import { ballastBox, mostSteps } from './ballastRoom';
 import { endsAt, leadMoment, leadRunMm } from './leadRun';
 import { AXES, centreRange, gapAlong, gapBetween, straightGap } from './regions';
+import { WHOLE_WITHIN } from './tolerances';
 import type { BallastPlaced, Lead, PlaceBox, Placed, PlaceProblem } from './types';
 
 /** How one load case lies against its limits with everything in place, mm; positive inside. */
@@ -159,8 +160,8 @@ function ballastFaults(problem: PlaceProblem, ballast: readonly BallastPlaced[])
     const spot = problem.spots.find(({ id }) => id === spotId);
     if (!spot) return [`There is no ballast spot ${spotId}.`];
     const steps = massG / spot.stepG;
-    const whole = Math.abs(steps - Math.round(steps)) < 1e-6;
-    return whole && massG >= 0 && steps <= mostSteps(problem, spot) + 1e-6
+    const whole = Math.abs(steps - Math.round(steps)) < WHOLE_WITHIN;
+    return whole && massG >= 0 && steps <= mostSteps(problem, spot) + WHOLE_WITHIN
       ? []
       : [`${spot.name} cannot take ${massG} g in steps of ${spot.stepG} g.`];
   });

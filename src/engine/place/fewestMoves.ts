@@ -3,6 +3,7 @@ import { type ArrangeOrder, type Search, searchOf, settlingOf } from './search';
 import { SAME_MARGIN_MM } from './searchState';
 import { type Settling, settlePlaces } from './settlePlaces';
 import { STAY, withStays } from './stays';
+import { WHOLE_WITHIN } from './tolerances';
 import type { Arrangement, PlaceProblem } from './types';
 
 /** Of all arrangements with that ballast and that margin the one in which the fewest parts leave their place. */
@@ -29,12 +30,12 @@ export function fewestMoves(search: Search): void {
     const fewer = settlePlaces(
       settling,
       goal,
-      { timeMs: leftMs(), gap: 0.999, enough: least + 1e-6, shouldStop },
+      { timeMs: leftMs(), gap: 0.999, enough: least + WHOLE_WITHIN, shouldStop },
       { mostMoves: state.best.moves - 1 },
     );
     state.take(fewer.arrangement);
     if (fewer.answer.status === 'infeasible') least = state.best.moves;
-    else least = Math.max(least, Math.ceil(fewer.answer.bound - 1e-6));
+    else least = Math.max(least, Math.ceil(fewer.answer.bound - WHOLE_WITHIN));
   }
   state.movesProved = isLeast(least);
 }

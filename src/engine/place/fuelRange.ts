@@ -1,4 +1,5 @@
 import type { Band } from '../balance/band';
+import { TOUCH_MM } from '../balance/band';
 import type { TravelPoint } from '../balance/travel';
 
 /** A stretch of the burn, as fuel fractions, less fuel first. */
@@ -23,7 +24,7 @@ export function fuelRange(travel: readonly TravelPoint[], band: Band): FuelStret
   };
   const overAft = ({ massG, cgMm }: TravelPoint) => massG * (cgMm[0] - band.aftMm);
   const underForward = ({ massG, cgMm }: TravelPoint) => massG * (band.forwardMm - cgMm[0]);
-  if (points.length === 1 && overAft(points[0]!) <= 1e-9 && underForward(points[0]!) <= 1e-9) {
+  if (points.length === 1 && overAft(points[0]!) <= TOUCH_MM && underForward(points[0]!) <= TOUCH_MM) {
     add(points[0]!.fuelFraction, points[0]!.fuelFraction);
   }
   points.slice(1).forEach((b, i) => {
@@ -31,9 +32,9 @@ export function fuelRange(travel: readonly TravelPoint[], band: Band): FuelStret
     let [from, to] = [0, 1];
     for (const out of [overAft, underForward]) {
       const [atA, atB] = [out(a), out(b)];
-      if (atA > 1e-9 && atB > 1e-9) [from, to] = [1, 0];
-      else if (atA > 1e-9) from = Math.max(from, atA / (atA - atB));
-      else if (atB > 1e-9) to = Math.min(to, atA / (atA - atB));
+      if (atA > TOUCH_MM && atB > TOUCH_MM) [from, to] = [1, 0];
+      else if (atA > TOUCH_MM) from = Math.max(from, atA / (atA - atB));
+      else if (atB > TOUCH_MM) to = Math.min(to, atA / (atA - atB));
     }
     if (from > to) return;
     const at = (share: number) => a.fuelFraction + share * (b.fuelFraction - a.fuelFraction);

@@ -5,6 +5,7 @@ import { singlePatterns } from './patterns';
 import type { Choice } from './rooms';
 import { gapFor, type Search, settleChoices } from './search';
 import { arrangementOf, settlePlaces } from './settlePlaces';
+import { SAME_G } from './tolerances';
 
 const LEAST_BALLAST: Goal = { seek: 'least ballast' };
 const MOST_MISFITS = 40;
@@ -34,7 +35,7 @@ export function withoutOverlap(search: Search): void {
     const found = solve(program, {
       timeMs: leftMs(),
       gap: gapFor(LEAST_BALLAST, stepG),
-      enough: state.boundG + 1e-6,
+      enough: state.boundG + SAME_G,
       shouldStop,
     });
     if (found.status === 'infeasible') {
@@ -79,7 +80,7 @@ export function raced(search: Search): void {
   if (!open()) return;
   wholeProgram(search, Math.min(HEAT_MS, leftMs() / 2));
   if (!open()) return;
-  const isWholeAhead = state.boundG - start > bays + 1e-6 || state.best !== bestOfBays;
+  const isWholeAhead = state.boundG - start > bays + SAME_G || state.best !== bestOfBays;
   const [first, second] = isWholeAhead ? [wholeProgram, setsByBay] : [setsByBay, wholeProgram];
   first(search, leftMs() * 0.6);
   if (open()) second(search, leftMs() * 0.9);

@@ -1,3 +1,4 @@
+import { TOUCH_MM } from '../balance/band';
 import type { Vec3 } from '../geometry/types';
 import { canPrecede, type Occupant } from './regions';
 
@@ -68,7 +69,7 @@ export function lineSurplus(
     const runMm = Math.min(job.leftMm, next - at);
     job.momentMm2 += runMm * (at + runMm / 2);
     // A sliver of rounding must not keep a job alive.
-    job.leftMm = runMm >= job.leftMm - 1e-9 ? 0 : job.leftMm - runMm;
+    job.leftMm = runMm >= job.leftMm - TOUCH_MM ? 0 : job.leftMm - runMm;
     at += runMm;
   }
   return jobs.reduce((sum, { fromMm, lengthMm, perMm, momentMm2 }) => {

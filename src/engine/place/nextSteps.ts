@@ -1,9 +1,11 @@
 import type { Vec3 } from '../geometry/types';
+import { stepsUp } from '../geometry/wholeSteps';
 import { balanceRows, bindingRows } from './balanceRows';
 import { type Bettered, ballastFor } from './ballastFor';
 import { halfBeside, mostSteps, stepsWithin } from './ballastRoom';
 import { AXES, centreRange, fitsRegion, gapAlong, gapBetween, straightGap, widest } from './regions';
 import { SAME_MARGIN_MM } from './searchState';
+import { SAME_G, SAME_MM } from './tolerances';
 import type { PlaceBox, PlaceProblem } from './types';
 
 /** A part's option, by its number, and the middle of its box, mm. */
@@ -34,7 +36,7 @@ const ENOUGH_MM = 1e-4;
 /** Below 0 where the first is better. Margins count only where nothing is short. */
 function compareWorth(a: Worth, b: Worth, sameMm = SAME_MARGIN_MM): number {
   if (Math.abs(a.shortMm - b.shortMm) > ENOUGH_MM) return a.shortMm - b.shortMm;
-  if (Math.abs(a.ballastG - b.ballastG) > 1e-6) return a.ballastG - b.ballastG;
+  if (Math.abs(a.ballastG - b.ballastG) > SAME_G) return a.ballastG - b.ballastG;
   if (Math.abs(a.marginMm - b.marginMm) > sameMm) return b.marginMm - a.marginMm;
   return a.moves - b.moves;
 }
@@ -78,15 +80,15 @@ function spread(
   stepMm: number,
   alsoMm: number,
 ): number[] {
-  const count = Math.max(1, Math.ceil((highMm - lowMm) / stepMm - 1e-9));
+  const count = Math.max(1, stepsUp((highMm - lowMm) / stepMm));
   const all =
-    highMm - lowMm < 1e-6
+    highMm - lowMm < SAME_MM
       ? [lowMm]
       : Array.from({ length: count + 1 }, (_, i) => lowMm + ((highMm - lowMm) * i) / count);
-  return alsoMm > lowMm + 1e-6 && alsoMm < highMm - 1e-6 ? [...all, alsoMm] : all;
+  return alsoMm > lowMm + SAME_MM && alsoMm < highMm - SAME_MM ? [...all, alsoMm] : all;
 }
 
-const near = (a: Vec3, b: Vec3) => AXES.every((axis) => Math.abs(a[axis] - b[axis]) < 1e-6);
+const near = (a: Vec3, b: Vec3) => AXES.every((axis) => Math.abs(a[axis] - b[axis]) < SAME_MM);
 
 const boxAt = (sizeMm: Vec3, at: Vec3): PlaceBox => ({
   minMm: [at[0] - sizeMm[0] / 2, at[1] - sizeMm[1] / 2, at[2] - sizeMm[2] / 2],
@@ -94,8 +96,8 @@ const boxAt = (sizeMm: Vec3, at: Vec3): PlaceBox => ({
 });
 
 const keeps = (a: PlaceBox, b: PlaceBox, { axisMm, straightMm }: ReturnType<ReturnType<typeof gapBetween>>) =>
-  Math.max(...AXES.map((axis) => gapAlong(a, b, axis))) >= axisMm - 1e-6 &&
-  (straightMm <= 0 || straightGap(a, b) >= straightMm - 1e-6);
+  Math.max(...AXES.map((axis) => gapAlong(a, b, axis))) >= axisMm - SAME_MM &&
+  (straightMm <= 0 || straightGap(a, b) >= straightMm - SAME_MM);
 
 /** What is known of steps from one state: the worth of any, and those that better it. */
 export interface Stepping {

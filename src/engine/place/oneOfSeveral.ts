@@ -1,6 +1,7 @@
 import { type ArrangeOrder, arrange } from './arrange';
 import { arrangeSentence } from './arrangeSentence';
 import { type ArrangeAnswer, SAME_MARGIN_MM } from './searchState';
+import { SAME_G } from './tolerances';
 import type { PlaceProblem } from './types';
 
 /** The best of several answers, and which it was; its proofs hold over all of them. */
@@ -36,9 +37,9 @@ export function bestOfSeveral(answers: readonly ArrangeAnswer[]): OneOfSeveral {
   const equals = rivals.filter(({ keptMarginMm }) => keptMarginMm >= chosen.keptMarginMm);
   const boundG = Math.min(chosen.boundG, ...equals.map((one) => one.boundG));
   const proved = best
-    ? best.ballastG <= boundG + 1e-6
+    ? best.ballastG <= boundG + SAME_G
     : answers.every(({ boundG: g }) => g === Number.POSITIVE_INFINITY);
-  const tied = equals.filter((one) => best !== null && one.boundG <= best.ballastG + 1e-6);
+  const tied = equals.filter((one) => best !== null && one.boundG <= best.ballastG + SAME_G);
   const marginMm = best?.marginMm ?? 0;
   const isWider = (one: ArrangeAnswer) =>
     one.marginBoundMm === null || one.marginBoundMm > marginMm + SAME_MARGIN_MM;
@@ -62,7 +63,7 @@ export function bestOfSeveral(answers: readonly ArrangeAnswer[]): OneOfSeveral {
 function isBetter(a: ArrangeAnswer, b: ArrangeAnswer): boolean {
   if (!a.best || !b.best) return a.best !== null && b.best === null;
   if (a.keptMarginMm !== b.keptMarginMm) return a.keptMarginMm > b.keptMarginMm;
-  if (Math.abs(a.best.ballastG - b.best.ballastG) > 1e-6) return a.best.ballastG < b.best.ballastG;
+  if (Math.abs(a.best.ballastG - b.best.ballastG) > SAME_G) return a.best.ballastG < b.best.ballastG;
   if (Math.abs(a.best.marginMm - b.best.marginMm) > SAME_MARGIN_MM) return a.best.marginMm > b.best.marginMm;
   return a.best.moves < b.best.moves;
 }

@@ -1,6 +1,7 @@
 import type { Vec3 } from '../geometry/types';
 import { lineSurplus, type PackItem, standingInLine } from './lineBound';
-import { AXES, type Axis, canPrecede, NO_LENGTH_MM } from './regions';
+import { AXES, type Axis, canPrecede } from './regions';
+import { SAME_MM } from './tolerances';
 
 export interface Packing {
   /** No packing costs less than this. */
@@ -82,7 +83,7 @@ function settle(
       const least = at[before]! + apartMm;
       if (at[after]! >= least - 1e-12) continue;
       const item = items[after]!;
-      if (least > item.region.maxMm[axis] - item.sizeMm[axis] + NO_LENGTH_MM) return null;
+      if (least > item.region.maxMm[axis] - item.sizeMm[axis] + SAME_MM) return null;
       at[after] = least;
       moved = true;
     }
@@ -108,8 +109,8 @@ function collision(
       const gap = gapOf(i, j);
       const meet = AXES.every(
         (axis) =>
-          corners[i]![axis] + items[i]!.sizeMm[axis] + gap > corners[j]![axis] + NO_LENGTH_MM &&
-          corners[j]![axis] + items[j]!.sizeMm[axis] + gap > corners[i]![axis] + NO_LENGTH_MM,
+          corners[i]![axis] + items[i]!.sizeMm[axis] + gap > corners[j]![axis] + SAME_MM &&
+          corners[j]![axis] + items[j]!.sizeMm[axis] + gap > corners[i]![axis] + SAME_MM,
       );
       if (meet) return [i, j];
     }
@@ -153,8 +154,8 @@ function packedInLine(items: readonly PackItem[], gapOf: (i: number, j: number) 
         (axis) =>
           canPrecede(item, items[j]!, gapMm, axis) ||
           canPrecede(items[j]!, item, gapMm, axis) ||
-          item.region.minMm[axis] >= items[j]!.region.maxMm[axis] + gapMm - NO_LENGTH_MM ||
-          items[j]!.region.minMm[axis] >= item.region.maxMm[axis] + gapMm - NO_LENGTH_MM,
+          item.region.minMm[axis] >= items[j]!.region.maxMm[axis] + gapMm - SAME_MM ||
+          items[j]!.region.minMm[axis] >= item.region.maxMm[axis] + gapMm - SAME_MM,
       );
       if (sideways) return null;
     }
@@ -172,7 +173,7 @@ function packedInLine(items: readonly PackItem[], gapOf: (i: number, j: number) 
     const { region, sizeMm, perMm } = items[i]!;
     cornersMm[i] = [at, region.minMm[1], region.minMm[2]];
     bound += perMm * at;
-    if (at + sizeMm[0] > head.region.maxMm[0] + NO_LENGTH_MM)
+    if (at + sizeMm[0] > head.region.maxMm[0] + SAME_MM)
       return { bound: Number.POSITIVE_INFINITY, cornersMm: null };
     at += sizeMm[0] + gapMm;
   }

@@ -4,6 +4,7 @@ import { addColumn, addRow, emptyMilp, type Milp, type Terms } from './milp';
 import type { Pattern, Patterns } from './patterns';
 import { type Choice, optionOf } from './rooms';
 import { STAY } from './stays';
+import { FULL_WITHIN } from './tolerances';
 import type { PlaceProblem } from './types';
 import { volumeShares } from './volumeShares';
 
@@ -63,7 +64,7 @@ export function patternProgram(
       program,
       own.map((p, k) => [chosen[p]!, shares[k]!] as const),
       Number.NEGATIVE_INFINITY,
-      1 + 1e-9,
+      1 + FULL_WITHIN,
     );
   });
   rows.forEach((row, r) => {

@@ -1,5 +1,6 @@
 import type { BalanceRow } from './balanceRows';
 import { type Choice, mostAlone, mostPacked, type Room, type RoomPacker } from './rooms';
+import { FULL_WITHIN } from './tolerances';
 import type { PlaceProblem } from './types';
 import { volumeShares } from './volumeShares';
 
@@ -80,7 +81,7 @@ function ofRoom(
     for (let i = from; i < room.length; i++) {
       const next = room[i]!;
       if (choices.some(({ part }) => part === next.part)) continue;
-      if (used + shares[i]! > 1 + 1e-9) continue;
+      if (used + shares[i]! > 1 + FULL_WITHIN) continue;
       if (!grow(i + 1, [...choices, next], used + shares[i]!)) return false;
     }
     return true;

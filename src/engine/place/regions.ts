@@ -1,8 +1,6 @@
 import type { Vec3 } from '../geometry/types';
+import { SAME_MM } from './tolerances';
 import type { PlaceBox, PlaceProblem } from './types';
-
-/** Lengths below this are nothing, mm. */
-export const NO_LENGTH_MM = 1e-6;
 
 export const AXES = [0, 1, 2] as const;
 export type Axis = (typeof AXES)[number];
@@ -26,7 +24,7 @@ export function centreRange({ region, sizeMm }: Occupant, axis: Axis): { lowMm: 
   const lowMm = region.minMm[axis] + sizeMm[axis] / 2;
   const highMm = region.maxMm[axis] - sizeMm[axis] / 2;
   // A box that fits to rounding is held in the middle.
-  return highMm < lowMm && highMm > lowMm - NO_LENGTH_MM
+  return highMm < lowMm && highMm > lowMm - SAME_MM
     ? { lowMm: (lowMm + highMm) / 2, highMm: (lowMm + highMm) / 2 }
     : { lowMm, highMm };
 }
@@ -41,13 +39,13 @@ export const fitsRegion = (occupant: Occupant): boolean =>
 export const mayMeet = (a: Occupant, b: Occupant, gapMm: number): boolean =>
   AXES.every(
     (axis) =>
-      a.region.minMm[axis] < b.region.maxMm[axis] + gapMm - NO_LENGTH_MM &&
-      b.region.minMm[axis] < a.region.maxMm[axis] + gapMm - NO_LENGTH_MM,
+      a.region.minMm[axis] < b.region.maxMm[axis] + gapMm - SAME_MM &&
+      b.region.minMm[axis] < a.region.maxMm[axis] + gapMm - SAME_MM,
   );
 
 /** Whether the first can stand before the second along an axis with the gap between. */
 export const canPrecede = (a: Occupant, b: Occupant, gapMm: number, axis: Axis): boolean =>
-  a.region.minMm[axis] + a.sizeMm[axis] + gapMm <= b.region.maxMm[axis] - b.sizeMm[axis] + NO_LENGTH_MM;
+  a.region.minMm[axis] + a.sizeMm[axis] + gapMm <= b.region.maxMm[axis] - b.sizeMm[axis] + SAME_MM;
 
 /** How far two boxes are apart along an axis, mm; negative where they overlap. */
 export const gapAlong = (a: PlaceBox, b: PlaceBox, axis: Axis): number =>

@@ -2,6 +2,7 @@ import { normalBelow } from '../balance/bivariateNormal';
 import { type ArrangeOrder, arrange } from './arrange';
 import type { ArrangeAnswer } from './searchState';
 import { shrunkBand } from './shrunkBand';
+import { SAME_G } from './tolerances';
 import type { PlaceProblem } from './types';
 
 /** How many standard uncertainties the CG must be inside each limit, for a probability of being inside both. */
@@ -62,7 +63,7 @@ function noDearer(plain: ArrangeAnswer, sure: ArrangeAnswer | null, marginMm: nu
     ...plain,
     best: { ...best, marginMm: best.marginMm + marginMm },
     gapG: Math.max(0, best.ballastG - plain.boundG),
-    proved: best.ballastG <= plain.boundG + 1e-6,
+    proved: best.ballastG <= plain.boundG + SAME_G,
     marginProved: false,
     movesProved: false,
   };

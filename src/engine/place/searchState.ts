@@ -1,5 +1,6 @@
 import { arrangeSentence } from './arrangeSentence';
 import type { Milp } from './milp';
+import { SAME_G } from './tolerances';
 import type { Arrangement } from './types';
 
 /** Margins this close are the same, mm: a hundredth is less than anyone can measure. */
@@ -37,7 +38,7 @@ export interface SearchState {
   answer(): ArrangeAnswer;
   /** Keeps an arrangement if it is better, and tells of it. */
   take(one: Arrangement | null): void;
-  /** Raises the bound on the ballast, to whole steps, g. */
+  /** Raises the bound on the ballast, to whole steps, g, and tells of it. */
   raise(grams: number): void;
   /** A bound that did not stand up is no more than this, g. */
   takeBack(grams: number): void;
@@ -77,8 +78,10 @@ export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer
     },
     raise(grams) {
       const least =
-        stepG > 0 ? Math.ceil(grams / stepG - 1e-5) * stepG : grams > 1e-6 ? Number.POSITIVE_INFINITY : 0;
-      state.boundG = Math.max(state.boundG, least);
+        stepG > 0 ? Math.ceil(grams / stepG - 1e-5) * stepG : grams > SAME_G ? Number.POSITIVE_INFINITY : 0;
+      if (least <= state.boundG) return;
+      state.boundG = least;
+      onProgress?.(state.answer());
     },
     takeBack(grams) {
       state.boundG = Math.min(state.boundG, stepG > 0 ? Math.floor(grams / stepG + 1e-5) * stepG : 0);
@@ -88,14 +91,14 @@ export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer
     },
     isProved: () =>
       state.boundG === Number.POSITIVE_INFINITY ||
-      (state.best !== null && state.best.ballastG <= state.boundG + 1e-6),
+      (state.best !== null && state.best.ballastG <= state.boundG + SAME_G),
   };
   return state;
 }
 
 /** Less ballast; as much and a larger margin; as much and the same margin with fewer moves. */
 function isBetter(one: Arrangement, than: Arrangement): boolean {
-  if (Math.abs(one.ballastG - than.ballastG) > 1e-6) return one.ballastG < than.ballastG;
+  if (Math.abs(one.ballastG - than.ballastG) > SAME_G) return one.ballastG < than.ballastG;
   if (Math.abs(one.marginMm - than.marginMm) > SAME_MARGIN_MM) return one.marginMm > than.marginMm;
   return one.moves < than.moves;
 }

@@ -1,6 +1,7 @@
 import { type ArrangeOrder, arrange } from './arrange';
 import { type ArrangeAnswer, SAME_MARGIN_MM } from './searchState';
 import { shrunkBand } from './shrunkBand';
+import { SAME_G } from './tolerances';
 import type { Arrangement, PlaceProblem } from './types';
 
 /** One point of a trade-off: an arrangement, and whether nothing with less ballast does as well. */
@@ -53,7 +54,7 @@ export function ballastForMoves(problem: PlaceProblem, order: CurveOrder): Trade
     if (order.cancelled?.()) return found;
     const timeMs = (order.timeMs * 2) / 3 / free.best.moves;
     const point = keep(found, moves, arrange(problem, { ...order, timeMs, mostMoves: moves }), order);
-    if (point && free.proved && point.arrangement.ballastG <= free.boundG + 1e-6) return found;
+    if (point && free.proved && point.arrangement.ballastG <= free.boundG + SAME_G) return found;
   }
   keep(found, free.best.moves, free, order);
   return found;

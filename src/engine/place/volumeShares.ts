@@ -1,5 +1,6 @@
 import { AXES } from './regions';
 import { optionOf, type Room } from './rooms';
+import { SAME_MM } from './tolerances';
 import type { PlaceProblem } from './types';
 
 /**
@@ -27,7 +28,7 @@ export function volumeShares(problem: PlaceProblem, room: Room): number[] {
     const sizes = options.map(({ sizeMm }) => sizeMm[axis] + gap);
     const smallest = Math.min(...sizes);
     sizes.forEach((size, i) => {
-      shares[i]! *= size + smallest > breadth + 1e-6 ? 1 : size / breadth;
+      shares[i]! *= size + smallest > breadth + SAME_MM ? 1 : size / breadth;
     });
   }
   return shares;

@@ -2,6 +2,7 @@ import { checkPlaced } from './check';
 import { leastBreach } from './leastBreach';
 import type { Limit } from './limit';
 import type { SolveMilp } from './milp';
+import { WHOLE_WITHIN } from './tolerances';
 import type { Arrangement, PlaceProblem } from './types';
 
 /** Something that could be let go. */
@@ -124,7 +125,7 @@ function wordsFor({ what, name }: Lift, breachMm: number): string {
   switch (what) {
     case 'limit':
       // Rounded up, so that letting it give way by what is said is enough.
-      return `let the ${name} give way by ${(Math.ceil(breachMm * 10 - 1e-6) / 10).toFixed(1)} mm`;
+      return `let the ${name} give way by ${(Math.ceil(breachMm * 10 - WHOLE_WITHIN) / 10).toFixed(1)} mm`;
     case 'rule':
       return `let go of “${name}”`;
     case 'lead':

@@ -44,13 +44,14 @@ const MOST_JUDGED = 12;
  * Each is carried out, in exactly the figures that are spoken, and judged again over every load state and the whole fit
  * before it is given. Takes tens to hundreds of milliseconds: never for a frame of a drag.
  */
-export function advise(aircraft: Aircraft, given: Given, spoken: Spoken): Advice {
-  const before = judgeFully(aircraft, given);
+export function advise(aircraft: Aircraft, given: Given, spoken: Spoken, judge = judgeFully): Advice {
+  const before = judge(aircraft, given);
   const { states, all } = statesOf(aircraft, given);
   const shop: Workshop = {
     aircraft,
     given,
     spoken,
+    judge,
     before,
     states,
     tries: { left: MOST_TRIES },
@@ -144,6 +145,7 @@ function aboutOf(kind: FindingKind): Advice['about'] {
     case 'margin-over':
       return 'along';
     case 'band-behind-neutral-point':
+    case 'power':
     case 'no-mass':
     case 'mass-unknown':
     case 'no-band':

@@ -123,6 +123,7 @@ function sizeOf(finding: Finding): number {
     case 'lateral':
       return Math.abs(finding.offsetMm);
     case 'fit':
+    case 'power':
     case 'no-mass':
     case 'mass-unknown':
     case 'no-band':

@@ -1,7 +1,7 @@
 import type { Aircraft } from '../document/types';
 import { newProblems, wholeFit } from '../fit/wholeFit';
 import { type StateBalance, type StateBalances, stateBalances } from '../judgement/flyingStates';
-import { type Given, judgeFully } from '../judgement/judgeFully';
+import type { Given } from '../judgement/judgeFully';
 import type { Judgement } from '../judgement/types';
 import type { Spoken } from './figures';
 import { type Goal, mends } from './goal';
@@ -12,6 +12,8 @@ export interface Workshop {
   readonly aircraft: Aircraft;
   readonly given: Given;
   readonly spoken: Spoken;
+  /** The whole judgement, over every load state and the fit. */
+  readonly judge: (aircraft: Aircraft, given: Given) => Judgement;
   readonly before: Judgement;
   readonly states: readonly StateBalance[];
   /** Places that may still be tried; a search that ends for want of them is not exhaustive. */
@@ -79,13 +81,13 @@ export function tryEdits(shop: Workshop, goal: Goal, edits: readonly RemedyEdit[
 
 /** The judgement of an aircraft that was worked on, if it mends what was aimed at. */
 export function judgedAfter(
-  { before, given, judgings }: Workshop,
+  { before, given, judge, judgings }: Workshop,
   after: Aircraft,
   goal: Pick<Goal, 'targets' | 'mayLeave'>,
 ): Trial {
   if (judgings.left <= 0) return FAILED;
   judgings.left -= 1;
-  const result = judgeFully(after, given);
+  const result = judge(after, given);
   return mends(before, result, goal) ? { ok: true, result } : FAILED;
 }
 

@@ -97,9 +97,11 @@ export function aircraftExtent(aircraft: Aircraft): Extent {
   return all.length > 0 ? all.reduce(union) : EMPTY_BENCH;
 }
 
-/** What a dragged item may catch on: other parts, tanks, and formers. */
-export function neighboursOf(aircraft: Aircraft, itemId: string): Extent[] {
-  const items = [...aircraft.parts, ...aircraft.tanks].filter(({ id }) => id !== itemId).map(itemExtent);
+/** What dragged items may catch on: other parts, tanks, and formers. */
+export function neighboursOf(aircraft: Aircraft, movedIds: readonly string[]): Extent[] {
+  const items = [...aircraft.parts, ...aircraft.tanks]
+    .filter(({ id }) => !movedIds.includes(id))
+    .map(itemExtent);
   const formers = pieces(aircraft)
     .filter(({ kind }) => kind === 'block')
     .map(pieceExtent);

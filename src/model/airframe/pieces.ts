@@ -1,5 +1,5 @@
-import type { Pose } from '../../engine/geometry/types';
-import type { Shape } from '../../engine/mass/shapes';
+import type { Pose, Vec3 } from '../../engine/geometry/types';
+import type { LoftShape, Shape } from '../../engine/mass/shapes';
 import { perObject } from '../../engine/memory/memory';
 import type { Aircraft, Boom, Fuselage, Leg, StructurePiece, Surface } from '../document/types';
 import { poseBetween, poseOf, surfacePose } from './poses';
@@ -69,8 +69,18 @@ function membersOf(element: StructurePiece): readonly Member[] {
   }
 }
 
-function hull({ sections, buttlineMm }: Fuselage): Member {
-  const shape: Shape = {
+function hull(element: Fuselage): Member {
+  const { mesh, buttlineMm } = element;
+  return mesh
+    ? { kind: 'hull', shape: mesh.shape, pose: upright([mesh.stationMm, buttlineMm, mesh.waterlineMm]) }
+    : { kind: 'hull', shape: hullLoft(element), pose: upright([0, buttlineMm, 0]) };
+}
+
+const upright = (positionMm: Vec3): Pose => ({ positionMm, yawDeg: 0, pitchDeg: 0, rollDeg: 0 });
+
+/** A hull through its sections, stations and waterlines as in the file, its middle line at the hull's buttline. */
+export const hullLoft = perObject(
+  ({ sections }: Fuselage): LoftShape => ({
     kind: 'loft',
     sections: sections.map((section) => ({
       xMm: section.stationMm,
@@ -80,13 +90,8 @@ function hull({ sections, buttlineMm }: Fuselage): Member {
       centreZMm: section.waterlineMm,
       roundness: section.roundness,
     })),
-  };
-  return {
-    kind: 'hull',
-    shape,
-    pose: { positionMm: [0, buttlineMm, 0], yawDeg: 0, pitchDeg: 0, rollDeg: 0 },
-  };
-}
+  }),
+);
 
 /** Panel by panel outwards; each begins where the one before it ends, with that one's twist and thickness. */
 function panels(surface: Surface): readonly Member[] {

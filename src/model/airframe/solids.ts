@@ -3,11 +3,10 @@ import { openTube, type PosedShape, type Solid, solidOf } from '../../engine/fit
 import { mirrorPose } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { mirroredShape } from '../../engine/mass/mirroredShape';
-import type { LoftShape } from '../../engine/mass/shapes';
 import { perObject } from '../../engine/memory/memory';
 import type { Item } from '../document/edit';
 import type { Aircraft, Fuselage, StructurePiece } from '../document/types';
-import { elementPieces, type Piece } from './pieces';
+import { elementPieces, hullLoft, type Piece } from './pieces';
 import { poseOf } from './poses';
 
 /** Something that stands in the aircraft and can be run into. */
@@ -95,8 +94,15 @@ const fuselageHulls = perObject((element: Fuselage): readonly NamedHull[] => {
     rear: element.open === 'rear' || element.open === 'both',
   };
   return elementPieces(element).map((piece) => {
-    const { shape, pose } = posedPiece(piece) as { shape: LoftShape; pose: PosedShape['pose'] };
-    const hull = hullOf({ shape, pose, skinMm: element.skinMm, open });
+    const posed = posedPiece(piece);
+    const { positionMm } = posed.pose;
+    const hull = hullOf({
+      shape: hullLoft(element),
+      pose: { ...posed.pose, positionMm: [0, positionMm[1], 0] },
+      ...(posed.shape.kind === 'mesh' && { mesh: { shape: posed.shape, pose: posed.pose } }),
+      skinMm: element.skinMm,
+      open,
+    });
     return { ...hull, id: piece.id, name: element.name };
   });
 });

@@ -184,7 +184,7 @@ function assembled(wish: Beginning, tape: Tape, { outfitG, airframeG, scale }: M
     datum: 'Nose of the body',
     referencePoints: referencePoints(wish.arrangement, tape, structure),
     lateralToleranceMm: Math.max(2, Math.round(0.003 * tape.spanMm)),
-    structure,
+    structure: structure.map((piece) => withSources(piece, wish.typed)),
     fuel: tank && petrol(things),
     tanks: tank ? [tank] : [],
     parts: placed.map(({ part }) => part),
@@ -197,6 +197,12 @@ function assembled(wish: Beginning, tape: Tape, { outfitG, airframeG, scale }: M
     ? kinded
     : { ...kinded, stability: { kind, marginRange: { ...usualMargins(kinded) } } };
   return wish.kit ? finishedKit(limited, wish.kit, placed) : limited;
+}
+
+/** What nobody weighed is assumed, and so are sizes but for those of a wing that a tape was laid to. */
+function withSources(piece: StructurePiece, typed: TypedTape): StructurePiece {
+  const taped = piece.kind === 'surface' && piece.role === 'wing' && typed.spanMm && typed.rootChordMm;
+  return { ...piece, massFrom: 'assumed', sizeFrom: taped ? 'measured' : 'assumed' };
 }
 
 /** The points that a tape reaches and that manuals measure from. */

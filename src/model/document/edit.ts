@@ -1,7 +1,6 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { freeId } from './ids';
-import { withoutTwin } from './removal';
-import { mirroredPart, mirroredTank, partFollowing, tankFollowing } from './twins';
+import { mirroredPart, mirroredTank, partFollowing, tankFollowing, withoutTwin } from './twins';
 import type { Aircraft, Part, StructurePiece, TankItem } from './types';
 import { withoutForAll } from './variants';
 
@@ -73,6 +72,13 @@ export function movedStructure(piece: StructurePiece, by: Vec3): StructurePiece 
       return {
         ...piece,
         buttlineMm: piece.buttlineMm + by[1],
+        ...(piece.mesh && {
+          mesh: {
+            ...piece.mesh,
+            stationMm: piece.mesh.stationMm + by[0],
+            waterlineMm: piece.mesh.waterlineMm + by[2],
+          },
+        }),
         sections: piece.sections.map((section) => ({
           ...section,
           stationMm: section.stationMm + by[0],

@@ -1,4 +1,4 @@
-import { freeId } from './ids';
+import { freeId, UNDERCARRIAGE_ID } from './ids';
 import type { Aircraft, SwitchItem } from './types';
 
 type Position = SwitchItem['positions'][number];
@@ -30,8 +30,25 @@ export function addSwitch(
   };
 }
 
+/** Takes a switch away; limits that were stated for one of its positions forget it. */
 export function removeSwitch(aircraft: Aircraft, id: string): Aircraft {
-  return { ...aircraft, switches: aircraft.switches?.filter((each) => each.id !== id) };
+  const switches = aircraft.switches?.filter((each) => each.id !== id);
+  return { ...aircraft, switches, targetBand: statedWithout(aircraft, switches ?? []) };
+}
+
+/** The band with its load state naming only switches that are left; that of the legs stays while any of them retracts. */
+export function statedWithout(
+  { targetBand, structure, switches: before = [] }: Aircraft,
+  left: readonly SwitchItem[],
+): Aircraft['targetBand'] {
+  const stated = targetBand?.statedFor;
+  if (!stated) return targetBand;
+  const gone = new Set(before.map(({ id }) => id));
+  for (const { id } of left) gone.delete(id);
+  if (!structure.some((piece) => piece.kind === 'leg' && piece.retract)) gone.add(UNDERCARRIAGE_ID);
+  if (!stated.switches.some(({ switchId }) => gone.has(switchId))) return targetBand;
+  const switches = stated.switches.filter(({ switchId }) => !gone.has(switchId));
+  return { ...targetBand, statedFor: { ...stated, switches } };
 }
 
 /** The switches without a thing that is gone; one that is left with nothing to switch goes too. */

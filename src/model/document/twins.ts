@@ -198,3 +198,17 @@ export function makePair(aircraft: Aircraft, id: string, twinId: string): Aircra
     tanks: paired(aircraft.tanks, (twin, of) => imageFor(twin, of, sharedByTanks, mirroredTank)),
   };
 }
+
+/** The parts and tanks with nothing paired with a thing any more: a broken pair stays where it stands. */
+export function withoutTwin({ parts, tanks }: Aircraft, id: string): Pick<Aircraft, 'parts' | 'tanks'> {
+  return { parts: unpaired(parts, id), tanks: unpaired(tanks, id) };
+}
+
+function unpaired<T extends Part | TankItem>(list: readonly T[], id: string): readonly T[] {
+  if (!list.some(({ twinId }) => twinId === id)) return list;
+  return list.map((item) => {
+    if (item.twinId !== id) return item;
+    const { twinId: _, ...alone } = item;
+    return alone as unknown as T;
+  });
+}

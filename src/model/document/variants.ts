@@ -23,6 +23,7 @@ export const VARIED = [
   'massG',
   'emptyMassG',
   'startMl',
+  'power',
 ] as const;
 
 /** The same of what a part or tank need not say. */

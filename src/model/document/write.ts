@@ -20,6 +20,7 @@ function write(value: unknown, indent: string, taken: number): string {
   }
   const inner = `${indent}  `;
   if (Array.isArray(value)) {
+    if (value.length > MANY_ROWS && value.every(isPointRow)) return filled(value, inner, indent);
     const items = value.map((item) => inner + write(item, inner, inner.length));
     return items.length > 0 ? `[\n${items.join(',\n')}\n${indent}]` : '[]';
   }
@@ -28,6 +29,28 @@ function write(value: unknown, indent: string, taken: number): string {
     return start + write(member, inner, start.length);
   });
   return lines.length > 0 ? `{\n${lines.join(',\n')}\n${indent}}` : '{}';
+}
+
+/** A list of more points or triangles than this, as a mesh has, is written many to a line. */
+const MANY_ROWS = 100;
+
+const isPointRow = (row: unknown): row is readonly number[] =>
+  Array.isArray(row) && row.length === 3 && row.every((figure) => typeof figure === 'number');
+
+/** Rows of three figures without spaces, as many on each line as it holds. */
+function filled(rows: readonly (readonly number[])[], inner: string, indent: string): string {
+  const lines: string[] = [];
+  let line = '';
+  for (const row of rows) {
+    const text = `[${row.join(',')}]`;
+    if (line !== '' && inner.length + line.length + text.length > LINE_WIDTH) {
+      lines.push(line);
+      line = '';
+    }
+    line = line === '' ? text : `${line},${text}`;
+  }
+  lines.push(line);
+  return `[\n${lines.map((each) => inner + each).join(',\n')}\n${indent}]`;
 }
 
 function onOneLine(value: unknown): string {

@@ -5,6 +5,7 @@ import type { Vec3 } from '../../engine/geometry/types';
 import { add, addScaled, cross, dot, normalise, scale, sub } from '../../engine/geometry/vec3';
 import type { LoftShape } from '../../engine/mass/shapes';
 import { perObject, perObjects } from '../../engine/memory/memory';
+import { shrunkMesh } from '../../engine/mesh/shrunkMesh';
 import { hulls, type NamedHull } from '../airframe/solids';
 import type { Aircraft, Hatch } from '../document/types';
 
@@ -74,7 +75,8 @@ const innerFacets = perObject((hull: NamedHull): readonly Triangle[] => {
       heightMm: Math.max(0, section.heightMm - 2 * skin),
     })),
   };
-  return hullOf({ ...hull, shape }).facets;
+  const mesh = hull.mesh && { ...hull.mesh, shape: shrunkMesh(hull.mesh.shape, skin) };
+  return hullOf({ ...hull, shape, mesh }).facets;
 });
 
 /** The planes of the opening's four sides, outward. */

@@ -9,7 +9,7 @@ import { bandFindings, fitFindings, lateralFindings, marginFindings, massFinding
 import { type StateBalance, stateBalances } from './flyingStates';
 import { lateralLimitMm, marginWish } from './limits';
 import { statedPoint } from './statedPoint';
-import { type Against, cgPoint, isFinitePoint, judgedState } from './states';
+import { type Against, cgPoint, isFarther, isFinitePoint, judgedState } from './states';
 import {
   type CgPoint,
   compareSeverity,
@@ -83,10 +83,10 @@ const worstOf = (findings: readonly Finding[]): Severity => findings[0]?.severit
 const sortedFindings = (findings: readonly Finding[]): readonly Finding[] =>
   [...findings].sort((a, b) => compareSeverity(a.severity, b.severity));
 
-/** The one that lies farthest out; one that is no figure counts as the farthest, so that it is found. */
+/** The one that lies farthest out; the first of those that lie equally far. */
 function farthest(points: readonly CgPoint[], out: (point: CgPoint) => number): CgPoint | null {
   let best: CgPoint | null = null;
-  for (const point of points) if (!best || !(out(point) <= out(best))) best = point;
+  for (const point of points) if (!best || isFarther(out(point), out(best))) best = point;
   return best;
 }
 

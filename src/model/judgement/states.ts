@@ -45,6 +45,10 @@ export function cgPoint(
   };
 }
 
+/** Whether one lies farther out than the farthest so far. One that is no number is the farthest, and stays so. */
+export const isFarther = (out: number, farthest: number): boolean =>
+  !Number.isNaN(farthest) && !(out <= farthest);
+
 /** One load state over its burn; null where it has no CG. */
 export function judgedState(
   { balance: { travel, travelWithinMm }, positions, flies }: StateBalance,
@@ -54,9 +58,9 @@ export function judgedState(
   if (!full || !dry) return null;
   let [foremost, aftmost, lateral] = [full, full, full];
   for (const point of travel) {
-    if (!(point.cgMm[0] >= foremost.cgMm[0])) foremost = point;
-    if (!(point.cgMm[0] <= aftmost.cgMm[0])) aftmost = point;
-    if (!(Math.abs(point.cgMm[1]) <= Math.abs(lateral.cgMm[1]))) lateral = point;
+    if (isFarther(-point.cgMm[0], -foremost.cgMm[0])) foremost = point;
+    if (isFarther(point.cgMm[0], aftmost.cgMm[0])) aftmost = point;
+    if (isFarther(Math.abs(point.cgMm[1]), Math.abs(lateral.cgMm[1]))) lateral = point;
   }
   const at = (point: TravelPoint, maybeAftMm = 0) => cgPoint(point, positions, against, maybeAftMm);
   return {

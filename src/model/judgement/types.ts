@@ -4,6 +4,7 @@ import type { Balance } from '../balance/balance';
 import type { Certainty } from '../balance/certainty';
 import type { FitProblem } from '../fit/fitProblem';
 import type { LoadEnvelope } from '../loads/loadStates';
+import type { PowerProblem } from '../power/powerProblems';
 import type { StabilityEstimate } from '../stability/stability';
 
 /** How bad it is, the worst first. Aft is the dangerous side, so it stands alone above all else. */
@@ -147,6 +148,7 @@ export type Finding =
       readonly at: CgPoint;
     }
   | { readonly kind: 'fit'; readonly severity: Severity; readonly problems: readonly FitProblem[] }
+  | { readonly kind: 'power'; readonly severity: Severity; readonly problems: readonly PowerProblem[] }
   /** Things whose mass nobody knows: their figures stand for nothing. */
   | { readonly kind: 'mass-unknown'; readonly severity: 'unknown'; readonly names: readonly string[] }
   /** A sum or an estimate that is no number. */

@@ -3,8 +3,8 @@ import type { BallastBody, BallastSpot, Obstacle } from '../../engine/place/type
 import { partBody } from '../airframe/bodies';
 import { itemExtent } from '../airframe/extent';
 import { hulls, type NamedHull } from '../airframe/solids';
+import { wingTip } from '../airframe/wingTip';
 import type { Aircraft, BallastSpotItem, Part } from '../document/types';
-import { wingPlanform } from '../stability/band';
 import { boxesMeet } from './ballastFree';
 import { acrossAt, hullStations } from './hullRoom';
 
@@ -26,7 +26,7 @@ const LONGEST_MM = 60;
 const WIDEST_MM = 40;
 const NARROWEST_MM = 8;
 const SLAB = { lengthMm: 60, widthMm: 24, heightMm: 10 } as const;
-const STRIP = { lengthMm: 60, widthMm: 20, heightMm: 6 } as const;
+const STRIP_WIDE_MM = 12;
 
 /** Where ballast is usually put: both ends of the hull, its floor behind the nose, and both tips where the lateral balance may need it. */
 export function usualSpots(aircraft: Aircraft, emptied: readonly Part[] = []): BallastSpotItem[] {
@@ -49,24 +49,11 @@ export function usualSpots(aircraft: Aircraft, emptied: readonly Part[] = []): B
       ...USUAL,
     });
   }
-  const wing = wingPlanform(aircraft);
-  if (wing) {
-    const x = wing.lemacMm + wing.macMm / 4;
-    const y = wing.spanMm / 2 - INSIDE_END_MM;
-    spots.push({
-      id: 'left-tip',
-      name: 'Left tip',
-      positionMm: [x, -y, wing.macWaterlineMm],
-      ...USUAL,
-      ...STRIP,
-    });
-    spots.push({
-      id: 'right-tip',
-      name: 'Right tip',
-      positionMm: [x, y, wing.macWaterlineMm],
-      ...USUAL,
-      ...STRIP,
-    });
+  for (const side of ['left', 'right'] as const) {
+    const tip = wingTip(aircraft, side, STRIP_WIDE_MM);
+    if (!tip) continue;
+    const named = { id: `${side}-tip`, name: side === 'left' ? 'Left tip' : 'Right tip' };
+    spots.push({ ...named, positionMm: tip.atMm, ...USUAL, ...tip.roomMm, widthMm: STRIP_WIDE_MM });
   }
   return spots;
 }

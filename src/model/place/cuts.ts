@@ -1,3 +1,4 @@
+import { optionAt } from '../../engine/place/optionAt';
 import { centreRange, fitsRegion } from '../../engine/place/regions';
 import type { Arrangement, MovablePart, PlaceOption, PlaceProblem } from '../../engine/place/types';
 import { itemById } from '../document/edit';
@@ -92,14 +93,7 @@ function awayFrom(option: PlaceOption, stationMm: number, awayMm: number): Place
 function withPresent(aircraft: Aircraft, part: MovablePart): MovablePart {
   const { centreMm, optionId } = part.present;
   if (part.options.some(({ id }) => id === optionId)) return part;
-  const holds = part.options.find(
-    (option) =>
-      option.turnedTo === undefined &&
-      ([0, 1, 2] as const).every((axis) => {
-        const { lowMm, highMm } = centreRange(option, axis);
-        return centreMm[axis] >= lowMm - 1e-6 && centreMm[axis] <= highMm + 1e-6;
-      }),
-  );
+  const holds = optionAt(part.options, centreMm);
   if (holds) return { ...part, present: { centreMm, optionId: holds.id } };
   const item = itemById(aircraft, part.id);
   if (!item) return part;

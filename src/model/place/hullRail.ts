@@ -1,6 +1,10 @@
+import type { Vec3 } from '../../engine/geometry/types';
+import { sub } from '../../engine/geometry/vec3';
+import { shapeBounds } from '../../engine/mass/shapeBounds';
 import type { LoftSection } from '../../engine/mass/shapes';
+import { meshHolds } from '../../engine/mesh/meshHolds';
 import type { Extent } from '../airframe/extent';
-import { pieces } from '../airframe/pieces';
+import { type Piece, pieces } from '../airframe/pieces';
 import type { Aircraft } from '../document/types';
 
 /** Skin and a little air, mm, where the hull does not say. */
@@ -16,24 +20,15 @@ export interface Rail {
 
 /**
  * How far forward and aft a box can slide from where it is, inside a hull, without leaving it; null when it is not inside
- * one. Its four edges along x are held against the sections, linear between them.
+ * one. Its four edges along x are held against the sections, linear between them, or against the hull's own mesh.
  */
 export function hullRail(aircraft: Aircraft, { minMm, maxMm }: Extent): Rail | null {
-  for (const { shape, pose } of pieces(aircraft)) {
-    if (shape.kind !== 'loft') continue;
-    const { sections } = shape;
-    const [noseMm, tailMm] = [sections[0]?.xMm ?? 0, sections.at(-1)?.xMm ?? 0];
+  for (const piece of pieces(aircraft)) {
+    const hull = piece.kind === 'hull' ? insideOf(piece) : null;
+    if (!hull) continue;
+    const { noseMm, tailMm, holds } = hull;
     const inside = (stationMm: number) =>
-      [minMm[1], maxMm[1]].every((y) =>
-        [minMm[2], maxMm[2]].every((z) =>
-          insideSection(
-            sections,
-            stationMm - pose.positionMm[0],
-            y - pose.positionMm[1],
-            z - pose.positionMm[2],
-          ),
-        ),
-      );
+      [minMm[1], maxMm[1]].every((y) => [minMm[2], maxMm[2]].every((z) => holds([stationMm, y, z])));
     let [frontMm, rearMm] = [minMm[0], maxMm[0]];
     let sound = frontMm >= noseMm && rearMm <= tailMm;
     for (let at = frontMm; sound && at <= rearMm; at += STEP_MM) sound = inside(at);
@@ -43,6 +38,31 @@ export function hullRail(aircraft: Aircraft, { minMm, maxMm }: Extent): Rail | n
     return { frontMm, rearMm };
   }
   return null;
+}
+
+interface Inside {
+  readonly noseMm: number;
+  readonly tailMm: number;
+  /** Whether a point of the aircraft lies within, a wall's thickness in. */
+  readonly holds: (pointMm: Vec3) => boolean;
+}
+
+function insideOf({ shape, pose }: Piece): Inside | null {
+  const own = (p: Vec3): Vec3 => sub(p, pose.positionMm);
+  const [at] = pose.positionMm;
+  if (shape.kind === 'mesh') {
+    const { minMm, maxMm } = shapeBounds(shape);
+    const beside = [-WALL_MM, WALL_MM];
+    const holds = (p: Vec3) => {
+      const [x, y, z] = own(p);
+      return beside.every((dy) => beside.every((dz) => meshHolds(shape, [x, y + dy, z + dz])));
+    };
+    return { noseMm: at + minMm[0], tailMm: at + maxMm[0], holds };
+  }
+  if (shape.kind !== 'loft') return null;
+  const { sections } = shape;
+  const [noseMm, tailMm] = [at + (sections[0]?.xMm ?? 0), at + (sections.at(-1)?.xMm ?? 0)];
+  return { noseMm, tailMm, holds: (p) => insideSection(sections, ...own(p)) };
 }
 
 /** Whether a point lies inside the rounded rectangle that the hull is at a station, a wall's thickness in. */

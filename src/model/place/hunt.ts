@@ -4,6 +4,7 @@ import type { SolveMilp } from '../../engine/place/milp';
 import type { Place } from '../../engine/place/nextSteps';
 import { arrangementOf } from '../../engine/place/settlePlaces';
 import { shrunkBand } from '../../engine/place/shrunkBand';
+import { SAME_G } from '../../engine/place/tolerances';
 import type { Arrangement, PlaceProblem } from '../../engine/place/types';
 import { type Barred, climb, type Ground, type Stand, standAt } from './climb';
 import type { Refusal } from './fitRefusals';
@@ -87,7 +88,7 @@ function turnsFrom(
     const there = polished && placesOf(polished.problem, polished.best.placed);
     const isGain =
       polished &&
-      (polished.best.ballastG < worth.ballastG - 1e-6 || polished.best.marginMm > worth.marginMm + GAIN_MM);
+      (polished.best.ballastG < worth.ballastG - SAME_G || polished.best.marginMm > worth.marginMm + GAIN_MM);
     if (there && isGain) at = there;
     else if (reached === way.at(-1)) return at;
   }

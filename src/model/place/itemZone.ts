@@ -1,4 +1,5 @@
 import type { Band } from '../../engine/balance/band';
+import { TOUCH_MM } from '../../engine/balance/band';
 import type { Stretch, Vec3 } from '../../engine/geometry/types';
 import { lastOnly } from '../../engine/memory/memory';
 import {
@@ -144,11 +145,11 @@ function freeWithin(aircraft: Aircraft, item: Item, allowed: Stretch): Stretch[]
   for (const box of obstaclesOf(aircraft, (id) => id === item.id || id === item.twinId)) {
     // Boxes that overlap where the things themselves do not clash say nothing.
     const overlap = ([0, 1, 2] as const).every(
-      (axis) => minMm[axis] < box.maxMm[axis] - 1e-9 && box.minMm[axis] < maxMm[axis] - 1e-9,
+      (axis) => minMm[axis] < box.maxMm[axis] - TOUCH_MM && box.minMm[axis] < maxMm[axis] - TOUCH_MM,
     );
     if (overlap && !clashes.has(box.id) && !clashes.has(box.id.split(' ')[1] ?? '')) continue;
     const beside = ([1, 2] as const).some(
-      (axis) => minMm[axis] >= box.maxMm[axis] - 1e-9 || box.minMm[axis] >= maxMm[axis] - 1e-9,
+      (axis) => minMm[axis] >= box.maxMm[axis] - TOUCH_MM || box.minMm[axis] >= maxMm[axis] - TOUCH_MM,
     );
     if (beside) continue;
     const taken: Stretch = { fromMm: box.minMm[0] - (maxMm[0] - at), toMm: box.maxMm[0] + (at - minMm[0]) };

@@ -2,6 +2,7 @@ import { solidOf } from '../../engine/fit/solid';
 import { poseRotation } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { fitsRegion, sizeOf } from '../../engine/place/regions';
+import { SAME_MM } from '../../engine/place/tolerances';
 import type { PlaceBox, PlaceOption } from '../../engine/place/types';
 import { partBody, tankBody } from '../airframe/bodies';
 import { itemExtent } from '../airframe/extent';
@@ -155,7 +156,7 @@ function regionsInBay(aircraft: Aircraft, bay: Bay, box: PartBox): NamedRegion[]
     buttlineMm: { fromMm: minMm[1], toMm: maxMm[1] },
   };
   // Where the hull is too narrow down there, it stands on something higher: as low as it goes.
-  for (; floorMm + sizeMm[2] <= maxMm[2] + 1e-6; floorMm += 2) {
+  for (; floorMm + sizeMm[2] <= maxMm[2] + SAME_MM; floorMm += 2) {
     const height = { fromMm: floorMm, toMm: floorMm + sizeMm[2] };
     const rooms = inHull
       ? roomsInHulls(aircraft, { lengthMm: sizeMm[0], widthMm: sizeMm[1], waterlineMm: height, within })

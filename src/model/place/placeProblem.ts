@@ -1,5 +1,5 @@
-import { centreRange } from '../../engine/place/regions';
-import type { MovablePart, PlaceOption, PlaceProblem } from '../../engine/place/types';
+import { optionAt } from '../../engine/place/optionAt';
+import type { MovablePart, PlaceProblem } from '../../engine/place/types';
 import { itemExtent } from '../airframe/extent';
 import { balanceAt } from '../balance/balance';
 import type { Item } from '../document/edit';
@@ -94,7 +94,7 @@ function movable(
   cases: readonly AircraftCase[],
   { rules = {} }: PlaceSettings,
 ): MovablePart[] {
-  // The search places each thing by itself, which would part a mirrored pair.
+  // The search places each item by itself, which would part a mirrored pair.
   if (item.twinId !== undefined) return [];
   const { centreMm } = partBox(item);
   const asked = rules[item.id];
@@ -118,20 +118,6 @@ function movable(
     },
   ];
 }
-
-/** The option that a part stands in as it is, if any. */
-const optionAt = (
-  options: readonly PlaceOption[],
-  centreMm: PlaceOption['sizeMm'],
-): PlaceOption | undefined =>
-  options.find(
-    (option) =>
-      option.turnedTo === undefined &&
-      ([0, 1, 2] as const).every((axis) => {
-        const { lowMm, highMm } = centreRange(option, axis);
-        return centreMm[axis] >= lowMm - 1e-6 && centreMm[axis] <= highMm + 1e-6;
-      }),
-  );
 
 /** A load case less what is to be placed and the leads that hang on it. */
 function without(

@@ -1,4 +1,5 @@
 import { type ArrangeOrder, arrange } from '../../engine/place/arrange';
+import { SAME_G } from '../../engine/place/tolerances';
 import { ballastForMoves, type TradeOffPoint } from '../../engine/place/tradeOff';
 import type { Arrangement } from '../../engine/place/types';
 import { recheckArrangement } from './applyArrangement';
@@ -34,7 +35,7 @@ export function choicesForMargin(ask: ChoicesAsk, points: number, order: Choices
   const { solve, now } = order;
   const endMs = now() + order.timeMs;
   const tell = (askedMm: number, arrangement: Arrangement, boundG: number) => {
-    const point = { asked: askedMm, arrangement, proved: arrangement.ballastG <= boundG + 1e-6 };
+    const point = { asked: askedMm, arrangement, proved: arrangement.ballastG <= boundG + SAME_G };
     found.push(point);
     order.onPoint(point);
   };

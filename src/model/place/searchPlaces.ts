@@ -8,6 +8,7 @@ import { bestOfSeveral } from '../../engine/place/oneOfSeveral';
 import { sigmasFor } from '../../engine/place/robust';
 import { type ArrangeAnswer, SAME_MARGIN_MM } from '../../engine/place/searchState';
 import { shrunkBand } from '../../engine/place/shrunkBand';
+import { SAME_G } from '../../engine/place/tolerances';
 import type { Arrangement, PlaceProblem } from '../../engine/place/types';
 import type { Aircraft } from '../document/types';
 import { recheckArrangement } from './applyArrangement';
@@ -134,7 +135,15 @@ function searchOne(
   };
   const present = asPresent(asked);
   huntFor(leftMs() * CLIMB_SHARE, present, null);
-  first = arrange(asked, { solve, now, timeMs: leftMs() * FIRST_SHARE });
+  first = arrange(asked, {
+    solve,
+    now,
+    timeMs: leftMs() * FIRST_SHARE,
+    onProgress: (soFar) => {
+      first = soFar;
+      tools.onProgress?.(tell(soundest.best()));
+    },
+  });
   let problem = asked;
   let answer = first;
   const cutTimes = new Map<string, number>();
@@ -201,7 +210,7 @@ function soundAnswer(
   const { best, keptMarginMm } = taken;
   const bounds = first && first.keptMarginMm <= keptMarginMm ? first : null;
   const boundG = Math.min(bounds?.boundG ?? 0, best.ballastG);
-  const proved = bounds !== null && best.ballastG <= boundG + 1e-6;
+  const proved = bounds !== null && best.ballastG <= boundG + SAME_G;
   const marginBoundMm = bounds?.best && bounds.best.ballastG === best.ballastG ? bounds.marginBoundMm : null;
   const marginProved = proved && marginBoundMm !== null && best.marginMm >= marginBoundMm - SAME_MARGIN_MM;
   const leastMoves = marginProved && bounds.movesProved ? bounds.best!.moves : 0;

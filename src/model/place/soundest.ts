@@ -1,4 +1,5 @@
 import { SAME_MARGIN_MM } from '../../engine/place/searchState';
+import { SAME_G, SAME_MM } from '../../engine/place/tolerances';
 import type { Arrangement, PlaceProblem } from '../../engine/place/types';
 import type { Refusal } from './fitRefusals';
 
@@ -35,7 +36,7 @@ export function soundestSoFar(
   return {
     best: () => kept,
     take(candidate) {
-      if (candidate.best.marginMm < leastMarginMm - 1e-6) return NOT_SURE;
+      if (candidate.best.marginMm < leastMarginMm - SAME_MM) return NOT_SURE;
       if (!isBetter(candidate, kept)) return null;
       const said = refusalsOf(candidate.best, candidate.problem);
       if (said.length > 0) return said;
@@ -50,7 +51,7 @@ export function soundestSoFar(
 function isBetter(one: Candidate, than: Candidate | null): boolean {
   if (!than || one.keptMarginMm !== than.keptMarginMm) return !than || one.keptMarginMm > than.keptMarginMm;
   const lessG = than.best.ballastG - one.best.ballastG;
-  if (Math.abs(lessG) > 1e-6) return lessG > 0;
+  if (Math.abs(lessG) > SAME_G) return lessG > 0;
   const moreMm = one.best.marginMm - than.best.marginMm;
   return Math.abs(moreMm) > SAME_MARGIN_MM ? moreMm > 0 : one.best.moves < than.best.moves;
 }

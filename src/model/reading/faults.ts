@@ -8,8 +8,10 @@ import { type Checked, collections, soundItems } from './checked';
 import { type Fault, type Path, toldFault, valueAt } from './fault';
 import { fitFaults } from './fitFaults';
 import { fuelFaults } from './fuelFaults';
+import { meshHullFault } from './meshHullFault';
 import { placesOf } from './places';
-import { switchFaults } from './switchFaults';
+import { powerFaults } from './powerFaults';
+import { statedForFaults, switchFaults } from './switchFaults';
 import { tankFaults } from './tankFaults';
 import { twinFaults } from './twinFaults';
 import { weighFaults } from './weighFaults';
@@ -36,8 +38,10 @@ export function crossFaults(json: unknown, broken: readonly Fault[]): readonly F
     ...partFaults(checked),
     ...twinFaults(checked),
     ...switchFaults(checked),
+    ...statedForFaults(checked),
     ...fitFaults(checked),
     ...weighFaults(checked),
+    ...powerFaults(checked),
   ];
 }
 
@@ -72,7 +76,7 @@ function structureFaults(checked: Checked): readonly Fault[] {
       const order = sectionOrderFaults(item.sections, index, checked);
       if (order.length > 0) return order;
     }
-    const sentence = pointFault(item) ?? firstShapeFault(item);
+    const sentence = pointFault(item) ?? firstShapeFault(item) ?? meshHullFault(item);
     return sentence
       ? [checked.tell(['structure', index], sentence, 'a shape that encloses a volume', `a ${item.kind}`)]
       : [];

@@ -14,8 +14,8 @@ export function readFileBytes(bytes: Uint8Array): ReadResult {
 }
 
 /** The text in a file's bytes, which must be UTF-8. Another encoding is reported, never guessed at. */
-export function textOf(bytes: Uint8Array): TextRead {
-  const large = sizeFault(bytes.length);
+export function textOf(bytes: Uint8Array, most?: number): TextRead {
+  const large = sizeFault(bytes.length, most);
   if (large) return { ok: false, fault: large };
   if (isUtf16(bytes)) return refused('UTF-16 (“Unicode” in some editors)');
   try {

@@ -12,8 +12,8 @@ export type JsonRead =
  * Reads JSON; broken JSON gives the line and column at which it breaks, the same in every browser, and so does
  * what JSON allows and no file may hold: a key that stands twice, nesting without end, a number too large.
  */
-export function readJson(text: string): JsonRead {
-  const large = sizeFault(text.length);
+export function readJson(text: string, most?: number): JsonRead {
+  const large = sizeFault(text.length, most);
   if (large) return { ok: false, fault: large };
   const body = text.replace(/^\ufeff/, '');
   if (body.trim() === '') {

@@ -1,4 +1,4 @@
-import { UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
+import { switchesOf, UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
 import type { SwitchItem } from '../document/types';
 import type { Checked } from './checked';
 import type { Fault } from './fault';
@@ -80,4 +80,30 @@ function retractingLegs({ structure }: Doc, sound: Sound): string[] {
   return structure.flatMap((element, index) =>
     sound('structure', index) && element.kind === 'leg' && element.retract ? [element.id] : [],
   );
+}
+
+/** Limits that are stated for a load state which names a switch or a position that is not there, or one switch twice. */
+export function statedForFaults({ aircraft, sound, tell }: Checked): readonly Fault[] {
+  const stated = aircraft.targetBand?.statedFor;
+  if (!stated || !sound('targetBand') || !sound('structure')) return [];
+  if (aircraft.switches !== undefined && !sound('switches')) return [];
+  const all = switchesOf(aircraft);
+  const named = new Set<string>();
+  return stated.switches.flatMap(({ switchId, positionId }, index) => {
+    const at = ['targetBand', 'statedFor', 'switches', index];
+    const found = all.find(({ id }) => id === switchId);
+    const twice = named.has(switchId);
+    named.add(switchId);
+    if (!found) {
+      const sentence = `the limits are stated for a switch "${switchId}" that is not there.`;
+      return [tell([...at, 'switchId'], sentence, 'the id of a switch', `"${switchId}"`)];
+    }
+    if (twice) {
+      const sentence = `the limits are stated for "${found.name}" in two positions at once.`;
+      return [tell([...at, 'switchId'], sentence, 'each switch once', `"${switchId}"`)];
+    }
+    if (found.positions.some(({ id }) => id === positionId)) return [];
+    const sentence = `"${found.name}" has no position "${positionId}" that the limits could be stated for.`;
+    return [tell([...at, 'positionId'], sentence, 'the id of a position', `"${positionId}"`)];
+  });
 }

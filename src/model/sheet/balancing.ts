@@ -1,9 +1,16 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { inLoadState, type Positions, positionOf, switchesOf, UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
+import { lastOnly } from '../../engine/memory/memory';
+import { flyingStart } from '../airframe/flyingStates';
+import {
+  inLoadState,
+  type Positions,
+  positionOf,
+  switchesOf,
+  UNDERCARRIAGE_ID,
+} from '../airframe/loadSwitches';
 import { type Balance, balanceAt, LEVEL } from '../balance/balance';
 import { cgErrorOf, LINE_95 } from '../balance/certainty';
 import { plumbingOf } from '../balance/liquidTable';
-import { flyingStart } from '../airframe/flyingStates';
 import { liquidWord, midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import { bandToKeep } from '../judgement/bandToKeep';
@@ -59,7 +66,7 @@ export interface Balanced {
 }
 
 /** Dry unless chosen otherwise, header tanks full where there are any; switches as at the start of a flight. */
-export function balancedState(aircraft: Aircraft, choice: BalancingChoice): Balanced {
+export const balancedState = lastOnly((aircraft: Aircraft, choice: BalancingChoice): Balanced => {
   const positions = { ...flyingStart(aircraft), ...choice.positions };
   const loaded = inLoadState(aircraft, positions);
   const choices = fuelChoices(loaded);
@@ -77,7 +84,7 @@ export function balancedState(aircraft: Aircraft, choice: BalancingChoice): Bala
     plusMinusMm: error && LINE_95 * error.sigmaMm[0],
     plusMinusG: error && LINE_95 * error.massSigmaG,
   };
-}
+});
 
 /** Every switch by name, so that nobody has to know how it stands when nothing is said. */
 export function stateWords(aircraft: Aircraft, positions: Positions, fuel: string): string {
@@ -94,22 +101,28 @@ export interface KeepBetween {
   readonly toMm: number;
 }
 
+/** Whether the CG as listed lies where it keeps the band in every load state. */
+export const isKept = (keep: KeepBetween | null, cgMm: Vec3): boolean =>
+  keep !== null && cgMm[0] >= keep.fromMm && cgMm[0] <= keep.toMm;
+
 /**
  * The stations that the CG may have in the state that it is balanced in, so that it keeps the limits and the margin in every
  * load state that was looked at, where what is off is a mass or a place that is there in all of them: a moment that moves the
  * CG there by d moves it by d·m/mₛ in a state of mass mₛ. Null without a band, a CG, or where no such station is.
  */
-export function keepBetween(aircraft: Aircraft, shown: Balance, { balance, cgMm }: Balanced): KeepBetween | null {
-  const band = bandToKeep(shown, aircraft);
-  if (!band || !cgMm || !(balance.massG > 0)) return null;
-  let [fromMm, toMm] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  for (const { massG, stationMm } of heldPoints(aircraft, shown)) {
-    const share = massG / balance.massG;
-    fromMm = Math.max(fromMm, cgMm[0] + (band.forwardMm - stationMm) * share);
-    toMm = Math.min(toMm, cgMm[0] + (band.aftMm - stationMm) * share);
-  }
-  return fromMm <= toMm && Number.isFinite(fromMm) && Number.isFinite(toMm) ? { fromMm, toMm } : null;
-}
+export const keepBetween = lastOnly(
+  (aircraft: Aircraft, shown: Balance, { balance, cgMm }: Balanced): KeepBetween | null => {
+    const band = bandToKeep(shown, aircraft);
+    if (!band || !cgMm || !(balance.massG > 0)) return null;
+    let [fromMm, toMm] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+    for (const { massG, stationMm } of heldPoints(aircraft, shown)) {
+      const share = massG / balance.massG;
+      fromMm = Math.max(fromMm, cgMm[0] + (band.forwardMm - stationMm) * share);
+      toMm = Math.min(toMm, cgMm[0] + (band.aftMm - stationMm) * share);
+    }
+    return fromMm <= toMm && Number.isFinite(fromMm) && Number.isFinite(toMm) ? { fromMm, toMm } : null;
+  },
+);
 
 /** Every CG that is held to the limits: along the burn of each flying state, or only where they were stated for. */
 function heldPoints(
@@ -130,5 +143,7 @@ function heldPoints(
     fit: null,
     certainty: null,
   });
-  return states.flatMap(({ balance }) => balance.travel.map(({ massG, cgMm }) => ({ massG, stationMm: cgMm[0] })));
+  return states.flatMap(({ balance }) =>
+    balance.travel.map(({ massG, cgMm }) => ({ massG, stationMm: cgMm[0] })),
+  );
 }

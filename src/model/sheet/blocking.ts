@@ -30,7 +30,8 @@ export const blockingReasons = (aircraft: Aircraft, judgement: Judgement, say: S
 export function bannerOf(reasons: readonly string[]): string | null {
   const [worst, ...others] = reasons;
   if (worst === undefined) return null;
-  const more = others.length > 1 ? `; and ${others.length} more` : others.length === 1 ? `; ${others[0]}` : '';
+  const more =
+    others.length > 1 ? `; and ${others.length} more` : others.length === 1 ? `; ${others[0]}` : '';
   return `Not ready to fly: ${worst}${more}`;
 }
 

@@ -14,7 +14,12 @@ export const CARD = { wideMm: 105, highMm: 148 } as const;
 export interface FieldCard {
   readonly title: string;
   readonly banner: string | null;
-  readonly rows: readonly { readonly id: string; readonly label: string; readonly value: string; readonly note?: string }[];
+  readonly rows: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly value: string;
+    readonly note?: string;
+  }[];
   readonly heading: string;
   readonly advice: readonly string[];
   readonly foot: string;
@@ -69,7 +74,7 @@ function fuelRows(aircraft: Aircraft, { units }: Say): FieldCard['rows'] {
   const plumbing = plumbingOf(aircraft);
   if (!fuel || !plumbing) return [];
   const startMl = plumbing.tanks.reduce((sum, tank) => sum + tank.startMl, 0);
-  const reserve = fuel.reservePct > 0 ? `, land with ${fuel.reservePct} % left` : '';
+  const reserve = fuel.reservePct > 0 ? `, land with ${fuel.reservePct}\u00a0% left` : '';
   const label = liquidWord(aircraft) === 'water' ? 'Water' : 'Fuel';
   return [{ id: 'fuel', label, value: `${formatVolume(startMl, units)} of ${fuel.name}${reserve}` }];
 }

@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
 import type { Balance } from '../balance/balance';
 import { midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
@@ -9,12 +10,12 @@ import { headAndCause, marginFigure } from '../words/headline';
 import { fineStation, lengthDown, lengthUp, type Say } from '../words/say';
 import { ballastG } from '../words/verdict';
 import { type ShownMass, verdictFacts } from '../words/verdictFacts';
-import { type Balanced, type KeepBetween, stateWords } from './balancing';
+import { type Balanced, isKept, type KeepBetween, stateWords } from './balancing';
 import { type Block, cell, columnsOf, drawn, heading, type Row, words } from './blocks';
 import type { StripPlace } from './cgStrips';
 import { numbered } from './numbered';
-import { bare } from './parts';
 import { MOST_PACKS, type PackShift, packShifts, packsOf } from './packShifts';
+import { bare } from './parts';
 import { travelChart } from './travelChart';
 
 export interface CgPageInput {
@@ -32,30 +33,55 @@ export interface CgPageInput {
   readonly wideMm: number;
 }
 
-/** "At 761.3 mm from the wing root leading edge, 108.2 mm behind the leading edge at buttline 90 mm". */
-export function balanceWords({ balanced, say, from, place }: Pick<CgPageInput, 'balanced' | 'say' | 'from' | 'place'>): string {
+/**
+ * "station 761.3 mm ± 1.4 mm from the wing root leading edge; that is 108.2 mm behind the leading edge at buttline 90.0 mm".
+ * A CG that keeps no band is no place to balance at: then it is said between which stations to.
+ */
+export function balanceWords(
+  input: Pick<CgPageInput, 'balanced' | 'keep' | 'say' | 'from' | 'place' | 'shown'>,
+): string {
+  const { balanced, keep, say, from, place, shown } = input;
   const { cgMm, plusMinusMm } = balanced;
   if (!cgMm) return 'Nothing aboard weighs anything yet: there is no balance point.';
   const plusMinus = plusMinusMm === null ? '' : ` ± ${lengthUp(plusMinusMm, say)}`;
+  const listed = `station ${fineStation(cgMm[0], say)}${plusMinus} from ${from}`;
+  if (!shown.band) return `as listed the CG lies at ${listed}`;
+  if (!isKept(keep, cgMm)) {
+    if (!keep) return `no station keeps the band; as listed the CG lies at ${listed}`;
+    const { fromMm, toMm } = insideSteps(keep, say);
+    return `between stations ${fineStation(fromMm, say)} and ${fineStation(toMm, say)}, not as listed: that is ${listed}`;
+  }
   const edge =
     'edge' in place
       ? `; that is ${lengthOf(place.balanceMm, say)} behind the leading edge at buttline ${lengthOf(place.edge.buttlineMm, say)}`
       : '';
-  return `station ${fineStation(cgMm[0], say)}${plusMinus} from ${from}${edge}`;
+  return `${listed}${edge}`;
+}
+
+/** The ends as they are shown, rounded to the inside. */
+function insideSteps({ fromMm, toMm }: KeepBetween, say: Say): KeepBetween {
+  const step = say.units === 'metric' ? 0.1 : 0.254;
+  const inside = (mm: number, round: (count: number) => number) =>
+    round((mm - say.fromMm) / step) * step + say.fromMm;
+  return { fromMm: inside(fromMm, stepsUp), toMm: inside(toMm, stepsDown) };
 }
 
 const lengthOf = (mm: number, say: Say): string => fineStation(mm, { units: say.units, fromMm: 0 });
 
 /** What may be read off a stand so that the limits are kept; the rounding is to the inside. */
-export function keepWords({ keep, balanced, say }: Pick<CgPageInput, 'keep' | 'balanced' | 'say'>): string {
+export function keepWords({
+  keep,
+  balanced,
+  say,
+  shown,
+}: Pick<CgPageInput, 'keep' | 'balanced' | 'say' | 'shown'>): string {
   const { cgMm } = balanced;
   if (!cgMm) return '';
+  if (!shown.band) return 'There is no target band to keep.';
   if (!keep) return 'No station in this state keeps the band in every load state.';
-  const step = say.units === 'metric' ? 0.1 : 0.254;
-  const inside = (mm: number, round: (count: number) => number) => round((mm - say.fromMm) / step) * step + say.fromMm;
-  const [fromMm, toMm] = [inside(keep.fromMm, Math.ceil), inside(keep.toMm, Math.floor)];
-  const words = `It keeps the band, and the margin asked for, in every load state looked at while it balances between ${fineStation(fromMm, say)} and ${fineStation(toMm, say)} in this state, if what is off is a mass or a place that is aboard in all of them.`;
-  return cgMm[0] < keep.fromMm || cgMm[0] > keep.toMm ? `${words} As listed it does not.` : words;
+  const { fromMm, toMm } = insideSteps(keep, say);
+  const range = `It keeps the band, and the margin asked for, in every load state looked at while it balances between ${fineStation(fromMm, say)} and ${fineStation(toMm, say)} in this state, if what is off is a mass or a place that is aboard in all of them.`;
+  return isKept(keep, cgMm) ? range : `${range} As listed it does not.`;
 }
 
 export function cgBlocks(input: CgPageInput): readonly Block[] {
@@ -84,7 +110,15 @@ export function cgBlocks(input: CgPageInput): readonly Block[] {
       'What is called an estimate is one: the neutral point and every margin leave out the propeller, the jet and all that bends. A ± is 95 %. Begin at the forward end of the band.',
       'note',
     ),
-    ...(chart ? [heading(`CG over the burn: ${midSentence(stateWords(aircraft, judgement.shown!.positions, ''))}`, 2), drawn(chart)] : []),
+    ...(chart
+      ? [
+          heading(
+            `CG over the burn: ${midSentence(stateWords(aircraft, judgement.shown!.positions, ''))}`,
+            2,
+          ),
+          drawn(chart),
+        ]
+      : []),
     heading('Where to balance it', 2),
     words(`${input.balanced.words}: ${balanceWords(input)}.`, 'lead'),
     words(keepWords(input)),
@@ -133,7 +167,11 @@ function stateBlocks({ aircraft, judgement, say, wideMm }: CgPageInput): readonl
   return [heading('Load states', 2), { kind: 'table', id: 'states', columns, rows }, words(looked, 'note')];
 }
 
-function againstWords({ foremost, aftmost }: StateJudgement, { band, statedFor }: Judgement, say: Say): string {
+function againstWords(
+  { foremost, aftmost }: StateJudgement,
+  { band, statedFor }: Judgement,
+  say: Say,
+): string {
   if (!band) return 'no band';
   const out = [aftmost, foremost].flatMap(({ outsideMm }) =>
     outsideMm === null || outsideMm === 0
@@ -170,7 +208,10 @@ function packBlocks({ aircraft, shown, down, say, wideMm }: CgPageInput): readon
       ]),
       rows: shifts.map(({ id, number, name, massG, allowed }) => {
         const [forward, aft] = shiftCells(allowed, say);
-        return { id, cells: [cell(String(number)), cell(name), cell(say.mass(massG)), cell(forward), cell(aft)] };
+        return {
+          id,
+          cells: [cell(String(number)), cell(name), cell(say.mass(massG)), cell(forward), cell(aft)],
+        };
       }),
     },
     words(
@@ -196,12 +237,19 @@ function ballastBlocks({ aircraft, say, wideMm }: CgPageInput): readonly Block[]
     cells: [cell(name), cell(say.mass(massG)), cell(fineStation(cgMm[0], say))],
   }));
   if (parts.length > 1)
-    rows.push({ id: 'all', strong: true, cells: [cell('Together'), cell(say.mass(ballastG(aircraft))), cell('')] });
+    rows.push({
+      id: 'all',
+      strong: true,
+      cells: [cell('Together'), cell(say.mass(ballastG(aircraft))), cell('')],
+    });
   return [
     heading('Ballast', 2),
     ...(rows.length > 0 ? [{ kind: 'table', id: 'ballast', columns, rows } as const] : []),
     ...spots.map(({ name, mostG, positionMm }) =>
-      words(`Room for up to ${say.mass(mostG)} at ${name}, station ${fineStation(positionMm[0], say)}.`, 'note'),
+      words(
+        `Room for up to ${say.mass(mostG)} at ${name}, station ${fineStation(positionMm[0], say)}.`,
+        'note',
+      ),
     ),
   ];
 }

@@ -1,9 +1,9 @@
 import type { Aircraft } from '../document/types';
 import { formatLength } from '../units';
 import type { Say } from '../words/say';
-import type { Balanced, KeepBetween } from './balancing';
+import { type Balanced, isKept, type KeepBetween } from './balancing';
 import { type Block, heading, words } from './blocks';
-import { arrow, line, say, type Shape } from './drawing';
+import { arrow, line, type Shape, say } from './drawing';
 import { type EdgeAt, leadingEdgeAt, reachedButtline } from './leadingEdge';
 import type { Size } from './paper';
 import { type Template, templateBlocks } from './templates';
@@ -19,6 +19,8 @@ export interface StripInput {
   readonly say: Say;
   readonly balanced: Balanced;
   readonly keep: KeepBetween | null;
+  /** Whether there is a band to keep. */
+  readonly banded: boolean;
   /** Where the leading edge is measured, mm from the centre line; null for just beside the hull. */
   readonly buttlineMm: number | null;
 }
@@ -55,16 +57,19 @@ export function stripBlocks(input: StripInput, room: Size): readonly Block[] {
 }
 
 function stripTemplate(
-  { say: reading, balanced, keep }: StripInput,
+  { say: reading, balanced, keep, banded }: StripInput,
   { edge, balanceMm }: Extract<StripPlace, { edge: EdgeAt }>,
 ): Template {
   const figure = (mm: number) => formatLength(mm, reading.units, { fine: true });
+  // A CG that does not keep the band is shown, not offered to balance at.
+  const kept = banded && isKept(keep, balanced.cgMm ?? [Number.NaN, 0, 0]);
+  const label = `${kept ? 'balance' : 'as listed'}  ${figure(balanceMm)}`;
   const marks = [
-    { of: 'balance', mm: balanceMm, label: `balance  ${figure(balanceMm)}`, heavy: true },
+    { of: 'balance', mm: balanceMm, label, heavy: kept },
     ...(keep
       ? [
-          { of: 'foremost', mm: keep.fromMm - edge.stationMm, label: 'no farther forward', heavy: false },
-          { of: 'aftmost', mm: keep.toMm - edge.stationMm, label: 'no farther aft', heavy: false },
+          { of: 'foremost', mm: keep.fromMm - edge.stationMm, label: 'no farther forward', heavy: !kept },
+          { of: 'aftmost', mm: keep.toMm - edge.stationMm, label: 'no farther aft', heavy: !kept },
         ]
       : []),
   ].filter(({ mm }) => mm >= 0 && mm <= edge.chordMm);

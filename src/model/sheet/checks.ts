@@ -1,6 +1,6 @@
-import type { Aircraft } from '../document/types';
 import { switchesOf, UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
 import { liquidWord } from '../document/inWords';
+import type { Aircraft } from '../document/types';
 import { defaultLoadFactors } from '../fit/restraint';
 import { cautionsFor } from '../words/cautions';
 import { type Block, heading, words } from './blocks';
@@ -44,7 +44,9 @@ function benchChecks(aircraft: Aircraft, balance: string): readonly Block[] {
     ...(hatches.length > 0 ? [tick('Hatches and canopy latched, and still so when shaken.')] : []),
     ...(has('control')
       ? [
-          tick('Control surfaces: the right way round, the throws as planned, hinges and horns firm, no play.'),
+          tick(
+            'Control surfaces: the right way round, the throws as planned, hinges and horns firm, no play.',
+          ),
           tick('Stabiliser or gyro, if there is one: it corrects against the movement, not with it.'),
         ]
       : []),
@@ -52,7 +54,9 @@ function benchChecks(aircraft: Aircraft, balance: string): readonly Block[] {
       ? [tick(`Tanks and lines tight, vents open; ${liquidWord(aircraft)} as planned.`)]
       : []),
     ...(kind === 'petrol' ? [tick('Engine mount, propeller and spinner tight; kill switch works.')] : []),
-    ...(kind === 'electric' ? [tick('Motor mount and propeller tight; the motor cannot start by itself.')] : []),
+    ...(kind === 'electric'
+      ? [tick('Motor mount and propeller tight; the motor cannot start by itself.')]
+      : []),
     ...(kind === 'turbine'
       ? [tick('Turbine by its maker’s list; fail-safe shuts it down; extinguisher and helper there.')]
       : []),
@@ -62,7 +66,9 @@ function benchChecks(aircraft: Aircraft, balance: string): readonly Block[] {
 
 function fieldChecks(aircraft: Aircraft): readonly Block[] {
   const switches = switchesOf(aircraft);
-  const droppable = switches.filter(({ id, positions }) => id !== UNDERCARRIAGE_ID && positions.every(({ flies }) => flies));
+  const droppable = switches.filter(
+    ({ id, positions }) => id !== UNDERCARRIAGE_ID && positions.every(({ flies }) => flies),
+  );
   return [
     tick('Range checked as the maker of the radio says, with everything running.'),
     tick('Fail-safe set and seen to work.'),

@@ -1,13 +1,18 @@
-import { arrow, line, say, type Shape, type Spot } from './drawing';
+import { arrow, line, type Shape, type Spot, say, wordsWide } from './drawing';
 import type { StationMark } from './marks';
 import { fitsRow, spread } from './spread';
 
 const GAP_MM = 4.4;
 /** Words longer than this are cut, with a mark that they are. */
-const LONGEST = 27;
-/** Height of the whole strip of running dimensions, mm. */
-export const RUNNING_MM = 60;
+const LONGEST = 24;
 const JOG_MM = 8;
+const WORDS_MM = 2.4;
+
+const labelOf = ({ label, figure }: StationMark): string => `${shortened(label, LONGEST)}  ${figure}`;
+
+/** Height of the whole strip of running dimensions, mm. */
+export const runningHighMm = (marks: readonly StationMark[]): number =>
+  marks.length === 0 ? 6 : JOG_MM + 6 + Math.max(...marks.map((mark) => wordsWide(labelOf(mark), WORDS_MM)));
 
 export const shortened = (text: string, longest: number): string =>
   text.length > longest ? `${text.slice(0, longest - 1)}…` : text;
@@ -41,10 +46,15 @@ export function runningDimensions(
   const shapes: Shape[] = [
     line([Math.min(...ends), axisMm], [Math.max(...ends), axisMm], 'thin', 'dimension line'),
     { kind: 'circle', at: [originMm, axisMm], radiusMm: 1.1, line: 'thin', fill: 'paper', of: 'origin' },
+    say([originMm, axisMm - 2], '0', { anchor: 'middle' }),
   ];
-  along.forEach(({ kind, label, figure }, at) => {
+  let lastArrowMm = originMm;
+  along.forEach((mark, at) => {
     const [x, X] = [xs[at]!, places?.[at] ?? xs[at]!];
-    if (Math.abs(x - originMm) > 3) shapes.push(arrow([x, axisMm], [originMm, axisMm], 2));
+    if (Math.abs(x - lastArrowMm) > 3) {
+      shapes.push(arrow([x, axisMm], [originMm, axisMm], 2));
+      lastArrowMm = x;
+    }
     shapes.push({
       kind: 'polyline',
       points: [
@@ -53,10 +63,10 @@ export function runningDimensions(
         [X, axisMm + JOG_MM],
       ],
       line: 'faint',
-      of: `station ${kind}`,
+      of: `station ${mark.kind}`,
     });
     const y = axisMm + JOG_MM + 1;
-    shapes.push(say([X + 0.9, y], `${shortened(label, LONGEST)}  ${figure}`, { anchor: 'end', turned: true }));
+    shapes.push(say([X + 0.9, y], labelOf(mark), { anchor: 'end', turned: true, sizeMm: WORDS_MM }));
   });
   return { shapes, left: marks.length - shown.length };
 }
@@ -64,9 +74,7 @@ export function runningDimensions(
 /** One dimension between two points on a level or an upright line, its figure in the middle above the line. */
 export function dimension(from: Spot, to: Spot, figure: string, of: string): readonly Shape[] {
   const upright = from[0] === to[0];
-  const middle: Spot = upright
-    ? [from[0] - 1, (from[1] + to[1]) / 2]
-    : [(from[0] + to[0]) / 2, from[1] - 1];
+  const middle: Spot = upright ? [from[0] - 1, (from[1] + to[1]) / 2] : [(from[0] + to[0]) / 2, from[1] - 1];
   return [
     line(from, to, 'thin', of),
     arrow(from, to),

@@ -37,7 +37,12 @@ export type Shape =
     }
   | Words
   /** Only what lies within a window is seen. */
-  | { readonly kind: 'window'; readonly at: Spot; readonly size: readonly [number, number]; readonly shapes: readonly Shape[] };
+  | {
+      readonly kind: 'window';
+      readonly at: Spot;
+      readonly size: readonly [number, number];
+      readonly shapes: readonly Shape[];
+    };
 
 /** Vectors on paper, in millimetres: what measures 100 in here measures 100 mm on paper. */
 export interface Drawing {

@@ -1,4 +1,4 @@
-import { line, rectCorners, type Rect, say, type Shape, type Spot, wordsWide } from './drawing';
+import { line, type Rect, rectCorners, type Shape, type Spot, say, wordsWide } from './drawing';
 import type { NearLabel } from './nearLabels';
 import type { PlacedLabel } from './rowLabels';
 

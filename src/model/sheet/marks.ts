@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../engine/geometry/types';
-import { LINE_95 } from '../balance/certainty';
 import type { Balance } from '../balance/balance';
+import { LINE_95 } from '../balance/certainty';
 import type { Aircraft } from '../document/types';
 import type { Judgement } from '../judgement/types';
 import { formatLength } from '../units';

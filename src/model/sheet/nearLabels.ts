@@ -15,10 +15,12 @@ export interface NearOptions {
   readonly within: Rect;
   /** That no label covers, nor leader enters. */
   readonly keepOff: readonly Rect[];
+  /** Lines of the drawing, which a label covers only where there is no other place. */
+  readonly lines?: readonly (readonly [Spot, Spot])[];
 }
 
 const RADII = [6, 9, 13, 18, 24, 32, 42, 55, 70, 90] as const;
-const WAYS = 16;
+const WAYS = 24;
 /** Kept clear around the mark of every thing, mm. */
 const MARK_MM = 1.2;
 
@@ -35,7 +37,7 @@ export function nearLabels(
   const rest: Labelled[] = [];
   const marks = things.map(({ at }) => around(at, MARK_MM));
   for (const thing of things) {
-    const found = candidates(thing, options).find(
+    const possible = candidates(thing, options).filter(
       (label) =>
         isWithin(label.box, options.within) &&
         ![...options.keepOff, ...marks].some((rect) => rectsOverlap(rect, label.box)) &&
@@ -48,11 +50,15 @@ export function nearLabels(
             enters(other, label.box),
         ),
     );
+    const found = possible.find(({ box }) => !coversLine(box, options.lines ?? [])) ?? possible[0];
     if (found) placed.push(found);
     else rest.push(thing);
   }
   return { placed, rest };
 }
+
+const coversLine = (box: Rect, lines: readonly (readonly [Spot, Spot])[]): boolean =>
+  lines.some(([at, to]) => enters({ at, to }, box));
 
 function candidates({ id, at }: Labelled, { wideMm, highMm }: NearOptions): readonly NearLabel[] {
   return RADII.flatMap((radius) =>

@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { lastOnly } from '../../engine/memory/memory';
 import type { Balance } from '../balance/balance';
 import type { Aircraft } from '../document/types';
 import { bandToKeep } from '../judgement/bandToKeep';
@@ -16,7 +17,7 @@ export interface PackShift extends Pick<Numbered, 'number' | 'id' | 'name'> {
 export const MOST_PACKS = 24;
 
 /** Everything of the role “energy”, everything else where it is; empty without a band. */
-export function packShifts(aircraft: Aircraft, shown: Balance, down: Vec3): readonly PackShift[] {
+export const packShifts = lastOnly((aircraft: Aircraft, shown: Balance, down: Vec3): readonly PackShift[] => {
   const band = bandToKeep(shown, aircraft);
   if (!band) return [];
   return packsOf(aircraft)
@@ -32,7 +33,7 @@ export function packShifts(aircraft: Aircraft, shown: Balance, down: Vec3): read
         allowed: stretch && { forwardMm: x - stretch.fromMm, aftMm: stretch.toMm - x },
       };
     });
-}
+});
 
 export const packsOf = (aircraft: Aircraft): readonly Numbered[] =>
   numbered(aircraft).filter(({ item }) => 'role' in item && item.role === 'energy');

@@ -86,20 +86,25 @@ export function partsBlocks(
   const factors = things[0] && itemForces(aircraft, things[0].item);
   const columns = columnsOf(wideMm, [
     ['No.', 8, 'right'],
-    ['Part', 44],
+    ['Part', 39],
     [`Mass ${mass}`, 13, 'right'],
     ['', 6, 'centre'],
     [`Station ${length}`, 16, 'right'],
     [`Buttline ${length}`, 16, 'right'],
     [`Waterline ${length}`, 17, 'right'],
-    ['Stands in', 23],
-    ['Fixing holds N', 22, 'right'],
+    ['Stands in', 24],
+    ['Fixing holds N', 27, 'right'],
     ['Way in', 22],
   ]);
   if (things.length === 0) return [heading('Parts'), words('No part and no tank is aboard yet.')];
   return [
     heading('Parts and tanks'),
-    { kind: 'table', id: 'parts', columns, rows: things.map((thing) => partRow(aircraft, thing, say, search)) },
+    {
+      kind: 'table',
+      id: 'parts',
+      columns,
+      rows: things.map((thing) => partRow(aircraft, thing, say, search)),
+    },
     words(
       `Stations, buttlines and waterlines are those of each part’s own CG. A tank’s mass is that of the empty tank. ${MARK_KEY}`,
       'note',
@@ -120,11 +125,13 @@ export function partsBlocks(
 }
 
 function airframeTable(aircraft: Aircraft, say: Say, wideMm: number): readonly Block[] {
-  const rows = manifestRows(aircraft).filter(({ group }) => group !== 'tank' && group !== 'part' && group !== 'lead');
+  const rows = manifestRows(aircraft).filter(
+    ({ group }) => group !== 'tank' && group !== 'part' && group !== 'lead',
+  );
   if (rows.length === 0) return [];
   const length = ownUnit('length', say.units).symbol;
   const columns = columnsOf(wideMm, [
-    ['Airframe', 76],
+    ['Piece', 76],
     [`Mass ${ownUnit('mass', say.units).symbol}`, 20, 'right'],
     ['', 8, 'centre'],
     [`Station ${length}`, 22, 'right'],
@@ -183,7 +190,9 @@ function leadTable(aircraft: Aircraft, say: Say, wideMm: number): readonly Block
           cell(numbers.get(ends.get(id)?.to ?? '') ?? ''),
           cell(lengthUp(neededMm, say)),
           cell(ownedMm === null ? 'to be made' : say.length(ownedMm)),
-          cell(ownedMm === null ? '' : slackMm < 0 ? `short by ${lengthUp(-slackMm, say)}` : say.length(slackMm)),
+          cell(
+            ownedMm === null ? '' : slackMm < 0 ? `short by ${lengthUp(-slackMm, say)}` : say.length(slackMm),
+          ),
         ],
       })),
     },

@@ -1,14 +1,14 @@
 import type { Corner } from '../../engine/geometry/polygon';
 import type { Vec3 } from '../../engine/geometry/types';
 import { perObject } from '../../engine/memory/memory';
-import { hullsAround, itemSolid } from '../airframe/solids';
-import { type Piece, pieces } from '../airframe/pieces';
 import { pieceExtent } from '../airframe/extent';
+import { type Piece, pieces } from '../airframe/pieces';
 import { poseOf } from '../airframe/poses';
+import { hullsAround, itemSolid } from '../airframe/solids';
 import { surfaceSolids } from '../airframe/surfaceSolids';
 import type { Item } from '../document/edit';
 import type { Aircraft } from '../document/types';
-import { outlineOf, outlinesOf, type OutlineView } from '../weigh/outlines';
+import { type OutlineView, outlineOf, outlinesOf } from '../weigh/outlines';
 import type { Rect, Spot } from './drawing';
 
 /** From the left with the nose to the left, from above with the nose to the left, and from ahead. */

@@ -42,7 +42,11 @@ export function rowLabels(things: readonly Labelled[], rows: LabelRows): readonl
   return [...oneRow(down.slice(0, half), 'top', rows), ...oneRow(down.slice(half), 'bottom', rows)];
 }
 
-function oneRow(things: readonly Labelled[], row: PlacedLabel['row'], rows: LabelRows): readonly PlacedLabel[] {
+function oneRow(
+  things: readonly Labelled[],
+  row: PlacedLabel['row'],
+  rows: LabelRows,
+): readonly PlacedLabel[] {
   const yMm = row === 'top' ? rows.topMm : rows.bottomMm;
   const across = [...things].sort((a, b) => a.at[0] - b.at[0] || a.at[1] - b.at[1]);
   const places = spread(

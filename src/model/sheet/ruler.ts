@@ -1,4 +1,4 @@
-import { line, say, type Shape } from './drawing';
+import { line, type Shape, say } from './drawing';
 
 /** What a check ruler measures: 100 mm, and 4 in of 25.4 mm. */
 export const RULER_MM = 100;

@@ -1,5 +1,5 @@
 /** Steps between 1:1 and 1:10, and so on by tens; 1:2, 1:5 and 1:10 are those of ISO 5455, the others lie between. */
-const STEPS = [1, 2, 2.5, 3, 4, 5, 6, 8] as const;
+const STEPS = [1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8] as const;
 
 /** Beyond every scale that anything is drawn at. */
 const FARTHEST = 1e9;

@@ -1,16 +1,17 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { lastOnly } from '../../engine/memory/memory';
 import type { Balance } from '../balance/balance';
 import type { Aircraft } from '../document/types';
 import type { Judgement } from '../judgement/types';
 import type { Say } from '../words/say';
 import type { ShownMass } from '../words/verdictFacts';
 import { type BalancingChoice, balancedState, keepBetween } from './balancing';
-import { type Block, BREAK, SECTIONS, type Section, type SectionId, sectionNames, words } from './blocks';
 import { bannerOf, blockingReasons } from './blocking';
-import { fieldCard, type FieldCard } from './card';
+import { type Block, BREAK, SECTIONS, type Section, type SectionId, sectionNames, words } from './blocks';
+import { type FieldCard, fieldCard } from './card';
 import { balanceWords, cgBlocks } from './cgPage';
-import { checkBlocks } from './checks';
 import { stripBlocks, stripPlace } from './cgStrips';
+import { checkBlocks } from './checks';
 import { fittingBlocks } from './fitting';
 import { marksOf } from './marks';
 import { numbered } from './numbered';
@@ -56,12 +57,12 @@ export function buildSheet(input: SheetInput): BuildSheet {
   const body = bodyOf(paper, banner !== null);
   const balanced = balancedState(aircraft, choice);
   const keep = keepBetween(aircraft, shown, balanced);
-  const strip = { aircraft, say, balanced, keep, buttlineMm };
+  const strip = { aircraft, say, balanced, keep, banded: shown.band !== null, buttlineMm };
   const place = stripPlace(strip);
-  const balance = balanceWords({ balanced, say, from, place });
+  const balance = balanceWords({ balanced, keep, say, from, place, shown });
   const wideMm = body.wideMm;
   const blocksOf: Readonly<Record<SectionId, () => readonly Block[]>> = {
-    drawings: () => drawingBlocks(input, body),
+    drawings: () => drawingBlocks(aircraft, shown, judgement, say, from, wideMm, body.highMm),
     parts: () => partsBlocks(aircraft, { say, wideMm, search: input.search }),
     fitting: () => fittingBlocks(aircraft, { say, wideMm, search: input.search }),
     templates: () => [
@@ -83,8 +84,22 @@ export function buildSheet(input: SheetInput): BuildSheet {
   return { banner, sections, card };
 }
 
-function drawingBlocks({ aircraft, shown, judgement, say }: SheetInput, body: { readonly wideMm: number; readonly highMm: number }): readonly Block[] {
-  const drawing = { aircraft, things: numbered(aircraft), marks: marksOf(aircraft, shown, judgement, say), say };
-  const blocks = (['side', 'top', 'front'] as const).flatMap((view) => viewBlocks(drawing, view, body));
-  return blocks.length > 0 ? blocks : [words('There is nothing to draw yet.')];
-}
+/** The drawings take the longest, and stay as they are when only a tick or the state of balancing changes. */
+const drawingBlocks = lastOnly(
+  (
+    aircraft: Aircraft,
+    shown: Balance,
+    judgement: Judgement,
+    say: Say,
+    from: string,
+    wideMm: number,
+    highMm: number,
+  ): readonly Block[] => {
+    const marks = marksOf(aircraft, shown, judgement, say);
+    const drawing = { aircraft, things: numbered(aircraft), marks, say, from };
+    const blocks = (['side', 'top', 'front'] as const).flatMap((view) =>
+      viewBlocks(drawing, view, { wideMm, highMm }),
+    );
+    return blocks.length > 0 ? blocks : [words('There is nothing to draw yet.')];
+  },
+);

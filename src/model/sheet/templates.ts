@@ -41,10 +41,7 @@ export function cutOutTemplate(plan: CutOutPlan, id: string): Template {
     hint: `${plan.depth}. The block’s face dashed, the cut continuous, seen from outside.`,
     wideMm: Math.max(...xs) - left + 2,
     highMm: Math.max(...ys) - top + 2,
-    shapes: [
-      polygonOf(moved(plan.faceMm), 'hidden', 'face'),
-      polygonOf(moved(plan.cutMm), 'outline', 'cut'),
-    ],
+    shapes: [polygonOf(moved(plan.faceMm), 'hidden', 'face'), polygonOf(moved(plan.cutMm), 'outline', 'cut')],
   };
 }
 
@@ -68,7 +65,9 @@ export function templateBlocks(template: Template, room: Size): readonly Block[]
     heading(`${template.title}${tiles.length > 1 ? `, ${tileWords(tile, tiles)}` : ''}`),
     words(
       `${template.hint} Print at 100 %, not “fit to page”.${
-        tiles.length > 1 ? ` Lay the crosses on each other; neighbouring sheets overlap by ${OVERLAP_MM} mm.` : ''
+        tiles.length > 1
+          ? ` Lay the crosses on each other; neighbouring sheets overlap by ${OVERLAP_MM} mm.`
+          : ''
       }`,
     ),
     drawn(tileDrawing(template, tile, tiles, room)),
@@ -131,4 +130,3 @@ export function movedShape(shape: Shape, dx: number, dy: number): Shape {
       return { ...shape, at: at(shape.at), shapes: shape.shapes.map((inner) => movedShape(inner, dx, dy)) };
   }
 }
-

@@ -1,8 +1,8 @@
 import type { TravelPoint } from '../../engine/balance/travel';
 import { formatLength } from '../units';
 import type { Say } from '../words/say';
-import { type Drawing, line, say, type Shape, type Spot } from './drawing';
 import type { KeepBetween } from './balancing';
+import { type Drawing, line, type Shape, type Spot, say } from './drawing';
 
 const HIGH_MM = 46;
 const TOP_MM = 8;
@@ -45,7 +45,10 @@ export function travelChart(
       fill: 'hatch',
       of: 'band',
     });
-  shapes.push(line([LEFT_MM, bottom], [wideMm - 4, bottom], 'thin'), ...axisTicks(from, to, reading, xOf, bottom));
+  shapes.push(
+    line([LEFT_MM, bottom], [wideMm - 4, bottom], 'thin'),
+    ...axisTicks(from, to, reading, xOf, bottom),
+  );
   if (curve.length > 1)
     shapes.push(
       { kind: 'polyline', points: curve, line: 'heavy', of: 'travel' },

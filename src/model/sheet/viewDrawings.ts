@@ -1,12 +1,13 @@
+import { ownUnit } from '../units';
 import { type Block, BREAK, drawn, heading, words } from './blocks';
 import { detailDrawing } from './detailDrawing';
-import type { Size } from './paper';
 import type { Numbered } from './numbered';
-import { boxAbout, grown, type SeenBox, seen, seenAirframe, seenItem, type SheetView } from './projection';
+import type { Size } from './paper';
+import { boxAbout, grown, type SeenBox, type SheetView, seen, seenAirframe, seenItem } from './projection';
 import { rowsTake } from './rowLabels';
 import { chooseScale, scaleWords } from './scale';
 import type { ViewInput } from './viewInput';
-import { labelRowsIn, wholeDrawing } from './wholeDrawing';
+import { labelRowsIn, wholeDrawing, wholeFrame } from './wholeDrawing';
 
 const viewNames: Readonly<Record<SheetView, string>> = {
   side: 'Side elevation, from the left',
@@ -14,12 +15,59 @@ const viewNames: Readonly<Record<SheetView, string>> = {
   front: 'Front elevation',
 };
 
+/** What the figures of a view are, and what its lines and marks mean. */
+function keyOf(view: SheetView, { say, from, marks }: ViewInput): string {
+  const unit = ownUnit('length', say.units).symbol;
+  const figures = {
+    side: `stations from ${from}, aft +`,
+    top: 'buttlines from the centre line, right +',
+    front: 'waterlines from the datum, up +',
+  }[view];
+  const cg = marks.cgDryMm ? 'Disc in quarters: CG full; diamond: CG dry' : 'Disc in quarters: CG';
+  const band = marks.band && view !== 'front' ? '; chain lines: the limits' : '';
+  return `Figures: ${figures}, ${unit}, each part’s own CG. Dashed: hidden. ${cg}${band}.`;
+}
+
 /** A detail is drawn where it is so much larger than the whole. */
 const WORTH_IT = 1.4;
 /** More drawings of one view than this are not made: the table has the rest. */
 const MOST_DRAWINGS = 4;
-/** What headings take of a page, mm. */
-const HEADINGS_MM = 18;
+/** What headings and the key take of a page, mm. */
+const HEADINGS_MM = 34;
+
+interface Split {
+  readonly scale: number;
+  /** The room of the whole, and what is left for the detail. */
+  readonly room: Size;
+  readonly detailRoom: Size;
+  readonly detailScale: number;
+}
+
+/** What of a page the whole takes is tried out; the rest is the detail’s. */
+const SHARES = [0.3, 0.4, 0.5, 0.6, 0.7] as const;
+
+/** The whole counts twice: it is what is recognised. */
+const costOf = ({ scale, detailScale }: Split): number => scale ** 2 * detailScale;
+
+/** The split of a page that shows the whole and the inside largest together; null where a detail shows hardly more. */
+function bestSplit(input: ViewInput, view: SheetView, { all, room, window }: SplitOptions): Split | null {
+  const freeMm = room.highMm - HEADINGS_MM;
+  const splits = SHARES.map((share): Split => {
+    const own: Size = { wideMm: room.wideMm, highMm: freeMm * share };
+    const { scale, highMm } = wholeFrame(input, view, { all, room: own, window });
+    const detailRoom: Size = { wideMm: room.wideMm, highMm: freeMm - highMm };
+    return { scale, room: own, detailRoom, detailScale: scaleIn(window, detailRoom) };
+  });
+  return splits
+    .filter(({ scale, detailScale }) => detailScale * WORTH_IT <= scale)
+    .reduce<Split | null>((best, split) => (best && costOf(best) <= costOf(split) ? best : split), null);
+}
+
+interface SplitOptions {
+  readonly all: SeenBox;
+  readonly room: Size;
+  readonly window: SeenBox;
+}
 
 /** One view on a page of its own: the whole at a scale, and the inside enlarged where that shows more. */
 export function viewBlocks(input: ViewInput, view: SheetView, room: Size): readonly Block[] {
@@ -27,14 +75,13 @@ export function viewBlocks(input: ViewInput, view: SheetView, room: Size): reado
   const all = boxOfAll(input, view);
   if (!all) return [];
   const window = windowOf(input, view);
-  const within = (at: Numbered) => window !== null && holds(window, seen(at.cgMm, view));
-  const freeMm = room.highMm - HEADINGS_MM;
-  const half: Size = { wideMm: room.wideMm, highMm: freeMm * 0.5 };
-  const small = wholeDrawing(input, view, { all, room: half, labelled: things.filter((at) => !within(at)), window });
-  const detailRoom: Size = { wideMm: room.wideMm, highMm: freeMm - small.drawing.highMm };
-  const detailScale = window ? scaleIn(window, detailRoom) : Number.POSITIVE_INFINITY;
-  if (!window || detailScale * WORTH_IT > small.scale) return wholeBlocks(input, view, { all, room });
+  const split = window && bestSplit(input, view, { all, room, window });
+  if (!window || !split) return wholeBlocks(input, view, { all, room });
+  const { detailRoom, detailScale } = split;
+  const within = (at: Numbered) => holds(window, seen(at.cgMm, view));
   const core = things.filter(within);
+  const labelled = things.filter((at) => !within(at));
+  const small = wholeDrawing(input, view, { all, room: split.room, labelled, window });
   const lots = lotsOf(core, rowsTake(labelRowsIn(room.wideMm)));
   return [
     heading(`${viewNames[view]}, ${scaleWords(small.scale)}`),
@@ -49,6 +96,7 @@ export function viewBlocks(input: ViewInput, view: SheetView, room: Size): reado
       ];
     }),
     ...leftOut(core, lots),
+    words(keyOf(view, input), 'note'),
     BREAK,
   ];
 }
@@ -63,11 +111,17 @@ function wholeBlocks(
   const size: Size = { wideMm: room.wideMm, highMm: room.highMm - HEADINGS_MM };
   return [
     ...(lots.length === 0 ? [[]] : lots).flatMap((lot, at) => {
-      const { drawing, scale, notes } = wholeDrawing(input, view, { all, room: size, labelled: lot, window: null, at });
+      const { drawing, scale, notes } = wholeDrawing(input, view, {
+        all,
+        room: size,
+        labelled: lot,
+        window: null,
+        at,
+      });
       return [
         heading(`${viewNames[view]}, ${scaleWords(scale)}${lotWords(lots, lot)}`),
         drawn(drawing),
-        ...notes.map((note) => words(note, 'note')),
+        ...[...notes, keyOf(view, input)].map((note) => words(note, 'note')),
         BREAK,
       ];
     }),
@@ -98,12 +152,67 @@ function boxOfAll({ aircraft, things }: ViewInput, view: SheetView): SeenBox | n
   ]);
 }
 
-/** What lies in the hulls, with some room about it; null where nothing does. */
-function windowOf({ things }: ViewInput, view: SheetView): SeenBox | null {
-  const box = boxAbout(things.filter(({ inHull }) => inHull).flatMap(({ item }) => seenItem(item, view)));
-  if (!box) return null;
-  return grown(box, Math.max(12, 0.05 * Math.max(box.right - box.left, box.high - box.low)));
+/**
+ * What lies in the hulls and what stands right beside it, with the hull about it and some room; null where nothing lies in a
+ * hull.
+ */
+function windowOf({ things, aircraft }: ViewInput, view: SheetView): SeenBox | null {
+  const boxes = things.flatMap(({ item, inHull }) => {
+    const box = boxAbout(seenItem(item, view));
+    return box ? [{ box, inHull }] : [];
+  });
+  let found = boxes
+    .filter(({ inHull }) => inHull)
+    .reduce<SeenBox | null>((all, { box }) => about(all, box), null);
+  if (!found) return null;
+  found = evenly(found, view);
+  const nearMm = Math.max(20, NEAR_SHARE * longest(found));
+  for (let before: SeenBox | null = null; before !== found; ) {
+    before = found;
+    const reach = grown(found, nearMm);
+    const touching = boxes.filter(({ box }) => meet(reach, box) && !contains(before!, box));
+    for (const { box } of touching) found = evenly(about(found, box), view);
+  }
+  const { left, right } = found;
+  const hullsThere = seenAirframe(aircraft, view)
+    .filter(({ piece }) => piece.kind === 'hull')
+    .flatMap(({ corners }) => boxAbout(corners) ?? [])
+    .filter((box) => meet(box, found!))
+    .map((box) =>
+      view === 'front' ? box : { ...box, left: Math.max(box.left, left), right: Math.min(box.right, right) },
+    );
+  const whole = hullsThere.reduce<SeenBox>((all, box) => about(all, box), found);
+  return grown(whole, Math.max(8, 0.03 * longest(whole)));
 }
+
+/** So much of the inside’s length still counts as right beside it. */
+const NEAR_SHARE = 0.12;
+
+/** As far to one side of the centre line as to the other, where a view shows both. */
+function evenly(box: SeenBox, view: SheetView): SeenBox {
+  const { left, right, low, high } = box;
+  const [wide, tall] = [Math.max(-left, right), Math.max(-low, high)];
+  if (view === 'top') return { left, right, low: -tall, high: tall };
+  return view === 'front' ? { left: -wide, right: wide, low, high } : box;
+}
+
+const longest = ({ left, right, low, high }: SeenBox): number => Math.max(right - left, high - low);
+
+const about = (a: SeenBox | null, b: SeenBox): SeenBox =>
+  a
+    ? {
+        left: Math.min(a.left, b.left),
+        right: Math.max(a.right, b.right),
+        low: Math.min(a.low, b.low),
+        high: Math.max(a.high, b.high),
+      }
+    : b;
+
+const meet = (a: SeenBox, b: SeenBox): boolean =>
+  a.left <= b.right && b.left <= a.right && a.low <= b.high && b.low <= a.high;
+
+const contains = (a: SeenBox, b: SeenBox): boolean =>
+  a.left <= b.left && a.right >= b.right && a.low <= b.low && a.high >= b.high;
 
 const holds = ({ left, right, low, high }: SeenBox, [a, b]: readonly [number, number]): boolean =>
   a >= left && a <= right && b >= low && b <= high;

@@ -12,6 +12,8 @@ export interface ViewInput {
   readonly things: readonly Numbered[];
   readonly marks: Marks;
   readonly say: Say;
+  /** Where stations are counted from, amid a sentence. */
+  readonly from: string;
 }
 
 const axisOf: Readonly<Record<SheetView, 0 | 1 | 2>> = { side: 0, top: 1, front: 2 };
@@ -21,4 +23,3 @@ export function figureOf(cgMm: Vec3, view: SheetView, { units, fromMm }: Say): s
   const axis = axisOf[view];
   return formatLength(cgMm[axis] - (axis === 0 ? fromMm : 0), units, { fine: true, unit: false });
 }
-

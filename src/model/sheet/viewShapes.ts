@@ -1,7 +1,7 @@
-import { perObjects } from '../../engine/memory/memory';
 import { hullHolds } from '../../engine/fit/hull';
-import type { Piece } from '../airframe/pieces';
+import { perObjects } from '../../engine/memory/memory';
 import { pieceExtent } from '../airframe/extent';
+import type { Piece } from '../airframe/pieces';
 import { hulls } from '../airframe/solids';
 import type { Aircraft } from '../document/types';
 import { line, type Rect, type Shape, type Spot } from './drawing';
@@ -37,7 +37,11 @@ export function airframeShapes(aircraft: Aircraft, at: Projection): readonly Sha
 }
 
 /** Parts and tanks, dashed where the airframe hides them. */
-export const itemShapes = (aircraft: Aircraft, things: readonly Numbered[], at: Projection): readonly Shape[] =>
+export const itemShapes = (
+  aircraft: Aircraft,
+  things: readonly Numbered[],
+  at: Projection,
+): readonly Shape[] =>
   things.map(({ id, item }) => ({
     kind: 'polygon',
     points: seenItem(item, at.view).map(at.corner),

@@ -29,7 +29,9 @@ export function weighBlocks(input: FormInput): readonly Block[] {
   const { balanced } = input;
   return [
     heading('Weigh-in'),
-    words(`${balanced.words}, level. What is predicted comes from the list of parts; trust the scales before it.`),
+    words(
+      `${balanced.words}, level. What is predicted comes from the list of parts; trust the scales before it.`,
+    ),
     ...scalesBlocks(input),
     ...wholeBlocks(input),
     { kind: 'fill', labels: ['Weighed on', 'By', 'With which scales'] },
@@ -102,7 +104,12 @@ function wholeBlocks({ say, from, balanced, wideMm }: FormInput): readonly Block
     cells: [cell(label), cell(figure), cell(plusMinus), writeBox],
   });
   const rows = [
-    row('mass', 'Mass of the whole', say.mass(balance.massG), plusMinusG === null ? '' : plusMinusMass(plusMinusG, say)),
+    row(
+      'mass',
+      'Mass of the whole',
+      say.mass(balance.massG),
+      plusMinusG === null ? '' : plusMinusMass(plusMinusG, say),
+    ),
     ...(cgMm
       ? [
           row('station', `CG along, from ${from}`, fineStation(cgMm[0], say), length),

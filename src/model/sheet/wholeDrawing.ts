@@ -1,13 +1,7 @@
 import { formatLength } from '../units';
-import { dimension, extensions, RUNNING_MM, runningDimensions } from './dimensions';
-import { type Drawing, rectCorners, type Rect, say, type Shape } from './drawing';
-import {
-  nearLabelShapes,
-  nearLabelSize,
-  ROW_GAP_MM,
-  ROW_MM,
-  rowLabelShapes,
-} from './labelShapes';
+import { dimension, extensions, runningDimensions, runningHighMm } from './dimensions';
+import { type Drawing, type Rect, rectCorners, type Shape, type Spot, say } from './drawing';
+import { nearLabelShapes, nearLabelSize, ROW_GAP_MM, ROW_MM, rowLabelShapes } from './labelShapes';
 import { nearLabels } from './nearLabels';
 import type { Numbered } from './numbered';
 import type { Size } from './paper';
@@ -42,40 +36,55 @@ export interface Whole {
 }
 
 /** What stands under or beside a view, mm: running dimensions, or the span. */
-const below: Readonly<Record<SheetView, number>> = { side: RUNNING_MM, top: 2, front: 13 };
+const below: Readonly<Record<Exclude<SheetView, 'side'>, number>> = { top: 2, front: 13 };
+const belowOf = (view: SheetView, { stations }: ViewInput['marks']): number =>
+  view === 'side' ? runningHighMm(stations) : below[view];
 const beside: Readonly<Record<SheetView, number>> = { side: 8, top: 14, front: 8 };
 const EDGE_MM = 6;
+
+/** The scale of a whole view in a room, and how high its drawing is. */
+export function wholeFrame(
+  { marks }: Pick<ViewInput, 'marks'>,
+  view: SheetView,
+  { all, room, window }: Pick<WholeOptions, 'all' | 'room' | 'window'>,
+): { readonly scale: number; readonly rowsMm: number; readonly highMm: number } {
+  const rowsMm = window ? EDGE_MM : ROW_MM + EDGE_MM;
+  const belowMm = belowOf(view, marks);
+  const highMm = room.highMm - 2 * rowsMm - belowMm;
+  const scale = Math.max(
+    chooseScale(all.right - all.left, room.wideMm - 2 * beside[view]),
+    chooseScale(all.high - all.low, Math.max(highMm, 20)),
+  );
+  return { scale, rowsMm, highMm: (all.high - all.low) / scale + 2 * rowsMm + belowMm };
+}
 
 /** The whole aircraft in a view. */
 export function wholeDrawing(input: ViewInput, view: SheetView, options: WholeOptions): Whole {
   const { all, room, labelled, window, at = 0 } = options;
-  const rowsMm = window ? EDGE_MM : ROW_MM + EDGE_MM;
-  const wideMm = room.wideMm - 2 * beside[view];
-  const highMm = room.highMm - 2 * rowsMm - below[view];
-  const scale = Math.max(
-    chooseScale(all.right - all.left, wideMm),
-    chooseScale(all.high - all.low, Math.max(highMm, 20)),
-  );
-  const place = projection(view, all, scale, { fromMm: beside[view], toMm: room.wideMm - beside[view], topMm: rowsMm });
+  const { scale, rowsMm, highMm } = wholeFrame(input, view, options);
+  const place = projection(view, all, scale, {
+    fromMm: beside[view],
+    toMm: room.wideMm - beside[view],
+    topMm: rowsMm,
+  });
   const { area } = place;
   const bottomMm = area.bottomMm + rowsMm;
   const dims = principal(input, place, { room, bottomMm });
-  const labels = window
-    ? near(input, place, { labelled, window, wideMm: room.wideMm, bottomMm })
-    : { shapes: inRows(input, place, { labelled, wideMm: room.wideMm }), notes: [] };
-  const shapes: readonly Shape[] = [
+  const drawnSoFar: readonly Shape[] = [
     ...airframeShapes(input.aircraft, place),
     ...itemShapes(input.aircraft, input.things, place),
     ...markShapes(input.marks, place, area),
     ...(window ? windowShapes(place, window) : []),
-    ...labels.shapes,
-    ...dims.shapes,
   ];
+  const labels = window
+    ? near(input, place, { labelled, window, wideMm: room.wideMm, bottomMm, drawnSoFar })
+    : { shapes: inRows(input, place, { labelled, wideMm: room.wideMm }), notes: [] };
+  const shapes: readonly Shape[] = [...drawnSoFar, ...labels.shapes, ...dims.shapes];
   const drawing: Drawing = {
     id: `${view}-${at}`,
     title: `The aircraft, ${view === 'side' ? 'from the left' : view === 'top' ? 'from above' : 'from ahead'}`,
     wideMm: room.wideMm,
-    highMm: bottomMm + below[view],
+    highMm,
     shapes,
   };
   return { drawing, scale, notes: [...dims.notes, ...labels.notes] };
@@ -87,11 +96,31 @@ const rectOf = (place: Projection, { left, right, low, high }: SeenBox): Rect =>
   return { leftMm, topMm, rightMm, bottomMm };
 };
 
+/** Where the dimension line of the span stands in the top view: with room for labels before it where there is any. */
+const spanLineMm = ({ area }: Projection, wideMm: number): number => Math.min(area.rightMm + 26, wideMm - 4);
+
+/** What it and its figure take up, from top to bottom. */
+const spanRects = (place: Projection, wideMm: number): readonly Rect[] => {
+  if (place.view !== 'top') return [];
+  const x = spanLineMm(place, wideMm);
+  return [
+    { leftMm: x - 4.5, rightMm: x + 2, topMm: place.area.topMm - 2, bottomMm: place.area.bottomMm + 2 },
+  ];
+};
+
+/** Where the letter of a detail stands. */
+const letterRect = ({ leftMm, topMm }: Rect): Rect => ({
+  leftMm: leftMm - 4.5,
+  rightMm: leftMm,
+  topMm: topMm - 4.5,
+  bottomMm: topMm,
+});
+
 function windowShapes(place: Projection, window: SeenBox): readonly Shape[] {
   const rect = rectOf(place, window);
   return [
     { kind: 'polygon', points: rectCorners(rect), line: 'chain', of: 'detail' },
-    say([rect.rightMm + 1, rect.topMm - 0.6], 'A', { sizeMm: 3.5, bold: true }),
+    say([rect.leftMm - 1, rect.topMm - 0.8], 'A', { sizeMm: 3.5, bold: true, anchor: 'end' }),
   ];
 }
 
@@ -121,16 +150,18 @@ function near(
     readonly window: SeenBox;
     readonly wideMm: number;
     readonly bottomMm: number;
+    readonly drawnSoFar: readonly Shape[];
   },
 ): Drawn {
-  const { labelled, window, wideMm, bottomMm } = more;
+  const { labelled, window, wideMm, bottomMm, drawnSoFar } = more;
   const tried = labelled.slice(0, MOST_NEAR);
   const figures = tried.map(({ cgMm }) => figureOf(cgMm, place.view, words));
   const spots = tried.map(({ id, cgMm }) => ({ id, at: place.spot(cgMm) }));
   const { placed } = nearLabels(spots, {
     ...nearLabelSize(figures),
+    lines: outlineLines(drawnSoFar),
     within: { leftMm: 0, topMm: 0, rightMm: wideMm, bottomMm },
-    keepOff: [rectOf(place, window)],
+    keepOff: [rectOf(place, window), letterRect(rectOf(place, window)), ...spanRects(place, wideMm)],
   });
   const shapes = placed.flatMap((label) => {
     const thing = things.find(({ id }) => id === label.id)!;
@@ -141,6 +172,16 @@ function near(
   const numbers = missing.map(({ number }) => number).join(', ');
   return { shapes, notes: [`No room here for the labels of ${numbers}: the table has their figures.`] };
 }
+
+/** The lines of what is drawn already. */
+const outlineLines = (shapes: readonly Shape[]): readonly (readonly [Spot, Spot])[] =>
+  shapes.flatMap((shape) => {
+    if ((shape.kind !== 'polygon' && shape.kind !== 'polyline') || shape.line === null) return [];
+    const { points, kind } = shape;
+    return points
+      .slice(kind === 'polygon' ? 0 : 1)
+      .map((to, at) => [kind === 'polygon' ? points.at(at - 1)! : points[at]!, to] as const);
+  });
 
 /** More than so many are not tried. */
 const MOST_NEAR = 60;
@@ -171,11 +212,15 @@ function principal(
   const spanMm = (view === 'top' ? area.bottomMm - area.topMm : area.rightMm - area.leftMm) * scale;
   const figure = formatLength(spanMm, words.units, { fine: true, unit: false });
   if (view === 'top') {
-    const x = area.rightMm + 9;
+    const x = spanLineMm(place, room.wideMm);
     const ends = [area.topMm, area.bottomMm] as const;
     return {
       shapes: [
-        ...extensions(ends.map((y) => [area.rightMm - 2, y]), x, true),
+        ...extensions(
+          ends.map((y) => [area.rightMm - 2, y]),
+          x,
+          true,
+        ),
         ...dimension([x, ends[0]], [x, ends[1]], figure, 'span'),
       ],
       notes: [],

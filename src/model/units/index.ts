@@ -7,4 +7,6 @@ export {
   toOwnUnit,
   type Unit,
   type UnitSystem,
+  unitNamed,
+  unitsOf,
 } from './table';

@@ -51,6 +51,14 @@ export const unitsOf: Readonly<Record<Quantity, readonly Unit[]>> = {
   number: [bare],
 };
 
+/** A unit of a quantity as a person may write it: "mm", "Oz.", "inches"; undefined where it is none. */
+export const unitNamed = (text: string, quantity: Quantity): Unit | undefined => {
+  const spelling = text.trim().toLowerCase().replaceAll('.', '');
+  return spelling === ''
+    ? undefined
+    : unitsOf[quantity].find(({ spellings }) => spellings.includes(spelling));
+};
+
 const ownUnits: Readonly<Record<UnitSystem, Readonly<Record<Quantity, Unit>>>> = {
   metric: { length: mm, mass: gram, volume: ml, angle: degree, time: second, ratio: percent, number: bare },
   'inch-ounce': {

@@ -17,8 +17,8 @@ export interface Outline {
   readonly corners: readonly Corner[];
 }
 
-/** Enough for a small drawing. */
-const SEGMENTS = 16;
+/** Enough for a round to look round on paper; of a wing only the edges matter. */
+const segmentsOf = ({ kind }: Shape): number => (kind === 'panel' ? 12 : 48);
 
 /** From the left side, from above, or from behind. */
 export type OutlineView = 'side' | 'top' | 'behind';
@@ -73,7 +73,8 @@ interface PosedSolid {
  */
 export function outlineOf({ shape, pose, mirrored }: PosedSolid, view: OutlineView): readonly Corner[] {
   const [right, up] = axesOfView[view];
-  const points = profilePoints(shape, pose, view) ?? tessellate(shape, { segments: SEGMENTS }).verticesMm;
+  const points =
+    profilePoints(shape, pose, view) ?? tessellate(shape, { segments: segmentsOf(shape) }).verticesMm;
   const corners = points.map((vertex): Corner => {
     const posed = pointToAircraft(pose, vertex);
     const point = mirrored ? mirrorY(posed) : posed;

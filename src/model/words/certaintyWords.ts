@@ -11,7 +11,7 @@ export interface SayFine {
 /** "97 % sure that the whole burn is in the band." */
 export function sureWords(probability: number, burns: boolean): string {
   const what = burns ? 'the whole burn is' : 'the CG is';
-  if (probability > 0.995) return `More than 99 % sure that ${what} in the band.`;
+  if (probability >= 0.995) return `More than 99 % sure that ${what} in the band.`;
   if (probability < 0.005) return `Less than 1 % sure that ${what} in the band.`;
   return `${Math.round(probability * 100)} % sure that ${what} in the band.`;
 }

@@ -13,7 +13,11 @@ const COUNTED: readonly {
   { kinds: ['shortLead'], one: 'lead too short', many: 'leads too short' },
   { kinds: ['tooNear'], one: 'pair too close', many: 'pairs too close' },
   { kinds: ['thinWall'], one: 'wall too thin', many: 'walls too thin' },
-  { kinds: ['keptFree'], one: 'ballast where none may be', many: 'pieces of ballast where none may be' },
+  {
+    kinds: ['keptFree'],
+    one: 'piece of ballast where none may be',
+    many: 'pieces of ballast where none may be',
+  },
 ];
 
 /** "2 clashes, 1 outside the hull". */

@@ -9,6 +9,7 @@ import { formatNumber } from '../units';
 import { fitCause, fitCount } from './fitSummary';
 import { noBandWords } from './marginWords';
 import { momentWords } from './momentWords';
+import { powerCount, powerSentence } from './powerWords';
 import { fineStation, lengthUp, type Say } from './say';
 
 /** One short sentence, and one that says why. */
@@ -102,6 +103,14 @@ function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say:
       const bad = finding.severity === 'bad';
       const said = bad ? `does not fit: ${fitCount(finding.problems)}` : fitCount(finding.problems);
       return { headline: `${stands(judgement)}${said}`, cause };
+    }
+    case 'power': {
+      const [first] = finding.problems;
+      const said = `the wiring ${finding.severity === 'bad' ? 'does not hold' : 'asks for a look'}`;
+      return {
+        headline: `${stands(judgement)}${said}: ${powerCount(finding.problems)}`,
+        cause: first ? powerSentence(first) : '',
+      };
     }
     case 'mass-unknown': {
       const names = finding.names.map((name) => `“${shownText(name)}”`);

@@ -7,7 +7,7 @@ import type { Moment } from '../judgement/types';
 function fuelWords(aircraft: Aircraft, fraction: number): string {
   const { fuel, tanks } = aircraft;
   if (!fuel || tanks.length === 0) return '';
-  if (fraction > 0.995) return 'tanks full';
+  if (fraction >= 0.995) return 'tanks full';
   if (fraction < 0.005) return 'tanks dry';
   return `${Math.max(1, Math.round(fraction * 100))} % ${liquidWord(aircraft)}`;
 }

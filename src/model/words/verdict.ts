@@ -3,6 +3,7 @@ import type { Remedy } from '../advice/remedy';
 import { midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import type { Judgement } from '../judgement/types';
+import { withPower } from '../judgement/withPower';
 import { headAndCause } from './headline';
 import type { Say } from './say';
 import { type Fact, type ShownMass, type Tone, toneOf, verdictFacts } from './verdictFacts';
@@ -40,24 +41,35 @@ export interface VerdictMore {
 /** The answer in words: one headline, why, one remedy, and the figures behind it. */
 export function verdict(
   aircraft: Aircraft,
-  judgement: Judgement,
+  balanced: Judgement,
   say: Say,
   { advice = null, mass = null, checking = false }: VerdictMore = {},
 ): Verdict {
+  const judgement = withPower(aircraft, balanced);
   return {
     tone: toneOf[checking ? judgement.severitySoFar : judgement.severity],
     ...headAndCause(aircraft, judgement, say),
-    fix: advice && fixOf(aircraft, advice, say),
+    fix: advice && fixOf(aircraft, advice, say, judgement !== balanced),
     facts: verdictFacts(aircraft, judgement, say, mass),
   };
 }
 
-function fixOf(aircraft: Aircraft, { remedy, about, noMoveOfOne, searched }: Advice, say: Say): Fix | null {
+/** `wiring`: something is wrong with it, which no remedy for the balance mends. */
+function fixOf(
+  aircraft: Aircraft,
+  { remedy, about, noMoveOfOne, searched }: Advice,
+  say: Say,
+  wiring: boolean,
+): Fix | null {
   if (!about) return null;
   if (!remedy) return { label: 'No remedy found', consequence: searched, remedy: null };
   const { headline } = headAndCause(aircraft, remedy.result, say);
   const alone = noMoveOfOne && about === 'along' ? 'No fore-and-aft move of one unlocked part will do. ' : '';
-  return { label: remedy.words, consequence: `${alone}Then: ${midSentence(headline)}.`, remedy };
+  return {
+    label: remedy.words,
+    consequence: `${alone}Then: ${midSentence(headline)}${wiring ? '; the wiring apart' : ''}.`,
+    remedy,
+  };
 }
 
 /** Dead weight aboard, g: every part whose role is ballast. */

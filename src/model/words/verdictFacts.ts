@@ -2,11 +2,13 @@ import type { Aircraft } from '../document/types';
 import { TINY_MARGIN_PCT, TOUCH_PCT } from '../judgement/limits';
 import { farthestOut } from '../judgement/states';
 import type { CgPoint, Judgement, Severity } from '../judgement/types';
+import { powerProblems } from '../power/powerProblems';
 import { LEAST_SHOWN_MM } from '../units';
 import { sureWords } from './certaintyWords';
 import { fitCount } from './fitSummary';
 import { marginFigure } from './headline';
 import { momentWords } from './momentWords';
+import { powerCount } from './powerWords';
 import { fineStation, lengthDown, lengthUp, type Say } from './say';
 
 /** How a verdict or a fact looks. `danger` is the tail-heavy side's alone. */
@@ -29,6 +31,7 @@ export type FactKey =
   | 'sideways'
   | 'worst'
   | 'fit'
+  | 'power'
   | 'mass'
   | 'sure';
 
@@ -65,6 +68,7 @@ export function verdictFacts(
     sidewaysFact(judgement, say),
     ...worstFact(aircraft, judgement, say),
     fitFact(judgement),
+    ...powerFact(aircraft),
     ...massFact(mass, say),
     ...sureFact(judgement),
   ];
@@ -215,6 +219,15 @@ function fitFact(judgement: Judgement): Fact {
   if (!fit) return { ...fact, value: 'not checked yet', tone: 'unknown' };
   const count = fitCount(fit);
   return { ...fact, value: count || 'all fits', tone: toneOfKinds(judgement, 'fit') };
+}
+
+/** Only where something is wired. */
+function powerFact(aircraft: Aircraft): readonly Fact[] {
+  const problems = powerProblems(aircraft);
+  if (!problems) return [];
+  const tone = problems[0] ? toneOf[problems[0].severity] : 'good';
+  const value = powerCount(problems) || 'holds';
+  return [{ key: 'power', label: 'Power', value, note: 'by the figures entered', tone }];
 }
 
 function massFact(mass: ShownMass | null, say: Say): readonly Fact[] {

@@ -15,6 +15,7 @@ export function GhostMarks({ line }: { readonly line: Line }) {
   const rows = useView(rowsOf);
   const ghost = usePlace((place) => place.ghost);
   const parts = useCommitted((aircraft) => aircraft.parts);
+  const tanks = useCommitted((aircraft) => aircraft.tanks);
   if (!ghost) return null;
   const foot = rows.beam - SIZE_PX;
   return (
@@ -22,7 +23,7 @@ export function GhostMarks({ line }: { readonly line: Line }) {
     <g className="ghost" data-testid="ghost" aria-hidden="true">
       {ghost.parts.map(({ id, role, positionMm }) => {
         const x = axisToPx(axis, positionMm[line.axis]);
-        const now = parts.find((part) => part.id === id)?.positionMm;
+        const now = [...parts, ...tanks].find((item) => item.id === id)?.positionMm;
         const from = now ? axisToPx(axis, now[line.axis]) : x;
         const way = Math.sign(x - from);
         return (

@@ -1,6 +1,7 @@
 import './spread.css';
 import { useRef } from 'react';
 import { useRest } from '../../store/react';
+import { setAttribute } from '../drawing';
 import { useDrawn } from '../useDrawn';
 import type { Line } from './lines';
 
@@ -26,10 +27,11 @@ export function Spread({ line, x, y }: SpreadProps) {
         (point, at) => `${x(point.cgMm[line.axis] + way * (plusMinus[at] ?? 0))} ${y(point.fuelFraction)}`,
       );
     const known = travel.length > 0 && plusMinus.length === travel.length;
-    blur.current?.setAttribute('d', known ? `M${[...edge(-1), ...edge(1).reverse()].join('L')}Z` : '');
+    setAttribute(blur.current, 'd', known ? `M${[...edge(-1), ...edge(1).reverse()].join('L')}Z` : '');
     const ends = line.axis === 0 ? wander?.station : wander?.buttline;
     const level = y(view.getState().fuelFraction);
-    whisker.current?.setAttribute(
+    setAttribute(
+      whisker.current,
       'd',
       ends
         ? [ends.least.mm, ends.most.mm].map((mm) => `M${x(mm)} ${level - 5}v10`).join('') +

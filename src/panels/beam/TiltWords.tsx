@@ -1,19 +1,35 @@
+import { useRef } from 'react';
 import { levelTip } from '../../model/balance/levelTip';
 import { LEAST_SHOWN_MM } from '../../model/units';
 import { lengthUp } from '../../model/words/say';
 import type { Bench } from '../../store/bench';
 import { useView } from '../../store/react';
-import { useBenchValue } from '../Live';
+import { setAttribute, setText } from '../drawing';
+import { useWritten } from '../Live';
 import { type Readings, useReadings } from '../readings';
 import type { Line } from './lines';
 import { rowsOf } from './rows';
 
-/** How far the CG lies beyond the zone, mm; below 0 ahead of it or to the left, 0 inside. */
-function beyond({ document, balance }: Bench, line: Line): number {
+/** What is nearer than this is the same place, mm. */
+const SAME_MM = 0.001;
+
+/**
+ * How far the CG lies beyond the zone, mm; below 0 ahead of it or to the left, 0 inside. Where the answer tells of this
+ * very state it is what the answer says, with what may lie farther aft.
+ */
+function beyond({ document, balance, verdict }: Bench, line: Line): number {
   const answer = balance.get();
   const zone = line.zone(document.current(), answer);
   const at = answer.cgMm?.[line.axis];
   if (!zone || at === undefined) return 0;
+  if (line.axis === 0) {
+    for (const finding of verdict.judgement().findings)
+      if (
+        (finding.kind === 'tail-heavy' || finding.kind === 'nose-heavy') &&
+        Math.abs(finding.at.cgMm[0] - at) < SAME_MM
+      )
+        return finding.outsideMm;
+  }
   return at < zone.forwardMm ? at - zone.forwardMm : Math.max(0, at - zone.aftMm);
 }
 
@@ -36,36 +52,29 @@ function levelling({ document, balance }: Bench, side: 'right' | 'left', say: Re
   return `${side} wing heavy: ${say.mass(tip.massG)} at the ${tip.side} tip would level it${moves}`;
 }
 
-/** Says at the end that goes down what the tilt of the beam shows. */
+/** Says at the end that goes down what the tilt of the beam shows; by hand, for it changes with each move of a hand. */
 export function TiltWords({ line, widthPx }: { readonly line: Line; readonly widthPx: number }) {
   const say = useReadings();
   const rows = useView(rowsOf);
+  const nose = useRef<SVGTextElement>(null);
+  const tail = useRef<SVGTextElement>(null);
   const lateral = line.axis === 1;
-  const nose = useBenchValue((bench) => {
-    if (lateral) return levelling(bench, 'right', say);
+  useWritten((bench) => {
     const byMm = beyond(bench, line);
-    return byMm < 0 ? `◂ ${heavyWord(bench, 'nose')} ${lengthUp(-byMm, say)}` : 'nose';
+    const ahead = byMm < 0 ? `◂ ${heavyWord(bench, 'nose')} ${lengthUp(-byMm, say)}` : 'nose';
+    const behind = byMm > 0 ? `${heavyWord(bench, 'tail')} ${lengthUp(byMm, say)} ▸` : 'tail';
+    write(nose.current, lateral ? levelling(bench, 'right', say) : ahead, byMm !== 0);
+    write(tail.current, lateral ? levelling(bench, 'left', say) : behind, byMm !== 0);
   });
-  const tail = useBenchValue((bench) => {
-    if (lateral) return levelling(bench, 'left', say);
-    const byMm = beyond(bench, line);
-    return byMm > 0 ? `${heavyWord(bench, 'tail')} ${lengthUp(byMm, say)} ▸` : 'tail';
-  });
-  const out = useBenchValue((bench) => Math.sign(beyond(bench, line)));
   return (
     <>
-      <text className="tilt-words" data-out={out !== 0 && nose.includes('heavy')} x="14" y={rows.labels}>
-        {nose}
-      </text>
-      <text
-        className="tilt-words"
-        data-out={out !== 0 && tail.includes('heavy')}
-        x={widthPx - 14}
-        y={rows.labels}
-        textAnchor="end"
-      >
-        {tail}
-      </text>
+      <text ref={nose} className="tilt-words" x="14" y={rows.labels} />
+      <text ref={tail} className="tilt-words" x={widthPx - 14} y={rows.labels} textAnchor="end" />
     </>
   );
+}
+
+function write(text: SVGTextElement | null, words: string, isOut: boolean): void {
+  setText(text, words);
+  setAttribute(text, 'data-out', String(isOut && words.includes('heavy')));
 }

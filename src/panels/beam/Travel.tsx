@@ -24,12 +24,25 @@ const CHARACTER_PX = 7.6;
 /** From the middle of the disc to its reading, px. */
 const OFF_PX = 18;
 
-/** From its left end: right of the disc, else left of it, else under it and within the drawing. */
-function readingPlace(discPx: number, widthPx: number, endPx: number): { xPx: number; under: boolean } {
-  const [right, left] = [discPx + OFF_PX, discPx - OFF_PX - widthPx];
-  if (right + widthPx <= endPx) return { xPx: right, under: false };
-  if (left >= 0) return { xPx: left, under: false };
-  return { xPx: Math.max(4, Math.min(discPx - widthPx / 2, endPx - widthPx)), under: true };
+interface ReadingRoom {
+  readonly discPx: readonly [x: number, y: number];
+  readonly widthPx: number;
+  readonly endPx: number;
+  /** The curve runs to the right on its way down. */
+  readonly fallsRight: boolean;
+}
+
+/** Where the reading begins, beside the disc where the curve does not run: right of it, else left, else under it. */
+function readingPlace({ discPx: [x, y], widthPx, endPx, fallsRight }: ReadingRoom, rows: Rows) {
+  const above = Math.max(y - 4, 11);
+  const below = Math.min(y + 14, rows.travelFoot);
+  const [right, left] = [x + OFF_PX, x - OFF_PX - widthPx];
+  if (right + widthPx <= endPx) return { xPx: right, yPx: fallsRight ? above : below };
+  if (left >= fromPx) return { xPx: left, yPx: fallsRight ? below : above };
+  return {
+    xPx: Math.max(4, Math.min(x - widthPx / 2, endPx - widthPx)),
+    yPx: Math.min(y + 30, rows.travelFoot - 8),
+  };
 }
 
 interface TravelProps {
@@ -45,21 +58,33 @@ export function Travel({ line, widthPx }: TravelProps) {
   const stability = useView(stabilityShown) && line.axis === 0;
   const scaleOf = useTravelScale(line);
   const curve = useRef<SVGPathElement>(null);
+  const ahead = useRef<SVGPathElement>(null);
   const ends = useRef<SVGPathElement>(null);
+  const ghost = useRef<SVGPathElement>(null);
   const handle = useRef<SVGGElement>(null);
   const reading = useRef<SVGTextElement>(null);
   const reservePct = useAircraft((aircraft) => aircraft.fuel?.reservePct ?? 0);
   const percent = useBenchValue(({ view }) => Math.round(view.getState().fuelFraction * 100));
-  const words = useBenchValue(() => momentWords(bench, say, line));
   const factor = useBenchValue((live) => scaleOf(live).factor);
   const y = (fraction: number) => fractionToY(fraction, rows);
   const x = (scale: TravelScale, mm: number) => travelPx(scale, mm);
 
   useDrawn(() => {
     const { travel, cgMm } = bench.balance.get();
+    const { fuelFraction, playing } = bench.view.getState();
     const scale = scaleOf(bench);
     const points = travel.map((point) => [x(scale, point.cgMm[line.axis]), y(point.fuelFraction)] as const);
-    setAttribute(curve.current, 'd', pathThrough(points.map((point) => point.join(' '))));
+    const whole = pathThrough(points.map((point) => point.join(' ')));
+    // While the burn plays the curve draws itself, over a faint one of where it goes.
+    const burnt = playing && cgMm ? travel.filter((point) => point.fuelFraction > fuelFraction) : null;
+    const drawn = burnt?.map((point) => `${x(scale, point.cgMm[line.axis])} ${y(point.fuelFraction)}`);
+    const disc = cgMm ? `${x(scale, cgMm[line.axis])} ${y(fuelFraction)}` : '';
+    setAttribute(curve.current, 'd', drawn ? pathThrough([...drawn, disc]) : whole);
+    setAttribute(ahead.current, 'd', drawn ? whole : '');
+    const other = bench.place.get().ghost?.travel ?? [];
+    const path = other.map((point) => `${x(scale, point.cgMm[line.axis])} ${y(point.fuelFraction)}`);
+    // A travel of one point is a dot.
+    setAttribute(ghost.current, 'd', path.length === 1 ? `M${path[0]}h0` : pathThrough(path));
     // A round cap makes each end a dot.
     setAttribute(
       ends.current,
@@ -67,15 +92,23 @@ export function Travel({ line, widthPx }: TravelProps) {
       [points[0], points.at(-1)].map((end) => end && `M${end.join(' ')}h0`).join(''),
     );
     if (!cgMm) return;
-    const [discX, discY] = [x(scale, cgMm[line.axis]), y(bench.view.getState().fuelFraction)];
+    const [discX, discY] = [x(scale, cgMm[line.axis]), y(fuelFraction)];
     setAttribute(handle.current, 'transform', `translate(${discX} ${discY})`);
     const text = momentWords(bench, say, line);
+    if (!bench.document.api.getState().preview) setAttribute(handle.current, 'aria-valuetext', text);
     if (!reading.current) return;
-    const at = readingPlace(discX, text.length * CHARACTER_PX, toPx(widthPx));
+    const [first, last] = [points[0] ?? [0, 0], points.at(-1) ?? [0, 0]];
+    const fallsRight = (last[0] - first[0]) * (last[1] - first[1]) >= 0;
+    const room = {
+      discPx: [discX, discY],
+      widthPx: text.length * CHARACTER_PX,
+      endPx: toPx(widthPx),
+      fallsRight,
+    } as const;
+    const at = readingPlace(room, rows);
     setText(reading.current, text);
     setAttribute(reading.current, 'x', String(at.xPx));
-    const beside = Math.max(discY + 4.5, rows.travelTop + 22);
-    setAttribute(reading.current, 'y', String(at.under ? Math.min(discY + 30, rows.travelFoot - 8) : beside));
+    setAttribute(reading.current, 'y', String(stability ? Math.max(at.yPx, rows.travelTop + 22) : at.yPx));
   });
 
   const burnTo = (fraction: number) =>
@@ -126,6 +159,8 @@ export function Travel({ line, widthPx }: TravelProps) {
           </text>
         </g>
         <Spread line={line} x={(mm) => travelPx(scaleOf(bench), mm)} y={y} />
+        <path ref={ahead} className="travel-ahead" />
+        <path ref={ghost} className="travel-ghost" data-testid="ghost-travel" />
         <path ref={curve} className="travel-curve" />
         <path ref={ends} className="travel-ends" />
       </g>
@@ -139,7 +174,6 @@ export function Travel({ line, widthPx }: TravelProps) {
         aria-valuemin={0}
         aria-valuemax={100}
         aria-valuenow={percent}
-        aria-valuetext={words}
         onKeyDown={(event) => {
           const by = stepOf(event);
           if (by === null) return;

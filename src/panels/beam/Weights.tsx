@@ -1,4 +1,4 @@
-import { type PointerEvent, type ReactNode, useRef } from 'react';
+import { type PointerEvent, type ReactNode, useLayoutEffect, useRef } from 'react';
 import { shownText } from '../../model/document/names';
 import { axisToPx } from '../../store/axisStore';
 import { useAxis, useBench, useView } from '../../store/react';
@@ -24,6 +24,25 @@ function placeSquare(square: SVGRectElement, sizePx: number, footPx: number): vo
   setAttribute(square, 'y', String(footPx - sizePx));
   setAttribute(square, 'width', String(sizePx));
   setAttribute(square, 'height', String(sizePx));
+}
+
+/** The lower edge of a weight, px below the beam. */
+const footOf = (drawn: Drawn) => (isHung(drawn) ? drawn.offPx + drawn.sizePx : -drawn.offPx);
+
+const isPlacedAlike = (a: Drawn, b: Drawn) =>
+  a.xPx === b.xPx && a.offPx === b.offPx && a.sizePx === b.sizePx && isHung(a) === isHung(b);
+
+/** Its stem, its shape and the sign that it does not fit. */
+function placeWeight(element: SVGGElement, drawn: Drawn, beamPx: number): void {
+  const { xPx, offPx, sizePx } = drawn;
+  const hung = isHung(drawn);
+  const footPx = footOf(drawn);
+  setAttribute(element, 'transform', `translate(${xPx} ${hung ? beamPx + 4 : beamPx})`);
+  const [stem, shape, sign] = element.children;
+  setAttribute(stem, 'y2', String(hung ? offPx : -offPx));
+  if (shape instanceof SVGRectElement) placeSquare(shape, sizePx, footPx);
+  else setAttribute(shape, 'transform', `translate(0 ${footPx}) scale(${sizePx})`);
+  setAttribute(sign, 'transform', `translate(0 ${hung ? footPx + 3 : footPx - sizePx - 3})`);
 }
 
 /** A small warning sign that touches its weight, from above or from below. */
@@ -54,9 +73,13 @@ export function Weights({ line, children, over }: WeightsProps) {
   const tagHalfPx = useRef(0);
   const leader = useRef<SVGPathElement>(null);
   const drawn = useRef<readonly Drawn[]>([]);
+  /** Where each stands on the page, so that only what moves is written. */
+  const placed = useRef(new Map<SVGGElement, Drawn>());
   const scale = useRef(0);
   const nudge = useNudge();
 
+  // What React has made anew is written anew.
+  useLayoutEffect(() => placed.current.clear());
   useDrawn(() => {
     const axis = line.pick(bench.axis.getState());
     // While something is in hand sizes must not jump.
@@ -67,19 +90,15 @@ export function Weights({ line, children, over }: WeightsProps) {
     const tagged = hovered ?? selected;
     let labelled = false;
     for (const one of drawn.current) {
-      const { weight, xPx, offPx, sizePx } = one;
+      const { weight, xPx, sizePx } = one;
       const element = elements.current.get(weight.key);
       if (!element) continue;
       const hung = isHung(one);
-      setAttribute(element, 'transform', `translate(${xPx} ${hung ? rows.beam + 4 : rows.beam})`);
-      const [stem, shape, sign] = element.children;
-      setAttribute(stem, 'y2', String(hung ? offPx : -offPx));
-      const footPx = hung ? offPx + sizePx : -offPx;
-      if (shape instanceof SVGRectElement) placeSquare(shape, sizePx, footPx);
-      else setAttribute(shape, 'transform', `translate(0 ${footPx}) scale(${sizePx})`);
-      const mark = bench.fit.mark(weight.sourceId);
-      setAttribute(element, 'data-fit', mark?.severity ?? 'fits');
-      setAttribute(sign, 'transform', `translate(0 ${hung ? footPx + 3 : footPx - sizePx - 3})`);
+      const footPx = footOf(one);
+      const last = placed.current.get(element);
+      if (!last || !isPlacedAlike(last, one)) placeWeight(element, one, rows.beam);
+      placed.current.set(element, one);
+      setAttribute(element, 'data-fit', bench.fit.mark(weight.sourceId)?.severity ?? 'fits');
       if (weight.sourceId === tagged && tag.current && !labelled) {
         labelled = true;
         // Measuring lays the page out again, so only a new text is measured.

@@ -32,16 +32,16 @@ const roomy: Rows = {
 
 /** For windows that are not high, or hold all in one column: the stage keeps its share of them. */
 const low: Rows = {
-  labels: 14,
-  tag: 26,
-  weightsTop: 30,
-  beam: 76,
-  ruler: 102,
-  numerals: 117,
-  strip: 121,
-  travelTop: 16,
-  travelFoot: 58,
-  travelHeight: 70,
+  labels: 13,
+  tag: 25,
+  weightsTop: 28,
+  beam: 71,
+  ruler: 95,
+  numerals: 109,
+  strip: 113,
+  travelTop: 14,
+  travelFoot: 50,
+  travelHeight: 61,
 };
 
 export const rowsOf = ({ lowWindow }: ViewState): Rows => (lowWindow ? low : roomy);

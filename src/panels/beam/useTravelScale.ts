@@ -24,7 +24,9 @@ export function useTravelScale(line: Line): (bench: Bench) => TravelScale {
     const at = travel.map((point) => point.cgMm[line.axis]);
     const zone = line.zone(bench.document.current(), bench.balance.get());
     const limits = zone ? [zone.forwardMm, zone.aftMm] : [];
-    const stretch = travelStretch(at.length > 0 ? at : [cgMm?.[line.axis] ?? 0], limits);
+    const ghost = (bench.place.get().ghost?.travel ?? []).map((point) => point.cgMm[line.axis]);
+    const seen = [...(at.length > 0 ? at : [cgMm?.[line.axis] ?? 0]), ...ghost];
+    const stretch = travelStretch(seen, limits);
     const kept = last.current;
     const inHand = bench.drag.api.getState().itemId !== null;
     const same = kept?.widthPx === widthPx && kept.mmPerPx === axis.mmPerPx;

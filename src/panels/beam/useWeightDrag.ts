@@ -5,6 +5,7 @@ import { itemExtent, neighboursOf } from '../../model/airframe/extent';
 import { itemById } from '../../model/document/edit';
 import type { Bench } from '../../store/bench';
 import { useBench } from '../../store/react';
+import { choosesMore, isOneOfSeveral, toggleChosen } from '../../store/viewStore';
 import type { Line } from './lines';
 
 /** A press that moves less than this is a click, px. */
@@ -70,8 +71,10 @@ export function useWeightDrag(line: Line, find: (event: PointerEvent<SVGSVGEleme
     const hand = held.current;
     if (hand?.pointerId !== event.pointerId) return;
     held.current = null;
-    if (keep && hand.moving) bench.drag.setDown();
-    else bench.drag.cancel();
+    if (keep && hand.moving) return bench.drag.setDown();
+    const { itemId } = bench.drag.api.getState();
+    bench.drag.cancel();
+    if (keep && itemId !== null) bench.view.setState({ selectedId: itemId, groupIds: [] });
   };
 
   return {
@@ -79,7 +82,9 @@ export function useWeightDrag(line: Line, find: (event: PointerEvent<SVGSVGEleme
       if (event.button !== 0 || held.current) return;
       const itemId = find(event);
       if (itemId === null) return;
-      bench.view.setState({ selectedId: itemId });
+      if (choosesMore(event)) return toggleChosen(bench.view, itemId);
+      // One of several keeps them together until it turns out to be a click.
+      if (!isOneOfSeveral(bench.view, itemId)) bench.view.setState({ selectedId: itemId });
       const item = itemById(bench.document.current(), itemId);
       if (!item || !bench.drag.pickUp(itemId)) return;
       event.currentTarget.setPointerCapture(event.pointerId);
@@ -88,7 +93,7 @@ export function useWeightDrag(line: Line, find: (event: PointerEvent<SVGSVGEleme
         startPx: event.clientX,
         fromMm: item.positionMm,
         extent: itemExtent({ ...item, positionMm: [0, 0, 0] }),
-        neighbours: neighboursOf(bench.document.current(), item.id),
+        neighbours: neighboursOf(bench.document.current(), [item.id, ...bench.drag.api.getState().alongIds]),
         moving: false,
       };
     },

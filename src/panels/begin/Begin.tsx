@@ -84,7 +84,9 @@ export function Begin() {
               Put it on the bench
             </button>
             <Refusal fault={refused} />
-            <p className="hint">One step: undo brings back the aircraft that is there now.</p>
+            <p className="hint">
+              The aircraft that is there now keeps its place in the fleet; undo brings it back too.
+            </p>
           </div>
         </div>
       </div>

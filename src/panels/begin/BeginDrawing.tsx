@@ -4,6 +4,7 @@ import type { Tape, TapeField } from '../../model/begin/tape';
 import type { Aircraft } from '../../model/document/types';
 import { bandStations } from '../../model/stability/band';
 import { type Outline, outlinesOf } from '../../model/weigh/outlines';
+import { Outlines } from '../outlines/Outlines';
 import { useReadings } from '../readings';
 
 const WIDE = 760;
@@ -63,8 +64,8 @@ export function BeginDrawing({ aircraft, tape, arrangement, looking, marked, nam
       aria-label="The new aircraft from above and from the side, nose up"
       data-testid="begin-drawing"
     >
-      <Shapes outlines={top} at={fromAbove} />
-      <Shapes outlines={side} at={fromSide} />
+      <Outlines outlines={top} at={fromAbove} />
+      <Outlines outlines={side} at={fromSide} />
       {band && (
         <rect
           className="begin-band"
@@ -90,28 +91,6 @@ function rangeOf(outlines: readonly Outline[], axis: 0 | 1) {
   const along = outlines.flatMap(({ corners }) => corners.map((corner) => corner[axis]));
   const [least, most] = [Math.min(...along), Math.max(...along)];
   return { least, most, long: Math.max(1, most - least) };
-}
-
-function Shapes({
-  outlines,
-  at,
-}: {
-  readonly outlines: readonly Outline[];
-  readonly at: (c: Corner) => Corner;
-}) {
-  return outlines.map(({ id, kind, corners }) => (
-    <polygon
-      key={id}
-      data-kind={kind}
-      points={corners
-        .map((corner) =>
-          at(corner)
-            .map((part) => part.toFixed(1))
-            .join(),
-        )
-        .join(' ')}
-    />
-  ));
 }
 
 interface ArrowProps {

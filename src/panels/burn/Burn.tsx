@@ -2,6 +2,7 @@ import './burn.css';
 import { useRef, useState } from 'react';
 import { formatTime, formatVolume } from '../../model/units';
 import { useAircraft, useBench, useView } from '../../store/react';
+import { setAttribute } from '../drawing';
 import { Icon } from '../icons';
 import { Live, useBenchValue } from '../Live';
 import { later } from '../later';
@@ -69,11 +70,13 @@ function Running() {
     const clock = clockOf(live);
     const { fuel } = live.document.current();
     if (!clock || !fuel || !scrubber.current) return;
-    scrubber.current.value = String(Math.round((timeNow(live) / clock.totalS) * STEPS));
+    const step = String(Math.round((timeNow(live) / clock.totalS) * STEPS));
+    if (scrubber.current.value !== step) scrubber.current.value = step;
     const reserveS = timeOfFraction(clock, fuel.reservePct / 100);
     if (!reserve.current) return;
-    reserve.current.hidden = reserveS === null || fuel.reservePct === 0;
-    reserve.current.style.left = `${((reserveS ?? 0) / clock.totalS) * 100}%`;
+    const isNone = reserveS === null || fuel.reservePct === 0;
+    if (reserve.current.hidden !== isNone) reserve.current.hidden = isNone;
+    setAttribute(reserve.current, 'style', `left: ${((reserveS ?? 0) / clock.totalS) * 100}%`);
   });
   return (
     <>

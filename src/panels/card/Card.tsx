@@ -2,7 +2,7 @@ import { useLayoutEffect, useRef } from 'react';
 import './card.css';
 import { itemById, structureById } from '../../model/document/edit';
 import type { Aircraft } from '../../model/document/types';
-import { useCommitted, useView } from '../../store/react';
+import { useCommitted, useMeshInHand, useView } from '../../store/react';
 import { later } from '../later';
 
 const AircraftCard = later(
@@ -22,6 +22,12 @@ const GroupCard = later(
   { meanwhile: <div className="card" />, place: 'The card' },
 );
 
+const MeshCard = later(
+  () => import('../mesh/MeshCard'),
+  (module) => module.MeshCard,
+  { meanwhile: <div className="card" />, place: 'The mesh' },
+);
+
 const isAboard = (aircraft: Aircraft, id: string) =>
   (itemById(aircraft, id) ??
     structureById(aircraft, id) ??
@@ -32,16 +38,21 @@ export function Card({ onClose }: { readonly onClose: () => void }) {
   const id = useView((view) => view.selectedId);
   const aboard = useCommitted((aircraft) => id !== null && isAboard(aircraft, id));
   const several = useView(({ groupIds }) => groupIds.length > 1);
+  const mesh = useMeshInHand() !== null;
   const top = useRef<HTMLSpanElement>(null);
   // What is newly selected is read from its top.
   useLayoutEffect(() => {
     const scroller = top.current?.parentElement;
     if (scroller) scroller.scrollTop = 0;
-  }, [id]);
+  }, [id, mesh]);
   return (
     <>
       <span ref={top} hidden />
-      <Shown id={id !== null && aboard ? id : null} several={several} onClose={onClose} />
+      {mesh ? (
+        <MeshCard />
+      ) : (
+        <Shown id={id !== null && aboard ? id : null} several={several} onClose={onClose} />
+      )}
     </>
   );
 }

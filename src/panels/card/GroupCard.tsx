@@ -53,6 +53,9 @@ export function GroupCard({ onClose }: { readonly onClose: () => void }) {
             </li>
           ))}
         </ul>
+        {items.length > 1 && (
+          <p className="hint">Drag any of them, or press the arrow keys: they move together.</p>
+        )}
         {items.length < ids.length && <p className="hint">Only parts and tanks are moved.</p>}
       </section>
       {last && items.length > 1 && (

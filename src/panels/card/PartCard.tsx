@@ -10,6 +10,7 @@ import { Fold } from '../fold/Fold';
 import { Practice } from '../Practice';
 import { useReadings } from '../readings';
 import { roleLooks } from '../roleLooks';
+import { KeepOnShelf } from './KeepOnShelf';
 import { MeasuredInertia } from './MeasuredInertia';
 import { PairFields } from './PairFields';
 import { PlaceFields } from './PlaceFields';
@@ -90,6 +91,7 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
           read={(aircraft) => read(aircraft)?.notes}
           write={(aircraft, notes) => change({ notes })(aircraft)}
         />
+        <KeepOnShelf id={id} />
         {practice && <Practice of={practice} />}
       </Fold>
     </>

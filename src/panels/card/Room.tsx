@@ -6,6 +6,7 @@ import { itemById, placeItem } from '../../model/document/edit';
 import { bandToKeep, type KeptFor } from '../../model/judgement/bandToKeep';
 import type { ItemZone } from '../../model/place/itemZone';
 import { aboardOf, freeAboard, offeredStation } from '../../model/place/offeredStation';
+import { statedForWords } from '../../model/words/statedForWords';
 import { buttlineWords, standWords, stationWords } from '../../model/words/zoneWords';
 import type { Bench } from '../../store/bench';
 import { useBench, useCommitted, useFit } from '../../store/react';
@@ -97,6 +98,7 @@ export function Room({ id }: { readonly id: string }) {
   const bench = useBench();
   const say = useReadings();
   const aircraft = useCommitted((committed) => committed);
+  const differs = statedForWords(aircraft);
   const { minMm, maxMm } = useMemo(() => aircraftExtent(aircraft), [aircraft]);
   const zone = useZone(id);
   const at = (axis: 0 | 1) => () => itemById(bench.document.current(), id)?.positionMm[axis] ?? 0;
@@ -137,6 +139,7 @@ export function Room({ id }: { readonly id: string }) {
         bestMm={zone.station.bestMm}
       />
       <p>{stationWords(zone, aboard, say)}</p>
+      {differs && <p className="hint">{differs}</p>}
       <HeldAgainst />
       <p className="hint">
         {marginMm >= 0

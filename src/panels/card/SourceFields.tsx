@@ -60,7 +60,8 @@ export function MassSource({ id, name, read, write }: SourceProps & { readonly i
         options={massOptions}
         mark={<SourceMark of={source ?? 'not said'} />}
         read={(aircraft) => read(aircraft)?.massFrom ?? NOT_SAID}
-        write={(aircraft, word) => write(aircraft, { massFrom: massFromOf(word) })}
+        // A ± that was stated was that of the source before.
+        write={(aircraft, word) => write(aircraft, { massFrom: massFromOf(word), plusMinusG: undefined })}
       />
       <p className="hint source-spread">
         <Live read={(bench) => spreadWords(bench, id, say)} />

@@ -7,6 +7,7 @@ import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { Fold } from '../fold/Fold';
 import { Live } from '../Live';
+import { MeshHullFields } from '../mesh/MeshHullFields';
 import { useReadings } from '../readings';
 import { CutFields } from './CutFields';
 import { JoinsBodyField } from './JoinsBodyField';
@@ -139,6 +140,10 @@ function changed(aircraft: Aircraft, id: string, fields: object): Aircraft {
 }
 
 function KindFields({ id, kind, name }: { readonly id: string; readonly kind: Kind; readonly name: string }) {
+  const meshHull = useCommitted((aircraft) => {
+    const piece = structureById(aircraft, id);
+    return piece?.kind === 'fuselage' && piece.mesh !== undefined;
+  });
   switch (kind) {
     case 'fuselage': {
       const lens = lensOn(id, kind, name);
@@ -153,7 +158,7 @@ function KindFields({ id, kind, name }: { readonly id: string; readonly kind: Ki
             read={(aircraft) => lens.read(aircraft)?.open ?? ''}
             write={(aircraft, open) => lens.change(aircraft, { open: openOf(open) })}
           />
-          <HullSections lens={lens} />
+          {meshHull ? <MeshHullFields lens={lens} /> : <HullSections lens={lens} />}
         </>
       );
     }

@@ -94,10 +94,18 @@ export const fuelSummary =
     return usableMl > 0 ? formatVolume(usableMl, units) : 'none';
   };
 
-/** How many of each: bays, hatches, leads. */
+const counted = (count: number, name: string, names: string) =>
+  count === 0 ? [] : [`${count} ${count === 1 ? name : names}`];
+
+/** How many of each. */
 export const roomsSummary = ({ document }: Bench): string => {
   const { bays = [], hatches = [], leads = [] } = document.current();
-  return [bays, hatches, leads].map(({ length }) => length).join(' · ');
+  const all = [
+    ...counted(bays.length, 'bay', 'bays'),
+    ...counted(hatches.length, 'hatch', 'hatches'),
+    ...counted(leads.length, 'lead', 'leads'),
+  ];
+  return all.join(' · ') || 'none';
 };
 
 /** kg·m² to two significant figures: a line of three has room for no more. */
@@ -107,7 +115,7 @@ const twoFigures = (kgM2: number) =>
 /** About roll, pitch and yaw. */
 export const inertiaSummary = ({ balance }: Bench): string => {
   const { xx, yy, zz } = balance.get().inertiaAboutCgGmm2;
-  return [xx, yy, zz].map((entry) => twoFigures(entry * 1e-9)).join(' · ');
+  return `${[xx, yy, zz].map((entry) => twoFigures(entry * 1e-9)).join(' · ')} kg·m²`;
 };
 
 /** "62 % on scales": what of the mass at the loading shown was weighed, or found from a weighing. */

@@ -1,8 +1,9 @@
 import './fields.css';
-import { useId } from 'react';
+import { useId, useRef } from 'react';
 import type { Aircraft } from '../../model/document/types';
 import type { Quantity } from '../../model/units';
-import { useAircraft, useView } from '../../store/react';
+import { useView } from '../../store/react';
+import { useRestingValue, useWritten } from '../Live';
 import { entryText, readEntry } from './entryText';
 import { useEdit } from './useEdit';
 import { useEntry } from './useEntry';
@@ -29,16 +30,25 @@ interface MeasureProps {
 export function Measure(props: MeasureProps) {
   const { label, quantity, read, write, empty, step, from = 0, suffix, bare = false } = props;
   const units = useView((view) => view.units);
-  const value = useAircraft((aircraft) => read(aircraft) ?? null);
+  const value = useRestingValue(({ document }) => read(document.current()) ?? null);
   const edit = useEdit();
   const id = useId();
-  const shown = entryText(value === null ? null : value - from, quantity, units);
+  const input = useRef<HTMLInputElement>(null);
+  const textOf = (figure: number | null) =>
+    entryText(figure === null ? null : figure - from, quantity, units);
+  const shown = textOf(value);
   const entry = useEntry(shown, (text) => {
     const typed = readEntry(text, quantity, units, empty !== undefined);
     if (!typed.ok) return typed.sentence;
     const { value: figure } = typed;
     if (figure === null) return edit(step, (aircraft) => empty?.write(aircraft) ?? aircraft);
     return edit(step, (aircraft) => write(aircraft, figure + from));
+  });
+  // Under the hand the figure is written by hand, so that a drag renders none.
+  useWritten(({ document }) => {
+    if (entry.isTyped || !input.current) return;
+    const now = textOf(read(document.current()) ?? null);
+    if (input.current.value !== now) input.current.value = now;
   });
   return (
     <div className={bare ? 'field bare' : 'field'}>
@@ -47,6 +57,7 @@ export function Measure(props: MeasureProps) {
       </label>
       <span className="entry">
         <input
+          ref={input}
           id={id}
           type="text"
           inputMode="text"

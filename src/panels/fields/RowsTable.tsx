@@ -1,12 +1,13 @@
 import './fields.css';
-import { type ReactNode, useState } from 'react';
+import { type ClipboardEvent, type ReactNode, useState } from 'react';
 import type { Aircraft } from '../../model/document/types';
 import type { Quantity } from '../../model/units';
-import { useAircraft } from '../../store/react';
+import { useAircraft, useBench, useView } from '../../store/react';
 import { Icon } from '../icons';
 import { Modal } from '../Modal';
 import { Refusal } from './EditButton';
 import { Measure } from './Measure';
+import { isTable, pastedRows } from './pastedRows';
 import { TextEntry } from './TextEntry';
 import { useEdit } from './useEdit';
 
@@ -62,6 +63,8 @@ function Rows<Row extends object>(props: RowsTableProps<Row> & { readonly childr
   const { title, noun, columns, read, write, another, least, children } = props;
   const count = useAircraft((aircraft) => read(aircraft).length);
   const edit = useEdit();
+  const { document } = useBench();
+  const units = useView((view) => view.units);
   const [fault, setFault] = useState<string | null>(null);
   const add = () =>
     edit(`Add a ${noun}`, (aircraft) => write(aircraft, [...read(aircraft), another(read(aircraft))]));
@@ -72,6 +75,18 @@ function Rows<Row extends object>(props: RowsTableProps<Row> & { readonly childr
         read(aircraft).filter((_row, index) => index !== at),
       ),
     );
+  const paste = (event: ClipboardEvent, row: number, column: number) => {
+    const text = event.clipboardData.getData('text/plain');
+    if (!isTable(text)) return;
+    event.preventDefault();
+    const rows = read(document.api.getState().committed);
+    const pasted = pastedRows({ text, row, column, columns, rows, another, noun, units });
+    setFault(
+      typeof pasted === 'string'
+        ? pasted
+        : edit(`Paste into ${title.toLowerCase()}`, (aircraft) => write(aircraft, pasted)),
+    );
+  };
   const field = (column: Column<Row>, at: number) => {
     const label = `${column.label}, ${noun} ${at + 1}`;
     const step = `Change ${column.label.toLowerCase()} of a ${noun}`;
@@ -116,8 +131,10 @@ function Rows<Row extends object>(props: RowsTableProps<Row> & { readonly childr
           <tbody>
             {Array.from({ length: count }, (_, at) => (
               <tr key={at}>
-                {columns.map((column) => (
-                  <td key={column.key}>{field(column, at)}</td>
+                {columns.map((column, index) => (
+                  <td key={column.key} onPaste={(event) => paste(event, at, index)}>
+                    {field(column, at)}
+                  </td>
                 ))}
                 <td>
                   <button
@@ -140,6 +157,7 @@ function Rows<Row extends object>(props: RowsTableProps<Row> & { readonly childr
       </button>{' '}
       {children}
       <Refusal fault={fault} />
+      <p className="hint paste-hint">Cells copied from a spreadsheet can be pasted into a row.</p>
     </div>
   );
 }

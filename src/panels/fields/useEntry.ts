@@ -21,6 +21,8 @@ export function useEntry(shown: string, take: (text: string) => string | null) {
   return {
     fault,
     faultId,
+    /** What stands in the field is being typed. */
+    isTyped: typed !== null,
     input: {
       value: typed ?? shown,
       'aria-invalid': fault !== null,

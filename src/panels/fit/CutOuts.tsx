@@ -4,9 +4,9 @@ import { perObjects } from '../../engine/memory/memory';
 import { type CutOut, cutOuts } from '../../model/airframe/cutOuts';
 import type { Aircraft } from '../../model/document/types';
 import { formatNumber } from '../../model/units';
-import { useAircraft } from '../../store/react';
 import { FilesContext } from '../filesContext';
 import { Icon } from '../icons';
+import { useRestingValue } from '../Live';
 import { useReadings } from '../readings';
 
 const cutsFor = perObjects((aircraft: Aircraft, id: string): readonly CutOut[] =>
@@ -21,7 +21,7 @@ const fileNameOf = ({ blockName, partName }: CutOut) =>
 export function CutOuts({ id }: { readonly id: string }) {
   const say = useReadings();
   const files = useContext(FilesContext);
-  const cuts = useAircraft((aircraft) => cutsFor(aircraft, id));
+  const cuts = useRestingValue(({ document }) => cutsFor(document.current(), id));
   if (cuts.length === 0) return null;
   const save = async (cut: CutOut) => {
     const { cutOutSvg } = await import('../../model/fit/cutOutSvg');

@@ -8,15 +8,19 @@ import { problemSentence } from '../../model/words/fitWords';
 import { useBench, useCommitted, useFail, useFitOf } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
 import { Icon } from '../icons';
+import { useRestingValue } from '../Live';
 import { useReadings } from '../readings';
 import { wayWords } from './wayWords';
 
 /** Said in sections of their own. */
 const elsewhere: readonly FitProblem['kind'][] = ['shortLead', 'outOfBay'];
 
-/** All that is wrong with where an item stands, in whatever load state, each with a button that mends it where one can. */
+/**
+ * All that is wrong with where an item stands, in whatever load state, each with a button that mends it where one can.
+ * The sentences follow where the hand rests; stage, beam and manifest mark what is wrong as it happens.
+ */
 export function Problems({ id }: { readonly id: string }) {
-  const all = useFitOf((fit) => fit.problemsOf(id));
+  const all = useRestingValue(({ fit }) => fit.problemsOf(id));
   const judged = useFitOf((fit) => fit.whole() !== null);
   if (!judged) return <p className="hint">Not judged yet.</p>;
   if (all.length === 0)

@@ -40,8 +40,8 @@ export function LoadSwitches({ variants }: { readonly variants: ReactNode }) {
         title={standing}
         onClick={() => setOpen(!open)}
       >
-        Aboard
-        <span className="unseen">: {standing}</span>
+        {switches.length === 1 ? standing : 'Aboard'}
+        {switches.length > 1 && <span className="unseen">: {standing}</span>}
       </button>
       <SwitchSet switches={switches} />
       {findings.length > 0 && (

@@ -1,18 +1,30 @@
 import './shelf.css';
-import { useState } from 'react';
+import { useContext, useState } from 'react';
 import { type ShelfPart, shelf } from '../../model/airframe/shelf';
+import { madeByClass } from '../../model/airframe/shelfMakers';
 import { itemById } from '../../model/document/edit';
 import { roles } from '../../model/document/schema/aircraft';
 import { setDown } from '../../model/fit/setDown';
 import { useBench } from '../../store/react';
 import { Refusal } from '../fields/EditButton';
 import { useEdit } from '../fields/useEdit';
+import { FilesContext } from '../filesContext';
 import { Icon, RoleMark } from '../icons';
+import { later } from '../later';
 import { Modal } from '../Modal';
 import { useReadings } from '../readings';
 import { roleLooks } from '../roleLooks';
 import type { Added } from './actions';
 import { addFromShelf, addThing, newThings } from './newThings';
+import { OwnShelf } from './OwnShelf';
+import { answering, ShelfMaker } from './ShelfMaker';
+import { sizeWords } from './sizeWords';
+
+const TableDialog = later(
+  () => import('../partsTable/TableDialog'),
+  (module) => module.TableDialog,
+  { place: 'Parts from a table' },
+);
 
 interface AddDialogProps {
   readonly onClose: () => void;
@@ -24,8 +36,10 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
   const bench = useBench();
   const say = useReadings();
   const edit = useEdit();
+  const files = useContext(FilesContext);
   const [words, setWords] = useState('');
   const [fault, setFault] = useState<string | null>(null);
+  const [fromTable, setFromTable] = useState(false);
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
   const fits = (text: string) => wanted.every((word) => text.toLowerCase().includes(word));
   const grid = bench.document.current().gridMm;
@@ -43,14 +57,25 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
     onClose();
     onAdded();
   };
+  const openMesh = async () => {
+    await files?.openMesh();
+    if (!bench.mesh.get()) return;
+    onClose();
+    onAdded();
+  };
+  const mesh = fits('own mesh file stl obj gltf glb hull part tank 3d model');
   const committed = () => bench.document.api.getState().committed;
   const built = newThings.filter(({ name, says }) => fits(`${name} ${says} airframe structure`));
   const groups = roles
     .map((role) => ({
       role,
-      parts: shelf.filter((part) => part.role === role && fits(`${part.name} ${role}`)),
+      parts: shelf.filter(
+        (part) => part.role === role && !madeByClass(part.name) && fits(`${part.name} ${role}`),
+      ),
     }))
     .filter(({ parts }) => parts.length > 0);
+  const addPart = (part: ShelfPart) => add(part.name, () => addFromShelf(committed(), part, [atMm, 0, 0]));
+  if (fromTable) return <TableDialog onClose={onClose} onAdded={onAdded} />;
   return (
     <Modal title="Add a part" onClose={onClose} wide>
       <label className="filter shelf-filter">
@@ -67,9 +92,14 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
       </label>
       <p className="shelf-note">
         Masses on the shelf are typical, weigh yours. It is set down in the first free place near station{' '}
-        {say.station(atMm)}.
+        {say.station(atMm)}.{' '}
+        <button type="button" className="link" onClick={() => setFromTable(true)}>
+          A whole list from a table
+        </button>
       </p>
       <Refusal fault={fault} />
+      <ShelfMaker fits={wanted.length > 0 ? fits : null} onAdd={addPart} />
+      <OwnShelf fits={fits} onAdd={addPart} />
       {groups.map(({ role, parts }) => (
         <section key={role} className="shelf-group">
           <h3>
@@ -78,10 +108,7 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
           <ul>
             {parts.map((part) => (
               <li key={part.name}>
-                <button
-                  type="button"
-                  onClick={() => add(part.name, () => addFromShelf(committed(), part, [atMm, 0, 0]))}
-                >
+                <button type="button" onClick={() => addPart(part)}>
                   <span>{part.name}</span>
                   <span className="figure">{sizeWords(part, say.length)}</span>
                   <span className="figure">≈ {say.mass(part.massG)}</span>
@@ -91,7 +118,7 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
           </ul>
         </section>
       ))}
-      {built.length > 0 && (
+      {(built.length > 0 || mesh) && (
         <section className="shelf-group">
           <h3>
             <RoleMark of="airframe" /> airframe and tanks, from dimensions
@@ -105,21 +132,23 @@ export function AddDialog({ onClose, onAdded }: AddDialogProps) {
                 </button>
               </li>
             ))}
+            {mesh && (
+              <li>
+                <button type="button" onClick={() => void openMesh()}>
+                  <span>From a mesh file…</span>
+                  <span className="says">A closed STL, OBJ or glTF as hull, part or tank</span>
+                </button>
+              </li>
+            )}
           </ul>
         </section>
       )}
-      {groups.length + built.length === 0 && <p>Nothing on the shelf has these words.</p>}
+      {!mesh && groups.length + built.length + answering(fits).length === 0 && (
+        <p>Nothing on the shelf has these words.</p>
+      )}
     </Modal>
   );
 }
 
 const noPlaceWords = (name: string, station: string) =>
   `No free place was found for the ${name}: it stands at station ${station}, where it does not fit.`;
-
-/** "106 × 34 × 25 mm": every size of a shape, the unit once at the end. */
-function sizeWords({ shape }: ShelfPart, length: (mm: number) => string): string {
-  const sizes = Object.entries(shape).flatMap(([key, value]) =>
-    key !== 'kind' && typeof value === 'number' && value > 0 ? [length(value)] : [],
-  );
-  return sizes.map((size, at) => (at < sizes.length - 1 ? size.replace(/\s.*$/u, '') : size)).join(' × ');
-}

@@ -49,8 +49,10 @@ function drawBar(line: Line, share: number): void {
   const pct = Math.round(share * 500) / 10;
   if (!line.bar || line.barPct === pct) return;
   line.barPct = pct;
-  line.bar.style.left = `${50 + Math.min(0, pct)}%`;
-  line.bar.style.width = `${Math.abs(pct)}%`;
+  // A stretch of the ground: painting it anew lays nothing out again.
+  const long = Math.abs(pct) / 100;
+  const fromLeft = 0.5 + Math.min(0, pct / 100);
+  line.bar.style.background = `linear-gradient(var(--moment), var(--moment)) ${(100 * fromLeft) / (1 - long)}% 0 / ${100 * long}% 100% no-repeat`;
 }
 
 /**

@@ -154,7 +154,7 @@ function structurePiece(
 }
 
 /** What a tank holds when nobody has said yet: petrol, density as commonly printed on the can. */
-const petrol: Fuel = {
+export const petrol: Fuel = {
   kind: 'petrol',
   name: 'Petrol',
   densityGPerMl: 0.74,

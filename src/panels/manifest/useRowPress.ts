@@ -1,6 +1,6 @@
 import { type MouseEvent, type PointerEvent, useRef } from 'react';
 import { useBench } from '../../store/react';
-import { toggleChosen } from '../../store/viewStore';
+import { choosesMore, toggleChosen } from '../../store/viewStore';
 
 /** So long a finger rests on a row to choose it with others, ms. */
 const LONG_PRESS_MS = 550;
@@ -28,7 +28,7 @@ export function useRowPress(id: string) {
     onClick: (event: MouseEvent) => {
       stop();
       if (rested.current) return;
-      if (event.shiftKey || event.ctrlKey || event.metaKey) toggleChosen(view, id);
+      if (choosesMore(event)) toggleChosen(view, id);
       else view.setState({ selectedId: id, groupIds: [] });
     },
   };

@@ -42,6 +42,14 @@ export function MenuSheet({ files, onSheet, onChoose, onOpen, onTake, onPick }: 
           Variants…
         </MenuItem>
         <MenuItem onPick={onTake}>Take along…</MenuItem>
+        <MenuItem
+          onPick={then(() => {
+            bench.view.setState({ place: 'bench' });
+            bench.fleet.api.setState({ revisionsOpen: true });
+          })}
+        >
+          Revisions…
+        </MenuItem>
       </ul>
       <Settings />
       <ul>

@@ -4,6 +4,7 @@ import type { Aircraft, Part } from '../../model/document/types';
 import { ATTITUDES, downOf } from '../../model/loads/attitude';
 import { defaultRule, usualMarginMm } from '../../model/place/placeSettings';
 import { variantsOf } from '../../model/place/variants';
+import { statedForWords } from '../../model/words/statedForWords';
 import { ballastG } from '../../model/words/verdict';
 import { useBench, useCommitted, useKeptBand } from '../../store/react';
 import { useReadings } from '../readings';
@@ -90,6 +91,7 @@ export function ArrangeTab() {
     (item) => (wishes.rules[item.id] ?? defaultRule(aircraft, item)).by !== 'stay',
   );
   const aboardG = ballastG(aircraft);
+  const differs = statedForWords(aircraft);
   const sentence = fault ?? (search.phase === 'failed' ? search.sentence : null);
   return (
     <>
@@ -97,6 +99,7 @@ export function ArrangeTab() {
         Finds the places that keep the margin and need the least ballast, in every load state that flies and
         over the whole burn, and proves it.
       </p>
+      {differs && <p className="hint">{differs}</p>}
       {sentence && (
         <p className="arrange-fault" role="alert">
           {sentence}

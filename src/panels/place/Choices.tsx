@@ -93,6 +93,8 @@ export function Choices({ ask, pointed, stale, onPoint }: ChoicesProps) {
         title="Ballast for more margin"
         acrossName="least margin"
         points={forMargin}
+        moreIsBetter={true}
+        none="More margin was not to be had"
         across={({ marginMm }) => marginMm}
         sayAcross={(mm) => say.lengthFine(mm)}
       />
@@ -101,6 +103,8 @@ export function Choices({ ask, pointed, stale, onPoint }: ChoicesProps) {
         title="Ballast for fewer moves"
         acrossName="moves"
         points={forMoves}
+        moreIsBetter={false}
+        none="Fewer moves were not to be had"
         across={({ moves }) => moves}
         sayAcross={(moves) => String(moves)}
       />

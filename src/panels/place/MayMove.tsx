@@ -43,7 +43,7 @@ function MayMoveRow({ aircraft, item, wishes, onChange }: RowProps) {
   }
   return (
     <li>
-      <label>
+      <label className="may-where">
         <RoleMark of={'role' in item ? item.role : 'fuel'} />
         <span className="may-move-name">{item.name}</span>
         <select
@@ -62,8 +62,12 @@ function MayMoveRow({ aircraft, item, wishes, onChange }: RowProps) {
           ))}
         </select>
       </label>
-      {rule.by !== 'stay' && 'role' in item && <MayTurn part={item} />}
-      {'role' in item && <Instead part={item} wishes={wishes} onChange={onChange} />}
+      {'role' in item && (
+        <div className="may-more">
+          {rule.by !== 'stay' && <MayTurn part={item} />}
+          <Instead part={item} wishes={wishes} onChange={onChange} />
+        </div>
+      )}
     </li>
   );
 }
@@ -81,7 +85,6 @@ function MayTurn({ part }: { readonly part: Part }) {
     commit(`Change how ${part.name} may be turned`, (aircraft) => withTurning(aircraft, part.id, value));
   return (
     <select
-      className="may-turn"
       aria-label={`How ${part.name} may be turned`}
       value={part.mayTurn ?? ''}
       onChange={({ target }) => say(target.value)}

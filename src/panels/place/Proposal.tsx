@@ -41,7 +41,7 @@ export function Proposal(props: ProposalProps) {
           limits.
         </p>
       )}
-      {faults.map((fault) => (
+      {(faults ?? []).map((fault) => (
         <p key={fault} className="arrange-fault" role="alert">
           <Icon name="bad" /> Worked out again: {fault}
         </p>
@@ -51,7 +51,7 @@ export function Proposal(props: ProposalProps) {
           <button
             type="button"
             className="button strong"
-            disabled={faults.length > 0 || stale}
+            disabled={faults === null || faults.length > 0 || stale}
             onClick={accept}
           >
             Accept

@@ -3,6 +3,7 @@ import type { Arrangement } from '../../engine/place/types';
 import { ballastG } from '../../model/words/verdict';
 import { later } from '../later';
 import { useReadings } from '../readings';
+import { Aims } from './Aims';
 import { Moves } from './Moves';
 import { Proposal } from './Proposal';
 import { Reasons } from './Reasons';
@@ -109,7 +110,7 @@ function Findings({ search }: { readonly search: Extract<Search, { phase: 'done'
         {headline()}
       </p>
       {variant && <p>It takes {variant}.</p>}
-      {best && !cancelled && <p className="hint">{aims()}</p>}
+      {best && !cancelled && <Aims answer={answer!} />}
       {best && wantedMm > 0 && answer!.keptMarginMm === 0 && (
         <p>
           No arrangement keeps {say.lengthFine(wantedMm)} inside the limits; this one only keeps the limits.
@@ -152,15 +153,6 @@ function Findings({ search }: { readonly search: Extract<Search, { phase: 'done'
     if (found?.price && !best) return found.price;
     if (!best && found!.notUsed.length > 0) return 'Nothing that was found in the time given can be built.';
     return answer.proved && best && best.ballastG > 0 ? `${answer.sentence} Proved.` : answer.sentence;
-  }
-
-  /** What is proved of each aim by itself. */
-  function aims(): string {
-    const { proved, marginProved, movesProved } = answer!;
-    const kept =
-      answer!.keptMarginMm > 0 ? `${say.lengthFine(answer!.keptMarginMm)} or more inside the limits. ` : '';
-    const word = (is: boolean) => (is ? 'proved' : 'not proved');
-    return `${kept}Least ballast: ${word(proved)}. Largest margin with it: ${word(marginProved)}. Fewest moves for that: ${word(movesProved)}.`;
   }
 }
 

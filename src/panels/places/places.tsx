@@ -17,6 +17,15 @@ const meanwhile = <main className="place" />;
 export const places: readonly Place[] = [
   { id: 'bench', label: 'Bench', Place: null },
   {
+    id: 'power',
+    label: 'Power',
+    Place: later(
+      () => import('../power/Power'),
+      (module) => module.Power,
+      { place: 'Power', meanwhile },
+    ),
+  },
+  {
     id: 'weigh-in',
     label: 'Weigh-in',
     Place: later(
@@ -32,6 +41,15 @@ export const places: readonly Place[] = [
       () => import('../sheet/BuildSheet'),
       (module) => module.BuildSheet,
       { place: 'The build sheet', meanwhile },
+    ),
+  },
+  {
+    id: 'fleet',
+    label: 'Fleet',
+    Place: later(
+      () => import('../fleet/FleetPlace'),
+      (module) => module.FleetPlace,
+      { place: 'The fleet', meanwhile },
     ),
   },
   {

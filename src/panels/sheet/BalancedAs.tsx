@@ -1,6 +1,6 @@
 import { useId } from 'react';
-import { inLoadState, positionOf, switchesOf } from '../../model/airframe/loadSwitches';
 import { flyingStart } from '../../model/airframe/flyingStates';
+import { inLoadState, positionOf, switchesOf } from '../../model/airframe/loadSwitches';
 import { type FuelChoice, fuelChoices, fuelChoiceWords, headerFraction } from '../../model/sheet/balancing';
 import { useBench, useCommitted, useView } from '../../store/react';
 import { chooseSheet } from '../../store/viewStore';

@@ -22,11 +22,11 @@ export function CardView({ card }: { readonly card: FieldCard }) {
           ))}
         </dl>
         <h4>{card.heading}</h4>
-        <ol>
+        <ul>
           {card.advice.map((sentence) => (
             <li key={sentence}>{sentence}</li>
           ))}
-        </ol>
+        </ul>
         <footer>{card.foot}</footer>
       </article>
     </>

@@ -4,7 +4,7 @@ import { PAPERS, papers } from '../../model/sheet/paper';
 import type { OrderSearch } from '../../model/sheet/parts';
 import { useBench, useView } from '../../store/react';
 import { chooseSheet } from '../../store/viewStore';
-import { readEntry, entryText } from '../fields/entryText';
+import { entryText, readEntry } from '../fields/entryText';
 import { BalancedAs } from './BalancedAs';
 
 interface ControlsProps {
@@ -97,7 +97,8 @@ function ButtlineField() {
     if (typed === null) return;
     const entry = readEntry(typed, 'length', units, true);
     if (!entry.ok) return setFault(entry.sentence);
-    if (entry.value !== null && entry.value < 0) return setFault('Expected 0 or more: both wings are marked.');
+    if (entry.value !== null && entry.value < 0)
+      return setFault('Expected 0 or more: both wings are marked.');
     setFault(null);
     setTyped(null);
     chooseSheet(view, { buttlineMm: entry.value });

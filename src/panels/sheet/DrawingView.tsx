@@ -18,7 +18,10 @@ interface DrawingViewProps {
 }
 
 /** A drawing in true millimetres. */
-export function DrawingView({ drawing: { title, id, wideMm, highMm, shapes }, empty = false }: DrawingViewProps) {
+export function DrawingView({
+  drawing: { title, id, wideMm, highMm, shapes },
+  empty = false,
+}: DrawingViewProps) {
   const unique = useId();
   return (
     <svg
@@ -33,7 +36,13 @@ export function DrawingView({ drawing: { title, id, wideMm, highMm, shapes }, em
       {!empty && (
         <>
           <defs>
-            <pattern id={`${unique}hatch`} width="1.6" height="1.6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+            <pattern
+              id={`${unique}hatch`}
+              width="1.6"
+              height="1.6"
+              patternUnits="userSpaceOnUse"
+              patternTransform="rotate(45)"
+            >
               <line x1="0" y1="0" x2="0" y2="1.6" stroke="#000" strokeWidth="0.16" />
             </pattern>
           </defs>
@@ -45,7 +54,9 @@ export function DrawingView({ drawing: { title, id, wideMm, highMm, shapes }, em
 }
 
 function Shapes({ shapes, unique }: { readonly shapes: readonly Shape[]; readonly unique: string }) {
-  return shapes.map((shape, at) => <ShapeView key={at} shape={shape} unique={`${unique}${at}`} root={unique} />);
+  return shapes.map((shape, at) => (
+    <ShapeView key={at} shape={shape} unique={`${unique}${at}`} root={unique} />
+  ));
 }
 
 const figure = (mm: number) => String(Number(mm.toFixed(3)));
@@ -54,7 +65,12 @@ const pointsOf = (points: readonly Spot[]) => points.map(([x, y]) => `${figure(x
 const stroked = (line: LineStyle | null) =>
   line === null
     ? { stroke: 'none' }
-    : { stroke: '#000', strokeWidth: widths[line], strokeDasharray: dashes[line], strokeLinejoin: 'round' as const };
+    : {
+        stroke: '#000',
+        strokeWidth: widths[line],
+        strokeDasharray: dashes[line],
+        strokeLinejoin: 'round' as const,
+      };
 
 interface ShapeViewProps {
   readonly shape: Shape;

@@ -35,7 +35,11 @@ export function Flow({ pieces, card, measuring = false }: FlowProps) {
 function Plain({ piece: { block }, card, measuring }: { readonly piece: Piece } & Omit<FlowProps, 'pieces'>) {
   switch (block.kind) {
     case 'heading':
-      return block.level === 1 ? <h3 className="sheet-h1">{block.text}</h3> : <h4 className="sheet-h2">{block.text}</h4>;
+      return block.level === 1 ? (
+        <h3 className="sheet-h1">{block.text}</h3>
+      ) : (
+        <h4 className="sheet-h2">{block.text}</h4>
+      );
     case 'text':
       return <p className={`sheet-${block.role}`}>{block.text}</p>;
     case 'tick':

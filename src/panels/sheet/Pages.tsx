@@ -33,8 +33,7 @@ export function Pages({ sheet, paper, onPaged }: PagesProps) {
     if (!current && ruler.current) setMeasured({ of, heights: measure(ruler.current, pieces, of.wideMm) });
   }, [current, of, pieces]);
   const pages = useMemo(
-    () =>
-      measured && current ? paginate(flowOf(pieces, measured.heights), body.highMm - SPARE_MM) : null,
+    () => (measured && current ? paginate(flowOf(pieces, measured.heights), body.highMm - SPARE_MM) : null),
     [measured, current, pieces, body.highMm],
   );
   useEffect(() => {
@@ -77,14 +76,16 @@ function measure(box: HTMLElement, pieces: readonly Piece[], wideMm: number): He
   const highOf = (element: Element) => element.getBoundingClientRect().height / perMm;
   const heads = new Map<string, number>();
   for (const table of box.querySelectorAll('[data-table]')) {
-    const head = highOf(table) - [...table.querySelectorAll('tbody tr')].reduce((sum, row) => sum + highOf(row), 0);
+    const head =
+      highOf(table) - [...table.querySelectorAll('tbody tr')].reduce((sum, row) => sum + highOf(row), 0);
     heads.set(table.getAttribute('data-table') ?? '', head);
   }
   const found = new Map<string, number>();
   for (const element of box.querySelectorAll('[data-piece]'))
     found.set(element.getAttribute('data-piece') ?? '', highOf(element));
   const missing = pieces.find(({ key }) => !found.has(key));
-  if (missing) throw new Error(`The sheet's "${missing.key}" was not measured (${tableIdOf(missing) ?? 'no table'}).`);
+  if (missing)
+    throw new Error(`The sheet's "${missing.key}" was not measured (${tableIdOf(missing) ?? 'no table'}).`);
   return { pieces: found, heads };
 }
 

@@ -24,7 +24,20 @@ export function useSheet(paper: Paper): { readonly sheet: BuildSheet | null; rea
   const input = useMemo((): SheetInput => {
     const mass = { massG: shown.massG, plusMinusG };
     const { from } = readings;
-    return { aircraft, shown, judgement, down, mass, say: readings, from, search, paper, choice, buttlineMm, leftOut };
+    return {
+      aircraft,
+      shown,
+      judgement,
+      down,
+      mass,
+      say: readings,
+      from,
+      search,
+      paper,
+      choice,
+      buttlineMm,
+      leftOut,
+    };
   }, [aircraft, shown, judgement, plusMinusG, down, readings, search, paper, choice, buttlineMm, leftOut]);
   return { sheet: useLater(input), search };
 }

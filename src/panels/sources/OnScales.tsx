@@ -36,7 +36,8 @@ export function OnScales() {
   );
 }
 
-const percent = (share: number): string => `${Math.round(100 * share)} %`;
+/** Whole percents; what is there at all is never nothing. */
+const percent = (share: number): string => (share < 0.01 ? 'under 1 %' : `${Math.round(100 * share)} %`);
 
 function Strip({ answer: { shares, massG: wholeG } }: { readonly answer: MassOnScales }) {
   return (
@@ -66,7 +67,9 @@ function Next({ answer: { next, nowMm }, say }: { readonly answer: MassOnScales;
             <button type="button" className="link" onClick={() => view.setState({ selectedId: id })}>
               {name}
             </button>
-            <span className="figure">then ± {say.lengthFine(thenMm)}</span>
+            <span className="figure">
+              then ± {say.lengthFine(thenMm)}, −{Math.round(100 * (1 - thenMm / nowMm))} %
+            </span>
           </li>
         ))}
       </ol>

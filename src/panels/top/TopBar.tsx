@@ -2,8 +2,8 @@ import './top.css';
 import type { FileActions } from '../fileActions';
 import { AppMenu } from '../menu/AppMenu';
 import { UndoRedo } from '../menu/UndoRedo';
-import { PlaceNav } from '../places/PlaceNav';
 import type { OpenDialog } from '../openDialog';
+import { PlaceNav } from '../places/PlaceNav';
 
 interface TopBarProps {
   readonly files: FileActions;

@@ -1,4 +1,5 @@
 import { BufferAttribute, BufferGeometry, Quaternion, Vector3 } from 'three';
+import type { Shape } from '../../engine/mass/shapes';
 import { perObject } from '../../engine/memory/memory';
 import type { Piece } from '../../model/airframe/pieces';
 import { writePoseTurn } from '../frame/frame';
@@ -13,14 +14,26 @@ interface Baked {
 
 /** Worked out once for each piece: reshaping a piece works out that piece alone. */
 export const bakedPiece = perObject((piece: Piece): Baked => {
-  const geometry = shapeGeometry(piece.shape, 64);
+  const own = ownFigures(piece.shape);
   const made = {
-    positions: posed(piece, geometry.getAttribute('position').array as Float32Array, true),
-    normals: posed(piece, geometry.getAttribute('normal').array as Float32Array, false),
-    lines: posed(piece, shapeLinePairs(piece.shape), true),
+    positions: posed(piece, own.positions, true),
+    normals: posed(piece, own.normals, false),
+    lines: posed(piece, own.lines, true),
   };
   if (piece.mirrored) for (const figures of [made.positions, made.normals]) turnRound(figures);
   return made;
+});
+
+/** Facets and lines of a shape in its own frame: a piece that is moved only is not cut into facets again. */
+const ownFigures = perObject((shape: Shape): Baked => {
+  const geometry = shapeGeometry(shape, 64);
+  const figures = {
+    positions: geometry.getAttribute('position').array as Float32Array,
+    normals: geometry.getAttribute('normal').array as Float32Array,
+    lines: shapeLinePairs(shape),
+  };
+  geometry.dispose();
+  return figures;
 });
 
 /** Turned, moved if asked, and reflected for the left-hand one of a pair. */

@@ -9,13 +9,14 @@ import { FitLeads } from './FitLeads';
 import { FitRooms } from './FitRooms';
 import { fitLabels } from './fitReadings';
 import { KeepOut } from './KeepOut';
+import { SupplyWires } from './SupplyWires';
 
 interface FitMarksProps {
   /** Handed the words, which the stage puts beside those of others. */
   readonly words: RefObject<FitWords | null>;
 }
 
-/** All that the stage shows of fit: rooms and openings, leads, the nearest distance, clashes, zones to keep out of. */
+/** All that the stage shows of fit: rooms and openings, leads, what the selected part feeds, the nearest distance, clashes, zones to keep out of. */
 export default function FitMarks({ words }: FitMarksProps) {
   const editing = useFit((fit) => fit.roomsShown);
   const rooms = useView((view) => layerShown(view, 'rooms'));
@@ -34,6 +35,7 @@ export default function FitMarks({ words }: FitMarksProps) {
       {fit && <FitDimension />}
       <FitClash />
       <KeepOut />
+      <SupplyWires />
       <BallastRooms />
     </>
   );

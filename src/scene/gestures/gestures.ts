@@ -1,6 +1,7 @@
 import type { Camera } from 'three';
 import { itemById } from '../../model/document/edit';
 import type { Bench } from '../../store/bench';
+import { isOneOfSeveral } from '../../store/viewStore';
 import type { EyeControl } from '../frame/Cameras';
 import { createHovering } from './hovering';
 import { startItemDrag } from './itemDrag';
@@ -105,7 +106,8 @@ export function attachGestures(box: HTMLElement, { bench, camera, eye, onDrag }:
     const { hit, item, tip, start } = now;
     if (item && hit?.kind === 'item') {
       now.drag = startItemDrag(bench, item.id, hit.pointMm, { camera, sizePx: frame.size });
-      if (now.drag && bench.view.getState().selectedId !== item.id)
+      const { selectedId } = bench.view.getState();
+      if (now.drag && selectedId !== item.id && !isOneOfSeveral(bench.view, item.id))
         bench.view.setState({ selectedId: item.id });
     } else if (tip) now.drag = startTipDrag(bench, tip, frame.picture(start), camera);
     if (now.drag) box.style.cursor = tip ? 'ew-resize' : 'grabbing';

@@ -31,7 +31,7 @@ const shift = (p: Vec3, by: Vec3, sign: number): Vec3 => [
   p[2] + sign * by[2],
 ];
 
-/** Picks an item up where it was grabbed; null when it is locked, gone, or something else is in hand. */
+/** Picks an item up where it was grabbed, with what is chosen together with it; null when it is locked, gone, or something else is in hand. */
 export function startItemDrag(
   bench: Bench,
   itemId: string,
@@ -49,7 +49,7 @@ export function startItemDrag(
     minMm: shift(here.minMm, item.positionMm, -1),
     maxMm: shift(here.maxMm, item.positionMm, -1),
   };
-  const neighbours = neighboursOf(aircraft, itemId);
+  const neighbours = neighboursOf(aircraft, [itemId, ...bench.drag.api.getState().alongIds]);
   const all = extentOnce(aircraft);
   const margin: Vec3 = [OUTSIDE_MM, OUTSIDE_MM, OUTSIDE_MM];
   const bounds = { minMm: shift(all.minMm, margin, -1), maxMm: shift(all.maxMm, margin, 1) };

@@ -1,5 +1,5 @@
 import type { Bench } from '../../store/bench';
-import { toggleChosen } from '../../store/viewStore';
+import { choosesMore, isOneOfSeveral, toggleChosen } from '../../store/viewStore';
 import type { StageDrag } from './itemDrag';
 import type { Reached } from './reaching';
 import type { Place } from './stageFrame';
@@ -26,18 +26,15 @@ export const hasMoved = ({ start }: Press, at: Place): boolean =>
 /** Whether a thing that can be moved, or a tip, is under it. */
 export const isInHand = ({ item, tip }: Reached): boolean => tip !== null || (item !== null && !item.locked);
 
-/** Held with a click, these choose several. */
-const choosesMore = (event: PointerEvent): boolean => event.shiftKey || event.ctrlKey || event.metaKey;
-
 /**
- * Selects what is pressed, at once, so that it answers under the hand; with a key that chooses several that waits for the
- * click. A finger that rests chooses several too. Returns how to stop waiting for that.
+ * Selects what is pressed, at once, so that it answers under the hand; with a key that chooses several, and for one of
+ * several chosen, which may be going to be dragged, that waits for the click. A finger that rests chooses several too. Returns how to stop waiting for that.
  */
 export function selectPressed(bench: Bench, press: Press, event: PointerEvent): () => void {
   const { item } = press;
   if (!item || choosesMore(event)) return () => {};
   const { selectedId, groupIds } = bench.view.getState();
-  bench.view.setState({ selectedId: item.id, groupIds: [] });
+  if (!isOneOfSeveral(bench.view, item.id)) bench.view.setState({ selectedId: item.id, groupIds: [] });
   if (event.pointerType !== 'touch') return () => {};
   const timer = setTimeout(() => {
     if (press.spent) return;
@@ -49,8 +46,12 @@ export function selectPressed(bench: Bench, press: Press, event: PointerEvent): 
   return () => clearTimeout(timer);
 }
 
-/** What a click does: on a thing with a key it is chosen too, and beside all things what lies there is selected. */
+/**
+ * What a click does: on a thing with a key it is chosen too, on one of several it is selected alone, and beside all
+ * things what lies there is selected.
+ */
 export function clicked(bench: Bench, { item, hit }: Press, event: PointerEvent): void {
   if (item && choosesMore(event)) toggleChosen(bench.view, item.id);
-  else if (!item) bench.view.setState({ selectedId: hit?.id ?? null, groupIds: [] });
+  else if (item) bench.view.setState({ selectedId: item.id, groupIds: [] });
+  else bench.view.setState({ selectedId: hit?.id ?? null, groupIds: [] });
 }

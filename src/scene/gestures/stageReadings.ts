@@ -72,14 +72,15 @@ export function dragReading(bench: Bench, { positionMm, caught }: Snapped): stri
   return notes ? `${place} · ${notes}` : place;
 }
 
-/** What is said aloud when something has been moved and let go: where it stands now, and what that did. */
-export function movedReading(bench: Bench, itemId: string): string | null {
+/** What is said aloud when something has been moved and let go: where it stands now, with how many that went along, and what that did. */
+export function movedReading(bench: Bench, itemId: string, along: number): string | null {
   const item = itemById(bench.document.current(), itemId);
   if (!item) return null;
   const { station, buttline, waterline } = readingOf(bench, item.positionMm);
   const clash = bench.fit.clashName(itemId);
   const into = clash ? `, in the way of ${clash}` : '';
   const cg = cgReading(bench);
-  const place = `${item.name} at station ${station}${fromWords(bench)}, buttline ${buttline}, waterline ${waterline}${into}.`;
+  const others = along > 0 ? `, with ${along} more,` : '';
+  const place = `${item.name}${others} at station ${station}${fromWords(bench)}, buttline ${buttline}, waterline ${waterline}${into}.`;
   return cg ? `${place} ${cg}.` : place;
 }

@@ -66,7 +66,7 @@ export function startTipDrag(
   camera: () => Camera,
 ): StageDrag | null {
   const surface = bench.reshape.pickUp(chord.surfaceId);
-  if (surface?.kind !== 'surface') return null;
+  if (!surface || !('kind' in surface) || surface.kind !== 'surface') return null;
   const { view, units } = bench.view.getState();
   const normal = dragNormal(view, false);
   const station = (place: readonly [number, number]) =>
@@ -83,7 +83,10 @@ export function startTipDrag(
       const sweepMm = swept.panels[panel]?.sweepMm ?? 0;
       return `${surface.name} · sweep of panel ${panel + 1} ${formatLength(sweepMm, units)}`;
     },
-    end: (how) =>
-      how === 'cancel' ? bench.reshape.cancel() : bench.reshape.setDown(`Sweep ${surface.name}`),
+    end: (how) => {
+      if (how === 'cancel') return bench.reshape.cancel();
+      const text = bench.reshape.setDown(`Sweep ${surface.name}`);
+      if (text !== null) bench.notice.tell({ about: 'edit', tone: 'bad', text });
+    },
   };
 }

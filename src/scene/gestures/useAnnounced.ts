@@ -6,20 +6,14 @@ import { movedReading } from './stageReadings';
 export function useAnnounced(spoken: RefObject<HTMLElement | null>): void {
   const bench = useBench();
   useEffect(() => {
-    let inHand: string | null = null;
     return bench.drag.api.subscribe(({ itemId }, before) => {
-      if (itemId !== null) {
-        inHand = itemId;
-        return;
-      }
-      const moved = inHand ?? before.itemId;
-      inHand = null;
-      if (!moved) return;
+      const moved = before.itemId;
+      if (itemId !== null || moved === null) return;
       const steps = bench.document.api.getState().past.length;
       // The hand opens before the step is written.
       queueMicrotask(() => {
         if (bench.document.api.getState().past.length === steps || !spoken.current) return;
-        spoken.current.textContent = movedReading(bench, moved) ?? '';
+        spoken.current.textContent = movedReading(bench, moved, before.alongIds.length) ?? '';
       });
     });
   }, [bench, spoken]);

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { Quaternion } from 'three';
 import type { Vec3 } from '../../engine/geometry/types';
-import type { Part } from '../../model/document/types';
+import type { GhostItem } from '../../store/placeStore';
 import { useCommitted, usePlace } from '../../store/react';
 import { writePoseTurn } from '../frame/frame';
 import { FatLines } from '../materials/FatLines';
@@ -18,8 +18,10 @@ export function Ghost() {
   return parts?.map((part) => <GhostPart key={part.id} part={part} />);
 }
 
-function GhostPart({ part }: { readonly part: Part }) {
-  const from = useCommitted(({ parts }) => parts.find(({ id }) => id === part.id)?.positionMm ?? null);
+function GhostPart({ part }: { readonly part: GhostItem }) {
+  const from = useCommitted(
+    ({ parts, tanks }) => [...parts, ...tanks].find(({ id }) => id === part.id)?.positionMm ?? null,
+  );
   const pairs = useMemo(() => shapeLinePairs(part.shape), [part.shape]);
   const turn = useMemo(() => writePoseTurn(part, new Quaternion()), [part]);
   const thread = useMemo(() => (from ? between(from, part.positionMm) : null), [from, part.positionMm]);

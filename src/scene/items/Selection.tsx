@@ -67,10 +67,11 @@ export function Selection() {
 /** What is chosen together with the selected thing. */
 const chosenBeside = ({ groupIds, selectedId }: ViewState) => groupIds.filter((id) => id !== selectedId);
 
-/** A chosen part in ink, wherever it stands. */
+/** A chosen part or tank in ink, wherever it stands. */
 function ChosenOutline({ id }: { readonly id: string }) {
   const { dark } = usePalette();
-  const shape = useAircraft(({ parts }) => parts.find((part) => part.id === id)?.shape);
+  const shape = useAircraft((aircraft) => itemById(aircraft, id)?.shape);
+  const mirrored = useAircraft(({ tanks }) => tanks.some((tank) => tank.id === id && tank.mirrored === true));
   const pairs = useMemo(() => (shape ? shapeLinePairs(shape) : new Float32Array(6)), [shape]);
   const group = useRef<Group>(null);
   useLive(({ document, view }) => {
@@ -82,7 +83,7 @@ function ChosenOutline({ id }: { readonly id: string }) {
   });
   if (!shape) return null;
   return (
-    <group ref={group}>
+    <group ref={group} scale={[1, mirrored ? -1 : 1, 1]}>
       <FatLines pairs={pairs} color={dark ? '#ffffff' : '#0c141b'} widthPx={2} renderOrder={24} moving />
     </group>
   );

@@ -43,6 +43,7 @@ export function BandSlab() {
           opacity={dark ? 0.09 : 0.13}
           depthWrite={false}
           side={DoubleSide}
+          forceSinglePass
         />
       </mesh>
       <FatLines pairs={pairs} color={band} widthPx={1} opacity={0.75} renderOrder={17} />

@@ -1,11 +1,11 @@
 import { useMemo, useRef } from 'react';
 import { Matrix4, type Mesh, Quaternion, ShaderMaterial, Vector3 } from 'three';
 import { principalMoments } from '../../engine/mass/principal';
-import { aircraftExtent } from '../../model/airframe/extent';
 import { cgErrorOf, PICTURE_95 } from '../../model/balance/certainty';
 import { haloFactor } from '../../model/balance/haloScale';
 import { useLive } from '../../store/react';
 import { layerShown } from '../../store/viewStore';
+import { extentOnce } from '../frame/useGround';
 import { useDisposed } from '../materials/useDisposed';
 
 /** Clear in the middle and white towards the outline. */
@@ -53,7 +53,7 @@ export function CgHalo() {
       layerShown(view.getState(), 'cg') &&
       !view.getState().looking.quiet;
     if (!error || !answer.cgMm) return;
-    const { minMm, maxMm } = aircraftExtent(document.current());
+    const { minMm, maxMm } = extentOnce(document.api.getState().committed);
     const factor = PICTURE_95 * haloFactor(Math.max(...error.sigmaMm), maxMm[0] - minMm[0]);
     // A covariance has principal axes as an inertia has.
     const { momentsGmm2: variances, axes } = principalMoments(error.covarianceMm2);

@@ -76,9 +76,9 @@ export function LabelPlacer({ box, place, fitWords }: LabelPlacerProps) {
     const ringPx = ring && toPx(ring);
     if (ringPx) taken.push(boxAround(ringPx, RING_PX));
     if (neutralPoint) {
-      neutralPoint.style.visibility = ringPx ? 'visible' : 'hidden';
-      neutralPoint.dataset.fresh = String(bench.stability.get().fresh);
-      if (ringPx) neutralPoint.style.transform = `translate(${ringPx[0]}px, ${ringPx[1]}px)`;
+      setStyle(neutralPoint, 'visibility', ringPx ? 'visible' : 'hidden');
+      setData(neutralPoint, 'fresh', String(bench.stability.get().fresh));
+      if (ringPx) setStyle(neutralPoint, 'transform', `translate(${ringPx[0]}px, ${ringPx[1]}px)`);
     }
 
     const said = stageWords(bench, fitWords.current, held, namesOn(size.width, size.height));
@@ -97,7 +97,8 @@ export function LabelPlacer({ box, place, fitWords }: LabelPlacerProps) {
     }
     write(words, said, placed, bench.stability.get().fresh);
     const lines = [...placed.values()].flatMap(({ leader }) => (leader ? [leader] : []));
-    leaders.setAttribute('d', lines.map(([a, b, c, d]) => `M${a} ${b}L${c} ${d}`).join(''));
+    const drawn = lines.map(([a, b, c, d]) => `M${a} ${b}L${c} ${d}`).join('');
+    if (leaders.getAttribute('d') !== drawn) leaders.setAttribute('d', drawn);
   });
   return null;
 }
@@ -136,14 +137,20 @@ function write(
     if (!(span instanceof HTMLElement)) continue;
     const word = words[i];
     const at = word && placed.get(word.id);
-    const seen = at ? 'visible' : 'hidden';
-    if (span.style.visibility !== seen) span.style.visibility = seen;
+    setStyle(span, 'visibility', at ? 'visible' : 'hidden');
     if (!word || !at) continue;
     if (span.textContent !== word.text) span.textContent = word.text;
-    if (span.dataset.look !== word.look) span.dataset.look = word.look;
-    const isFresh = String(word.look !== 'neutralPoint' || fresh);
-    if (span.dataset.fresh !== isFresh) span.dataset.fresh = isFresh;
-    const moved = `translate(${at.left}px, ${at.top}px)`;
-    if (span.style.transform !== moved) span.style.transform = moved;
+    setData(span, 'look', word.look);
+    setData(span, 'fresh', String(word.look !== 'neutralPoint' || fresh));
+    setStyle(span, 'transform', `translate(${at.left}px, ${at.top}px)`);
   }
+}
+
+/** What is written again as it was costs the page its style and layout all the same. */
+function setStyle(element: HTMLElement, name: 'visibility' | 'transform', value: string): void {
+  if (element.style[name] !== value) element.style[name] = value;
+}
+
+function setData(element: HTMLElement, name: 'look' | 'fresh', value: string): void {
+  if (element.dataset[name] !== value) element.dataset[name] = value;
 }

@@ -1,6 +1,7 @@
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { expect, inject } from 'vitest';
 import { isComplaint, noFigures } from './findings';
+import { type Graphics, setGraphics } from './graphics';
 
 export interface BenchOptions {
   /** Window size in CSS pixels; 1280 × 800 unless given. */
@@ -11,8 +12,12 @@ export interface BenchOptions {
   readonly touch?: boolean;
   /** As in browsers without file handles: files come by an input and go by a download. */
   readonly plainFiles?: boolean;
-  /** False for a browser without WebGL: drawing in software takes both cores, and not every test looks at the stage. */
-  readonly graphics?: boolean;
+  /** What of the stage is there; all of it unless given. */
+  readonly graphics?: Graphics;
+  /** True where the browser may keep the page for use without a network; elsewhere no test is to meet an old build. */
+  readonly offline?: boolean;
+  /** Where another build is served, with a closing slash; the built bench unless given. */
+  readonly url?: string;
   /** What follows the address, such as '?demo=whimbrel'. */
   readonly path?: string;
   /** Complaints that the fault under test brings with it; all others fail the test. */
@@ -71,12 +76,13 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
     plainFiles = false,
     path = '',
     graphics = true,
+    offline = false,
+    url = inject('benchUrl'),
     expects,
     prepare,
     beside,
   } = options;
   browser ??= chromium.connect(inject('browserEndpoint'));
-  const benchUrl = inject('benchUrl');
   const context =
     beside?.page.context() ??
     (await (
@@ -89,7 +95,8 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
       acceptDownloads: true,
     }));
   // A context beside another has it already, and adding it asks every page there, a dead one too.
-  if (!graphics && !beside) await context.addInitScript(withoutGraphics);
+  if (!beside) await setGraphics(context, graphics);
+  if (!offline && !beside) await context.addInitScript(withoutServiceWorkers);
   await prepare?.(context);
   const page = await context.newPage();
   if (plainFiles) {
@@ -98,12 +105,12 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
   const errors: string[] = [];
   const requests: string[] = [];
   record(context, page, { errors, requests, expects });
-  await page.goto(new URL(path, benchUrl).href, { waitUntil: 'load' });
+  await page.goto(new URL(path, url).href, { waitUntil: 'load' });
   const bench: Bench = {
     page,
     errors,
     requests,
-    foreignRequests: () => requests.filter((url) => !isOwn(url, benchUrl)),
+    foreignRequests: () => requests.filter((asked) => !isOwn(asked, url)),
     close: async () => {
       closed.push(...(await wrongOn(mine)));
       open.delete(mine);
@@ -126,11 +133,8 @@ function isOwn(url: string, benchUrl: string): boolean {
   return new URL(url).host === new URL(benchUrl).host;
 }
 
-function withoutGraphics(): void {
-  const real = HTMLCanvasElement.prototype.getContext as (...given: unknown[]) => unknown;
-  HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, ...given: unknown[]) {
-    return given[0] === '2d' ? real.apply(this, given) : null;
-  } as typeof HTMLCanvasElement.prototype.getContext;
+function withoutServiceWorkers(): void {
+  Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined });
 }
 
 interface Recorded {

@@ -90,8 +90,6 @@ export async function overlappingTexts(page: Page): Promise<string[]> {
     const style = document.head.appendChild(document.createElement('style'));
     style.textContent = '* { pointer-events: auto !important; }';
     const texts = (window as unknown as Installed).seenTexts();
-    /** The stage keeps its own labels apart. */
-    const onStage = (element: Element) => element.closest('[data-testid=stage]') !== null;
     /** Letters reach less high and low than their line, and a pixel is forgiven. */
     const slackPx = 3;
     const isOpaque = (element: Element) => {
@@ -112,7 +110,6 @@ export async function overlappingTexts(page: Page): Promise<string[]> {
       for (const b of texts.slice(i + 1)) {
         if (a.element === b.element || a.element.contains(b.element) || b.element.contains(a.element))
           continue;
-        if (onStage(a.element) && onStage(b.element)) continue;
         const width = Math.min(a.right, b.right) - Math.max(a.left, b.left);
         const height = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
         if (width <= slackPx || height <= slackPx) continue;

@@ -27,10 +27,10 @@ function expectSame(problem: PlaceProblem, brute: Brute | null, name: string, mo
 }
 
 describe('the best arrangement is the one that trying everything finds', () => {
-  test('parts with single places, walls, rules, leads and parts dropped: 160 cases', () => {
+  test('parts with single places, walls, rules, leads and parts dropped: 100 cases', () => {
     let feasible = 0;
     let withBallast = 0;
-    for (let seed = 1; seed <= 160; seed++) {
+    for (let seed = 1; seed <= 100; seed++) {
       const problem = pointCase(seed);
       const brute = bruteOfPoints(problem);
       if (brute) feasible += 1;
@@ -38,10 +38,10 @@ describe('the best arrangement is the one that trying everything finds', () => {
       expectSame(problem, brute, `point case ${seed}`, true);
     }
     // The cases are worth trying: both outcomes are common, and ballast is often needed.
-    expect(feasible).toBeGreaterThan(50);
-    expect(feasible).toBeLessThan(150);
-    expect(withBallast).toBeGreaterThan(13);
-  }, 120_000);
+    expect(feasible).toBeGreaterThan(30);
+    expect(feasible).toBeLessThan(95);
+    expect(withBallast).toBeGreaterThan(8);
+  });
 
   test('leads that weigh and bend, stacks of ballast, straight distances, forbidden zones: 60 cases', () => {
     let withBallast = 0;
@@ -62,7 +62,7 @@ describe('the best arrangement is the one that trying everything finds', () => {
     }
     // How many are worth trying hangs on the seeds alone: with fewer than these the cases have changed.
     expect(withBallast).toBeGreaterThanOrEqual(6);
-  }, 120_000);
+  });
 
   test('one of several: the best of what trying everything in each finds, and a wanted margin before ballast', () => {
     for (let seed = 1; seed <= 12; seed++) {
@@ -98,10 +98,10 @@ describe('the best arrangement is the one that trying everything finds', () => {
       expect(kept.best?.ballastG ?? null, `wanted ${seed}`).toBe(wanted?.ballastG ?? null);
       expect(kept.keptMarginMm, `wanted ${seed}`).toBe(bruteOfPoints(within) ? wantedMarginMm : 0);
     }
-  }, 120_000);
+  });
 
-  test('parts that slide in line in bays: 60 cases', () => {
-    for (let seed = 1; seed <= 60; seed++) {
+  test('parts that slide in line in bays: 36 cases', () => {
+    for (let seed = 1; seed <= 36; seed++) {
       const wide = lineCase(seed, { parts: 3 + (seed % 2), bays: 2, hard: (seed % 5) * 3, states: 2 });
       const [nose, tail] = wide.spots;
       const problem = {
@@ -113,5 +113,5 @@ describe('the best arrangement is the one that trying everything finds', () => {
       };
       expectSame(problem, bruteOfLines(problem), `line case ${seed}`, false);
     }
-  }, 120_000);
+  });
 });

@@ -45,7 +45,7 @@ describe('choices', () => {
         if (k > 0) expect(arrangement.ballastG).toBeGreaterThanOrEqual(points[k - 1]!.arrangement.ballastG);
       });
     }
-  }, 180_000);
+  });
 
   test('each number of moves on the curve has the least ballast that trying everything finds', () => {
     for (const problem of needing.slice(0, 5)) {
@@ -58,7 +58,7 @@ describe('choices', () => {
         expect(arrangement.ballastG).toBeCloseTo(Math.min(...all), 6);
       }
     }
-  }, 180_000);
+  });
 });
 
 test('certainty has its price: the same as a band shrunk by so many sigmas', () => {
@@ -68,7 +68,7 @@ test('certainty has its price: the same as a band shrunk by so many sigmas', () 
     expect(surely.sure?.best?.ballastG ?? null).toBe(brute ? brute.ballastG : null);
     if (brute) expect(surely.priceG).toBeCloseTo(brute.ballastG - bruteOfPoints(problem)!.ballastG, 6);
   }
-}, 180_000);
+});
 
 test('without any part to move it finds the best spots and masses for both axes at once', () => {
   const cases = [{ id: 'dry', name: 'dry', massG: 2000, momentGmm: [2000 * 112, 2000 * 9, 0] as const }];

@@ -91,7 +91,7 @@ test('the reasons are the smallest sets that trying every set finds', () => {
   }
   expect(impossible).toBeGreaterThan(10);
   expect(several).toBeGreaterThan(0);
-}, 240_000);
+});
 
 /** The least that a limit must give way, by asking trying-everything for every hundredth of a millimetre in turn. */
 function bruteBreachMm(problem: PlaceProblem, end: 'forward' | 'aft', mostMm: number): number {
@@ -130,4 +130,4 @@ test('a limit gives way by no more than trying everything finds, ballast and its
     }
   }
   expect(tried).toBeGreaterThan(5);
-}, 240_000);
+});

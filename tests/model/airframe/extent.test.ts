@@ -39,7 +39,7 @@ test('the whole aircraft is the airframe and everything aboard; what is dragged 
   const block = boxBlock('former', [400, 0, 0], { by: 'foam', gPerMl: 0.03 });
   const aircraft = aircraftOf([block], [box, boxPart('camera', 50, [0, -90, 60])]);
   expect(aircraftExtent(aircraft)).toEqual({ minMm: [-50, -110, -25], maxMm: [500, 50, 70] });
-  expect(neighboursOf(aircraft, 'pack').map(({ minMm }) => minMm)).toEqual([
+  expect(neighboursOf(aircraft, ['pack']).map(({ minMm }) => minMm)).toEqual([
     [-50, -110, 50],
     [300, -50, -25],
   ]);

@@ -97,7 +97,7 @@ describe('the ends of the travel', () => {
       }),
       { numRuns: 20 },
     );
-  }, 120_000);
+  });
 
   test('the moment at which the header begins to give is one of the fuel states', () => {
     const [main, header] = [600, 150].map(

@@ -45,7 +45,7 @@ describe('what is offered for an aircraft', () => {
       // The bays are 50 mm high about the datum's waterline.
       expect(itemExtent(after.parts.find((part) => part.id === id)!).minMm[2]).toBeCloseTo(-25, 6);
     }
-  }, 120_000);
+  });
 
   test('a state that is only ever so on the stand holds nothing up', () => {
     const heavy = updatePart(redshank(500), 'pack', { massG: 900 });
@@ -64,7 +64,7 @@ describe('what is offered for an aircraft', () => {
     };
     const [with_, without] = [found(standing), found(heavy)];
     expect(with_.answer.best?.ballastG).toBe(without.answer.best?.ballastG);
-  }, 240_000);
+  });
 
   test('one of several: no worse than any of them alone, and proved over all', () => {
     const aircraft = redshank(530);
@@ -81,7 +81,7 @@ describe('what is offered for an aircraft', () => {
     );
     expect(outcome.answer.best?.ballastG).toBe(Math.min(...alone));
     expect(outcome.answer.proved).toBe(true);
-  }, 240_000);
+  });
 
   test('what balances as it is is never lost, however little the search finds', () => {
     const ballast = {

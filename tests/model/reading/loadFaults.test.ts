@@ -121,3 +121,49 @@ describe('fuel', () => {
     expect(table(100).join()).toMatch(/less than 100/);
   });
 });
+
+describe('limits that are stated for one load state', () => {
+  const part = dunlinJson().parts[0].id as string;
+  const stated = (switches: readonly { readonly switchId: string; readonly positionId: string }[]) =>
+    faults((json) => {
+      json.switches = [switchOf('pack', part)];
+      json.targetBand = { by: 'station', forwardMm: 500, aftMm: 560, statedFor: { fuelPct: 0, switches } };
+    });
+
+  test('read where every switch and position is there', () => {
+    expect(stated([{ switchId: 'pack', positionId: 'off' }])).toEqual([]);
+    expect(stated([])).toEqual([]);
+  });
+
+  test.each([
+    [[{ switchId: 'hook', positionId: 'off' }], /stated for a switch "hook" that is not there/],
+    [[{ switchId: 'pack', positionId: 'half' }], /"pack" has no position "half"/],
+    [
+      [
+        { switchId: 'pack', positionId: 'on' },
+        { switchId: 'pack', positionId: 'off' },
+      ],
+      /stated for "pack" in two positions at once/,
+    ],
+    [[{ switchId: 'undercarriage', positionId: 'up' }], /"undercarriage" that is not there/],
+  ])('%j is refused', (switches, sentence) => {
+    expect(stated(switches).join('\n')).toMatch(sentence);
+  });
+
+  test('forget a switch that is taken away, and one that goes with the last thing it was about', () => {
+    const json = dunlinJson();
+    json.switches = [switchOf('pack', part)];
+    json.targetBand = {
+      by: 'station',
+      forwardMm: 500,
+      aftMm: 560,
+      statedFor: { fuelPct: 0, switches: [{ switchId: 'pack', positionId: 'off' }] },
+    };
+    const read = readAircraft(json);
+    if (!read.ok) throw new Error(read.faults[0]?.sentence);
+    for (const after of [removeSwitch(read.aircraft, 'pack'), removeItem(read.aircraft, part)]) {
+      expect(after.targetBand?.statedFor).toEqual({ fuelPct: 0, switches: [] });
+      expect(readAircraft(after).ok).toBe(true);
+    }
+  });
+});

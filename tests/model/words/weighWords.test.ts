@@ -11,6 +11,10 @@ import {
   culpritWords,
   dayWords,
   massFigure,
+  quantityFigure,
+  quantityName,
+  stationFigure,
+  sumWords,
   unaccountedWords,
 } from '../../../src/model/words/weighWords';
 import { aircraftOf, boxPart } from '../aircraft';
@@ -160,4 +164,116 @@ describe('what is unaccounted for', () => {
     expect(words(-900, -300)).toMatch(/900 g·mm more forward and 300 g·mm more to the left/);
     expect(words(-900, 0)).toMatch(/900 g·mm more forward\.$/);
   });
+});
+
+describe('the figures of a weigh-in', () => {
+  const off = (quantity: Difference['quantity']) => ({ quantity }) as Difference;
+  test.each([
+    ['mass', 'Mass', '742 g ± 1 g'],
+    ['station', 'CG along', '742.3 mm ± 0.8 mm'],
+    ['buttline', 'CG across', '742.3 mm right ± 0.8 mm'],
+    ['waterline', 'CG height', '742.3 mm ± 0.8 mm'],
+  ] as const)('%s', (quantity, name, words) => {
+    expect(quantityName(off(quantity))).toBe(name);
+    expect(plain(quantityFigure(off(quantity), { value: 742.3, sigma: 0.375 }, say))).toBe(words);
+  });
+
+  test('a station is read from the reference point; the ± is in ounces to a hundredth, rounded up', () => {
+    const fromRoot = sayIn('metric', { id: 'root', name: 'Wing root', positionMm: [700, 0, 0] });
+    expect(plain(stationFigure({ value: 742.3, sigma: 0.4 }, fromRoot))).toBe('42.3 mm ± 0.8 mm');
+    // 2 × 1.1 g = 2.2 g = 0.0776 oz of 28.3495 g.
+    expect(plain(massFigure({ value: 283.495, sigma: 1.1 }, sayIn('inch-ounce', null)))).toBe(
+      '10.00 oz ± 0.08 oz',
+    );
+    // Exactly a step is that step, not the next.
+    expect(plain(massFigure({ value: 100, sigma: 1 }, say))).toBe('100 g ± 2 g');
+  });
+
+  test('the list against the whole as weighed: more or less, by how much', () => {
+    const words = (weighedG: number) =>
+      plain(sumWords({ value: 6845, sigma: 17.5 }, { value: weighedG, sigma: 1 }, '12 May', say));
+    expect(words(6847)).toBe(
+      'With structure and fuel as on 12 May the list sums to 6845 g ± 35 g; the whole weighed 6847 g ± 2 g then, 2 g more.',
+    );
+    expect(words(6840)).toMatch(/, 5 g less\.$/);
+  });
+});
+
+describe('what does not agree', () => {
+  const difference = (quantity: Difference['quantity'], value: number, sigma = 0.5) =>
+    ({ quantity, difference: { value, sigma } }) as Difference;
+  const held = (differences: readonly Difference[], chance: number, by: HeldAgainst['by'] = 'stand') =>
+    ({
+      ...{ by, stationOffMm: 0 },
+      reconciled: { agrees: false, confidence: 0.95, differences, chance },
+    }) as unknown as HeldAgainst;
+  const words = (...given: Parameters<typeof held>) => plain(agreementWords(held(...given), say));
+
+  test.each([
+    ['mass', 12, '12 g heavier'],
+    ['mass', -12, '12 g lighter'],
+    ['station', 4.2, '4.2 mm farther aft'],
+    ['station', -4.2, '4.2 mm farther forward'],
+    ['buttline', 4.2, '4.2 mm farther right'],
+    ['buttline', -4.2, '4.2 mm farther left'],
+    ['waterline', 4.2, '4.2 mm higher'],
+    ['waterline', -4.2, '4.2 mm lower'],
+  ] as const)('%s off by %d', (quantity, value, off) => {
+    expect(words([difference(quantity, value)], 0.01)).toBe(
+      `Stand and list do not agree at 95 % confidence: measured, it is ${off}. Chance alone would do that 1 time in 100.`,
+    );
+    expect(plain(agreementFact(held([difference(quantity, value)], 0.01), say))).toBe(`${off} than listed`);
+  });
+
+  test('of errors that only together are too much the worst is named all the same', () => {
+    expect(words([difference('station', 0.3), difference('buttline', 0.4)], 0.04)).toMatch(
+      /measured, it is 0\.4 mm farther right\. /,
+    );
+  });
+
+  test('chance is never said to be likelier than it is', () => {
+    expect(words([difference('mass', 9)], 1 / 400)).toMatch(/1 time in 400\.$/);
+    expect(words([difference('mass', 9)], 1 / 400.5)).toMatch(/1 time in 401\.$/);
+    expect(words([difference('mass', 9)], 0.9e-4)).toMatch(/less than 1 time in 10 000\.$/);
+    expect(words([difference('mass', 9)], 1.1e-4)).toMatch(/1 time in 9.?091\.$/);
+  });
+
+  test.each([
+    ['scales', /^Scales and list/],
+    ['stand', /^Stand and list/],
+    ['lines', /^Lines and list/],
+    ['tilt', /^Tilt and list/],
+    ['swing', /^Swing and list/],
+  ] as const)('by %s', (by, start) => {
+    expect(words([difference('mass', 9)], 0.01, by)).toMatch(start);
+  });
+});
+
+test('what each button does is named with what it does it to', () => {
+  const aircraft = aircraftOf([], [{ ...boxPart('camera', 10, [100, 20, 5]), name: 'Camera' }]);
+  const part = { ...boxPart('servo', 22, [300, 0, 0]), name: 'Servo' };
+  const words = (correction: Parameters<typeof correctionWords>[1]) =>
+    plain(correctionWords(aircraft, correction, say));
+  expect(words({ kind: 'mass', id: 'camera', massG: 12.34 } as Parameters<typeof correctionWords>[1])).toBe(
+    'Set Camera to 12.3 g',
+  );
+  expect(
+    words({ kind: 'place', id: 'camera', positionMm: [110, 20, 6], mirrored: false } as Parameters<
+      typeof correctionWords
+    >[1]),
+  ).toBe('Put Camera at station 110.0 mm, waterline 6.0 mm');
+  expect(words({ kind: 'add', part } as Parameters<typeof correctionWords>[1])).toBe(
+    'Add “Servo”, 22 g at station 300 mm',
+  );
+});
+
+test('something unaccounted for that has a height says it', () => {
+  const at = (value: number) => ({ value, sigma: 0.5 });
+  const words = unaccountedWords(
+    { massG: at(45), placeMm: [at(302), null, at(20)], momentGmm: [0, 0, 0] },
+    say,
+  );
+  expect(plain(words)).toBe(
+    'Something unaccounted for: 45 g ± 1 g at station 302.0 mm ± 1.0 mm, waterline 20.0 mm ± 1.0 mm.',
+  );
 });

@@ -77,3 +77,79 @@ test('outside on the balancing stand alone: how far, past which limit, and that 
   expect(onStand(-4, 'forward')).toContain('4.0 mm ahead of the forward limit');
   expect(onStand(2, 'aft')).toBe('');
 });
+
+describe('where no place will do', () => {
+  const nowhere = (blame: readonly { name: string }[], bestMarginMm = -4) =>
+    stationWords(
+      {
+        ...zone({ fromMm: 0, toMm: 1 }),
+        station: { allowed: null, bestMarginMm, bestMm: 300 },
+        blame,
+      } as unknown as ItemZone,
+      aboard,
+      say,
+    ).replace(/\u202f/g, ' ');
+
+  test('it says by how much the best of them fails, and which load states are in the way', () => {
+    expect(nowhere([])).toBe('Nowhere: fails by 4.0 mm.');
+    expect(nowhere([{ name: 'with full tanks' }])).toBe('Nowhere: fails by 4.0 mm. To blame: full tanks.');
+    // One that is in the way at both ends is named once.
+    expect(nowhere([{ name: 'with full tanks' }, { name: 'with full tanks' }])).toBe(
+      'Nowhere: fails by 4.0 mm. To blame: full tanks.',
+    );
+    expect(nowhere([{ name: 'with full tanks' }, { name: 'dry with wheels up' }])).toBe(
+      'Nowhere: fails by 4.0 mm. No place suits both full tanks and dry with wheels up.',
+    );
+  });
+
+  test('across the wings it is the same, after “Sideways”', () => {
+    const across = { buttline: { allowed: null, bestMarginMm: -2 }, blame: [{ name: 'with full tanks' }] };
+    expect(buttlineWords(across as unknown as ItemZone, say).replace(/\u202f/g, ' ')).toBe(
+      'Sideways nowhere: fails by 2.0 mm. To blame: full tanks.',
+    );
+  });
+});
+
+describe('across the wings', () => {
+  const words = (allowed: Stretch | null) =>
+    buttlineWords({ buttline: allowed && { allowed } } as unknown as ItemZone, say).replace(/\u202f/g, ' ');
+  const far = Number.POSITIVE_INFINITY;
+  test('nothing is said where nothing holds it, and the middle has no side', () => {
+    expect(words(null)).toBe('');
+    expect(words({ fromMm: -far, toMm: far })).toBe('');
+    expect(words({ fromMm: 0, toMm: 30 })).toBe('Sideways from the middle to 30.0 mm right.');
+    expect(words({ fromMm: -30, toMm: -12 })).toBe('Sideways from 30.0 mm left to 12.0 mm left.');
+  });
+});
+
+describe('the ends of a stretch', () => {
+  test('one that reaches the nose or the tail to the millimetre reaches past it', () => {
+    expect(words({ fromMm: 0, toMm: 500 })).toMatch(/^Anywhere ahead of 500 mm/);
+    expect(words({ fromMm: 300, toMm: 1500 })).toMatch(/^Anywhere aft of 300 mm/);
+    expect(words({ fromMm: 1, toMm: 1499 })).toMatch(/^Anywhere from 1 mm to 1499 mm/);
+  });
+
+  test('room that is short of it by less than a millimetre is all of it', () => {
+    const allowed = { fromMm: 300, toMm: 500 };
+    expect(words(allowed, [{ fromMm: 300.9, toMm: 499.1 }])).not.toMatch(/room/);
+    expect(words(allowed, [{ fromMm: 301.1, toMm: 500 }])).toMatch(
+      /It has room for itself from 301 mm to 500 mm\.$/,
+    );
+    expect(words(allowed, [{ fromMm: 300, toMm: 498.9 }])).toMatch(
+      /It has room for itself from 300 mm to 499 mm\.$/,
+    );
+  });
+
+  test('on the stand: on the limit is not outside it', () => {
+    const onStand = (marginMm: number) =>
+      standWords(
+        { standAt: () => ({ marginMm, limit: 'aft', case: { name: 'x' } }) } as unknown as ItemZone,
+        [0, 0],
+        say,
+      );
+    expect(onStand(0)).toBe('');
+    expect(onStand(-1e-12)).toBe('');
+    expect(onStand(-0.1)).toMatch(/behind the aft limit/);
+    expect(standWords({ standAt: () => null } as unknown as ItemZone, [0, 0], say)).toBe('');
+  });
+});

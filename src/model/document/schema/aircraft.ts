@@ -31,6 +31,7 @@ import {
 import { bay, hatch, keepApartRule, lead, loadFactors } from './fit';
 import { mostOf } from './limits';
 import { ballastFreeZone, ballastSpot } from './place';
+import { power, powerFlight } from './power';
 import { partShape, tankShape } from './shapes';
 import { massFrom, sizeFrom } from './sources';
 import { structurePiece } from './structure';
@@ -202,6 +203,7 @@ export const part = record(
     twinId,
     weighedOn: about(v.optional(day), 'the day that it went on the scales'),
     notes: v.optional(note),
+    power: v.optional(power),
   },
   'anything carried',
 );
@@ -237,6 +239,7 @@ export const aircraft = record(
     ballastSpots: about(v.optional(list(ballastSpot)), 'where ballast may be put'),
     ballastFree: about(v.optional(list(ballastFreeZone)), 'where no ballast may be'),
     loadFactors: v.optional(loadFactors),
+    powerFlight: v.optional(powerFlight),
     weighIns: about(v.optional(list(weighIn)), 'the log of weigh-ins, in the order that they were made'),
     variants: v.optional(variants),
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),

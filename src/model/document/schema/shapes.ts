@@ -64,7 +64,8 @@ const loft = record({
   ),
 });
 const corner = v.pipe(v.number('Expected the number of a corner'), v.integer(), v.minValue(0));
-const mesh = record({
+/** A closed triangle mesh in its own frame. */
+export const mesh = record({
   kind: v.literal('mesh'),
   verticesMm: list(v.strictTuple([placeMm, placeMm, placeMm], 'Expected [x, y, z] in mm'), mostOf.vertices),
   triangles: list(v.strictTuple([corner, corner, corner], 'Expected three corner numbers'), mostOf.triangles),

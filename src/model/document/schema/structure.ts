@@ -23,7 +23,7 @@ import {
   unit,
 } from './fields';
 import { mostOf } from './limits';
-import { partShape } from './shapes';
+import { mesh, partShape } from './shapes';
 import { massFrom, sizeFrom } from './sources';
 
 /** Spread of a weighed mass: through the solid, or over its skin. */
@@ -75,6 +75,10 @@ export const fuselage = record(
         mostOf.sections,
       ),
       v.minLength(2, 'Expected at least 2 sections'),
+    ),
+    mesh: about(
+      v.optional(record({ shape: mesh, stationMm: placeMm, waterlineMm: placeMm })),
+      'the hull’s own closed surface, its origin at this station and waterline and at the buttline; the sections are then cut from it',
     ),
     skinMm: about(sizeOrZeroMm, 'thickness of the wall, for fit; it has no say in the mass'),
     open: about(v.optional(choice(['front', 'rear', 'both'])), 'ends without a wall, for fit'),

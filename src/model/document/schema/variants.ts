@@ -13,6 +13,7 @@ import {
   volumeMl,
 } from './fields';
 import { mostOf } from './limits';
+import { power } from './power';
 import { partShape } from './shapes';
 import { massFrom, sizeFrom } from './sources';
 import { tensor } from './tensor';
@@ -21,7 +22,7 @@ import { day } from './weighIn';
 /** What a part or tank need not say: null where this variant does not say it. */
 const notSaid = <S extends v.GenericSchema>(schema: S) => v.optional(v.nullable(schema));
 
-/** What may be otherwise in a variant: where a part or tank stands, how large it is, what it weighs, what it holds. */
+/** What may be otherwise in a variant: where a part or tank stands, how large it is, what it weighs, what it holds, what it is to the wiring. */
 const change = record(
   {
     of: about(id, 'the part or tank'),
@@ -39,6 +40,7 @@ const change = record(
     massFrom: notSaid(massFrom),
     sizeFrom: notSaid(sizeFrom),
     weighedOn: notSaid(day),
+    power: v.optional(power),
   },
   'what is otherwise about a part or tank; all else of it is shared',
 );

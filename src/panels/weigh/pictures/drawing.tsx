@@ -1,6 +1,7 @@
 import type { Corner } from '../../../engine/geometry/polygon';
 import { type OutlineView, outlinesOf } from '../../../model/weigh/outlines';
 import { useCommitted } from '../../../store/react';
+import { Outlines } from '../../outlines/Outlines';
 import { useReadings } from '../../readings';
 
 /** Width of every drawing in its own units. */
@@ -46,19 +47,7 @@ export function useCorners(view: OutlineView): readonly Corner[] {
 /** The airframe, each corner turned as the aircraft is held and then put on the drawing. */
 export function Airframe({ view, at }: { readonly view: OutlineView; readonly at: Place }) {
   const aircraft = useCommitted((committed) => committed);
-  return outlinesOf(aircraft, view).map(({ id, kind, corners }) => (
-    <polygon
-      key={id}
-      data-kind={kind}
-      points={corners
-        .map((corner) =>
-          at(corner)
-            .map((part) => part.toFixed(1))
-            .join(),
-        )
-        .join(' ')}
-    />
-  ));
+  return <Outlines outlines={outlinesOf(aircraft, view)} at={at} />;
 }
 
 /** Words in the middle below a place, kept on the drawing. */

@@ -1,0 +1,41 @@
+import { useContext, useState } from 'react';
+import type { ShelfPart } from '../../model/airframe/shelf';
+import type { Part } from '../../model/document/types';
+import { useBench } from '../../store/react';
+import { Refusal } from '../fields/EditButton';
+import { FilesContext } from '../filesContext';
+
+/** Puts a part as it is on the person's own shelf: what it weighs, measures and is, not where it stands in this aircraft. */
+export function KeepOnShelf({ id }: { readonly id: string }) {
+  const { document } = useBench();
+  const files = useContext(FilesContext);
+  const [told, setTold] = useState<string | null>(null);
+  const [fault, setFault] = useState<string | null>(null);
+  if (!files) return null;
+  const keep = () => {
+    const part = document.current().parts.find((each) => each.id === id);
+    if (!part) return;
+    const refused = files.shelf.keep(asShelfPart(part));
+    setFault(refused);
+    setTold(refused === null ? `${part.name} is on your shelf, under “Add”.` : null);
+  };
+  return (
+    <div className="keep-on-shelf">
+      <button type="button" className="button" onClick={keep}>
+        Put it on your shelf
+      </button>
+      {told && (
+        <p className="hint" role="status">
+          {told}
+        </p>
+      )}
+      <Refusal fault={fault} />
+    </div>
+  );
+}
+
+/** Without what belongs to this aircraft: place, bay, pair, lock. */
+function asShelfPart(part: Part): ShelfPart {
+  const { id: _id, positionMm: _at, bayId: _bay, twinId: _twin, locked: _locked, ...rest } = part;
+  return rest;
+}

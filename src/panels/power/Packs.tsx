@@ -1,0 +1,134 @@
+import { useMemo } from 'react';
+import { packEndurance } from '../../engine/power/packEndurance';
+import { type PackOffer, smallestPack } from '../../model/advice/packChoice';
+import type { Part } from '../../model/document/types';
+import { drawnPhases, type PowerPlan, powerPlan } from '../../model/power/draws';
+import { isControl, isEngine, lostWithout } from '../../model/power/powerProblems';
+import { type Wiring, wiringOf } from '../../model/power/wiring';
+import { chemistryNames, lastsWords } from '../../model/words/powerWords';
+import { useBench, useCommitted } from '../../store/react';
+import { type Readings, useReadings } from '../readings';
+
+/** How long each pack lasts against what the flight asks for, what falls with it, and the smallest that would do. */
+export function Packs() {
+  const wiring = useCommitted(wiringOf);
+  const aircraft = useCommitted((committed) => committed);
+  const plan = powerPlan(aircraft);
+  const lasting = useMemo(() => wiring && plan && lastingOf(wiring, plan), [wiring, plan]);
+  if (!wiring || wiring.packs.length === 0) return null;
+  return (
+    <section className="power-packs" aria-label="Packs">
+      <h3>How long they last</h3>
+      {plan && (
+        <p className="hint">
+          The flight takes {lastsWords(plan.flightS)}, {lastsWords(plan.neededS)} with a reserve of{' '}
+          {plan.reservePct} %{plan.from === 'fuel profile' ? ', by the fuel profile' : ''}. At mean currents,
+          which are estimates until a meter has read them.
+        </p>
+      )}
+      {wiring.packs.map((part) => (
+        <Pack
+          key={part.id}
+          part={part}
+          wiring={wiring}
+          plan={plan}
+          lastsS={lasting?.get(part.id)?.emptyAtS ?? null}
+          usedMah={lasting?.get(part.id)?.usedMah ?? null}
+          offer={smallestPack(aircraft, part.id)}
+        />
+      ))}
+    </section>
+  );
+}
+
+function lastingOf({ net, units }: Wiring, plan: PowerPlan) {
+  try {
+    return packEndurance(net, drawnPhases(plan, units)).packs;
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return null;
+  }
+}
+
+interface PackProps {
+  readonly part: Part;
+  readonly wiring: Wiring;
+  readonly plan: PowerPlan | null;
+  readonly lastsS: number | null;
+  readonly usedMah: number | null;
+  readonly offer: PackOffer | null;
+}
+
+function Pack({ part, wiring, plan, lastsS, usedMah, offer }: PackProps) {
+  const { view, document } = useBench();
+  const say = useReadings();
+  const pack = part.power?.pack;
+  if (!pack) return null;
+  const scaleS = plan ? Math.max(plan.neededS * 1.25, Math.min(lastsS ?? 0, plan.neededS * 3)) : 1;
+  const share = (seconds: number) => `${(100 * Math.min(seconds, scaleS)) / scaleS}%`;
+  const short = plan && lastsS !== null && lastsS < plan.neededS;
+  return (
+    <article className="power-pack">
+      <header>
+        <button type="button" className="link" onClick={() => view.setState({ selectedId: part.id })}>
+          {part.name}
+        </button>
+        <span>
+          {chemistryNames[pack.chemistry]}, {pack.cells}S, {pack.capacityMah} mAh, {say.mass(part.massG)}
+        </span>
+        <span className="figure">{lastsS === null ? '–' : lastsWords(lastsS)}</span>
+      </header>
+      {plan && (
+        <div className="power-bar" aria-hidden="true" data-short={short || undefined}>
+          <i style={{ width: lastsS === null ? '0%' : share(lastsS) }} />
+          <b style={{ left: share(plan.flightS) }} />
+          <b style={{ left: share(plan.neededS) }} data-reserve />
+        </div>
+      )}
+      <p className="hint">
+        {usedMah !== null && `The flight takes ${Math.round(usedMah)} mAh of it. `}
+        {fallsWords(wiring, part)}
+      </p>
+      {offer && (
+        <p className="power-offer">
+          {offerWords(offer, say)}{' '}
+          <button
+            type="button"
+            className="button"
+            onClick={() => document.commit(`${part.name}: ${offer.capacityMah} mAh`, offer.aircraft)}
+          >
+            Take {offer.capacityMah} mAh
+          </button>
+        </p>
+      )}
+    </article>
+  );
+}
+
+/** What is lost with a pack. */
+function fallsWords(wiring: Wiring, part: Part): string {
+  let lost: readonly Part[];
+  try {
+    lost = lostWithout(wiring, part.id);
+  } catch {
+    return '';
+  }
+  if (lost.length === 0) return 'If it fails, the others carry on.';
+  const groups = [lost.some(isControl) && 'control', lost.some(isEngine) && 'the engine'].filter(Boolean);
+  if (groups.length > 0)
+    return `If it fails, ${groups.join(' and ')} ${groups.length > 1 ? 'are' : 'is'} lost.`;
+  return `If it fails, ${lost.map(({ name }) => name).join(', ')} ${lost.length > 1 ? 'go' : 'goes'} with it.`;
+}
+
+function offerWords({ capacityMah, savedG, cgShiftMm }: PackOffer, say: Readings): string {
+  const grams = savedG >= 0 ? `saves about ${say.mass(savedG)}` : `weighs about ${say.mass(-savedG)} more`;
+  const shift = cgShiftMm && ` and moves the CG ${shiftWords(cgShiftMm.dry, say)} with dry tanks`;
+  const lead = savedG >= 0 ? `${capacityMah} mAh would do` : `It takes ${capacityMah} mAh`;
+  return `${lead}: it ${grams}${shift ?? ''}.`;
+}
+
+function shiftWords(mm: number, say: Readings): string {
+  return Math.abs(mm) < 0.05
+    ? 'hardly at all'
+    : `${say.lengthFine(Math.abs(mm))} ${mm > 0 ? 'aft' : 'forward'}`;
+}

@@ -1,0 +1,4 @@
+import { answerAsks } from './answerAsks';
+import { meshAnswer } from './meshAnswer';
+
+answerAsks(meshAnswer);
