@@ -102,7 +102,9 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
         return { name: 'a link', handle: null, read: readLink(fragment) };
       });
       if (opening.ok)
-        done(`${document.current().name} came by a link. Undo brings back what stood here before.`);
+        done(
+          `${document.current().name} came by a link and has a place of its own. Undo brings back what stood here before.`,
+        );
       else if ('faults' in opening)
         failed(`${faultsInWords(opening.faults)} The aircraft on the bench has not changed.`);
       return opening;
