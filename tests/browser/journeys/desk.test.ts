@@ -30,7 +30,7 @@ test('a part comes from the shelf, is renamed, moved, doubled, mirrored, locked 
   await hand.button('Add a part');
   const dialog = page.getByRole('dialog');
   await page.keyboard.type('servo');
-  await hand.press(dialog.locator('.shelf-group li button').first());
+  await hand.press(dialog.getByTestId('shelf-maker').getByRole('button', { name: 'Add it' }));
   await dialog.waitFor({ state: 'hidden' });
   const [added] = (await parts()).slice(-1);
   expect(await parts()).toHaveLength(before.length + 1);
@@ -51,11 +51,11 @@ test('a part comes from the shelf, is renamed, moved, doubled, mirrored, locked 
   await hand.button('Mirror Rudder servo to the other side');
   expect((await parts()).at(-1)?.positionMm.slice(0, 2)).toEqual([412, -30]);
 
-  // Keys of the manifest: lock, and a locked part stays where an arrow key would move it.
+  // Keys of the manifest: lock, which holds for both of the mirrored pair, and a locked part stays where an arrow key would move it.
   await hand.select('Rudder servo');
   await page.keyboard.press('l');
   expect((await parts()).filter(({ locked }) => locked).length).toBe(
-    before.filter(({ locked }) => locked).length + 1,
+    before.filter(({ locked }) => locked).length + 2,
   );
   await page.keyboard.press('l');
   await page.keyboard.press('Delete');

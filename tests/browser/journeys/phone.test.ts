@@ -33,7 +33,12 @@ test('a name, an airframe, a pack and limits make an aircraft', async () => {
     await turnTo(page, 'Manifest');
     await hand.button('Add a part');
     const dialog = page.getByRole('dialog');
-    await hand.press(dialog.getByRole('button', { name: new RegExp(`^${thing}`) }).first());
+    const made = dialog.getByTestId('shelf-maker');
+    await hand.press(
+      thing.startsWith('Pack')
+        ? made.filter({ hasText: thing }).getByRole('button', { name: 'Add it' })
+        : dialog.getByRole('button', { name: new RegExp(`^${thing}`) }).first(),
+    );
     await dialog.waitFor({ state: 'hidden' });
     await judgeScreen(bench);
   }
