@@ -19,7 +19,7 @@ const knob = (id: string) => bench.page.locator(`.handle[data-handle="${id}"]`);
 test('a hull’s height is dragged, typed over and stepped by keys in the side elevation, one step each', async () => {
   const { page } = bench;
   const { id, sections } = await hull();
-  await showView(bench, 'side');
+  await showView(page, 'Side');
   await page.evaluate((chosen) => window.counterpoise.view.setState({ selectedId: chosen }), id);
   const at = sections.reduce((most, s, i) => (s.heightMm > sections[most]!.heightMm ? i : most), 0);
   const height = knob(`${at} height`);
@@ -27,7 +27,7 @@ test('a hull’s height is dragged, typed over and stepped by keys in the side e
   const box = (await height.boundingBox())!;
   expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(24);
 
-  const from = await middleOf(height);
+  const from = await middleOf(page, `.handle[data-handle="${at} height"]`);
   await drag(page, from, { x: from.x, y: from.y - 20 }, { steps: 3 });
   const dragged = (await hull()).sections[at]!;
   expect(dragged.heightMm).toBeGreaterThan(sections[at]!.heightMm);
@@ -53,8 +53,7 @@ test('a hull’s height is dragged, typed over and stepped by keys in the side e
 test('Escape puts back what is in hand, and a locked tank has no knobs', async () => {
   const { page } = bench;
   const before = await hull();
-  const at = page.locator('.handle').first();
-  const from = await middleOf(at);
+  const from = await middleOf(page, '.handle');
   await drag(page, from, { x: from.x + 25, y: from.y - 25 }, { steps: 3, cancel: true });
   expect(await hull()).toEqual(before);
   await page.evaluate(() => {
