@@ -37,20 +37,29 @@ function beyond({ document, balance, verdict }: Bench, line: Line): number {
 const heavyWord = ({ verdict }: Bench, end: 'nose' | 'tail'): string =>
   verdict.judgement().statedFor?.outsideMm === 0 ? 'outside' : `${end}-heavy`;
 
-/** What would level the wings, in words; empty when nobody would notice. */
-function levelling({ document, balance }: Bench, side: 'right' | 'left', say: Readings): string {
+/** What would level the wings: in full, and shorter where that has no room; only the side when nobody would notice. */
+function levelling({ document, balance }: Bench, side: 'right' | 'left', say: Readings): readonly string[] {
   const { massG, cgMm } = balance.get();
   const lateralMm = cgMm?.[1] ?? 0;
-  if (Math.abs(lateralMm) < LEAST_SHOWN_MM || lateralMm > 0 !== (side === 'right')) return `${side} wing`;
+  if (Math.abs(lateralMm) < LEAST_SHOWN_MM || lateralMm > 0 !== (side === 'right')) return [`${side} wing`];
+  const heavy = `${side} wing heavy`;
   const tip = cgMm && levelTip(document.current(), { massG, cgMm });
-  if (!tip) return `${side} wing heavy`;
+  if (!tip) return [heavy];
+  const levelled = `${heavy}: ${say.mass(tip.massG)} at the ${tip.side} tip would level it`;
   const shiftMm = tip.stationShiftMm;
-  const moves =
-    Math.abs(shiftMm) < LEAST_SHOWN_MM
-      ? ''
-      : ` and move the CG ${say.lengthFine(Math.abs(shiftMm))} ${shiftMm > 0 ? 'aft' : 'forward'}`;
-  return `${side} wing heavy: ${say.mass(tip.massG)} at the ${tip.side} tip would level it${moves}`;
+  if (Math.abs(shiftMm) < LEAST_SHOWN_MM) return [levelled, heavy];
+  const way = shiftMm > 0 ? 'aft' : 'forward';
+  return [`${levelled} and move the CG ${say.lengthFine(Math.abs(shiftMm))} ${way}`, levelled, heavy];
 }
+
+/** A character at its widest on the whole; measuring would lay the page out again. */
+const CHARACTER_PX = 6.8;
+/** About the middle stand the limits with their figures, px. */
+const LIMITS_PX = 90;
+
+/** The fullest words that have room on their half of the beam. */
+const fitting = (words: readonly string[], widthPx: number): string =>
+  words.find(({ length }) => length * CHARACTER_PX <= widthPx / 2 - LIMITS_PX) ?? words.at(-1) ?? '';
 
 /** Says at the end that goes down what the tilt of the beam shows; by hand, for it changes with each move of a hand. */
 export function TiltWords({ line, widthPx }: { readonly line: Line; readonly widthPx: number }) {
@@ -63,8 +72,8 @@ export function TiltWords({ line, widthPx }: { readonly line: Line; readonly wid
     const byMm = beyond(bench, line);
     const ahead = byMm < 0 ? `◂ ${heavyWord(bench, 'nose')} ${lengthUp(-byMm, say)}` : 'nose';
     const behind = byMm > 0 ? `${heavyWord(bench, 'tail')} ${lengthUp(byMm, say)} ▸` : 'tail';
-    write(nose.current, lateral ? levelling(bench, 'right', say) : ahead, byMm !== 0);
-    write(tail.current, lateral ? levelling(bench, 'left', say) : behind, byMm !== 0);
+    write(nose.current, lateral ? fitting(levelling(bench, 'right', say), widthPx) : ahead, byMm !== 0);
+    write(tail.current, lateral ? fitting(levelling(bench, 'left', say), widthPx) : behind, byMm !== 0);
   });
   return (
     <>

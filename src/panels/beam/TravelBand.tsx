@@ -9,6 +9,11 @@ import type { Line } from './lines';
 import { rowsOf } from './rows';
 import { type TravelScale, travelPx } from './travelScale';
 
+/** A figure of the limits, px; measuring would lay the page out again. */
+const CHARACTER_PX = 7.6;
+/** From an edge of the band to its figure, px. */
+const BESIDE_PX = 6;
+
 interface TravelBandProps {
   readonly line: Line;
   readonly scaleOf: (bench: Bench) => TravelScale;
@@ -61,8 +66,14 @@ export function TravelBand({ line, scaleOf }: TravelBandProps) {
     );
     const lateral = line.axis === 1;
     const name = (mm: number) => (lateral ? say.offset(mm) : say.station(mm));
-    place(fore.current, isShown && left >= 0 ? name(lowMm) : '', from + 6);
-    place(aft.current, isShown && right <= widthPx ? name(highMm) : '', to - 6);
+    const [foreWords, aftWords] = [
+      isShown && left >= 0 ? name(lowMm) : '',
+      isShown && right <= widthPx ? name(highMm) : '',
+    ];
+    // Within the band where both have room in it, else either side of it.
+    const inBand = (foreWords.length + aftWords.length) * CHARACTER_PX + 3 * BESIDE_PX <= to - from;
+    place(fore.current, foreWords, inBand ? from + BESIDE_PX : from - BESIDE_PX, inBand ? 'start' : 'end');
+    place(aft.current, aftWords, inBand ? to - BESIDE_PX : to + BESIDE_PX, inBand ? 'end' : 'start');
   });
 
   return (
@@ -71,13 +82,14 @@ export function TravelBand({ line, scaleOf }: TravelBandProps) {
       <rect ref={band} y={rows.travelTop - 6} height={rows.travelHeight - rows.travelTop + 6} />
       <path ref={edges} />
       <text ref={fore} y={rows.travelHeight - 5} className="figure" />
-      <text ref={aft} y={rows.travelHeight - 5} textAnchor="end" className="figure" />
+      <text ref={aft} y={rows.travelHeight - 5} className="figure" />
     </g>
   );
 }
 
-function place(text: SVGTextElement | null, words: string, xPx: number): void {
+function place(text: SVGTextElement | null, words: string, xPx: number, anchor: 'start' | 'end'): void {
   if (!text) return;
   setText(text, words);
   setAttribute(text, 'x', String(xPx));
+  setAttribute(text, 'text-anchor', anchor);
 }
