@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Column } from '../../src/panels/fields/column';
 import { cellsOf, isTable, pastedRows } from '../../src/panels/fields/pastedRows';
-import type { Column } from '../../src/panels/fields/RowsTable';
 import { randomFrom } from '../randomFrom';
 import { seed } from '../seed';
 

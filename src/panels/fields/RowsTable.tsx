@@ -1,25 +1,15 @@
 import './fields.css';
 import { type ClipboardEvent, type ReactNode, useState } from 'react';
 import type { Aircraft } from '../../model/document/types';
-import type { Quantity } from '../../model/units';
 import { useAircraft, useBench, useView } from '../../store/react';
 import { Icon } from '../icons';
 import { Modal } from '../Modal';
+import type { Column } from './column';
 import { Refusal } from './EditButton';
 import { Measure } from './Measure';
 import { isTable, pastedRows } from './pastedRows';
 import { TextEntry } from './TextEntry';
 import { useEdit } from './useEdit';
-
-/** One column of a table of rows: what it is called and what it holds. */
-export interface Column<Row> {
-  readonly key: keyof Row & string;
-  readonly label: string;
-  /** `text` for a name. */
-  readonly quantity: Quantity | 'text';
-  /** The file's unit for each unit on the screen, where the two differ: 0.01 for a share in percent. */
-  readonly scale?: number;
-}
 
 interface RowsTableProps<Row> {
   readonly title: string;

@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../../model/units';
+import type { Column } from './column';
 import { readEntry } from './entryText';
-import type { Column } from './RowsTable';
 
 /** Text from a spreadsheet: more than one cell of it. A single cell is typed into its field as ever. */
 export const isTable = (text: string): boolean =>
