@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useState } from 'react';
 import './theme.css';
 import './controls.css';
 import './layout/layout.css';
-import { useBench, useFleet, usePlace, useView } from '../store/react';
+import { useBench, useFleet, useMeshInHand, usePlace, useView } from '../store/react';
 import { Beam } from './beam/Beam';
 import { Burn } from './burn/Burn';
 import { Card } from './card/Card';
@@ -72,10 +72,15 @@ function Places({ stage, files }: AppProps) {
   const bench = useBench();
   const nudge = useNudge();
   const away = useView(({ place }) => place !== 'bench');
+  const looksAtMesh = useMeshInHand() !== null;
   const arranging = usePlace((place) => place.open);
   const revising = useFleet((fleet) => fleet.revisionsOpen);
   useTheme();
   useShortcuts({ openShortcuts: () => setSheet('shortcuts'), save: () => void files.saveFile() });
+  useEffect(() => {
+    // However it came, by the dialog or dropped on the page, it is read on the card.
+    if (looksAtMesh) setTurn('card');
+  }, [looksAtMesh]);
   useEffect(() => {
     const window = globalThis.matchMedia(LOW_WINDOW);
     const tell = () => bench.view.setState({ lowWindow: window.matches });

@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, drag, middleOf, openBench, showView } from './harness';
+import { type Bench, drag, middleOf, openBench, settled, showView } from './harness';
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 1440, height: 900 });
+  bench = await openBench({ width: 1440, height: 900, reducedMotion: true });
 });
 afterAll(() => bench.close());
 
@@ -24,6 +24,7 @@ test('a hull’s height is dragged, typed over and stepped by keys in the side e
   const at = sections.reduce((most, s, i) => (s.heightMm > sections[most]!.heightMm ? i : most), 0);
   const height = knob(`${at} height`);
   await height.waitFor({ state: 'visible' });
+  await settled(page);
   const box = (await height.boundingBox())!;
   expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(24);
 

@@ -2,8 +2,10 @@ import './handles.css';
 import { type RefObject, useEffect, useRef, useState } from 'react';
 import type { Handle } from '../../interaction/handles/handle';
 import { firstPlace, handlesOf, shapedById, shownHandles } from '../../interaction/handles/handlesOf';
+import { itemById, structureById } from '../../model/document/edit';
+import type { Aircraft } from '../../model/document/types';
 import { formatQuantity } from '../../model/units';
-import { useAircraft, useBench, useView } from '../../store/react';
+import { useAircraft, useBalance, useBench, useView } from '../../store/react';
 import { HandleField } from './HandleField';
 import type { HandlePlace } from './handlePlace';
 import { useHandleDrag } from './useHandleDrag';
@@ -19,8 +21,22 @@ export function Handles({ place }: HandlesProps) {
       ? null
       : selectedId,
   );
+  const bench = useBench();
   const there = useAircraft((aircraft) => id !== null && shapedById(aircraft, id) !== null);
-  return id !== null && there ? <HandlesOf key={id} id={id} place={place} /> : null;
+  const inPlace = useBalance(
+    ({ loaded }) =>
+      id !== null &&
+      (bench.reshape.api.getState().pieceId !== null || standsAsGiven(bench.document.current(), loaded, id)),
+  );
+  return id !== null && there && inPlace ? <HandlesOf key={id} id={id} place={place} /> : null;
+}
+
+/** Whether a thing is aboard in the load state shown, and a leg not up: else it is not drawn where its figures are. */
+function standsAsGiven(aircraft: Aircraft, loaded: Aircraft, id: string): boolean {
+  const [given, shown] = [structureById(aircraft, id), structureById(loaded, id)];
+  if (given?.kind !== 'leg' || shown?.kind !== 'leg')
+    return shown !== undefined || itemById(loaded, id) !== undefined;
+  return given.axleMm.every((mm, axis) => mm === shown.axleMm[axis]);
 }
 
 function HandlesOf({ id, place }: HandlesProps & { readonly id: string }) {
