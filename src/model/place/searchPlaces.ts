@@ -79,6 +79,8 @@ const MOST_ROUNDS = 24;
 const CLIMB_SHARE = 0.35;
 const FIRST_SHARE = 0.5;
 const ROUND_SHARE = 0.25;
+/** Of all the time at most, for the proof that no fewer moves do. */
+const MOVES_SHARE = 0.15;
 /** With less of the time left no further round is begun. */
 const END_SHARE = 0.08;
 
@@ -169,7 +171,7 @@ function searchOne(
   }
   const taken = soundest.best();
   if (taken && !soundAnswer(taken, first, null).movesProved)
-    fewest = fewestOf(asked, soundest, { solve, now, timeMs: leftMs() });
+    fewest = fewestOf(asked, soundest, { solve, now, timeMs: Math.min(leftMs(), timeMs * MOVES_SHARE) });
   return tell(soundest.best());
 }
 
