@@ -3,7 +3,7 @@ import { type Bench, drag, middleOf, openBench, showView } from './harness';
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 820, height: 1180, touch: true, reducedMotion: true });
+  bench = await openBench({ width: 820, height: 1180, touch: true });
 });
 afterAll(() => bench.close());
 
@@ -36,7 +36,7 @@ test('a finger drags a knob as large as a fingertip: a tank made longer in the t
   const box = (await knobOf.boundingBox())!;
   expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(44);
   const from = await middleOf(page, '.handle[data-handle="lengthMm"]');
-  await drag(page, from, { x: from.x + 24, y: from.y }, { steps: 3, touch: true, reducedMotion: true });
+  await drag(page, from, { x: from.x + 24, y: from.y }, { steps: 3, touch: true });
   await page.waitForFunction(() => window.counterpoise.reshape.api.getState().pieceId === null);
   expect(await lengths()).toBeGreaterThan(200);
   await page.evaluate(() => window.counterpoise.document.undo());
