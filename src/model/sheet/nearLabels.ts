@@ -24,20 +24,39 @@ const WAYS = 24;
 /** Kept clear around the mark of every thing, mm. */
 const MARK_MM = 1.2;
 
+export interface NearLabels {
+  readonly placed: readonly NearLabel[];
+  readonly rest: readonly Labelled[];
+}
+
+/** So often those that found no room may go first. */
+const ROUNDS = 8;
+
 /**
- * Labels set down one after the other, each at the nearest place where it covers no label, no mark and nothing that is kept
- * off, and where its leader crosses no other and runs through no label. Those for which there is no such place are left in
- * `rest`.
+ * Labels, each at the nearest place where it covers no label, no mark and nothing that is kept off, and where its leader
+ * crosses no other and runs through no label. Those that find no room go first in another round; those for which there
+ * is none in the best of all rounds are left in `rest`.
  */
-export function nearLabels(
-  things: readonly Labelled[],
-  options: NearOptions,
-): { readonly placed: readonly NearLabel[]; readonly rest: readonly Labelled[] } {
+export function nearLabels(items: readonly Labelled[], options: NearOptions): NearLabels {
+  let best = inTurn(items, options);
+  let order = items;
+  let last = best;
+  for (let round = 1; round < ROUNDS && best.rest.length > 0; round++) {
+    const { rest } = last;
+    order = [...rest, ...order.filter((item) => !rest.includes(item))];
+    last = inTurn(order, options);
+    if (last.rest.length < best.rest.length) best = last;
+  }
+  return best;
+}
+
+/** Labels set down one after the other, each in the best place that those before it leave. */
+function inTurn(items: readonly Labelled[], options: NearOptions): NearLabels {
   const placed: NearLabel[] = [];
   const rest: Labelled[] = [];
-  const marks = things.map(({ at }) => around(at, MARK_MM));
-  for (const thing of things) {
-    const possible = candidates(thing, options).filter(
+  const marks = items.map(({ at }) => around(at, MARK_MM));
+  for (const item of items) {
+    const possible = candidates(item, options).filter(
       (label) =>
         isWithin(label.box, options.within) &&
         ![...options.keepOff, ...marks].some((rect) => rectsOverlap(rect, label.box)) &&
@@ -52,7 +71,7 @@ export function nearLabels(
     );
     const found = possible.find(({ box }) => !coversLine(box, options.lines ?? [])) ?? possible[0];
     if (found) placed.push(found);
-    else rest.push(thing);
+    else rest.push(item);
   }
   return { placed, rest };
 }
