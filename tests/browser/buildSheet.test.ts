@@ -10,7 +10,7 @@ beforeAll(async () => {
   bench = await openBench({ width: 1440, height: 900, graphics: false });
   const { page } = bench;
   await page.waitForSelector('.answer-headline');
-  await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: 'Build sheet' }).click();
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: 'Sheet' }).click();
   await page.getByTestId('sheet-page').first().waitFor();
 });
 afterAll(() => bench.close());

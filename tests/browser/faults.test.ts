@@ -173,7 +173,7 @@ describe('a fault in the bench itself', () => {
     await page.getByTestId('verdict').getByRole('button', { name: 'Undo: Break it' }).click();
     await expect.poll(() => page.getByTestId('verdict').textContent()).toBe(good);
     await expect.poll(() => elsewhere(page).count()).toBe(0);
-    expect(await page.locator('[data-about=fault]').count()).toBe(0);
+    await expect.poll(() => page.locator('[data-about=fault]').count()).toBe(0);
     await worksOn(page);
     await bench.close();
   });

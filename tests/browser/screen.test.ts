@@ -55,9 +55,9 @@ async function open(name: (typeof demos)[number]): Promise<void> {
 }
 
 /** Letters that stand for a unit belong to their figure. */
-const units = /^(mm|g|ml|kg|s|min|cc)$/;
+const units = /^(mm|m|g|ml|kg|s|min|cc)$/;
 
-/** What stands there in words: without figures, units and the names that the person gave. */
+/** What stands there in words, with a hyphen one: without figures, units and the names that the person gave. */
 async function wordsShown(): Promise<string[]> {
   const names = await page.evaluate(() => {
     const { name, parts, tanks, structure, leads = [], fuel } = window.counterpoise.document.current();
@@ -74,7 +74,7 @@ async function wordsShown(): Promise<string[]> {
       (left, name) => left.replaceAll(new RegExp(name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'), 'gi'), ' '),
       text,
     );
-    return (rest.match(/\p{L}+/gu) ?? []).filter((word) => !units.test(word));
+    return (rest.match(/\p{L}+(?:-\p{L}+)*/gu) ?? []).filter((word) => !units.test(word));
   });
 }
 

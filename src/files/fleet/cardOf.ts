@@ -1,7 +1,7 @@
 import { balanceAt, LEVEL } from '../../model/balance/balance';
-import { seenFromAbove } from '../../model/begin/beginPicture';
 import type { Aircraft } from '../../model/document/types';
 import { textDigest } from '../../model/history/textDigest';
+import { seenFromAbove } from '../../model/weigh/seenFromAbove';
 import type { FleetCard } from '../../store/fleetStore';
 
 /** What a card says of an aircraft by itself; the judgement comes from the bench. */

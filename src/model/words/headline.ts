@@ -94,7 +94,7 @@ function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say:
       const side = finding.offsetMm > 0 ? 'right' : 'left';
       return {
         headline: `${stands(judgement)}the ${side} wing is heavy`,
-        cause: `CG ${lengthUp(Math.abs(finding.offsetMm), say)} to the ${side}${when(finding.at)}; at most ${say.length(finding.limitMm)} is wanted.`,
+        cause: `CG ${lengthUp(Math.abs(finding.offsetMm), say)} ${side}${when(finding.at)}; at most ${say.length(finding.limitMm)}.`,
       };
     }
     case 'fit': {

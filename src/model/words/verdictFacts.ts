@@ -221,12 +221,13 @@ function fitFact(judgement: Judgement): Fact {
   return { ...fact, value: count || 'all fits', tone: toneOfKinds(judgement, 'fit') };
 }
 
-/** Only where something is wired. */
+/** Only where the wiring asks for something: the bench stays quiet about what holds. */
 function powerFact(aircraft: Aircraft): readonly Fact[] {
   const problems = powerProblems(aircraft);
-  if (!problems) return [];
-  const tone = problems[0] ? toneOf[problems[0].severity] : 'good';
-  const value = powerCount(problems) || 'holds';
+  const [worst] = problems ?? [];
+  if (!problems || !worst) return [];
+  const tone = toneOf[worst.severity];
+  const value = powerCount(problems);
   return [{ key: 'power', label: 'Power', value, note: 'by the figures entered', tone }];
 }
 

@@ -1,9 +1,10 @@
 import type { Corner } from '../../engine/geometry/polygon';
-import { alongDimension, type Dimension, dimensionsOf, seenFromAbove } from '../../model/begin/beginPicture';
+import { alongDimension, type Dimension, dimensionsOf } from '../../model/begin/beginPicture';
 import type { Tape, TapeField } from '../../model/begin/tape';
 import type { Aircraft } from '../../model/document/types';
 import { bandStations } from '../../model/stability/band';
 import { type Outline, outlinesOf } from '../../model/weigh/outlines';
+import { seenFromAbove } from '../../model/weigh/seenFromAbove';
 import { Outlines } from '../outlines/Outlines';
 import { useReadings } from '../readings';
 

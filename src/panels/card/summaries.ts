@@ -94,18 +94,11 @@ export const fuelSummary =
     return usableMl > 0 ? formatVolume(usableMl, units) : 'none';
   };
 
-const counted = (count: number, name: string, names: string) =>
-  count === 0 ? [] : [`${count} ${count === 1 ? name : names}`];
-
-/** How many of each. */
+/** How many there are of each: bays, hatches, leads. */
 export const roomsSummary = ({ document }: Bench): string => {
   const { bays = [], hatches = [], leads = [] } = document.current();
-  const all = [
-    ...counted(bays.length, 'bay', 'bays'),
-    ...counted(hatches.length, 'hatch', 'hatches'),
-    ...counted(leads.length, 'lead', 'leads'),
-  ];
-  return all.join(' · ') || 'none';
+  const counts = [bays, hatches, leads].map(({ length }) => length);
+  return counts.some((count) => count > 0) ? counts.join(' · ') : 'none';
 };
 
 /** kg·m² to two significant figures: a line of three has room for no more. */
@@ -124,5 +117,5 @@ export const sourcesSummary = ({ document, balance }: Bench): string => {
   if (!rests) return '';
   const surely = rests.shares.filter(({ restsOn }) => restsOn === 'weighed' || restsOn === 'measured');
   const share = surely.reduce((sum, { massG }) => sum + massG, 0) / rests.massG;
-  return `${Math.floor(100 * share)} % on scales`;
+  return `${Math.floor(100 * share)} %`;
 };

@@ -36,7 +36,7 @@ export const places: readonly Place[] = [
   },
   {
     id: 'build-sheet',
-    label: 'Build sheet',
+    label: 'Sheet',
     Place: later(
       () => import('../sheet/BuildSheet'),
       (module) => module.BuildSheet,

@@ -35,7 +35,7 @@ test('switches of the load state, the attitude and the burn', async () => {
   await hand.button('Level it');
 
   const disc = await middleOf(page, '.travel-handle');
-  await drag(page, disc, { x: disc.x, y: disc.y + 40 }, { touch: true });
+  await drag(page, disc, { x: disc.x, y: disc.y + 16 }, { touch: true });
   const left = await fuelLeft();
   expect(left).toBeLessThan(1);
   expect(left).toBeGreaterThan(0);
