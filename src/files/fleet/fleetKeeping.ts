@@ -1,4 +1,5 @@
 import { blankAircraft } from '../../model/document/blank';
+import type { Aircraft } from '../../model/document/types';
 import { writeAircraft } from '../../model/document/write';
 import { MANY_THINGS, thingsChanged } from '../../model/history/largeStep';
 import { textDigest } from '../../model/history/textDigest';
@@ -167,8 +168,8 @@ export function createFleetKeeping(parts: FleetKeepingParts): FleetKeeping {
     const { preview, committed } = api.getState();
     const { attitude } = bench.view.getState();
     if (preview || bench.verdict.checking() || !isLevel(attitude)) return;
-    const tone = toneOf[withPower(committed, bench.verdict.judgement()).severity];
-    if (judged?.of === committed && judged.tone === tone) return;
+    const tone = toneSeen(bench, committed);
+    if (!tone || (judged?.of === committed && judged.tone === tone)) return;
     judged = { of: committed, tone };
     const { fleetId } = api.getState();
     if (bench.fleet.get().cards.some(({ id }) => id === fleetId)) wait();
@@ -192,3 +193,12 @@ export function createFleetKeeping(parts: FleetKeepingParts): FleetKeeping {
 const BLANK = writeAircraft(blankAircraft());
 const DAMAGED_HISTORY =
   'The steps of the last visit could not be read, so undo does not reach back to them. The aircraft itself is whole.';
+
+/** The word of the answer; null for an aircraft that cannot be worked out, which the answer tells of itself. */
+function toneSeen({ verdict }: Bench, aircraft: Aircraft): Tone | null {
+  try {
+    return toneOf[withPower(aircraft, verdict.judgement()).severity];
+  } catch {
+    return null;
+  }
+}
