@@ -69,8 +69,8 @@ if (start.stopped && start.mayKeep && wanted) createAutosave(pageStorage, wanted
 const bench = createBench(
   start.aircraft ?? (start.stopped ? blankAircraft() : readDemo(sandmartin)),
   readPreferences(pageStorage),
-  // Anything but what was kept there takes a place of its own.
-  start.aircraft && wanted ? wanted : undefined,
+  // Anything but what was kept there takes a place of its own; so does all where keeping would write over a damaged copy.
+  start.aircraft && wanted && start.mayKeep ? wanted : undefined,
 );
 bench.view.subscribe((now, before) => {
   const { units, theme, layers, tilts, learned, sheet } = now;

@@ -1,7 +1,7 @@
 import type { Aircraft } from '../model/document/types';
 import { writeAircraft } from '../model/document/write';
 import { type Fault, parseAircraft } from '../model/reading/read';
-import type { TextStorage } from './storage';
+import { isFull, reason, type TextStorage } from './storage';
 
 export type SaveResult = { readonly ok: true } | { readonly ok: false; readonly sentence: string };
 
@@ -138,8 +138,6 @@ export function createAutosave(storage: TextStorage, fleetId = FIRST_PLACE): Aut
   };
 }
 
-const isFull = (error: unknown) => error instanceof Error && /quota/i.test(`${error.name} ${error.message}`);
-
 const saveSentence = (error: unknown) =>
   isFull(error)
     ? 'The browser has no room left to keep this aircraft; the last copy is safe. Save it as a file.'
@@ -149,6 +147,3 @@ const whyNot = (error: unknown) =>
   isFull(error)
     ? 'The browser has no room left to keep this aircraft.'
     : `The browser does not let the bench keep anything (${reason(error)}).`;
-
-const reason = (error: unknown) =>
-  error instanceof Error ? error.message.replace(/\.$/, '') : String(error);

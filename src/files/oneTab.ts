@@ -130,13 +130,19 @@ export function oneTab(locks: TabLocks | null, channel: TabChannel | null, event
   };
 }
 
-/** Runs something with an aircraft that no tab has on its bench; false, and nothing run, where one has. */
+/**
+ * Runs something with an aircraft that no tab has on its bench; false, and nothing run, where one has. Without locks it
+ * cannot be known, so it is run: what is done so must lose nothing where a tab has it after all.
+ */
 export async function ifNobodyHas(
   locks: TabLocks | null,
   fleetId: string,
   run: () => Promise<unknown>,
 ): Promise<boolean> {
-  if (!locks) return false;
+  if (!locks) {
+    await run();
+    return true;
+  }
   return locks.request(lockName(fleetId), { ifAvailable: true }, async (lock) => {
     if (lock) await run();
     return lock !== null;

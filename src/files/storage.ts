@@ -22,3 +22,11 @@ export const pageStorage: TextStorage = {
   removeItem: (key) => localStorage.removeItem(key),
   keys: () => Object.keys(localStorage),
 };
+
+/** Whether a store refused for want of room. */
+export const isFull = (error: unknown): boolean =>
+  error instanceof Error && /quota/i.test(`${error.name} ${error.message}`);
+
+/** Why a store refused, in words that end without a full stop. */
+export const reason = (error: unknown): string =>
+  (error instanceof Error ? error.message : String(error)).trim().replace(/\.$/, '') || 'no reason was given';

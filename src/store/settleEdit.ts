@@ -1,6 +1,7 @@
+import { difference } from '../model/document/difference';
 import { settled } from '../model/document/settle';
 import type { Aircraft } from '../model/document/types';
-import { type EditScope, variantsOf } from '../model/document/variants';
+import { type EditScope, LEAVABLE, sharedAircraft, variantsOf } from '../model/document/variants';
 import { editFault } from '../model/reading/editFault';
 import type { NoticeStore } from './noticeStore';
 
@@ -18,7 +19,9 @@ export function settleEdit(
   const asAsked = settled(before, next, scope);
   const fault = editFault(before, asAsked);
   if (fault === null) {
-    notice.drop(ABOUT);
+    if (scope === 'this' && reachesAll(before, asAsked))
+      notice.tell({ about: ABOUT, tone: 'note', text: SHARED });
+    else notice.drop(ABOUT);
     return asAsked;
   }
   const forAll = scope === 'this' ? settled(before, next, 'all') : asAsked;
@@ -34,3 +37,16 @@ export function settleEdit(
 }
 
 const ABOUT = 'variants';
+const SHARED =
+  'That counts for all variants: only where things stand, what they weigh and what is aboard may differ.';
+
+/** What is written about the aircraft rather than built: nobody takes it for one variant's. */
+const ASIDE: ReadonlySet<string> = new Set(['name', 'notes', 'weighIns', 'referencePoints', 'gridMm']);
+
+/** Whether an edit for this variant only changed what all share, other than by what it added. */
+function reachesAll(before: Aircraft, after: Aircraft): boolean {
+  const steps = difference(sharedAircraft(before), sharedAircraft(after));
+  return steps.some(
+    (step) => !ASIDE.has(step.in) && !(step.put && LEAVABLE.some((list) => list === step.in)),
+  );
+}

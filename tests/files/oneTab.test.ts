@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { type OneTab, oneTab, type TabLocks } from '../../src/files/oneTab';
+import { ifNobodyHas, type OneTab, oneTab, type TabLocks } from '../../src/files/oneTab';
 import { browserLocks } from './browserLocks';
 
 const soon = () => new Promise((done) => setTimeout(done, 1));
@@ -59,6 +59,18 @@ test('without locks each tab believes that it keeps the work', () => {
     company: () => {},
   }).goTo('knot');
   expect(log).toEqual(['keeps false']);
+});
+
+test('without locks work on an aircraft of the fleet is done; with them only where no tab has it', async () => {
+  let done = 0;
+  const work = async () => {
+    done += 1;
+  };
+  expect([await ifNobodyHas(null, 'knot', work), done]).toEqual([true, 1]);
+  const { locks } = browserLocks();
+  oneTab(locks, null, { keeps: () => {}, waits: () => {}, gives: () => {}, company: () => {} }).goTo('knot');
+  expect([await ifNobodyHas(locks, 'knot', work), done]).toEqual([false, 1]);
+  expect([await ifNobodyHas(locks, 'ruff', work), done]).toEqual([true, 2]);
 });
 
 /** The channel of one browser: what one end says all others hear. */

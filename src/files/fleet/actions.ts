@@ -44,12 +44,12 @@ export function fleetActions(parts: ActionParts) {
     const done = await keeping.inTurn(async () => {
       try {
         await work();
-        await keeping.refresh();
-        parts.changed();
       } catch (error) {
         if (!(error instanceof Refusal)) throw error;
         refused = error.message;
       }
+      await keeping.refresh();
+      parts.changed();
     });
     return done instanceof Error ? done.message : refused;
   };
@@ -82,11 +82,13 @@ export function fleetActions(parts: ActionParts) {
   };
 
   return {
-    open: async (id: string): Promise<Refused> => {
+    /** `stillWanted`: asked again once it is read; what came onto the bench meanwhile may stand in the way. */
+    open: async (id: string, stillWanted = () => true): Promise<Refused> => {
       if (id !== onBench()) {
         await keeping.settle();
         try {
           const aircraft = await read(id);
+          if (!stillWanted()) return null;
           bench.drag.cancel();
           document.replace(aircraft, `Take ${aircraft.name} from the fleet`, id);
         } catch (error) {
@@ -116,7 +118,8 @@ export function fleetActions(parts: ActionParts) {
           const text = writeAircraft(aircraft);
           const next = cardOf(id, aircraft, text, { tone: card?.tone ?? null, changedAtMs: Date.now() });
           await fleet.put({ card: next, text, history: kept?.history ?? null, seen: kept?.stamp ?? null });
-          parts.autosaveOf(id).clear();
+          // Slots that do not read, for a later version wrote them, say, are no older state of this.
+          if (parts.autosaveOf(id).restore().kind === 'restored') parts.autosaveOf(id).clear();
         }),
       );
     },
@@ -124,6 +127,9 @@ export function fleetActions(parts: ActionParts) {
       act(() =>
         alone(id, async () => {
           await fleet.change(id, (card) => ({ ...card, deletedAtMs: Date.now() }));
+          // The next start would begin with what is in its slots.
+          const slots = parts.autosaveOf(id);
+          if (slots.latest() === (await fleet.read(id))?.text) slots.clear();
           const name = (await cardNow(id))?.name ?? 'It';
           notice.tell({
             about: 'deleted',

@@ -37,6 +37,8 @@ export interface Fleet {
   /** Those of one aircraft, latest first. */
   revisions(fleetId: string): Promise<readonly KeptRevision[]>;
   keepRevision(revision: Omit<KeptRevision, 'key'>): Promise<void>;
+  /** Several of one aircraft at once. */
+  keepRevisions(fleetId: string, revisions: readonly Omit<KeptRevision, 'key'>[]): Promise<void>;
   renameRevision(fleetId: string, key: number, name: string | null): Promise<void>;
   forgetRevision(fleetId: string, key: number): Promise<void>;
 }
@@ -49,15 +51,17 @@ export function createFleet(shelves: Shelves): Fleet {
   const stamp = () =>
     `${Date.now().toString(36)}.${(++count).toString(36)}.${Math.random().toString(36).slice(2)}`;
   const revisions = async (fleetId: string) =>
-    (await shelves.list('revisions', `${fleetId}/`)).filter(isRevision).reverse();
-  /** A key that is later than any there, so that two in one millisecond are two. */
+    (await shelves.list('revisions', `${fleetId}/`))
+      .filter(isRevision)
+      .sort((a, b) => b.atMs - a.atMs || b.key - a.key);
+  /** A key that this tab has not given yet, so that two in one millisecond are two; a file's dates have no say in it. */
   let lastKey = 0;
-  const nextKey = (atMs: number) => {
-    lastKey = Math.max(lastKey + 1, atMs);
+  const nextKey = () => {
+    lastKey = Math.max(lastKey + 1, Date.now());
     return lastKey;
   };
   const writeRevision = (revision: Omit<KeptRevision, 'key'>): Write => {
-    const key = nextKey(revision.atMs);
+    const key = nextKey();
     return { table: 'revisions', key: revisionKey(revision.fleetId, key), value: { ...revision, key } };
   };
   const thinOut = async (fleetId: string) => {
@@ -68,6 +72,11 @@ export function createFleet(shelves: Shelves): Fleet {
     await shelves.update('cards', fleetId, () =>
       going.map(({ key }) => ({ table: 'revisions', key: revisionKey(fleetId, key) })),
     );
+  };
+  const keepRevisions: Fleet['keepRevisions'] = async (fleetId, fresh) => {
+    if (fresh.length === 0) return;
+    await shelves.update('cards', fleetId, () => fresh.map(writeRevision));
+    await thinOut(fleetId);
   };
   const changeRevision = (fleetId: string, key: number, change: (row: KeptRevision) => KeptRevision | null) =>
     shelves.update('revisions', revisionKey(fleetId, key), (row) =>
@@ -117,10 +126,8 @@ export function createFleet(shelves: Shelves): Fleet {
       ]);
     },
     revisions,
-    keepRevision: async (revision) => {
-      await shelves.update('cards', revision.fleetId, () => [writeRevision(revision)]);
-      await thinOut(revision.fleetId);
-    },
+    keepRevision: (revision) => keepRevisions(revision.fleetId, [revision]),
+    keepRevisions,
     renameRevision: (fleetId, key, name) => changeRevision(fleetId, key, (row) => ({ ...row, name })),
     forgetRevision: (fleetId, key) => changeRevision(fleetId, key, () => null),
   };

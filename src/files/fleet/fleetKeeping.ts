@@ -36,7 +36,7 @@ interface FleetKeepingParts {
   readonly keeping: Pick<Keeping, 'keeps'>;
   /** The page began with what it comes with: that is kept once something of it is changed. */
   readonly comesAfresh: boolean;
-  /** A place that was left is written: its slots may give back their room. */
+  /** A place is written: slots that hold the same, or less, may give back their room. */
   written(fleetId: string, text: string): void;
   /** The fleet has changed, for other tabs. */
   changed(): void;
@@ -91,13 +91,20 @@ export function createFleetKeeping(parts: FleetKeepingParts): FleetKeeping {
     const cards = bench.fleet.get().cards;
     const before = cards.find(({ id }) => id === fleetId);
     const twin = before ? undefined : await unedited(state, text);
-    if (twin) return bench.document.moveTo(twin.id);
+    if (twin) {
+      bench.document.moveTo(twin.id);
+      await refresh();
+      // Its first place is given up: in its slots the next start would find it once more.
+      return parts.written(fleetId, text);
+    }
     const digest = textDigest(text);
     const same = before?.digest === digest;
     const tone = judged?.of === committed ? judged.tone : same ? before.tone : null;
     const changedAtMs = same ? before.changedAtMs : Date.now();
     const card = cardOf(fleetId, committed, text, { tone, changedAtMs });
-    if (same && before.tone === tone && isWritten(state)) return;
+    // One that was deleted and came back by an undo is wanted again.
+    const isDeleted = before !== undefined && before.deletedAtMs !== null;
+    if (same && !isDeleted && before.tone === tone && isWritten(state)) return;
     // Left before its steps came back from the fleet, it keeps those that the fleet has.
     const history = recalled.has(state.aircraftNumber)
       ? packHistory(state)

@@ -1,10 +1,12 @@
+import { writeAircraft } from '../../model/document/write';
+import { textDigest } from '../../model/history/textDigest';
 import type { Bench } from '../../store/bench';
 import { putAside } from '../aside';
 import { type Autosave, placesInSlots } from '../autosave';
 import type { FilePickers } from '../filePickers';
 import type { Keeping } from '../keeping';
 import { ifNobodyHas, type TabLocks } from '../oneTab';
-import type { TextStorage } from '../storage';
+import { isFull, reason, type TextStorage } from '../storage';
 import { DELETED_DAYS, fleetActions } from './actions';
 import { cardOf } from './cardOf';
 import { databaseShelves } from './databaseShelves';
@@ -50,10 +52,9 @@ export function startFleet(parts: FleetParts): RunningFleet {
     changed: news.tell,
     comesAfresh: parts.comesAfresh,
     written: (fleetId, text) => {
-      if (bench.fleet.get().where !== 'browser' || fleetId === bench.document.api.getState().fleetId) return;
-      void ifNobodyHas(locks, fleetId, async () => {
-        if (autosaveOf(fleetId).latest() === text) autosaveOf(fleetId).clear();
-      });
+      if (bench.fleet.get().where !== 'browser') return;
+      if (fleetId === bench.document.api.getState().fleetId) return dropStale(parts, text);
+      void ifNobodyHas(locks, fleetId, async () => clearIf(autosaveOf(fleetId), text));
     },
     worthKeeping: () => void askToKeep(bench),
     refused: (error) => tellRefused(parts, error),
@@ -75,15 +76,17 @@ export function startFleet(parts: FleetParts): RunningFleet {
     fleet,
     keeping: inStep,
     changed: news.tell,
-    ifNobodyHas: (fleetId, run) => (locks ? ifNobodyHas(locks, fleetId, run) : run().then(() => true)),
+    ifNobodyHas: (fleetId, run) => ifNobodyHas(locks, fleetId, run),
   });
   void inStep.inTurn(inStep.refresh).then(() => {
     if (bench.fleet.get().where !== 'browser') return;
     if (parts.bringsIn) void inStep.inTurn(() => sweep(fleet, inStep, parts));
     const { wanted } = parts;
-    const untouched = bench.document.api.getState().past.length === 0;
-    if (wanted && untouched && bench.fleet.get().cards.some(({ id }) => id === wanted))
-      void actions.open(wanted);
+    const isUntouched = () => bench.document.api.getState().past.length === 0;
+    const isThere = bench.fleet
+      .get()
+      .cards.some(({ id, deletedAtMs }) => id === wanted && deletedAtMs === null);
+    if (wanted && isUntouched() && isThere) void actions.open(wanted, isUntouched);
   });
   if (keeping.keeps()) inStep.arrived(false);
   return { actions, arrived: inStep.arrived, settle: inStep.settle };
@@ -115,8 +118,7 @@ async function openShelves({ bench, save }: FleetParts): Promise<Shelves> {
 }
 
 function tellRefused({ bench, save }: FleetParts, error: unknown): void {
-  const isFull = /quota/i.test(`${(error as Error)?.name} ${(error as Error)?.message}`);
-  const trouble = isFull
+  const trouble = isFull(error)
     ? 'The browser has no room left for the fleet. Save it as a file, or delete aircraft for good at its foot.'
     : `The browser could not keep the fleet (${reason(error)}). Save what is on the bench as a file.`;
   bench.fleet.api.setState({ trouble });
@@ -134,6 +136,23 @@ async function askToKeep({ fleet }: Bench): Promise<void> {
   fleet.api.setState({ promised: false });
   const promised = await navigator.storage.persist().catch(() => false);
   fleet.api.setState({ promised });
+}
+
+/** Gives an aircraft's slots back where they hold nothing but what is kept elsewhere. */
+function clearIf(slots: Autosave, text: string): void {
+  if (slots.latest() === text) slots.clear();
+}
+
+/**
+ * Where the slots have no room for what is on the bench but the fleet has it, their older copy goes: the next start would
+ * begin with it.
+ */
+function dropStale({ bench, keeping, autosaveOf }: FleetParts, text: string): void {
+  keeping.flush();
+  const { fleetId, committed } = bench.document.api.getState();
+  if (!keeping.keeps() || !keeping.unkept() || writeAircraft(committed) !== text) return;
+  autosaveOf(fleetId).clear();
+  keeping.flush();
 }
 
 type SweepParts = Pick<FleetParts, 'storage' | 'locks' | 'autosaveOf' | 'bench'>;
@@ -160,11 +179,16 @@ async function bringIn(fleet: Fleet, fleetId: string, { storage, autosaveOf }: S
     return;
   }
   if (restored.kind !== 'restored') return;
-  const text = slots.latest() ?? '';
+  const { aircraft, damaged } = restored;
+  const latest = slots.latest() ?? '';
+  if (damaged && !putAside(storage, latest, 'The copy of an aircraft that was kept last could not be read.'))
+    return;
+  const text = damaged ? writeAircraft(aircraft) : latest;
   const kept = await fleet.read(fleetId);
-  if (kept?.text !== text) {
+  const isThere = kept ? kept.text === text : await hasAlike(fleet, text);
+  if (!isThere) {
     const before = (await fleet.cards()).find(({ id }) => id === fleetId);
-    const card = cardOf(fleetId, restored.aircraft, text, { tone: null, changedAtMs: Date.now() });
+    const card = cardOf(fleetId, aircraft, text, { tone: null, changedAtMs: Date.now() });
     await fleet.put({
       card: { ...card, deletedAtMs: before?.deletedAtMs ?? null },
       text,
@@ -172,7 +196,15 @@ async function bringIn(fleet: Fleet, fleetId: string, { storage, autosaveOf }: S
       seen: null,
     });
   }
-  slots.clear();
+  clearIf(slots, latest);
+}
+
+/** Whether the fleet has the very same aircraft in another place, where an opening of it ended. */
+async function hasAlike(fleet: Fleet, text: string): Promise<boolean> {
+  const digest = textDigest(text);
+  const alike = (await fleet.cards()).filter((card) => card.digest === digest && card.deletedAtMs === null);
+  for (const { id } of alike) if ((await fleet.read(id))?.text === text) return true;
+  return false;
 }
 
 function placesIn(storage: TextStorage): readonly string[] {
@@ -182,6 +214,3 @@ function placesIn(storage: TextStorage): readonly string[] {
     return [];
   }
 }
-
-const reason = (error: unknown): string =>
-  (error instanceof Error ? error.message : String(error)).trim().replace(/\.$/, '') || 'no reason was given';

@@ -5,6 +5,7 @@ import { textOf } from '../../model/reading/fileText';
 import { type FleetFileEntry, readFleetFile, writeFleetFile } from '../../model/reading/fleetFile';
 import { parseAircraft } from '../../model/reading/read';
 import { newFleetId } from '../../store/fleetId';
+import { isFull, reason } from '../storage';
 import { cardOf } from './cardOf';
 import type { Fleet } from './fleet';
 
@@ -45,7 +46,16 @@ export async function takeInFleet(fleet: Fleet, file: File): Promise<TakenIn> {
   const { entries, faults } = readFleetFile(bytes.text);
   if (entries.length === 0) return refused(`${file.name}: ${faults[0]?.sentence ?? 'no aircraft is in it.'}`);
   const counts = { new: 0, there: 0, beside: 0 };
-  for (const entry of entries) counts[await takeIn(fleet, entry)] += 1;
+  let stopped: unknown;
+  for (const entry of entries) {
+    try {
+      counts[await takeIn(fleet, entry)] += 1;
+    } catch (error) {
+      stopped = error;
+      break;
+    }
+  }
+  const notTaken = entries.length - counts.new - counts.there - counts.beside;
   const sentence = [
     `From ${file.name}: ${counts.new} taken in`,
     ...(counts.there > 0 ? [`${counts.there} were there already`] : []),
@@ -57,22 +67,38 @@ export async function takeInFleet(fleet: Fleet, file: File): Promise<TakenIn> {
   const lost = first
     ? ` ${faults.length} could not be read and are left out; the first: ${first.sentence}`
     : '';
-  return { ok: true, sentence: `${sentence}.${lost}`, left: faults.length };
+  const kept = notTaken > 0 ? ` ${notTaken} are not taken in whole: ${whyStopped(stopped)}` : '';
+  return { ok: true, sentence: `${sentence}.${kept}${lost}`, left: faults.length + notTaken };
 }
 
+const whyStopped = (error: unknown): string =>
+  isFull(error)
+    ? 'the browser has no room left for the fleet. Make room and take the file in once more.'
+    : `the browser could not keep them (${reason(error)}). Take the file in once more.`;
+
+/** An aircraft that is there already brings those of its revisions that are not. */
 async function takeIn(fleet: Fleet, entry: FleetFileEntry): Promise<'new' | 'there' | 'beside'> {
-  const { id, aircraft, changedAtMs, revisions } = entry;
+  const { id, aircraft, changedAtMs } = entry;
   const text = writeAircraft(aircraft);
   const digest = textDigest(text);
   const cards = await fleet.cards();
-  if (cards.some((card) => card.digest === digest && card.deletedAtMs === null)) return 'there';
+  const same = cards.find((card) => card.digest === digest && card.deletedAtMs === null);
   const isTaken = id === '' || cards.some((card) => card.id === id);
-  const place = isTaken ? newFleetId() : id;
-  const card = cardOf(place, aircraft, text, { tone: null, changedAtMs });
-  await fleet.put({ card, text, history: null, seen: null });
-  for (const revision of [...revisions].sort((a, b) => a.atMs - b.atMs)) {
-    const { atMs, name, why } = revision;
-    await fleet.keepRevision({ fleetId: place, atMs, name, why, text: writeAircraft(revision.aircraft) });
+  const place = same?.id ?? (isTaken ? newFleetId() : id);
+  if (!same) {
+    const card = cardOf(place, aircraft, text, { tone: null, changedAtMs });
+    await fleet.put({ card, text, history: null, seen: null });
   }
+  await fleet.keepRevisions(place, await missingRevisions(fleet, place, entry));
+  if (same) return 'there';
   return isTaken && id !== '' ? 'beside' : 'new';
+}
+
+/** Those of the file that a place does not have, oldest first. */
+async function missingRevisions(fleet: Fleet, fleetId: string, { revisions }: FleetFileEntry) {
+  const there = new Set((await fleet.revisions(fleetId)).map(({ atMs, text }) => `${atMs} ${text}`));
+  return [...revisions]
+    .sort((a, b) => a.atMs - b.atMs)
+    .map(({ aircraft, ...said }) => ({ ...said, fleetId, text: writeAircraft(aircraft) }))
+    .filter(({ atMs, text }) => !there.has(`${atMs} ${text}`));
 }

@@ -13,17 +13,31 @@ self.addEventListener('install', (event) => {
   event.waitUntil(caches.open(cacheName).then((cache) => cache.addAll(fresh)));
 });
 
-self.addEventListener('activate', (event) => {
-  // Tabs that are open still run the build before, and fetch its pieces.
-  const old = caches
-    .keys()
-    .then((names) => names.filter((name) => name.startsWith(mine) && name !== cacheName).slice(0, -1));
-  event.waitUntil(
-    old
-      .then((names) => Promise.all(names.map((name) => caches.delete(name))))
-      .then(() => self.clients.claim()),
-  );
-});
+self.addEventListener('activate', (event) => event.waitUntil(takeOver()));
+
+/** Where a build notes in its own cache that it has been in use, and since when. */
+const USED = 'in-use-since';
+
+/** Tabs that are open still run the build before, and fetch its pieces: that one stays. One that was never used goes. */
+async function takeOver() {
+  const names = await caches.keys();
+  const old = names.filter((name) => name.startsWith(mine) && name !== cacheName);
+  const used = await Promise.all(old.map((name) => usedSince(name)));
+  const latest = Math.max(...used);
+  // While a newer build is being kept, its own cache is among them.
+  const { installing, waiting } = self.registration;
+  const gone = installing || waiting ? [] : old.filter((_, at) => used[at] < latest);
+  await Promise.all(gone.map((name) => caches.delete(name)));
+  const cache = await caches.open(cacheName);
+  await cache.put(USED, new Response(String(Date.now())));
+  await self.clients.claim();
+}
+
+/** ms since 1970; 0 for a build that only waited, or is older than this note. */
+async function usedSince(name) {
+  const note = await (await caches.open(name)).match(USED);
+  return note ? Number(await note.text()) : 0;
+}
 
 self.addEventListener('message', ({ data, ports }) => {
   if (data === 'use now') self.skipWaiting();

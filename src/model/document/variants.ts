@@ -9,6 +9,7 @@ import type { Aircraft, Part, TankItem } from './types';
  */
 export type Variants = NonNullable<Aircraft['variants']>;
 export type Variant = Variants['list'][number];
+type Change = NonNullable<Variant['changes']>[number];
 
 /** For whom an edit is: for the variant on the bench only, or for all. */
 export type EditScope = 'this' | 'all';
@@ -23,7 +24,6 @@ export const VARIED = [
   'massG',
   'emptyMassG',
   'startMl',
-  'power',
 ] as const;
 
 /** The same of what a part or tank need not say. */
@@ -34,6 +34,7 @@ export const VARIED_MARKS = [
   'massFrom',
   'sizeFrom',
   'weighedOn',
+  'power',
 ] as const;
 
 export const isVaried = (field: string): boolean =>
@@ -67,22 +68,31 @@ export function withShared(aircraft: Aircraft, shared: Aircraft, list: readonly 
   if (!variants) return aircraft;
   const place = new Map(idsOf(shared).map((id, at) => [id, at]));
   const at = (id: string) => place.get(id) ?? place.size;
-  const inOrder = list.map(({ without, changes, ...named }) => ({
-    ...named,
-    ...(without && { without: [...without].sort((a, b) => at(a) - at(b)) }),
-    ...(changes && { changes: [...changes].sort((a, b) => at(a.of) - at(b.of)) }),
-  }));
+  const inOrder = list.map((variant) => {
+    if (!variant.without && !variant.changes) return variant;
+    // What has become as all share it is no difference any more, whether or not the variant is chosen meanwhile.
+    const { without, changes } = variantFrom(shared, asVariant(shared, variant));
+    return {
+      ...unsaid(variant),
+      ...(without && { without: [...without].sort((a, b) => at(a) - at(b)) }),
+      ...(changes && { changes: [...changes].sort((a, b) => at(a.of) - at(b.of)) }),
+    };
+  });
   return { ...aircraft, variants: { ...variants, list: inOrder, shared: difference(aircraft, shared) } };
 }
 
 const idsOf = (aircraft: Aircraft): readonly string[] =>
   LEAVABLE.flatMap((key) => aircraft[key].map(({ id }) => id));
 
-/** What one aircraft leaves out and has otherwise than another, as a variant says it. */
+/**
+ * What one aircraft leaves out and has otherwise than another, as a variant says it. What only follows from leaving
+ * something out, such as that it feeds nothing, is not said: it comes back with the thing.
+ */
 export function variantFrom(shared: Aircraft, shown: Aircraft): Pick<Variant, 'without' | 'changes'> {
   const there = new Set(idsOf(shown));
   const without = idsOf(shared).filter((id) => !there.has(id));
-  const was = new Map([...shared.tanks, ...shared.parts].map((item) => [item.id, item]));
+  const left = without.reduce(withoutItem, shared);
+  const was = new Map([...left.tanks, ...left.parts].map((item) => [item.id, item]));
   const changes = [...shown.tanks, ...shown.parts].flatMap((item) => {
     const old = was.get(item.id);
     const change = old && fieldsFrom(old, item);
@@ -150,8 +160,15 @@ export function eachVariant(
 /** Whether what a variant says is about a thing; a variant forgets what is gone for all. */
 export function variantWithout({ without, changes, ...named }: Variant, gone: ReadonlySet<string>): Variant {
   const left = without?.filter((id) => !gone.has(id)) ?? [];
-  const kept = changes?.filter(({ of }) => !gone.has(of)) ?? [];
+  const kept = (changes ?? []).filter(({ of }) => !gone.has(of)).map((change) => unfedBy(change, gone));
   return { ...named, ...(left.length > 0 && { without: left }), ...(kept.length > 0 && { changes: kept }) };
+}
+
+/** What a variant says of a part, without a feeder that is gone. */
+function unfedBy(change: Change, gone: ReadonlySet<string>): Change {
+  const { power } = change;
+  if (!power?.fedBy?.some(({ from }) => gone.has(from))) return change;
+  return { ...change, power: { ...power, fedBy: power.fedBy.filter(({ from }) => !gone.has(from)) } };
 }
 
 /**

@@ -1,3 +1,4 @@
+import { isName, LONGEST_NAME, shownText } from '../document/names';
 import type { Aircraft } from '../document/types';
 import { writeAircraft } from '../document/write';
 import { type Fault, fault, toldFault } from './fault';
@@ -80,14 +81,17 @@ function entryOf(json: unknown, item: unknown, at: number, faults: Fault[]): Fle
       return [
         {
           atMs: dateOf(member(row, 'atMs')),
-          name: typeof name === 'string' ? name : null,
-          why: typeof why === 'string' ? why : '',
+          name: typeof name === 'string' && name !== '' ? nameOf(name) : null,
+          why: typeof why === 'string' ? nameOf(why) : '',
           aircraft: kept,
         },
       ];
     }),
   };
 }
+
+/** A name as it can be shown: one that can be a name is the very same. */
+const nameOf = (text: string): string => (isName(text) ? text : shownText(text).slice(0, LONGEST_NAME));
 
 /** The document in a row of the file; null with its first fault told where it does not read. */
 function documentIn(

@@ -4,8 +4,14 @@ export type Cell = string | number | null;
 /** A spreadsheet takes a text that begins so for a formula; the full-width ones too in some languages. */
 const FORMULA = /^[=+\-@\t\r＝＋－＠]/;
 
-/** Text that no spreadsheet runs: one that looks like a formula gets an apostrophe before it. */
-const guarded = (text: string): string => (FORMULA.test(text) ? `'${text}` : text);
+/** Where spreadsheets take another sign than the comma to part cells, a formula may begin in the middle of a text. */
+const FORMULA_WITHIN = /((?:[;\n]|(?!^)[\t\r])["' ]*)(?=[=+\-@＝＋－＠])/g;
+
+/** Text that no spreadsheet runs: what looks like a formula gets an apostrophe before it. */
+const guarded = (text: string): string => {
+  const within = text.replace(FORMULA_WITHIN, "$1'");
+  return FORMULA.test(within) ? `'${within}` : within;
+};
 
 /** A millionth of a unit is less than anything that was measured. */
 const figure = (value: number): string => String(Number(value.toFixed(6)) || 0);

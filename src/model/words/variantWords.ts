@@ -47,14 +47,16 @@ function changeWords(shared: Aircraft, change: Change, say: Say): string {
   const wasG = 'massG' in was ? was.massG : was.emptyMassG;
   const isG = change.massG ?? change.emptyMassG;
   const turned = change.yawDeg ?? change.pitchDeg ?? change.rollDeg;
-  return [
+  const words = [
     ...places,
     ...(change.positionMm && places.length === 0 ? ['hardly moved'] : []),
     ...(isG === undefined ? [] : [`${say.mass(isG)} instead of ${say.mass(wasG)}`]),
     ...(change.shape ? ['another size'] : []),
     ...(turned === undefined ? [] : ['turned']),
     ...(change.startMl === undefined ? [] : ['filled otherwise']),
-  ].join(', ');
+    ...(change.power === undefined ? [] : ['wired otherwise']),
+  ];
+  return words.join(', ') || 'measured otherwise';
 }
 
 /** Which variant is the best and by what, in a sentence; why none is, where that can be said. Null before all are judged. */

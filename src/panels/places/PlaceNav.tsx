@@ -1,4 +1,5 @@
 import './places.css';
+import { useEffect, useRef } from 'react';
 import { useBench, useView } from '../../store/react';
 import { places } from './places';
 
@@ -6,6 +7,11 @@ import { places } from './places';
 export function PlaceNav() {
   const { view } = useBench();
   const here = useView(({ place }) => place);
+  const hereRef = useRef<HTMLButtonElement>(null);
+  // On a phone the row scrolls. A place that is not in it has nothing to bring into sight.
+  useEffect(() => {
+    if (here) hereRef.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [here]);
   return (
     <nav className="place-nav" aria-label="Places">
       {places.map(
@@ -13,6 +19,7 @@ export function PlaceNav() {
           label !== null && (
             <button
               key={id}
+              ref={id === here ? hereRef : undefined}
               type="button"
               aria-current={id === here ? 'page' : undefined}
               onClick={() => view.setState({ place: id, playing: false })}

@@ -11,6 +11,7 @@ import { useReadings } from '../readings';
 import { whenWords } from '../when';
 import { Figures } from './Figures';
 import { ghostOf } from './ghostOf';
+import { goBack } from './goBack';
 
 interface ComparisonProps {
   readonly revision: Revision;
@@ -61,10 +62,7 @@ export function Comparison({ revision, title, others, actions }: ComparisonProps
           type="button"
           className="button strong"
           disabled={then === now}
-          onClick={() => {
-            bench.drag.cancel();
-            bench.document.commit(`Go back to “${title}”`, then);
-          }}
+          onClick={() => goBack(bench, title, then)}
         >
           Go back to this
         </button>

@@ -6,6 +6,7 @@ import { databaseShelves } from '../../../src/files/fleet/databaseShelves';
 import { createFleet } from '../../../src/files/fleet/fleet';
 import { memoryShelves, type Shelves } from '../../../src/files/fleet/shelves';
 import { fleetToFile, takeInFleet } from '../../../src/files/fleet/wholeFleet';
+import { isName } from '../../../src/model/document/names';
 import { writeAircraft } from '../../../src/model/document/write';
 import { readFleetFile } from '../../../src/model/reading/fleetFile';
 import { demo as demoAircraft } from '../../demo/demoAircraft';
@@ -76,6 +77,20 @@ describe.each(stores)('a fleet %s', (_where, open) => {
   });
 });
 
+test('a revision from a file with a date to come is no later than it says, and pushes none out', async () => {
+  const fleet = createFleet(memoryShelves());
+  await fleet.put(putOf('a', 'Knot', null));
+  const revision = (atMs: number, why: string) => ({ fleetId: 'a', atMs, name: null, why, text: why });
+  await fleet.keepRevision(revision(8.64e15, 'to come'));
+  await fleet.keepRevision(revision(Date.now(), 'now'));
+  // Another tab, or the next visit.
+  const again = createFleet(memoryShelves());
+  for (const each of [...(await fleet.revisions('a'))].reverse()) await again.keepRevision(each);
+  const keys = (await fleet.revisions('a')).map(({ key }) => key);
+  expect(Math.max(...keys)).toBeLessThan(8.64e15);
+  expect((await again.revisions('a')).map(({ why }) => why)).toEqual(['to come', 'now']);
+});
+
 describe('a fleet as one file', () => {
   const full = async () => {
     const fleet = createFleet(memoryShelves());
@@ -112,6 +127,44 @@ describe('a fleet as one file', () => {
     expect((await takeInFleet(other, asFile(text))).sentence).toMatch(/1 taken in, 1 came as a copy beside/);
     expect((await other.cards()).map(({ name }) => name).sort()).toEqual(['Dunlin', 'Knot', 'Ruff']);
     expect((await other.read('a'))?.text).toBe(writeAircraft(named('Dunlin')));
+  });
+
+  test('what is there already gets the revisions of the file that it has not', async () => {
+    const { text } = await fleetToFile(await full());
+    const other = createFleet(memoryShelves());
+    await other.put(putOf('z', 'Knot', null));
+    for (let time = 0; time < 2; time++) await takeInFleet(other, asFile(text));
+    expect((await other.cards()).map(({ name }) => name).sort()).toEqual(['Knot', 'Ruff']);
+    expect((await other.revisions('z')).map(({ name, atMs }) => [name, atMs])).toEqual([
+      ['maiden flight', 5],
+    ]);
+  });
+
+  test('where the room ends in the middle, what came is there, the rest is told, and comes the next time', async () => {
+    const { text } = await fleetToFile(await full());
+    const shelves = memoryShelves();
+    let room = 1;
+    const other = createFleet({
+      ...shelves,
+      update: async (table, key, follows) => {
+        if (room-- <= 0) throw new DOMException('The quota has been exceeded.', 'QuotaExceededError');
+        await shelves.update(table, key, follows);
+      },
+    });
+    const told = await takeInFleet(other, asFile(text));
+    expect(told.sentence).toMatch(/0 taken in\. 2 are not taken in whole: the browser has no room/);
+    expect((await other.cards()).map(({ name }) => name)).toEqual(['Knot']);
+    room = 99;
+    await takeInFleet(other, asFile(text));
+    expect(readFleetFile((await fleetToFile(other)).text)).toEqual(readFleetFile(text));
+  });
+
+  test('a revision’s name that cannot be shown comes as text', async () => {
+    const { text } = await fleetToFile(await full());
+    const json = JSON.parse(text);
+    json.aircraft[0].revisions[0].name = `\u202e${'x'.repeat(10_000)}`;
+    const [entry] = readFleetFile(JSON.stringify(json)).entries;
+    expect(isName(entry?.revisions[0]?.name ?? '')).toBe(true);
   });
 
   test('a damaged aircraft in it is told with its place and left out, the others come', async () => {

@@ -10,6 +10,7 @@ import {
   updatePart,
 } from '../../../src/model/document/edit';
 import { removeBay } from '../../../src/model/document/fitEdits';
+import { feed, setPower } from '../../../src/model/document/powerEdits';
 import { settled } from '../../../src/model/document/settle';
 import { addSwitch } from '../../../src/model/document/switchEdits';
 import { makePair, pairableWith } from '../../../src/model/document/twins';
@@ -61,6 +62,9 @@ const withAft = edited(
   'this',
   (aircraft) => removeItem(aircraft, 'camera'),
 );
+
+const pack3 = { pack: { chemistry: 'lipo', cells: 3, capacityMah: 2200 } } as const;
+const use3 = { kind: 'other', minV: 5, maxV: 15, meanA: 1, peakA: 2 } as const;
 
 describe('a variant is an aircraft with differences', () => {
   test('its CG is that of what it has aboard', () => {
@@ -159,6 +163,51 @@ describe('a variant is an aircraft with differences', () => {
     expect(named(named(cut, 'Bare'), 'As built').leads).toEqual([]);
   });
 
+  /** The pack feeds bob. */
+  const fed = feed(setPower(plain, 'pack', pack3), 'bob', { from: 'pack' });
+  const withBare = addVariant(fed, 'Bare');
+  const feedersOf = (aircraft: Aircraft) => aircraft.parts.find(({ id }) => id === 'bob')?.power?.fedBy;
+
+  test('what is put back feeds again what it fed', () => {
+    const without = edited(withBare, 'this', (aircraft) => removeItem(aircraft, 'pack'));
+    expect(feedersOf(without)).toEqual([]);
+    expect(feedersOf(putBack(without, 'pack'))).toEqual([{ from: 'pack' }]);
+    // Nothing of bob is otherwise: only the pack is left out.
+    expect(variantsOf(named(without, 'As built'))[1]).toEqual({
+      id: 'bare',
+      name: 'Bare',
+      without: ['pack'],
+    });
+  });
+
+  test('what is out of the wiring for this one is wired in the others, and the file says so', () => {
+    const unwired = edited(withBare, 'this', (aircraft) => setPower(aircraft, 'bob', null));
+    expect(faultsOf(unwired)).toEqual([]);
+    const built = named(unwired, 'As built');
+    expect(feedersOf(built)).toEqual([{ from: 'pack' }]);
+    expect(faultsOf(built)).toEqual([]);
+    expect(writeAircraft(named(built, 'Bare'))).toBe(writeAircraft(unwired));
+    expect(itemById(named(built, 'Bare'), 'bob')).not.toHaveProperty('power');
+  });
+
+  test('a feeder may go for all though another variant has what it fed wired otherwise', () => {
+    const other = edited(withBare, 'this', (aircraft) =>
+      setPower(aircraft, 'bob', { use: use3, fedBy: [{ from: 'pack' }] }),
+    );
+    const gone = edited(named(other, 'As built'), 'all', (aircraft) => removeItem(aircraft, 'pack'));
+    expect(faultsOf(gone)).toEqual([]);
+    expect(itemById(named(gone, 'Bare'), 'bob')).toMatchObject({ power: { use: use3, fedBy: [] } });
+  });
+
+  test('what has become as all share it is no difference any more', () => {
+    const built = named(withAft, 'As built');
+    const alike = edited(built, 'all', (aircraft) =>
+      updatePart(aircraft, 'pack', { positionMm: [600, 0, 0], massG: 300 }),
+    );
+    expect(variantsOf(alike)[1]).toEqual({ id: 'aft-pack', name: 'Aft pack', without: ['camera'] });
+    expect(writeAircraft(named(named(alike, 'Aft pack'), 'As built'))).toBe(writeAircraft(alike));
+  });
+
   test('a bay that is taken away is gone from what a variant leaves out', () => {
     const room = {
       id: 'room',
@@ -214,11 +263,20 @@ describe('by chance', () => {
     return other ? makePair(aircraft, id, other.id) : aircraft;
   }
 
+  /** A part out of the wiring, or fed by another. */
+  function rewired(aircraft: Aircraft, id: string): Aircraft {
+    if (!aircraft.parts.some((part) => part.id === id)) return aircraft;
+    if (chance.next() < 0.4) return setPower(aircraft, id, null);
+    return feed(aircraft, id, { from: chance.pick(aircraft.parts).id });
+  }
+
   function randomEdit(aircraft: Aircraft): Aircraft {
     const { below, pick, next } = chance;
     const id = pick(ids(aircraft));
     const twin = twinned(aircraft, id, next() * 3);
-    switch (below(7)) {
+    switch (below(8)) {
+      case 7:
+        return rewired(aircraft, id);
       case 5:
         return twin;
       case 6:

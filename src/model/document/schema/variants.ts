@@ -40,7 +40,7 @@ const change = record(
     massFrom: notSaid(massFrom),
     sizeFrom: notSaid(sizeFrom),
     weighedOn: notSaid(day),
-    power: v.optional(power),
+    power: notSaid(power),
   },
   'what is otherwise about a part or tank; all else of it is shared',
 );
