@@ -37,7 +37,7 @@ export function PackFields({ id, name }: Of) {
   );
 }
 
-/** What a pack of these cells commonly weighs, against what is entered, and a way to take it. */
+/** What a pack of these cells commonly weighs, against what is entered, and a way to take it until it is weighed. */
 function TypicalMass({ id, name }: Of) {
   const say = useReadings();
   const part = useCommitted(partOf(id));
@@ -52,7 +52,7 @@ function TypicalMass({ id, name }: Of) {
         It weighs {entered}; commonly {say.mass(massG)} ± {say.mass(plusMinusG)}.
         {far && ' That is far outside: look at cells, capacity and mass again.'}
       </p>
-      {part.massG !== Math.round(massG) && (
+      {part.massFrom !== 'weighed' && part.massG !== Math.round(massG) && (
         <EditButton step={`Typical mass of ${name}`} edit={(aircraft) => withTypicalMass(aircraft, id)}>
           Take the typical mass
         </EditButton>
