@@ -1,6 +1,7 @@
+import { commonCapacitiesMah } from '../../engine/power/cells';
 import { balanceAt, LEVEL } from '../balance/balance';
 import type { Aircraft, Part } from '../document/types';
-import { isMassKnown, isSufficient, sufficientCapacities, withCapacity } from '../power/otherPacks';
+import { isMassKnown, packTrial, withCapacity } from '../power/otherPacks';
 
 /** Another capacity for a pack, and what comes of it. */
 export interface PackOffer {
@@ -21,9 +22,12 @@ export interface PackOffer {
 export function smallestPack(aircraft: Aircraft, packId: string): PackOffer | null {
   const part = aircraft.parts.find(({ id }) => id === packId);
   const pack = part?.power?.pack;
-  const [capacityMah] = sufficientCapacities(aircraft, packId);
-  if (!part || !pack || capacityMah === undefined) return null;
-  if (capacityMah > pack.capacityMah && isSufficient(aircraft, packId)) return null;
+  const trial = packTrial(aircraft, packId);
+  if (!part || !pack || !trial) return null;
+  const isOther = (capacityMah: number) =>
+    trial.doesAsItIs ? capacityMah < pack.capacityMah : capacityMah !== pack.capacityMah;
+  const capacityMah = commonCapacitiesMah.find((mah) => isOther(mah) && trial.does(mah));
+  if (capacityMah === undefined) return null;
   return offerOf(aircraft, withCapacity(aircraft, part, pack, capacityMah), part, capacityMah);
 }
 

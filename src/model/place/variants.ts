@@ -1,9 +1,10 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { commonCapacitiesMah } from '../../engine/power/cells';
 import { itemExtent } from '../airframe/extent';
 import { type ShelfPart, shelf } from '../airframe/shelf';
 import { addPart, updatePart } from '../document/edit';
 import type { Aircraft, Part } from '../document/types';
-import { sufficientCapacities, withCapacity } from '../power/otherPacks';
+import { packTrial, withCapacity } from '../power/otherPacks';
 import { withStandIn } from './standIn';
 
 /** Another thing that may do a part's work: so many of one from the shelf, or a pack of the same cells with another capacity. */
@@ -34,10 +35,14 @@ const MOST_PACKS = 3;
 export function otherPacks(aircraft: Aircraft, { id, power, twinId }: Part): readonly OtherPack[] {
   const pack = power?.pack;
   if (!pack || twinId !== undefined) return [];
+  const trial = packTrial(aircraft, id);
   const off = (mah: number) => Math.abs(Math.log(mah / pack.capacityMah));
-  return sufficientCapacities(aircraft, id)
-    .toSorted((a, b) => off(a) - off(b))
-    .slice(0, MOST_PACKS)
+  const nearest = commonCapacitiesMah
+    .filter((mah) => mah !== pack.capacityMah)
+    .toSorted((a, b) => off(a) - off(b));
+  const found: number[] = [];
+  for (const mah of nearest) if (found.length < MOST_PACKS && trial?.does(mah)) found.push(mah);
+  return found
     .toSorted((a, b) => a - b)
     .flatMap((capacityMah) => {
       const part = withOtherPack(aircraft, id, capacityMah)?.parts.find((other) => other.id === id);

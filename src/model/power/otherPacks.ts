@@ -1,46 +1,69 @@
-import { cellFigures, commonCapacitiesMah, typicalPackMass } from '../../engine/power/cells';
+import { cellFigures, typicalPackMass } from '../../engine/power/cells';
 import type { Aircraft, Part, PowerPack } from '../document/types';
 import { powerPlan } from './draws';
-import { type PowerProblem, powerProblems } from './powerProblems';
-import { wiringOf } from './wiring';
+import { wiringIslands } from './flows';
+import { type PowerProblem, wiringProblems } from './powerProblems';
+import { packSource, type Wiring, wiringOf } from './wiring';
 
-/**
- * The common capacities, smallest first, with which a pack does all that is asked of it and spoils nothing else: the flight
- * with its reserve, the currents, the voltages. Its own is not among them. Empty where nobody says how long it flies, or
- * where it feeds nothing. A current that nobody stated is held to what packs like it commonly give.
- */
-export function sufficientCapacities(aircraft: Aircraft, packId: string): readonly number[] {
-  const part = aircraft.parts.find(({ id }) => id === packId);
-  const pack = part?.power?.pack;
-  if (!part || !pack || !powerPlan(aircraft) || !feedsAnything(aircraft, packId)) return [];
-  const elsewhere = (powerProblems(aircraft) ?? []).filter((problem) => !isAbout(problem, packId));
-  const isNew = (problem: PowerProblem) => !elsewhere.some((before) => isNoWorse(problem, before));
-  return commonCapacitiesMah.filter((capacityMah) => {
-    if (capacityMah === pack.capacityMah) return false;
-    const changed = withCapacity(aircraft, part, pack, capacityMah);
-    const after = powerProblems(heldToCommon(changed, packId)) ?? [];
-    return !after.some((problem) => isAbout(problem, packId) || isNew(problem));
-  });
+/** Whether a pack would do all that is asked of it with another capacity. */
+export interface PackTrial {
+  readonly does: (capacityMah: number) => boolean;
+  /** Whether it does as it is. */
+  readonly doesAsItIs: boolean;
 }
 
-/** Whether a pack as it is does all that is asked of it, in the same way. */
-export const isSufficient = (aircraft: Aircraft, packId: string): boolean =>
-  !(powerProblems(heldToCommon(aircraft, packId)) ?? []).some((problem) => isAbout(problem, packId));
+/**
+ * Tries a pack with other capacities: whether it does all that is asked of it, the flight with its reserve, the currents and
+ * the voltages, and spoils nothing else. A current that nobody stated is held to what packs like it commonly give. Null where
+ * nobody says how long it flies, or where it feeds nothing.
+ */
+export function packTrial(aircraft: Aircraft, packId: string): PackTrial | null {
+  const part = aircraft.parts.find(({ id }) => id === packId);
+  const pack = part?.power?.pack;
+  const plan = powerPlan(aircraft);
+  const wiring = wiringOf(aircraft);
+  if (!part || !pack || !plan || !wiring?.feeds.some(({ from }) => from.id === packId)) return null;
+  const touched = [packId, part.twinId];
+  // What is joined to it by no wire, and the wires themselves, stay as they are.
+  const islands = wiringIslands(wiring).filter(({ packs }) => packs.some(({ id }) => touched.includes(id)));
+  const problemsOf = (now: (other: Part) => Part) =>
+    islands.flatMap((island) => wiringProblems(withPacks(island, now), plan, aircraft.kind));
+  const isIts = (problem: PowerProblem) => isAbout(problem, packId);
+  const elsewhere = problemsOf((other) => other).filter((problem) => !isIts(problem));
+  const isNew = (problem: PowerProblem) => !elsewhere.some((before) => isNoWorse(problem, before));
+  return {
+    does: (capacityMah) => {
+      const { parts } = withCapacity(aircraft, part, pack, capacityMah);
+      const after = problemsOf((other) => heldToCommon(parts.find(({ id }) => id === other.id) ?? other));
+      return !after.some((problem) => isIts(problem) || isNew(problem));
+    },
+    doesAsItIs: !problemsOf(heldToCommon).some(isIts),
+  };
+}
 
-const feedsAnything = (aircraft: Aircraft, packId: string): boolean =>
-  wiringOf(aircraft)?.feeds.some(({ from }) => from.id === packId) ?? false;
+/** A wiring with its packs as they are now. */
+function withPacks(wiring: Wiring, now: (pack: Part) => Part): Wiring {
+  const packs = wiring.packs.map(now);
+  const byId = new Map(packs.map((part) => [part.id, part]));
+  return {
+    packs,
+    units: wiring.units,
+    feeds: wiring.feeds.map((feed) => ({ ...feed, from: byId.get(feed.from.id) ?? feed.from })),
+    net: {
+      ...wiring.net,
+      packs: packs.flatMap(({ id, power }) => (power?.pack ? [packSource(id, power.pack)] : [])),
+    },
+  };
+}
 
 /** The current that packs like it commonly give, A. */
 const commonCurrentA = ({ chemistry, capacityMah }: PowerPack): number =>
   (cellFigures[chemistry].lastingC * capacityMah) / 1000;
 
-function heldToCommon(aircraft: Aircraft, packId: string): Aircraft {
-  const parts = aircraft.parts.map((part): Part => {
-    const pack = part.power?.pack;
-    if (part.id !== packId || !pack || pack.maxA !== undefined) return part;
-    return { ...part, power: { ...part.power, pack: { ...pack, maxA: commonCurrentA(pack) } } };
-  });
-  return { ...aircraft, parts };
+function heldToCommon(part: Part): Part {
+  const pack = part.power?.pack;
+  if (!pack || pack.maxA !== undefined) return part;
+  return { ...part, power: { ...part.power, pack: { ...pack, maxA: commonCurrentA(pack) } } };
 }
 
 /** Problems that this pack's capacity could be to blame for. */

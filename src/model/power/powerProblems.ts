@@ -98,7 +98,7 @@ const bench = {};
 /** A part that is only moved is the same to its wiring. */
 const lastProblems = lastPerObject(
   (_bench: object, wiring: Wiring, plan: PowerPlan | null, kind: AircraftKind): readonly PowerProblem[] =>
-    findProblems(wiring, plan, kind),
+    wiringProblems(wiring, plan, kind),
   ([wiring, plan, kind], [nowWiring, nowPlan, nowKind]) =>
     kind === nowKind && sameFlight(plan, nowPlan) && sameList(causesOf(wiring), causesOf(nowWiring)),
 );
@@ -113,7 +113,12 @@ const sameFlight = (a: PowerPlan | null, b: PowerPlan | null): boolean =>
 
 const ORDER: readonly PowerSeverity[] = ['bad', 'caution', 'unknown'];
 
-function findProblems(wiring: Wiring, plan: PowerPlan | null, kind: AircraftKind): readonly PowerProblem[] {
+/** The same of a wiring by itself. */
+export function wiringProblems(
+  wiring: Wiring,
+  plan: PowerPlan | null,
+  kind: AircraftKind,
+): readonly PowerProblem[] {
   const found = [
     ...unfedOf(wiring),
     ...idleOf(wiring),

@@ -3,7 +3,7 @@ import { smallestPack } from '../../../src/model/advice/packChoice';
 import { makePair } from '../../../src/model/document/twins';
 import type { Aircraft, Part, PowerPack, PowerUse } from '../../../src/model/document/types';
 import { otherPacks, variantsOf } from '../../../src/model/place/variants';
-import { isSufficient, sufficientCapacities } from '../../../src/model/power/otherPacks';
+import { packTrial } from '../../../src/model/power/otherPacks';
 import { aircraftFaults } from '../../../src/model/reading/faults';
 import { aircraftOf, boxPart } from '../aircraft';
 
@@ -41,7 +41,7 @@ it('nothing is offered where the one aboard does it and no smaller one does, of 
   expect(smallestPack(flown({ capacityMah: 1600 }), 'pack')).toBeNull();
   // 1400 mAh hold 1120: a larger one is needed.
   expect(smallestPack(flown({ capacityMah: 1400 }), 'pack')?.capacityMah).toBe(1600);
-  expect(isSufficient(flown({ capacityMah: 1400 }), 'pack')).toBe(false);
+  expect(packTrial(flown({ capacityMah: 1400 }), 'pack')?.doesAsItIs).toBe(false);
 });
 
 it('by the current too: of what nobody stated, what packs like it commonly give', () => {
@@ -57,9 +57,9 @@ it('nothing for a pack that feeds nothing, or while nobody says how long it flie
     ...boxPart('spare', 50, [0, 0, 0]),
     power: { pack: { chemistry: 'lipo', cells: 2, capacityMah: 850 } },
   };
-  expect(sufficientCapacities({ ...idle, parts: [...idle.parts, spare] }, 'spare')).toEqual([]);
+  expect(packTrial({ ...idle, parts: [...idle.parts, spare] }, 'spare')).toBeNull();
   const { powerFlight: _, ...unstated } = flown();
-  expect(sufficientCapacities(unstated, 'pack')).toEqual([]);
+  expect(packTrial(unstated, 'pack')).toBeNull();
 });
 
 it('a pack that nobody weighed saves nothing that could be said, and the other one is typical', () => {
@@ -100,7 +100,7 @@ it('the search for places may choose among packs that suffice, and among no othe
     '2500 mAh for pack',
   ]);
   for (const variant of variants) {
-    expect(isSufficient(variant.aircraft, 'pack')).toBe(true);
+    expect(packTrial(variant.aircraft, 'pack')?.doesAsItIs).toBe(true);
     expect(aircraftFaults(variant.aircraft)).toEqual([]);
   }
 });
