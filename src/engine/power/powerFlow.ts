@@ -1,4 +1,4 @@
-import { luFactor, luSolve } from '../wing/denseLu';
+import { type LuFactors, luFactor, luSolve } from '../wing/denseLu';
 import type { Feed, PowerFlow, PowerNet, Regulator } from './types';
 
 /** So little resistance that a wire or a source has at least, ohm: a perfect one has no single answer. */
@@ -75,6 +75,8 @@ interface Plan {
   readonly wires: readonly { readonly from: number; readonly to: number; readonly ohm: number }[];
   /** Whether some live pack reaches the node. */
   readonly live: readonly boolean[];
+  /** The conductances factored, by which sources are cut off. */
+  readonly factors: Map<string, LuFactors>;
 }
 
 function planOf(net: PowerNet, emfOf: (packId: string) => number | null): Plan {
@@ -110,7 +112,7 @@ function planOf(net: PowerNet, emfOf: (packId: string) => number | null): Plan {
   );
   const live = liveNodes(nodeCount, wires, packSources, inputNode, outputNode);
   for (const source of regulatorSources) if (source && !live[source.node]) source.blocked = true;
-  return { nodeCount, inputNode, outputNode, packSources, regulatorSources, wires, live };
+  return { nodeCount, inputNode, outputNode, packSources, regulatorSources, wires, live, factors: new Map() };
 }
 
 /**
@@ -171,13 +173,24 @@ function solveBlocked(plan: Plan, loadA: (unit: number) => number): Solved {
 }
 
 /** One linear solve: the conductances of wires and sources against the currents drawn. */
-function solveNodes(
-  { nodeCount, wires, inputNode, live }: Plan,
-  sources: readonly Source[],
-  loadA: (unit: number) => number,
-): Float64Array {
-  const matrix = new Float64Array(nodeCount * nodeCount);
+function solveNodes(plan: Plan, sources: readonly Source[], loadA: (unit: number) => number): Float64Array {
+  const { nodeCount, inputNode, live, factors } = plan;
   const right = new Float64Array(nodeCount);
+  for (const { node, ohm, emfV, blocked } of sources) {
+    if (!blocked) right[node] = (right[node] as number) + emfV / ohm;
+  }
+  for (const [unit, node] of inputNode.entries()) {
+    if (live[node]) right[node] = (right[node] as number) - loadA(unit);
+  }
+  // Only what is cut off changes the conductances.
+  const cutOff = sources.map(({ blocked }) => Number(blocked)).join('');
+  const factored = factors.get(cutOff) ?? luFactor(conductances(plan, sources), nodeCount);
+  factors.set(cutOff, factored);
+  return luSolve(factored, right);
+}
+
+function conductances({ nodeCount, wires, live }: Plan, sources: readonly Source[]): Float64Array {
+  const matrix = new Float64Array(nodeCount * nodeCount);
   const add = (row: number, column: number, siemens: number) => {
     matrix[row * nodeCount + column] = (matrix[row * nodeCount + column] as number) + siemens;
   };
@@ -189,16 +202,9 @@ function solveNodes(
     add(from, to, -1 / ohm);
     add(to, from, -1 / ohm);
   }
-  for (const { node, ohm, emfV, blocked } of sources) {
-    if (blocked) continue;
-    add(node, node, 1 / ohm);
-    right[node] = (right[node] as number) + emfV / ohm;
-  }
-  for (const [unit, node] of inputNode.entries()) {
-    if (live[node]) right[node] = (right[node] as number) - loadA(unit);
-  }
+  for (const { node, ohm, blocked } of sources) if (!blocked) add(node, node, 1 / ohm);
   pinFloating(matrix, nodeCount);
-  return luSolve(luFactor(matrix, nodeCount), right);
+  return matrix;
 }
 
 /** A pack that is cut off and joined to nothing else has no equation of its own. */
