@@ -1,3 +1,4 @@
+import { islandsOf } from './islands';
 import { powerFlow } from './powerFlow';
 import type { PowerNet } from './types';
 
@@ -28,11 +29,19 @@ const MAH_PER_AS = 1 / 3.6;
 /**
  * How long packs last along the phases and, after their end, at the mean of them all, up to a day. Packs stand at their
  * nominal voltage while there is something to use, and give nothing after. Where several feed one thing they share by
- * Kirchhoff's laws; when one is used up the others carry on.
+ * Kirchhoff's laws; when one is used up the others carry on, and where they cannot give what is drawn they end with it.
  *
- * @throws RangeError as `powerFlow` does
+ * @throws RangeError as `powerFlow` does while every pack still gives
  */
 export function packEndurance(net: PowerNet, phases: readonly PowerPhase[]): PowerEndurance {
+  const islands = islandsOf(net).map((island) => islandEndurance(island, phases));
+  return {
+    packs: new Map(islands.flatMap(({ packs }) => [...packs])),
+    units: new Map(islands.flatMap(({ units }) => [...units])),
+  };
+}
+
+function islandEndurance(net: PowerNet, phases: readonly PowerPhase[]): PowerEndurance {
   const left = new Map(net.packs.map((pack) => [pack.id, pack.capacityMah * pack.usableShare]));
   const emptyAtS = new Map<string, number>();
   const lostAtS = new Map<string, number>();
@@ -42,7 +51,7 @@ export function packEndurance(net: PowerNet, phases: readonly PowerPhase[]): Pow
   for (const [index, phase] of [...phases, meanOf(phases, planS)].entries()) {
     const endS = index < phases.length ? atS + phase.durationS : NEVER_S;
     while (atS < endS) {
-      const step = stepOf(net, left, phase, atS, endS);
+      const step = stepOrEnd(net, left, emptyAtS, phase, atS, endS);
       for (const id of step.unfed) if (!lostAtS.has(id)) lostAtS.set(id, atS);
       for (const [id, mah] of step.leftMah) left.set(id, mah);
       for (const id of step.emptied) emptyAtS.set(id, step.untilS);
@@ -80,15 +89,34 @@ interface Step {
   readonly unfed: readonly string[];
 }
 
+/** A step; or, once a pack is used up and the others cannot give what is drawn, the end of them all. */
+function stepOrEnd(
+  net: PowerNet,
+  left: ReadonlyMap<string, number>,
+  emptyAtS: ReadonlyMap<string, number>,
+  phase: PowerPhase,
+  atS: number,
+  endS: number,
+): Step {
+  try {
+    return stepOf(net, left, emptyAtS, phase, atS, endS);
+  } catch (error) {
+    if (!(error instanceof RangeError) || emptyAtS.size === 0) throw error;
+    const emptied = net.packs.flatMap(({ id }) => (emptyAtS.has(id) ? [] : [id]));
+    return { untilS: atS, leftMah: left, emptied, unfed: [] };
+  }
+}
+
 /** On to where the next pack is used up, or to the end of the phase. */
 function stepOf(
   net: PowerNet,
   left: ReadonlyMap<string, number>,
+  emptyAtS: ReadonlyMap<string, number>,
   { drawA }: PowerPhase,
   atS: number,
   endS: number,
 ): Step {
-  const emf = new Map(net.packs.map(({ id, nominalV }) => [id, (left.get(id) ?? 0) > 0 ? nominalV : null]));
+  const emf = new Map(net.packs.map(({ id, nominalV }) => [id, emptyAtS.has(id) ? null : nominalV]));
   const flow = powerFlow(net, (id) => emf.get(id) ?? null, drawA);
   const lastsS = net.packs.map(({ id }) => {
     const amps = flow.packA.get(id) ?? 0;

@@ -1,12 +1,16 @@
-import { luFactor, luSolve } from '../wing/denseLu';
+import { type LuFactors, luFactor, luSolve } from '../wing/denseLu';
 import type { Feed, PowerFlow, PowerNet, Regulator } from './types';
 
 /** So little resistance that a wire or a source has at least, ohm: a perfect one has no single answer. */
 const LEAST_OHM = 1e-6;
 /** Regulators settle within a few rounds; a net that has not by now has no answer. */
 const MOST_ROUNDS = 200;
+/** From this round on what changes goes half the way: what swings to and fro comes to rest so. */
+const CALM_ROUND = 30;
 /** Two rounds that agree so well are one answer, A and V; a current so small may be a rounding error. */
 const SETTLED = 1e-6;
+/** A voltage so far below 0 is no rounding, V. */
+const BELOW_0_V = 1e-3;
 
 interface Source {
   readonly node: number;
@@ -24,7 +28,7 @@ interface Source {
  *
  * @param emfOf the electromotive force of each pack, V; null for a dead one
  * @param drawA what each unit uses itself, A, 0 or more
- * @throws RangeError when the net has no steady answer: more is drawn than the packs can give.
+ * @throws RangeError when the net has no steady answer, or has it only by a hair: more is drawn than the packs can give.
  *   Source of the method: nodal analysis, Hayt and Kemmerly, Engineering Circuit Analysis, ch. 4 (from memory).
  */
 export function powerFlow(
@@ -38,17 +42,27 @@ export function powerFlow(
   let drawnA = net.units.map(() => 0);
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const solved = solveBlocked(plan, (unit) => (draws[unit] ?? 0) + (drawnA[unit] ?? 0));
+    const share = round < CALM_ROUND ? 1 : 0.5;
+    // What they give first, what they draw for it after: the other way round they chase each other.
+    const moved = tuneRegulators(plan, net, solved.volts, share);
     const next = net.units.map(({ regulator }, unit) =>
       regulator ? inputOf(regulator, solved.regulatorA[unit] ?? 0, plan, solved.volts, unit) : 0,
     );
-    const moved = tuneRegulators(plan, net, solved.volts);
-    const off = Math.max(moved, ...next.map((amps, unit) => Math.abs(amps - (drawnA[unit] ?? 0))));
-    drawnA = next;
-    if (off < SETTLED) return flowOf(net, plan, solved);
+    const movedA = next.map((amps, unit) => amps - (drawnA[unit] ?? 0));
+    const off = Math.max(moved, ...movedA.map(Math.abs));
+    if (off < SETTLED) {
+      if (isBelow0(plan, solved)) break;
+      return flowOf(net, plan, solved);
+    }
     if (!Number.isFinite(off)) break;
+    drawnA = drawnA.map((amps, unit) => amps + share * (movedA[unit] ?? 0));
   }
   throw new RangeError('More current is drawn than the packs can give at any voltage.');
 }
+
+/** Whether currents could be had only from voltages below 0, which no pack has. */
+const isBelow0 = ({ live }: Plan, { volts }: Solved): boolean =>
+  volts.some((volt, node) => live[node] === true && volt < -BELOW_0_V);
 
 interface Plan {
   readonly nodeCount: number;
@@ -61,6 +75,8 @@ interface Plan {
   readonly wires: readonly { readonly from: number; readonly to: number; readonly ohm: number }[];
   /** Whether some live pack reaches the node. */
   readonly live: readonly boolean[];
+  /** The conductances factored, by which sources are cut off. */
+  readonly factors: Map<string, LuFactors>;
 }
 
 function planOf(net: PowerNet, emfOf: (packId: string) => number | null): Plan {
@@ -96,10 +112,13 @@ function planOf(net: PowerNet, emfOf: (packId: string) => number | null): Plan {
   );
   const live = liveNodes(nodeCount, wires, packSources, inputNode, outputNode);
   for (const source of regulatorSources) if (source && !live[source.node]) source.blocked = true;
-  return { nodeCount, inputNode, outputNode, packSources, regulatorSources, wires, live };
+  return { nodeCount, inputNode, outputNode, packSources, regulatorSources, wires, live, factors: new Map() };
 }
 
-/** Nodes that a live pack reaches along wires, either way, and through regulators from input to output. */
+/**
+ * Nodes that a live pack reaches along wires from feeder to fed, and through regulators from input to output. What could
+ * come back against that way is not counted on.
+ */
 function liveNodes(
   nodeCount: number,
   wires: Plan['wires'],
@@ -154,13 +173,24 @@ function solveBlocked(plan: Plan, loadA: (unit: number) => number): Solved {
 }
 
 /** One linear solve: the conductances of wires and sources against the currents drawn. */
-function solveNodes(
-  { nodeCount, wires, inputNode, live }: Plan,
-  sources: readonly Source[],
-  loadA: (unit: number) => number,
-): Float64Array {
-  const matrix = new Float64Array(nodeCount * nodeCount);
+function solveNodes(plan: Plan, sources: readonly Source[], loadA: (unit: number) => number): Float64Array {
+  const { nodeCount, inputNode, live, factors } = plan;
   const right = new Float64Array(nodeCount);
+  for (const { node, ohm, emfV, blocked } of sources) {
+    if (!blocked) right[node] = (right[node] as number) + emfV / ohm;
+  }
+  for (const [unit, node] of inputNode.entries()) {
+    if (live[node]) right[node] = (right[node] as number) - loadA(unit);
+  }
+  // Only what is cut off changes the conductances.
+  const cutOff = sources.map(({ blocked }) => Number(blocked)).join('');
+  const factored = factors.get(cutOff) ?? luFactor(conductances(plan, sources), nodeCount);
+  factors.set(cutOff, factored);
+  return luSolve(factored, right);
+}
+
+function conductances({ nodeCount, wires, live }: Plan, sources: readonly Source[]): Float64Array {
+  const matrix = new Float64Array(nodeCount * nodeCount);
   const add = (row: number, column: number, siemens: number) => {
     matrix[row * nodeCount + column] = (matrix[row * nodeCount + column] as number) + siemens;
   };
@@ -172,16 +202,9 @@ function solveNodes(
     add(from, to, -1 / ohm);
     add(to, from, -1 / ohm);
   }
-  for (const { node, ohm, emfV, blocked } of sources) {
-    if (blocked) continue;
-    add(node, node, 1 / ohm);
-    right[node] = (right[node] as number) + emfV / ohm;
-  }
-  for (const [unit, node] of inputNode.entries()) {
-    if (live[node]) right[node] = (right[node] as number) - loadA(unit);
-  }
+  for (const { node, ohm, blocked } of sources) if (!blocked) add(node, node, 1 / ohm);
   pinFloating(matrix, nodeCount);
-  return luSolve(luFactor(matrix, nodeCount), right);
+  return matrix;
 }
 
 /** A pack that is cut off and joined to nothing else has no equation of its own. */
@@ -206,11 +229,12 @@ function inputOf(
   return inV > 0 ? Math.max(0, (givenA * outV) / (efficiency * inV)) : givenA;
 }
 
-/** Lets each regulator give what its input allows; how far the farthest moved, V. */
+/** Brings each regulator by a share of the way to what its input allows; how far off the farthest was, V. */
 function tuneRegulators(
   { inputNode, regulatorSources }: Plan,
   { units }: PowerNet,
   volts: Float64Array,
+  share: number,
 ): number {
   let moved = 0;
   for (const [unit, { regulator }] of units.entries()) {
@@ -219,7 +243,7 @@ function tuneRegulators(
     const inV = volts[inputNode[unit] ?? -1] ?? 0;
     const outV = Math.max(0, Math.min(regulator.outputV, inV - regulator.dropoutV));
     moved = Math.max(moved, Math.abs(outV - source.emfV));
-    source.emfV = outV;
+    source.emfV += share * (outV - source.emfV);
   }
   return moved;
 }

@@ -1,7 +1,6 @@
 import { ballastRange } from '../../engine/balance/ballast';
 import type { Vec3 } from '../../engine/geometry/types';
 import { commonCapacitiesMah } from '../../engine/power/cells';
-import { packEndurance } from '../../engine/power/packEndurance';
 import { itemExtent } from '../airframe/extent';
 import { balanceAt } from '../balance/balance';
 import { addPart, removeItem } from '../document/edit';
@@ -9,13 +8,16 @@ import type { Aircraft, Part } from '../document/types';
 import { type Given, judgeFully } from '../judgement/judgeFully';
 import type { Judgement } from '../judgement/types';
 import { withPower } from '../judgement/withPower';
-import { drawnPhases, powerPlan } from '../power/draws';
-import { isControl, isEngine, lostWithout, type PowerProblem, powerProblems } from '../power/powerProblems';
-import { wiringOf } from '../power/wiring';
-import { smallestPack, withCapacity } from './packChoice';
+import { powerPlan } from '../power/draws';
+import { lostWithout } from '../power/flows';
+import { withCapacity } from '../power/otherPacks';
+import { enduranceOf, isControl, isEngine, type PowerProblem, powerProblems } from '../power/powerProblems';
+import { packSource, wiringOf } from '../power/wiring';
+import { smallestPack } from './packChoice';
 
 /** One way to carry the packs, worked out whole. */
 export interface PackWay {
+  readonly id: string;
   readonly name: string;
   readonly aircraft: Aircraft;
   readonly judgement: Judgement;
@@ -24,13 +26,19 @@ export interface PackWay {
   readonly massG: number;
   /** Level, tanks full and dry, mm; null without a CG. */
   readonly cgMm: { readonly full: number; readonly dry: number } | null;
-  /** The least ballast that brings it into the band, at one end of the hull; 0 where it needs none, null where none does it. */
-  readonly ballast: { readonly massG: number; readonly at: 'nose' | 'tail' | null } | null;
+  readonly ballast: NeededBallast;
   /** How long the pack that gives up first lasts, s; null where nothing is known or nothing is drawn. */
   readonly lastsS: number | null;
   /** For each pack, what is lost when it fails. */
   readonly falls: readonly { readonly pack: Part; readonly control: boolean; readonly engine: boolean }[];
 }
+
+/** The least ballast that brings it into the band, whole g, at one end of the hull; why there is no figure where there is none. */
+export type NeededBallast =
+  | { readonly massG: number; readonly at: 'nose' | 'tail' }
+  | 'none'
+  | 'none does it'
+  | 'not known';
 
 /** The packs as they are, and the other ways that the wiring allows: one for all, and two where one carries control alone. */
 export function packWays(aircraft: Aircraft, given: Given): readonly PackWay[] {
@@ -38,12 +46,13 @@ export function packWays(aircraft: Aircraft, given: Given): readonly PackWay[] {
   if (!wiring || wiring.packs.length === 0) return [];
   const others = [oneForAll(aircraft), ...wiring.packs.map((pack) => twoForOne(aircraft, pack))];
   return [
-    workOut('As it is', aircraft, given),
-    ...others.flatMap((way) => (way ? [workOut(way.name, way.aircraft, given)] : [])),
+    workOut({ id: 'as-it-is', name: 'As it is', aircraft }, given),
+    ...others.flatMap((way) => (way ? [workOut(way, given)] : [])),
   ];
 }
 
 interface Way {
+  readonly id: string;
   readonly name: string;
   readonly aircraft: Aircraft;
 }
@@ -60,7 +69,7 @@ function oneForAll(aircraft: Aircraft): Way | null {
     changed = removeItem(changed, pack.id);
   }
   const sized = smallestPack(changed, largest.id)?.aircraft ?? changed;
-  return { name: `${largest.name} for all`, aircraft: sized };
+  return { id: `all ${largest.id}`, name: `${largest.name} for all`, aircraft: sized };
 }
 
 /** Fed by another pack in place of one; once only where both fed it. */
@@ -73,16 +82,19 @@ function fedInstead(part: Part, gone: string, instead: string): Part {
   return { ...part, power: { ...part.power, fedBy: [...rest, ...again] } };
 }
 
-const energyWh = ({ power }: Part) => (power?.pack ? power.pack.cells * power.pack.capacityMah : 0);
+function energyWh({ id, power }: Part): number {
+  return power?.pack ? (packSource(id, power.pack).nominalV * power.pack.capacityMah) / 1000 : 0;
+}
 
 /** A gap between two packs side by side, mm. */
 const BESIDE_MM = 3;
 
-/** Two packs of half the capacity side by side, where one pack alone carries control; null where it does not. */
+/** Two packs of half the capacity side by side, where one pack alone carries control; null where it does not, or is one of a pair. */
 function twoForOne(aircraft: Aircraft, part: Part): Way | null {
   const wiring = wiringOf(aircraft);
   const pack = part.power?.pack;
-  if (!wiring || !pack || !lostWithout(wiring, part.id).some(isControl)) return null;
+  if (!wiring || !pack || part.twinId !== undefined || !lostWithout(wiring, part.id).some(isControl))
+    return null;
   const half = commonCapacitiesMah.find((mah) => mah >= pack.capacityMah / 2) ?? pack.capacityMah / 2;
   const halved = withCapacity(aircraft, part, pack, half);
   const first = halved.parts.find(({ id }) => id === part.id);
@@ -105,18 +117,19 @@ function twoForOne(aircraft: Aircraft, part: Part): Way | null {
       power: { ...other.power, fedBy: [...(other.power?.fedBy ?? []), { ...supply, from: added.id }] },
     };
   });
-  return { name: `Two packs in place of ${part.name}`, aircraft: { ...added.aircraft, parts } };
+  const name = `Two packs in place of ${part.name}`;
+  return { id: `two ${part.id}`, name, aircraft: { ...added.aircraft, parts } };
 }
 
-function workOut(name: string, aircraft: Aircraft, given: Given): PackWay {
+function workOut({ id, name, aircraft }: Way, given: Given): PackWay {
   const judgement = withPower(aircraft, judgeFully(aircraft, given));
   const [full, dry] = [1, 0].map((fuelFraction) => balanceAt(aircraft, { fuelFraction, down: given.down }));
   const wiring = wiringOf(aircraft);
   const plan = powerPlan(aircraft);
-  const lasting =
-    wiring && plan ? [...packEndurance(wiring.net, drawnPhases(plan, wiring.units)).packs.values()] : [];
-  const ends = lasting.flatMap(({ emptyAtS }) => emptyAtS ?? []);
+  const endurance = wiring && plan && enduranceOf(wiring, plan);
+  const ends = [...(endurance?.packs.values() ?? [])].flatMap(({ emptyAtS }) => emptyAtS ?? []);
   return {
+    id,
     name,
     aircraft,
     judgement,
@@ -135,25 +148,36 @@ function workOut(name: string, aircraft: Aircraft, given: Given): PackWay {
 /** How far in from the end of the hull ballast is taken to stand, mm. */
 const FROM_END_MM = 30;
 
-/** The least ballast at nose or tail that brings every load state into the band, as the judgement knows them. */
-function ballastOf(aircraft: Aircraft, { band, foremost, aftmost }: Judgement): PackWay['ballast'] {
-  if (!band || !foremost || !aftmost) return null;
-  if (foremost.outsideMm === 0 && aftmost.outsideMm === 0) return { massG: 0, at: null };
+/**
+ * The least ballast at nose or tail that brings every load state looked at into the band, or the one that its limits were
+ * stated for: a heavy state that is hardly outside may ask for more than a light one far outside.
+ */
+function ballastOf(aircraft: Aircraft, judgement: Judgement): NeededBallast {
+  const { band, foremost, aftmost, statedFor, states } = judgement;
+  if (!band || !foremost || !aftmost) return 'not known';
+  const everywhere = [
+    foremost,
+    aftmost,
+    ...states.flatMap((state) => [state.foremost, state.aftmost, state.full, state.dry]),
+  ];
+  const points = (statedFor ? [statedFor] : everywhere).map((point) => ({
+    ...point,
+    cgMm: [point.cgMm[0] + point.maybeAftMm, point.cgMm[1], point.cgMm[2]] as Vec3,
+  }));
+  if (points.every(({ outsideMm }) => outsideMm === 0)) return 'none';
   const ends = aircraft.structure.flatMap((piece) =>
     piece.kind === 'fuselage' ? piece.sections.map(({ stationMm }) => stationMm) : [],
   );
-  if (ends.length === 0) return null;
+  if (ends.length === 0) return 'not known';
   const places = [
     { at: 'nose', stationMm: Math.min(...ends) + FROM_END_MM },
     { at: 'tail', stationMm: Math.max(...ends) - FROM_END_MM },
   ] as const;
-  const points = [foremost, aftmost].map((point) => ({
-    ...point,
-    cgMm: [point.cgMm[0] + point.maybeAftMm, point.cgMm[1], point.cgMm[2]] as Vec3,
-  }));
   const needed = places.flatMap(({ at, stationMm }) => {
     const range = ballastRange(points, band, stationMm);
-    return range ? [{ massG: Math.ceil(range.leastG), at }] : [];
+    if (!range) return [];
+    const massG = Math.ceil(range.leastG);
+    return massG <= range.mostG ? [{ massG, at }] : [];
   });
-  return needed.toSorted((a, b) => a.massG - b.massG)[0] ?? null;
+  return needed.toSorted((a, b) => a.massG - b.massG)[0] ?? 'none does it';
 }

@@ -1,4 +1,4 @@
-import type { Part, Role } from '../document/types';
+import type { Part, PowerPack, Role } from '../document/types';
 
 /** A part as it lies on the shelf, turned as it is usually mounted: without an id or a place. */
 export type ShelfPart = Omit<Part, 'id' | 'positionMm'>;
@@ -114,3 +114,11 @@ export const shelf: readonly ShelfPart[] = [
     ['Steel block 100 g', 100, 32, 20, 20],
   ),
 ];
+
+/** The cells of a pack of the shelf, which its name says; null for anything else. */
+export function packOfShelf(name: string): PowerPack | null {
+  const [, cells, capacityMah] = /(\d+)S (\d+) mAh/.exec(name) ?? [];
+  return cells && capacityMah
+    ? { chemistry: 'lipo', cells: Number(cells), capacityMah: Number(capacityMah) }
+    : null;
+}

@@ -48,6 +48,15 @@ export function updatePart(aircraft: Aircraft, id: string, change: Partial<Part>
   return { ...aircraft, parts: changedWithTwin(aircraft.parts, id, change, partFollowing) };
 }
 
+/** Puts a part as it is after in the place of what it was, fields that are gone with it; the other one of a mirrored pair follows. */
+export const replacePart = (aircraft: Aircraft, before: Part, after: Part): Aircraft => ({
+  ...aircraft,
+  parts: aircraft.parts.map((part) => {
+    if (part.id === before.id) return after;
+    return part.id === before.twinId ? partFollowing(part, before, after) : part;
+  }),
+});
+
 /** Changes the fields of one tank; the other one of a mirrored pair follows. */
 export function updateTank(aircraft: Aircraft, id: string, change: Partial<TankItem>): Aircraft {
   return { ...aircraft, tanks: changedWithTwin(aircraft.tanks, id, change, tankFollowing) };

@@ -4,10 +4,10 @@ import { type MassRange, massRange } from '../../engine/place/massRange';
 import type { LoadCase } from '../../engine/place/types';
 import { partBody } from '../airframe/bodies';
 import type { ShelfPart } from '../airframe/shelf';
-import { updatePart } from '../document/edit';
 import type { Aircraft, Part } from '../document/types';
 import { itemZone } from './itemZone';
 import { type AircraftCase, aircraftCases } from './loadCases';
+import { withStandIn } from './standIn';
 
 /** The masses that a part may have where it is, so that everything keeps its limits. */
 export interface UsefulMass {
@@ -76,8 +76,7 @@ export function swapPart(
   const part = aircraft.parts.find(({ id }) => id === partId);
   const before = part && itemZone(aircraft, partId, down, band);
   if (!part || !before) return null;
-  const { name, shape, massG } = other;
-  const after = updatePart(aircraft, partId, { name, shape, massG });
+  const after = withStandIn(aircraft, part, other);
   const zone = itemZone(after, partId, down, band);
   if (!zone) return null;
   const [x, y] = part.positionMm;

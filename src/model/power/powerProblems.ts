@@ -1,9 +1,9 @@
 import { lastPerObject, perObject, sameList } from '../../engine/memory/memory';
-import { packEndurance } from '../../engine/power/packEndurance';
-import { powerFlow } from '../../engine/power/powerFlow';
-import type { PackSource, PowerFlow } from '../../engine/power/types';
+import { type PowerEndurance, packEndurance } from '../../engine/power/packEndurance';
+import type { PowerFlow } from '../../engine/power/types';
 import type { Aircraft, AircraftKind, Part, PowerUse } from '../document/types';
-import { drawnPhases, meanAt, type PowerPlan, peakOf, powerPlan } from './draws';
+import { drawnPhases, type PowerPlan, peakOf, powerPlan } from './draws';
+import { atFull, flowAt, lostWithout, TOUCH, wiringIslands } from './flows';
 import { type Wiring, wiringOf } from './wiring';
 
 /** How bad it is: `bad` must not fly so, `caution` is worth a second look, `unknown` cannot be said. */
@@ -71,8 +71,13 @@ export type PowerProblem =
     }
   /** Nobody says how long it flies. */
   | { readonly kind: 'no-flight'; readonly severity: 'unknown' }
-  /** There is no voltage at which the packs could give it. */
-  | { readonly kind: 'starved'; readonly severity: 'bad' };
+  /** Nearly used up, these packs could not give it at any voltage: on the mean, or only when everything draws its most at once. */
+  | {
+      readonly kind: 'starved';
+      readonly severity: 'bad' | 'caution';
+      readonly packs: readonly Part[];
+      readonly when: 'mean' | 'peak';
+    };
 
 const CONTROL: readonly PowerUse['kind'][] = ['receiver', 'servo', 'stabiliser'];
 const ENGINE: readonly PowerUse['kind'][] = ['ignition', 'engineControl', 'fuelPump', 'motor'];
@@ -81,9 +86,6 @@ const isOf = (kinds: readonly PowerUse['kind'][]) => (part: Part) =>
   part.power?.use !== undefined && kinds.includes(part.power.use.kind);
 export const isControl = isOf(CONTROL);
 export const isEngine = isOf(ENGINE);
-
-/** So little is a rounding, V and A. */
-const TOUCH = 1e-3;
 
 /** What is wrong with the wiring of everything aboard, the worst first; null where nothing is wired. */
 export const powerProblems = perObject((aircraft: Aircraft): readonly PowerProblem[] | null => {
@@ -96,7 +98,7 @@ const bench = {};
 /** A part that is only moved is the same to its wiring. */
 const lastProblems = lastPerObject(
   (_bench: object, wiring: Wiring, plan: PowerPlan | null, kind: AircraftKind): readonly PowerProblem[] =>
-    findProblems(wiring, plan, kind),
+    wiringProblems(wiring, plan, kind),
   ([wiring, plan, kind], [nowWiring, nowPlan, nowKind]) =>
     kind === nowKind && sameFlight(plan, nowPlan) && sameList(causesOf(wiring), causesOf(nowWiring)),
 );
@@ -111,7 +113,12 @@ const sameFlight = (a: PowerPlan | null, b: PowerPlan | null): boolean =>
 
 const ORDER: readonly PowerSeverity[] = ['bad', 'caution', 'unknown'];
 
-function findProblems(wiring: Wiring, plan: PowerPlan | null, kind: AircraftKind): readonly PowerProblem[] {
+/** The same of a wiring by itself. */
+export function wiringProblems(
+  wiring: Wiring,
+  plan: PowerPlan | null,
+  kind: AircraftKind,
+): readonly PowerProblem[] {
   const found = [
     ...unfedOf(wiring),
     ...idleOf(wiring),
@@ -122,46 +129,26 @@ function findProblems(wiring: Wiring, plan: PowerPlan | null, kind: AircraftKind
   return found.toSorted((a, b) => ORDER.indexOf(a.severity) - ORDER.indexOf(b.severity));
 }
 
-/** What follows from volts and amperes; that there are none where the packs cannot give them. */
+/** What follows from volts and amperes, in each piece of the wiring that nothing joins to another. */
 function flowProblems(wiring: Wiring, plan: PowerPlan | null, kind: AircraftKind): readonly PowerProblem[] {
-  try {
-    return [
-      ...tooHighOf(wiring),
-      ...tooLowOf(wiring),
-      ...overCurrentOf(wiring),
-      ...fallsTogetherOf(wiring, kind),
-      ...(plan ? tooShortOf(wiring, plan) : []),
-    ];
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    return [{ kind: 'starved', severity: 'bad' }];
-  }
+  const checks: readonly ((island: Wiring) => readonly PowerProblem[])[] = [
+    starvedOf,
+    tooHighOf,
+    tooLowOf,
+    overCurrentOf,
+    (island) => fallsTogetherOf(island, kind),
+    ...(plan ? [(island: Wiring) => tooShortOf(island, plan)] : []),
+  ];
+  return checks.flatMap((check) => wiringIslands(wiring).flatMap(check));
 }
 
-type Emf = 'fullV' | 'nominalV' | 'emptyV';
-
-/** Volts and amperes with the packs so far charged, but for those that are dead. */
-export function flowAt(
-  { net, units }: Wiring,
-  emf: Emf,
-  drawOf: (part: Part) => number,
-  dead?: string,
-): PowerFlow {
-  const packs = new Map(net.packs.map((pack): [string, PackSource] => [pack.id, pack]));
-  const parts = new Map(units.map((part) => [part.id, part]));
-  return powerFlow(
-    net,
-    (id) => (id === dead ? null : (packs.get(id)?.[emf] ?? null)),
-    (id) => {
-      const part = parts.get(id);
-      return part ? drawOf(part) : 0;
-    },
-  );
+function starvedOf(wiring: Wiring): readonly PowerProblem[] {
+  const { packs } = wiring;
+  if (!flowAt(wiring, 'emptyV', atFull)) return [{ kind: 'starved', severity: 'bad', packs, when: 'mean' }];
+  if (!flowAt(wiring, 'emptyV', peakOf))
+    return [{ kind: 'starved', severity: 'caution', packs, when: 'peak' }];
+  return [];
 }
-
-/** The most that is drawn on the mean: at full throttle. */
-const FULL_PCT = 100;
-const atFull = (part: Part) => meanAt(part, FULL_PCT);
 
 function unfedOf({ units, feeds }: Wiring): readonly PowerProblem[] {
   return units.flatMap((part): readonly PowerProblem[] => {
@@ -190,9 +177,9 @@ function unlikeOf({ units, feeds }: Wiring): readonly PowerProblem[] {
 }
 
 function tooHighOf(wiring: Wiring): readonly PowerProblem[] {
-  const { unitV } = flowAt(wiring, 'fullV', () => 0);
+  const flow = flowAt(wiring, 'fullV', () => 0);
   return wiring.units.flatMap((part): readonly PowerProblem[] => {
-    const volts = unitV.get(part.id);
+    const volts = flow?.unitV.get(part.id);
     const mostV = part.power?.use?.maxV;
     if (volts == null || mostV === undefined || volts <= mostV + TOUCH) return [];
     return [{ kind: 'too-high', severity: 'bad', part, volts, mostV }];
@@ -200,18 +187,18 @@ function tooHighOf(wiring: Wiring): readonly PowerProblem[] {
 }
 
 function tooLowOf(wiring: Wiring): readonly PowerProblem[] {
-  const { unitV } = flowAt(wiring, 'emptyV', atFull);
+  const mean = flowAt(wiring, 'emptyV', atFull);
   // Whoever gets enough while all draw their most gets enough while it alone does.
   const allPeak = flowAt(wiring, 'emptyV', peakOf);
   return wiring.units.flatMap((part): readonly PowerProblem[] => {
     const leastV = part.power?.use?.minV;
-    const volts = unitV.get(part.id);
+    const volts = mean?.unitV.get(part.id);
     if (leastV === undefined || volts == null) return [];
     const low = (seenV: number) => seenV < leastV - TOUCH;
     if (low(volts)) return [{ kind: 'too-low', severity: 'bad', part, volts, leastV, when: 'mean' }];
-    if (!low(allPeak.unitV.get(part.id) ?? 0)) return [];
+    if (allPeak && !low(allPeak.unitV.get(part.id) ?? 0)) return [];
     const peak = flowAt(wiring, 'emptyV', (other) => (other.id === part.id ? peakOf(other) : atFull(other)));
-    const atPeakV = peak.unitV.get(part.id);
+    const atPeakV = peak?.unitV.get(part.id);
     if (atPeakV == null || !low(atPeakV)) return [];
     return [{ kind: 'too-low', severity: 'caution', part, volts: atPeakV, leastV, when: 'peak' }];
   });
@@ -226,7 +213,11 @@ function overCurrentOf(wiring: Wiring): readonly PowerProblem[] {
     mostA: number | undefined,
     ampsOf: (flow: PowerFlow) => number | undefined,
   ): readonly PowerProblem[] => {
-    const [meanA, peakA] = [ampsOf(mean) ?? 0, ampsOf(peak) ?? 0];
+    // Where it is not to be had at all there is no figure, and that is said.
+    const [meanA, peakA] = [mean, peak].map((flow) => Math.abs((flow && ampsOf(flow)) ?? 0)) as [
+      number,
+      number,
+    ];
     if (mostA === undefined || Math.max(meanA, peakA) <= mostA + TOUCH) return [];
     const bad = meanA > mostA + TOUCH;
     const amps = bad ? meanA : peakA;
@@ -256,16 +247,6 @@ function overCurrentOf(wiring: Wiring): readonly PowerProblem[] {
   ];
 }
 
-/** What is lost when a pack fails: without any supply, or under the least that it works at. */
-export function lostWithout(wiring: Wiring, packId: string): readonly Part[] {
-  const { unitV } = flowAt(wiring, 'nominalV', atFull, packId);
-  return wiring.units.filter((part) => {
-    const volts = unitV.get(part.id);
-    if (!part.power?.use || volts === undefined) return false;
-    return volts === null || volts < part.power.use.minV - TOUCH;
-  });
-}
-
 function fallsTogetherOf(wiring: Wiring, kind: AircraftKind): readonly PowerProblem[] {
   return wiring.packs.flatMap((part): readonly PowerProblem[] => {
     const lost = lostWithout(wiring, part.id);
@@ -276,10 +257,23 @@ function fallsTogetherOf(wiring: Wiring, kind: AircraftKind): readonly PowerProb
   });
 }
 
+/** How long packs last along a flight; null where they cannot give what is drawn. */
+export function enduranceOf(
+  { net, units }: Pick<Wiring, 'net' | 'units'>,
+  plan: PowerPlan,
+): PowerEndurance | null {
+  try {
+    return packEndurance(net, drawnPhases(plan, units));
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return null;
+  }
+}
+
 function tooShortOf(wiring: Wiring, plan: PowerPlan): readonly PowerProblem[] {
-  const { packs } = packEndurance(wiring.net, drawnPhases(plan, wiring.units));
+  const endurance = enduranceOf(wiring, plan);
   return wiring.packs.flatMap((part): readonly PowerProblem[] => {
-    const lastsS = packs.get(part.id)?.emptyAtS ?? Number.POSITIVE_INFINITY;
+    const lastsS = endurance?.packs.get(part.id)?.emptyAtS ?? Number.POSITIVE_INFINITY;
     const { flightS, neededS } = plan;
     if (lastsS >= neededS) return [];
     return [

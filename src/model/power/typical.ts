@@ -1,5 +1,6 @@
 import { type Chemistry, typicalPackMass } from '../../engine/power/cells';
-import type { Part, PartPower, PowerPack, PowerUse } from '../document/types';
+import { replacePart } from '../document/edit';
+import type { Aircraft, Part, PartPower, PowerPack, PowerUse } from '../document/types';
 
 /** Something that draws current, with figures that are typical for it. */
 export interface TypicalUse {
@@ -63,4 +64,41 @@ export function packOfMass(part: Part, chemistry: Chemistry, cells: number): Pow
   const perMah = typicalPackMass(chemistry, cells, 1).massG;
   const capacityMah = Math.max(100, Math.round(part.massG / perMah / 100) * 100);
   return { chemistry, cells, capacityMah };
+}
+
+/** Whether all figures are the same; who read them makes no difference. */
+export const isSameUse = (a: PowerUse, b: PowerUse | undefined): boolean =>
+  b !== undefined &&
+  a.kind === b.kind &&
+  a.minV === b.minV &&
+  a.maxV === b.maxV &&
+  a.meanA === b.meanA &&
+  a.peakA === b.peakA &&
+  (a.idleA ?? 0) === (b.idleA ?? 0) &&
+  (a.followsThrottle ?? false) === (b.followsThrottle ?? false);
+
+/** Masses so many times its spread away from the typical one are not like it. */
+const FAR = 2;
+
+/** What a part that is a pack commonly weighs, g, ± 95 %, and from where on a mass is far from that; null for anything else. */
+export function typicalMassOf({ power }: Part) {
+  if (!power?.pack) return null;
+  const { chemistry, cells, capacityMah } = power.pack;
+  const { massG, plusMinusG } = typicalPackMass(chemistry, cells, capacityMah);
+  return { massG, plusMinusG, leastG: massG - FAR * plusMinusG, mostG: massG + FAR * plusMinusG };
+}
+
+/** A pack, and the other one of a mirrored pair, at its typical mass, whole g, marked so. */
+export function withTypicalMass(aircraft: Aircraft, id: string): Aircraft {
+  const part = aircraft.parts.find((other) => other.id === id);
+  const typical = part && typicalMassOf(part);
+  if (!part || !typical) return aircraft;
+  const { weighedOn: _day, inertiaGmm2: _inertia, ...rest } = part;
+  const after: Part = {
+    ...rest,
+    massG: Math.round(typical.massG),
+    plusMinusG: Math.round(typical.plusMinusG),
+    massFrom: 'typical',
+  };
+  return replacePart(aircraft, part, after);
 }

@@ -144,8 +144,13 @@ function headOf(aircraft: Aircraft, judgement: Judgement, finding: Finding, say:
   }
 }
 
-/** "In the band, but " where it is; lesser faults must not sound like the balance. */
+/** "In the band, but " where it is; lesser faults must not sound like the balance, nor hide that it does not hold. */
 function stands(judgement: Judgement): string {
+  const is = (...kinds: readonly FindingKind[]) =>
+    judgement.findings.some(({ kind }) => kinds.includes(kind));
+  if (is('tail-heavy')) return 'Tail-heavy, and ';
+  if (is('nose-heavy')) return 'Nose-heavy, and ';
+  if (is('mass-unknown', 'no-mass')) return 'Not all masses are known, and ';
   return judgement.band ? `${within(judgement)}, but ` : 'No band yet, and ';
 }
 

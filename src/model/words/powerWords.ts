@@ -1,5 +1,6 @@
 import { type Chemistry, cellFigures } from '../../engine/power/cells';
 import { listed } from '../document/inWords';
+import { shownText } from '../document/names';
 import type { Aircraft, Part, PowerPack } from '../document/types';
 import type { Carrier, PowerProblem } from '../power/powerProblems';
 
@@ -13,9 +14,9 @@ export const chemistryNames: Readonly<Record<Chemistry, string>> = {
 
 const decimals = (value: number, digits: number) => value.toFixed(digits);
 
-/** Two figures with as many decimals as it takes to tell them apart. */
+/** Two figures with as many decimals as it takes to tell them apart, three at most. */
 function apart(a: number, b: number, unit: string): readonly [string, string] {
-  const digits = decimals(a, 1) === decimals(b, 1) ? 2 : 1;
+  const digits = [1, 2].find((count) => decimals(a, count) !== decimals(b, count)) ?? 3;
   return [`${decimals(a, digits)} ${unit}`, `${decimals(b, digits)} ${unit}`];
 }
 
@@ -29,7 +30,16 @@ export function ampWords(amps: number): string {
 /** "12 min", "1 h 25 min"; never said to last longer than it does. */
 export function lastsWords(seconds: number): string {
   const minutes = Math.floor(seconds / 60);
-  if (minutes < 1) return `${Math.floor(seconds)} s`;
+  return minutes < 1 ? `${Math.floor(seconds)} s` : minuteWords(minutes);
+}
+
+/** How long a flight takes, in the same words; never said to be shorter than it is. */
+export function takesWords(seconds: number): string {
+  const wholeS = Math.ceil(seconds - 1e-6);
+  return wholeS < 60 ? `${wholeS} s` : minuteWords(Math.ceil(wholeS / 60));
+}
+
+function minuteWords(minutes: number): string {
   const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
   if (hours === 0) return `${minutes} min`;
   return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
@@ -46,7 +56,7 @@ export function powerCount(problems: readonly PowerProblem[]): string {
   return problems.length > 0 ? 'flight not stated' : '';
 }
 
-const named = ({ name }: Part) => `“${name}”`;
+const named = ({ name }: Part) => `“${shownText(name)}”`;
 
 const CARRIERS: Readonly<Record<Carrier, (part: Part, to: Part | null) => string>> = {
   pack: (part) => `${named(part)} gives`,
@@ -84,13 +94,13 @@ export function powerSentence(problem: PowerProblem): string {
     case 'too-short': {
       const lasts = lastsWords(problem.lastsS);
       return problem.severity === 'bad'
-        ? `${named(problem.part)} lasts ${lasts}, and the flight takes ${lastsWords(problem.flightS)}.`
-        : `${named(problem.part)} lasts ${lasts}: the flight, but not the reserve, ${lastsWords(problem.neededS)} in all.`;
+        ? `${named(problem.part)} lasts ${lasts}, and the flight takes ${takesWords(problem.flightS)}.`
+        : `${named(problem.part)} lasts ${lasts}: the flight, but not the reserve, ${takesWords(problem.neededS)} in all.`;
     }
     case 'no-flight':
       return 'How long it flies is not stated, so nothing is said of how long packs last.';
     case 'starved':
-      return 'More current is drawn than the packs can give at any voltage.';
+      return `Nearly used up, ${listed(problem.packs.map(named))} cannot give what is drawn ${problem.when === 'peak' ? 'if everything draws its most at once' : 'at full throttle'}, at any voltage.`;
   }
 }
 
@@ -101,15 +111,34 @@ export function packVolts({ chemistry, cells }: PowerPack, at: 'fullV' | 'nomina
   return `${cells} ${cells === 1 ? 'cell' : 'cells'} × ${cellV.toFixed(2)} V = ${voltWords(cells * cellV)} ${state}`;
 }
 
-/** The feeders of a part up to a pack, that part first; the first way there is. */
-function wayTo(aircraft: Aircraft, part: Part): readonly Part[] {
-  const way = [part];
-  for (;;) {
-    const supply = way.at(-1)?.power?.fedBy?.[0];
-    const from = aircraft.parts.find(({ id }) => id === supply?.from);
-    if (!from || way.includes(from)) return way;
-    way.push(from);
+/** A way from a pack to a part, and what comes of it at the most, V. */
+interface SupplyWay {
+  /** From the pack on. */
+  readonly parts: readonly Part[];
+  readonly regulator: Part | null;
+  readonly volts: number;
+}
+
+/** Of all the ways to a part the one with the highest voltage, for that is the one it has; null where no pack is at its end. */
+function highestWay(
+  aircraft: Aircraft,
+  part: Part,
+  state: 'fullV' | 'emptyV',
+  below: readonly Part[] = [],
+): SupplyWay | null {
+  const { pack, fedBy = [] } = part.power ?? {};
+  if (pack) {
+    return { parts: [part], regulator: null, volts: pack.cells * cellFigures[pack.chemistry][state] };
   }
+  const ways = fedBy.flatMap(({ from: id, pastRegulator }): readonly SupplyWay[] => {
+    const from = aircraft.parts.find((other) => other.id === id);
+    const way = from && !below.includes(from) ? highestWay(aircraft, from, state, [...below, part]) : null;
+    if (!from || !way) return [];
+    const outputV = pastRegulator ? undefined : from.power?.regulator?.outputV;
+    return outputV === undefined ? [way] : [{ ...way, regulator: from, volts: Math.min(way.volts, outputV) }];
+  });
+  const [highest] = ways.toSorted((a, b) => b.volts - a.volts);
+  return highest ? { ...highest, parts: [...highest.parts, part] } : null;
 }
 
 /** How the figures of a problem come about, a line for each step. */
@@ -117,19 +146,18 @@ export function powerWorking(aircraft: Aircraft, problem: PowerProblem): readonl
   switch (problem.kind) {
     case 'too-high':
     case 'too-low': {
-      const way = wayTo(aircraft, problem.part);
-      const pack = way.at(-1)?.power?.pack;
       const state = problem.kind === 'too-high' ? 'fullV' : 'emptyV';
-      const regulated = way.slice(1).find(({ power }) => power?.regulator);
+      const way = highestWay(aircraft, problem.part, state);
+      const [source] = way?.parts ?? [];
+      const { pack } = source?.power ?? {};
+      if (!way || !source || !pack) return [];
+      const outputV = way.regulator?.power?.regulator?.outputV;
       return [
-        ...(pack ? [`${way.at(-1)?.name}: ${packVolts(pack, state)}`] : []),
-        ...(regulated?.power?.regulator
-          ? [`${regulated.name} brings it to at most ${voltWords(regulated.power.regulator.outputV)}`]
+        `${source.name}: ${packVolts(pack, state)}`,
+        ...(way.regulator && outputV !== undefined
+          ? [`${way.regulator.name} brings it to at most ${voltWords(outputV)}`]
           : []),
-        `${way
-          .toReversed()
-          .map(({ name }) => name)
-          .join(' → ')}: ${voltWords(problem.volts)}`,
+        `${way.parts.map(({ name }) => name).join(' → ')}: ${voltWords(problem.volts)}`,
       ];
     }
     case 'too-short': {
@@ -140,7 +168,7 @@ export function powerWorking(aircraft: Aircraft, problem: PowerProblem): readonl
       return [
         `To be used: ${Math.round(usable)} of ${pack.capacityMah} mAh`,
         `${Math.round(usable)} mAh ÷ ${ampWords(meanA)} on the mean = ${lastsWords(problem.lastsS)}`,
-        `Needed: ${lastsWords(problem.flightS)} and the reserve, ${lastsWords(problem.neededS)} in all`,
+        `Needed: ${takesWords(problem.flightS)} and the reserve, ${takesWords(problem.neededS)} in all`,
       ];
     }
     case 'falls-together':

@@ -1,5 +1,7 @@
+import { useMemo } from 'react';
 import type { Part } from '../../model/document/types';
-import { type Alternative, alternativesFor } from '../../model/place/variants';
+import { type Alternative, alternativesFor, otherPacks } from '../../model/place/variants';
+import { useCommitted } from '../../store/react';
 import { useReadings } from '../readings';
 import type { Wishes } from './wishes';
 
@@ -9,39 +11,67 @@ interface InsteadProps {
   readonly onChange: (wishes: Wishes) => void;
 }
 
-const keyOf = ({ shelfName, count }: Alternative) => `${count} ${shelfName}`;
+/** One line of the choice: what may do the part's work, the search choosing where there are several. */
+interface Line {
+  readonly words: string;
+  readonly alternatives: readonly Alternative[];
+}
 
 /** What else may do a part's work: the search chooses between it and that. Only for packs and payload. */
 export function Instead({ part, wishes, onChange }: InsteadProps) {
-  const say = useReadings();
-  if (part.role !== 'energy' && part.role !== 'payload') return null;
-  const others = alternativesFor(part);
-  const all: readonly Alternative[] = ([1, 2] as const).flatMap((count) =>
-    others.map(({ name }) => ({ shelfName: name, count })),
-  );
-  const [chosen] = wishes.instead[part.id] ?? [];
-  const choose = (key: string) => {
+  const lines = useLines(part);
+  if (part.role !== 'energy' && part.role !== 'payload' && !part.power?.pack) return null;
+  const chosen = wishes.instead[part.id];
+  const choose = (words: string) => {
     const { [part.id]: _before, ...rest } = wishes.instead;
-    const other = all.find((one) => keyOf(one) === key);
-    onChange({ ...wishes, instead: other ? { ...rest, [part.id]: [other] } : rest });
+    const line = lines.find((other) => other.words === words);
+    onChange({ ...wishes, instead: line ? { ...rest, [part.id]: line.alternatives } : rest });
   };
   return (
     <label className="may-instead">
       <span>or</span>
       <select
         aria-label={`${part.name} or`}
-        value={chosen ? keyOf(chosen) : ''}
+        value={lines.find(({ alternatives }) => isSame(alternatives, chosen))?.words ?? ''}
         onChange={({ target }) => choose(target.value)}
       >
         <option value="">nothing else</option>
-        {all.map((one) => (
-          <option key={keyOf(one)} value={keyOf(one)}>
-            {one.count === 2 ? 'two ' : ''}
-            {one.shelfName},{' '}
-            {say.mass(one.count * (others.find(({ name }) => name === one.shelfName)?.massG ?? 0))}
-          </option>
+        {lines.map(({ words }) => (
+          <option key={words}>{words}</option>
         ))}
       </select>
     </label>
   );
+}
+
+const isSame = (a: readonly Alternative[], b: readonly Alternative[] | undefined) =>
+  JSON.stringify(a) === JSON.stringify(b);
+
+function useLines(part: Part): readonly Line[] {
+  const say = useReadings();
+  const aircraft = useCommitted((committed) => committed);
+  const packs = useMemo(() => otherPacks(aircraft, part), [aircraft, part]);
+  const [smallest, largest] = [packs[0], packs.at(-1)];
+  const any: readonly Line[] =
+    smallest && largest && packs.length > 1
+      ? [
+          {
+            words: `${smallest.capacityMah} to ${largest.capacityMah} mAh, whichever needs least ballast`,
+            alternatives: packs.map(({ capacityMah }) => ({ capacityMah })),
+          },
+        ]
+      : [];
+  return [
+    ...any,
+    ...packs.map(({ capacityMah, massG }) => ({
+      words: `${capacityMah} mAh, about ${say.mass(massG)}`,
+      alternatives: [{ capacityMah }],
+    })),
+    ...([1, 2] as const).flatMap((count) =>
+      alternativesFor(part).map(({ name: shelfName, massG }) => ({
+        words: `${count === 2 ? 'two ' : ''}${shelfName}, ${say.mass(count * massG)}`,
+        alternatives: [{ shelfName, count }],
+      })),
+    ),
+  ];
 }

@@ -1,11 +1,11 @@
 import { useMemo } from 'react';
-import { packEndurance } from '../../engine/power/packEndurance';
 import { type PackOffer, smallestPack } from '../../model/advice/packChoice';
 import type { Part } from '../../model/document/types';
-import { drawnPhases, type PowerPlan, powerPlan } from '../../model/power/draws';
-import { isControl, isEngine, lostWithout } from '../../model/power/powerProblems';
+import { type PowerPlan, powerPlan } from '../../model/power/draws';
+import { lostWithout } from '../../model/power/flows';
+import { enduranceOf, isControl, isEngine } from '../../model/power/powerProblems';
 import { type Wiring, wiringOf } from '../../model/power/wiring';
-import { chemistryNames, lastsWords } from '../../model/words/powerWords';
+import { chemistryNames, lastsWords, takesWords } from '../../model/words/powerWords';
 import { useBench, useCommitted } from '../../store/react';
 import { type Readings, useReadings } from '../readings';
 
@@ -14,14 +14,18 @@ export function Packs() {
   const wiring = useCommitted(wiringOf);
   const aircraft = useCommitted((committed) => committed);
   const plan = powerPlan(aircraft);
-  const lasting = useMemo(() => wiring && plan && lastingOf(wiring, plan), [wiring, plan]);
+  const lasting = wiring && plan && enduranceOf(wiring, plan)?.packs;
+  const offers = useMemo(
+    () => new Map(wiring?.packs.map(({ id }) => [id, smallestPack(aircraft, id)])),
+    [wiring, aircraft],
+  );
   if (!wiring || wiring.packs.length === 0) return null;
   return (
     <section className="power-packs" aria-label="Packs">
       <h3>How long they last</h3>
       {plan && (
         <p className="hint">
-          The flight takes {lastsWords(plan.flightS)}, {lastsWords(plan.neededS)} with a reserve of{' '}
+          The flight takes {takesWords(plan.flightS)}, {takesWords(plan.neededS)} with a reserve of{' '}
           {plan.reservePct} %{plan.from === 'fuel profile' ? ', by the fuel profile' : ''}. At mean currents,
           which are estimates until a meter has read them.
         </p>
@@ -34,20 +38,11 @@ export function Packs() {
           plan={plan}
           lastsS={lasting?.get(part.id)?.emptyAtS ?? null}
           usedMah={lasting?.get(part.id)?.usedMah ?? null}
-          offer={smallestPack(aircraft, part.id)}
+          offer={offers.get(part.id) ?? null}
         />
       ))}
     </section>
   );
-}
-
-function lastingOf({ net, units }: Wiring, plan: PowerPlan) {
-  try {
-    return packEndurance(net, drawnPhases(plan, units)).packs;
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    return null;
-  }
 }
 
 interface PackProps {
@@ -107,12 +102,9 @@ function Pack({ part, wiring, plan, lastsS, usedMah, offer }: PackProps) {
 
 /** What is lost with a pack. */
 function fallsWords(wiring: Wiring, part: Part): string {
-  let lost: readonly Part[];
-  try {
-    lost = lostWithout(wiring, part.id);
-  } catch {
-    return '';
-  }
+  const feedsAnything = wiring.feeds.some(({ from }) => from.id === part.id);
+  if (!feedsAnything) return 'It feeds nothing.';
+  const lost = lostWithout(wiring, part.id);
   if (lost.length === 0) return 'If it fails, the others carry on.';
   const groups = [lost.some(isControl) && 'control', lost.some(isEngine) && 'the engine'].filter(Boolean);
   if (groups.length > 0)
@@ -121,6 +113,7 @@ function fallsWords(wiring: Wiring, part: Part): string {
 }
 
 function offerWords({ capacityMah, savedG, cgShiftMm }: PackOffer, say: Readings): string {
+  if (savedG === null) return `${capacityMah} mAh would do; what is aboard is not weighed yet.`;
   const grams = savedG >= 0 ? `saves about ${say.mass(savedG)}` : `weighs about ${say.mass(-savedG)} more`;
   const shift = cgShiftMm && ` and moves the CG ${shiftWords(cgShiftMm.dry, say)} with dry tanks`;
   const lead = savedG >= 0 ? `${capacityMah} mAh would do` : `It takes ${capacityMah} mAh`;

@@ -1,11 +1,11 @@
-import { chemistries } from '../../engine/power/cells';
 import { feed, setPower, unfeed } from '../../model/document/powerEdits';
 import type { Aircraft, Part, PartPower, PowerSupply } from '../../model/document/types';
-import { packOfMass, typicalRegulator, typicalUses } from '../../model/power/typical';
-import { chemistryNames } from '../../model/words/powerWords';
+import { isSameUse, packOfMass, typicalRegulator, typicalUses } from '../../model/power/typical';
 import { useCommitted } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
+import { changed, Figure, type Of, partOf, powerOf } from './Figure';
+import { PackFields } from './PackFields';
 
 const kinds = [
   { value: 'none', label: 'Not in the wiring' },
@@ -15,9 +15,6 @@ const kinds = [
   { value: 'both', label: 'Draws current, and regulates for others' },
 ] as const;
 type Kind = (typeof kinds)[number]['value'];
-
-const partOf = (id: string) => (aircraft: Aircraft) => aircraft.parts.find((part) => part.id === id);
-const powerOf = (id: string) => (aircraft: Aircraft) => partOf(id)(aircraft)?.power;
 
 function kindOf(power: PartPower | undefined): Kind {
   if (!power) return 'none';
@@ -67,86 +64,11 @@ export function PartWiring({ id, name }: { readonly id: string; readonly name: s
   );
 }
 
-interface Of {
-  readonly id: string;
-  readonly name: string;
-}
-
-type Section = 'pack' | 'use' | 'regulator';
-
-/** Changes figures of one section of a part's wiring. */
-function changed<K extends Section>(
-  aircraft: Aircraft,
-  id: string,
-  section: K,
-  change: Partial<NonNullable<PartPower[K]>>,
-): Aircraft {
-  const power = powerOf(id)(aircraft);
-  const before = power?.[section];
-  return before ? setPower(aircraft, id, { ...power, [section]: { ...before, ...change } }) : aircraft;
-}
-
-interface FigureProps<K extends Section> extends Of {
-  readonly section: K;
-  readonly field: keyof NonNullable<PartPower[K]> & string;
-  readonly label: string;
-  readonly unit: string;
-  /** What an empty field means; without it there must be a figure. */
-  readonly empty?: string;
-}
-
-function Figure<K extends Section>({ id, name, section, field, label, unit, empty }: FigureProps<K>) {
-  const put = (aircraft: Aircraft, value: number | undefined) =>
-    changed(aircraft, id, section, { [field]: value } as Partial<NonNullable<PartPower[K]>>);
-  return (
-    <Measure
-      label={label}
-      quantity="number"
-      suffix={unit}
-      step={`Change ${label.toLowerCase()} of ${name}`}
-      read={(aircraft) => {
-        const from = powerOf(id)(aircraft)?.[section] as Readonly<Record<string, unknown>> | undefined;
-        const value = from?.[field];
-        return typeof value === 'number' ? value : null;
-      }}
-      write={put}
-      {...(empty !== undefined && { empty: { means: empty, write: (aircraft) => put(aircraft, undefined) } })}
-    />
-  );
-}
-
-const chemistryOptions = chemistries.map((value) => ({ value, label: chemistryNames[value] }));
-
-function PackFields({ id, name }: Of) {
-  const figure = { id, name, section: 'pack' } as const;
-  return (
-    <>
-      <Choice
-        label="Cells of"
-        options={chemistryOptions}
-        step={`Change the cells of ${name}`}
-        read={(aircraft) => powerOf(id)(aircraft)?.pack?.chemistry ?? 'lipo'}
-        write={(aircraft, value) =>
-          changed(aircraft, id, 'pack', { chemistry: value as (typeof chemistries)[number] })
-        }
-      />
-      <Figure {...figure} field="cells" label="In series" unit="" />
-      <Figure {...figure} field="capacityMah" label="Capacity" unit="mAh" />
-      <Figure {...figure} field="usablePct" label="To be used" unit="%" empty="as is common" />
-      <Figure {...figure} field="maxA" label="Good for" unit="A" empty="not judged" />
-      <Figure {...figure} field="milliohm" label="Resistance" unit="mΩ" empty="as is common" />
-      <p className="hint">
-        The mass is on the part’s card. Charge away from the model, on a surface that cannot burn; a pack that
-        is swollen, dented or hot is not flown.
-      </p>
-    </>
-  );
-}
-
 const useOptions = typicalUses.map(({ name }, at) => ({ value: String(at), label: name }));
 
 function UseFields({ id, name }: Of) {
   const follows = useCommitted((aircraft) => powerOf(id)(aircraft)?.use?.followsThrottle ?? false);
+  const measured = useCommitted((aircraft) => powerOf(id)(aircraft)?.use?.measured ?? false);
   const figure = { id, name, section: 'use' } as const;
   return (
     <>
@@ -156,7 +78,7 @@ function UseFields({ id, name }: Of) {
         step={`Typical figures for ${name}`}
         read={(aircraft) => {
           const use = powerOf(id)(aircraft)?.use;
-          const at = typicalUses.findIndex((typical) => typical.use === use);
+          const at = typicalUses.findIndex((typical) => isSameUse(typical.use, use));
           return at < 0 ? '' : String(at);
         }}
         write={(aircraft, at) => {
@@ -178,6 +100,11 @@ function UseFields({ id, name }: Of) {
         read={(aircraft) => powerOf(id)(aircraft)?.use?.followsThrottle ?? false}
         write={(aircraft, on) => changed(aircraft, id, 'use', { followsThrottle: on || undefined })}
       />
+      <p className="hint">
+        {measured
+          ? 'The currents were read from a meter.'
+          : 'The currents are typical or from a datasheet: estimates until a meter has read them.'}
+      </p>
       <Tick
         label="Read from a meter"
         step={`Source of the currents of ${name}`}

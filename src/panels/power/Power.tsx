@@ -1,5 +1,7 @@
 import './power.css';
-import type { Aircraft } from '../../model/document/types';
+import { listed } from '../../model/document/inWords';
+import { shownText } from '../../model/document/names';
+import type { Aircraft, Part, Role } from '../../model/document/types';
 import { powerProblems } from '../../model/power/powerProblems';
 import { powerCount } from '../../model/words/powerWords';
 import { useBench, useCommitted, useSteadyList, useView } from '../../store/react';
@@ -23,6 +25,7 @@ export function Power() {
         <div className="power-rooms">
           <div className="power-main">
             <Problems problems={problems} />
+            <EverythingAboard />
             <Wires problems={problems} />
             <Unwired />
             <Flight />
@@ -61,8 +64,35 @@ function Chosen() {
   return <PartWiring key={id} id={id} name={name} />;
 }
 
-const unwired = ({ parts }: Aircraft) =>
-  parts.filter(({ power, role }) => power === undefined && role !== 'ballast');
+/** What is likely to be electric stands first, as it is aboard otherwise. */
+const ELECTRIC: readonly Role[] = ['energy', 'radio', 'control', 'powerplant', 'payload'];
+
+const unwired = ({ parts }: Aircraft) => {
+  const rank = ({ role }: Part) => (ELECTRIC.includes(role) ? ELECTRIC.indexOf(role) : ELECTRIC.length);
+  return parts
+    .filter(({ power, role }) => power === undefined && role !== 'ballast')
+    .toSorted((a, b) => rank(a) - rank(b));
+};
+
+/** What is wired and not aboard in every load state. */
+function takenOut({ parts, switches = [] }: Aircraft): readonly string[] {
+  const without = new Set(
+    switches.flatMap(({ positions }) => positions.flatMap(({ without: gone = [] }) => gone)),
+  );
+  return parts.flatMap(({ id, name, power }) => (power && without.has(id) ? [shownText(name)] : []));
+}
+
+/** Says that load states are not looked at, where one of them leaves something out that is wired. */
+function EverythingAboard() {
+  const names = useCommitted(useSteadyList(takenOut));
+  if (names.length === 0) return null;
+  return (
+    <p className="hint">
+      Judged with everything aboard: {listed(names)}, which a load state leaves out,{' '}
+      {names.length > 1 ? 'are' : 'is'} taken to be there.
+    </p>
+  );
+}
 
 /** What is not in the wiring, to be chosen. */
 function Unwired() {

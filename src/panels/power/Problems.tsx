@@ -17,14 +17,15 @@ export function Problems({ problems }: { readonly problems: readonly PowerProble
       </p>
     );
   }
+  // Things may have the same name, so that their sentences are the same too.
   return (
     <ul className="power-problems">
-      {problems.map((problem) => {
+      {problems.map((problem, at) => {
         const sentence = powerSentence(problem);
         const working = powerWorking(aircraft, problem);
         const id = 'part' in problem ? problem.part.id : null;
         return (
-          <li key={sentence} data-tone={problem.severity}>
+          <li key={`${at} ${sentence}`} data-tone={problem.severity}>
             <Icon name={signs[problem.severity]} />
             <div>
               <p>

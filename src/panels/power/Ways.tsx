@@ -58,7 +58,7 @@ function WaysTable({ ways }: { readonly ways: readonly PackWay[] }) {
         </thead>
         <tbody>
           {ways.map((way, at) => (
-            <tr key={way.name}>
+            <tr key={way.id}>
               <th scope="row">{way.name}</th>
               <td className="figure">{say.mass(way.massG)}</td>
               <td className="figure">
@@ -95,8 +95,7 @@ function WaysTable({ ways }: { readonly ways: readonly PackWay[] }) {
 }
 
 function ballastWords({ ballast }: PackWay, say: Readings): string {
-  if (!ballast) return 'none does it';
-  return ballast.at === null ? 'none' : `${say.mass(ballast.massG)} in the ${ballast.at}`;
+  return typeof ballast === 'string' ? ballast : `${say.mass(ballast.massG)} in the ${ballast.at}`;
 }
 
 function together({ falls }: PackWay): string {

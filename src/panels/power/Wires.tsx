@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Part } from '../../model/document/types';
-import { meanAt } from '../../model/power/draws';
-import { flowAt, type PowerProblem } from '../../model/power/powerProblems';
+import { atFull, flowAt, wiringIslands } from '../../model/power/flows';
+import type { PowerProblem } from '../../model/power/powerProblems';
 import { type Wiring, wiringOf } from '../../model/power/wiring';
 import { ampWords, voltWords } from '../../model/words/powerWords';
 import { useBench, useCommitted, useView } from '../../store/react';
@@ -57,12 +57,19 @@ export function Wires({ problems }: { readonly problems: readonly PowerProblem[]
             top={yOf(node)}
             says={volts.get(node.part.id) ?? ''}
             selected={node.part.id === selectedId}
-            problem={problems.find((problem) => 'part' in problem && problem.part.id === node.part.id)}
+            problem={problems.find((problem) => isAt(problem, node.part.id))}
           />
         ))}
       </div>
     </div>
   );
+}
+
+/** Whether a problem is shown at a part; that of a connector where it leads to. */
+function isAt(problem: PowerProblem, id: string): boolean {
+  if (problem.kind === 'starved') return problem.packs.some((pack) => pack.id === id);
+  if (problem.kind === 'over-current') return (problem.to ?? problem.part).id === id;
+  return 'part' in problem && problem.part.id === id;
 }
 
 interface NodeProps {
@@ -94,16 +101,17 @@ function Node({ part, left, top, says, selected, problem }: NodeProps) {
 
 /** What stands beside each name: a pack’s current and a unit’s voltage, at full throttle with packs at their nominal voltage. */
 function voltsOf(wiring: Wiring): ReadonlyMap<string, string> {
-  try {
-    const flow = flowAt(wiring, 'nominalV', (part) => meanAt(part, 100));
-    return new Map([
-      ...wiring.packs.map(({ id }): [string, string] => [id, ampWords(flow.packA.get(id) ?? 0)]),
-      ...wiring.units.map(({ id }): [string, string] => {
-        const volts = flow.unitV.get(id);
-        return [id, volts == null ? 'not fed' : voltWords(volts)];
-      }),
-    ]);
-  } catch {
-    return new Map();
-  }
+  return new Map(wiringIslands(wiring).flatMap(islandVolts));
+}
+
+function islandVolts(island: Wiring): readonly (readonly [string, string])[] {
+  const flow = flowAt(island, 'nominalV', atFull);
+  if (!flow) return [...island.packs, ...island.units].map(({ id }) => [id, 'too much']);
+  return [
+    ...island.packs.map(({ id }) => [id, ampWords(flow.packA.get(id) ?? 0)] as const),
+    ...island.units.map(({ id }) => {
+      const volts = flow.unitV.get(id);
+      return [id, volts == null ? 'not fed' : voltWords(volts)] as const;
+    }),
+  ];
 }

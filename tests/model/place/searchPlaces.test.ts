@@ -8,7 +8,7 @@ import { applyArrangement } from '../../../src/model/place/applyArrangement';
 import { flyingPositions } from '../../../src/model/place/loadCases';
 import type { PlaceSettings } from '../../../src/model/place/placeSettings';
 import { type PlaceFound, searchPlaces } from '../../../src/model/place/searchPlaces';
-import { variantsOf } from '../../../src/model/place/variants';
+import { otherPacks, variantsOf } from '../../../src/model/place/variants';
 import { now, solve } from '../../engine/place/solver';
 import { redshank } from './bench';
 
@@ -78,6 +78,41 @@ describe('what is offered for an aircraft', () => {
     if ('fault' in outcome) throw new Error(outcome.fault);
     const alone = variants.map(
       (one) => found(one.aircraft).answer.best?.ballastG ?? Number.POSITIVE_INFINITY,
+    );
+    expect(outcome.answer.best?.ballastG).toBe(Math.min(...alone));
+    expect(outcome.answer.proved).toBe(true);
+  });
+
+  test('one of the packs that suffice: no worse than any of them alone, and proved over all', () => {
+    const plain = redshank(530);
+    const [pack, camera] = plain.parts;
+    // 30 A for five minutes with a fifth in reserve: 3000 mAh ÷ 80 % = 3750.
+    const aircraft: Aircraft = {
+      ...plain,
+      powerFlight: { phases: [{ name: 'Flight', durationS: 300, throttlePct: 100 }], reservePct: 20 },
+      parts: [
+        { ...pack!, power: { pack: { chemistry: 'lipo', cells: 4, capacityMah: 4500 } } },
+        {
+          ...camera!,
+          power: {
+            use: { kind: 'motor', minV: 9, maxV: 20, meanA: 30, peakA: 30 },
+            fedBy: [{ from: 'pack' }],
+          },
+        },
+        ...plain.parts.slice(2),
+      ],
+    };
+    const packs = otherPacks(aircraft, aircraft.parts[0]!).slice(0, 1);
+    expect(packs.map(({ capacityMah }) => capacityMah)).toEqual([4000]);
+    const variants = variantsOf(aircraft, { pack: packs.map(({ capacityMah }) => ({ capacityMah })) });
+    if ('fault' in variants) throw new Error(variants.fault);
+    const outcome = searchPlaces(
+      { variants, settings: { down: LEVEL }, probability: null },
+      { solve, now, timeMs: 120_000 },
+    );
+    if ('fault' in outcome) throw new Error(outcome.fault);
+    const alone = variants.map(
+      (each) => found(each.aircraft).answer.best?.ballastG ?? Number.POSITIVE_INFINITY,
     );
     expect(outcome.answer.best?.ballastG).toBe(Math.min(...alone));
     expect(outcome.answer.proved).toBe(true);

@@ -1,16 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cellFigures, chemistries, typicalPackMass } from '../../../src/engine/power/cells';
+import { cellFigures, chemistries } from '../../../src/engine/power/cells';
 import { removeItem } from '../../../src/model/document/edit';
 import { feed, setPower, unfeed } from '../../../src/model/document/powerEdits';
 import type { Aircraft, Part, PartPower, PowerPack, PowerUse } from '../../../src/model/document/types';
 import { chooseVariant } from '../../../src/model/document/variants';
 import { judgeFully } from '../../../src/model/judgement/judgeFully';
 import { withPower } from '../../../src/model/judgement/withPower';
-import { isControl, lostWithout, powerProblems } from '../../../src/model/power/powerProblems';
+import { lostWithout } from '../../../src/model/power/flows';
+import { isControl, powerProblems } from '../../../src/model/power/powerProblems';
 import { wiringOf } from '../../../src/model/power/wiring';
 import { aircraftFaults } from '../../../src/model/reading/faults';
-import { powerCount, powerSentence, powerWorking } from '../../../src/model/words/powerWords';
+import {
+  lastsWords,
+  powerCount,
+  powerSentence,
+  powerWorking,
+  takesWords,
+} from '../../../src/model/words/powerWords';
 import { demo } from '../../demo/demoAircraft';
 import { seed } from '../../seed';
 import { aircraftOf, boxPart } from '../aircraft';
@@ -173,6 +180,32 @@ describe('what fails together', () => {
     expect(powerProblems(feed(apart, 'servo', { from: 'other' }))).toEqual([]);
   });
 
+  it('what nothing fed before, or had too little anyway, is not lost with a pack that never fed it', () => {
+    const { id: _id, ...bare } = part('x', uses(ignition));
+    const aircraft = wired(
+      part('pack', lipo(2)),
+      part('servo', uses(servo(4.8, 8.4), 'pack')),
+      { ...bare, id: 'ignition', name: 'ignition' },
+      part('spare', lipo(2)),
+      part('thirsty', uses(servo(9, 12), 'pack')),
+    );
+    expect(kinds(aircraft)).toEqual(['unfed bad', 'too-low bad', 'idle-pack caution']);
+    expect(lostWithout(wiringOf(aircraft)!, 'spare')).toEqual([]);
+    expect(lostWithout(wiringOf(aircraft)!, 'pack').map(({ id }) => id)).toEqual(['servo', 'thirsty']);
+  });
+
+  it('where the pack that is left cannot give it, all that hangs on both is lost, and nothing else is said', () => {
+    // 2000 mΩ: 7.4 V ÷ 2 Ω = 3.7 A at the most; 5 A are drawn.
+    const aircraft = wired(
+      part('main', lipo(2, 20_000)),
+      part('weak', lipo(2, 2000, { milliohm: 2000 })),
+      part('servo', uses(servo(4, 8.4, 5, 5), 'main', 'weak')),
+    );
+    expect(kinds(aircraft)).toEqual([]);
+    expect(lostWithout(wiringOf(aircraft)!, 'main').map(({ id }) => id)).toEqual(['servo']);
+    expect(lostWithout(wiringOf(aircraft)!, 'weak')).toEqual([]);
+  });
+
   it('one pack for motor and receiver is usual where it is electric: worth a look, no more', () => {
     expect(kinds({ ...oneForBoth, kind: 'electric' })).toEqual(['falls-together caution']);
   });
@@ -223,6 +256,60 @@ describe('what is left open', () => {
       part('servo', uses({ ...servo(4.8, 6, 400, 400) }, 'switch')),
     );
     expect(kinds(aircraft).some((kind) => kind.endsWith('bad'))).toBe(true);
+  });
+
+  it('what one piece of the wiring cannot give hides nothing of another, and no voltage is below 0', () => {
+    // 100 mAh of two cells: 0.3 Ω. At 400 A nothing is left of 6.6 V.
+    const hungry = (meanA: number) =>
+      wired(
+        part('small', lipo(2, 100)),
+        part('motor', uses({ ...servo(4.8, 9, meanA, 400), kind: 'motor' }, 'small')),
+        part('other', lipo(2)),
+        part('servo', uses(servo(4.8, 6), 'other')),
+      );
+    expect(sentences(hungry(400))).toEqual([
+      'Nearly used up, “small” cannot give what is drawn at full throttle, at any voltage.',
+      '“servo” gets up to 8.4 V and takes at most 6.0 V.',
+    ]);
+    // 0.1 A for 12 min are 20 mAh of 80: only the peak is too much, and that is no fault yet.
+    expect(kinds(hungry(0.1))).toEqual(['too-high bad', 'starved caution']);
+  });
+});
+
+describe('words', () => {
+  it('the sum follows the way that gives the voltage, past a regulator and among several feeders', () => {
+    const aircraft = wired(
+      part('low', { pack: { chemistry: 'life', cells: 2, capacityMah: 2000 } }),
+      part('high', lipo(3)),
+      part('switch', regulator(6, 10, 'high')),
+      part('servo', {
+        use: servo(4.8, 6),
+        fedBy: [{ from: 'low' }, { from: 'switch', pastRegulator: true }],
+      }),
+    );
+    const problem = powerProblems(aircraft)!.find(({ kind }) => kind === 'too-high')!;
+    // Iron phosphate gives 2 · 3.65 = 7.3 V; three cells past the regulator 3 · 4.2 = 12.6 V.
+    expect(powerWorking(aircraft, problem)).toEqual([
+      'high: 3 cells × 4.20 V = 12.6 V freshly charged',
+      'high → switch → servo: 12.6 V',
+    ]);
+  });
+
+  it('a pack is never said to last longer than it does, nor a flight to be shorter', () => {
+    expect([59.9, 60, 119, 3600, 5100].map(lastsWords)).toEqual([
+      '59 s',
+      '1 min',
+      '1 min',
+      '1 h',
+      '1 h 25 min',
+    ]);
+    expect([58.1, 60, 61, 720.0000001, 3601].map(takesWords)).toEqual([
+      '59 s',
+      '1 min',
+      '2 min',
+      '12 min',
+      '1 h 1 min',
+    ]);
   });
 });
 
@@ -285,16 +372,4 @@ describe('demo aircraft', () => {
     const alone = removeItem(aircraft, 'receiver-pack-2');
     expect(lostWithout(wiringOf(alone)!, 'receiver-pack-1').some(isControl)).toBe(true);
   });
-});
-
-it('what packs weigh by their kind lies in the published range of whole packs', () => {
-  // Specific energy of lithium-ion cells 100 to 265 Wh/kg, NiMH 60 to 120 Wh/kg (Linden's Handbook of Batteries, from
-  // memory); a pack with its wires and wrap stores less, never more.
-  for (const chemistry of chemistries) {
-    const { massG, plusMinusG } = typicalPackMass(chemistry, 3, 5000);
-    const wh = (3 * cellFigures[chemistry].nominalV * 5000) / 1000;
-    const lightest = massG - plusMinusG;
-    expect((1000 * wh) / lightest).toBeLessThan(chemistry === 'nimh' ? 120 : 265);
-    expect((1000 * wh) / massG).toBeGreaterThan(50);
-  }
 });
