@@ -1,0 +1,122 @@
+import { useEffect, useId, useRef } from 'react';
+import { mirroredTrace } from '../../interaction/trace';
+import { headOf, kiloBytesOf, type Laid } from '../../model/document/traces';
+import { formatLength } from '../../model/units';
+import { useBench, useTrace, useView } from '../../store/react';
+import type { TraceStep } from '../../store/traceStore';
+
+const STEPS: readonly { readonly step: TraceStep; readonly label: string }[] = [
+  { step: 'length', label: 'Scale by a length…' },
+  { step: 'level', label: 'Square by a line…' },
+  { step: 'move', label: 'Move…' },
+];
+
+interface TraceChoicesProps {
+  readonly laid: Laid;
+  readonly onChoose: () => void;
+}
+
+/** All that can be done with a drawing that lies there. */
+export function TraceChoices({ laid, onChoose }: TraceChoicesProps) {
+  const { trace: store } = useBench();
+  const units = useView((state) => state.units);
+  const kept = useTrace((all) => all.isKept());
+  const { trace, picture } = laid;
+  const locked = trace.locked === true;
+  const size = headOf(picture);
+  const put = (label: string, change: Partial<Laid['trace']>) => store.put(label, { ...trace, ...change });
+  return (
+    <>
+      <div className="trace-row">
+        {STEPS.map(({ step, label }) => (
+          <button
+            key={step}
+            type="button"
+            className="button"
+            disabled={locked}
+            onClick={() => store.begin(step)}
+          >
+            {label}
+          </button>
+        ))}
+        <button
+          type="button"
+          className="button"
+          disabled={locked || !size}
+          onClick={() => size && store.put('Mirror the drawing', mirroredTrace(trace, size))}
+        >
+          Mirror
+        </button>
+      </div>
+      {size && (
+        <p className="hint">
+          It is {formatLength(size.widthPx * trace.mmPerPx, units)} wide as it lies, a pixel{' '}
+          {formatLength(trace.mmPerPx, units, { fine: true })}.
+        </p>
+      )}
+      <Opacity laid={laid} />
+      <label className="trace-tick">
+        <input
+          type="checkbox"
+          checked={locked}
+          onChange={({ target }) =>
+            put(target.checked ? 'Hold the drawing' : 'Let go of the drawing', { locked: target.checked })
+          }
+        />
+        Hold it where it lies
+      </label>
+      <label className="trace-tick">
+        <input type="checkbox" checked={kept} onChange={({ target }) => store.keep(target.checked)} />
+        Keep it in the file: {kiloBytesOf(picture)} kB
+      </label>
+      {!kept && (
+        <p className="hint">Now this tab alone keeps it, as long as it is open; it is not in the file.</p>
+      )}
+      <div className="trace-row">
+        <button type="button" className="button" disabled={locked} onClick={onChoose}>
+          Another picture…
+        </button>
+        <button type="button" className="button" onClick={store.remove}>
+          Remove
+        </button>
+      </div>
+    </>
+  );
+}
+
+/** Followed by the stage while it is slid; one step once it is let go. */
+function Opacity({ laid }: { readonly laid: Laid }) {
+  const { trace: store } = useBench();
+  const id = useId();
+  const slider = useRef<HTMLInputElement>(null);
+  const { opacity } = laid.trace;
+  useEffect(() => {
+    const input = slider.current;
+    // React hears only of the sliding; the browser’s own event tells when it is let go.
+    const letGo = () => {
+      const now = store.shown();
+      if (now) store.put('Opacity of the drawing', now.trace);
+    };
+    input?.addEventListener('change', letGo);
+    return () => input?.removeEventListener('change', letGo);
+  }, [store]);
+  return (
+    <div className="trace-opacity">
+      <label htmlFor={id}>Opacity</label>
+      <input
+        ref={slider}
+        id={id}
+        type="range"
+        min={5}
+        max={100}
+        step={5}
+        value={Math.round(opacity * 100)}
+        aria-valuetext={`${Math.round(opacity * 100)} %`}
+        onInput={({ currentTarget }) =>
+          store.preview({ ...laid.trace, opacity: Number(currentTarget.value) / 100 })
+        }
+        onChange={() => {}}
+      />
+    </div>
+  );
+}
