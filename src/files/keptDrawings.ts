@@ -3,7 +3,7 @@ import { readDrawing } from '../model/reading/keptDrawing';
 import type { Bench } from '../store/bench';
 import type { TextStorage } from './storage';
 
-const keyOf = (fleetId: string): string => `counterpoise drawings ${fleetId}`;
+const keyOf = (fleetId: string): string => `counterpoise.drawings.${fleetId}`;
 
 /** Keeps the drawings that are in no file for as long as the tab is open, a reload included. */
 export function keepDrawings({ trace, document, notice }: Bench, storage: TextStorage): void {

@@ -19,7 +19,7 @@ export function TraceStepWords({ step, laid }: TraceStepProps) {
   return (
     <>
       <p role="status">{both ? 'Type how long it is in truth.' : asked(step, points.length)}</p>
-      {both && <KnownLength laid={laid} />}
+      {both && <TypedLength laid={laid} />}
       <div className="trace-row">
         {points.length > 0 && (
           <button type="button" className="button" onClick={() => trace.begin(step)}>
@@ -49,7 +49,7 @@ function asked(step: TraceStep, count: number): string {
   }
 }
 
-function KnownLength({ laid }: { readonly laid: Laid }) {
+function TypedLength({ laid }: { readonly laid: Laid }) {
   const { trace } = useBench();
   const units = useView((state) => state.units);
   const points = useTrace(({ api }) => api.getState().points);
