@@ -25,10 +25,14 @@ export async function openPicture(bench: Bench, file: File): Promise<void> {
     throw new Error(
       `${file.name} is too large: expected at most ${MOST_PIXELS / 1e6} million pixels, got ${widthPx} × ${heightPx}`,
     );
+  const { trace } = bench;
+  trace.setOpen(true);
+  if (trace.shown()?.trace.locked) throw new Error(HELD);
   const image = await reduced(new Blob([bytes], { type: `image/${kind}` }), file.name);
-  bench.trace.setOpen(true);
-  bench.trace.lay(image);
+  trace.lay(image);
 }
+
+const HELD = 'the drawing that lies there is held: let go of it first';
 
 function noPicture(name: string, bytes: Uint8Array): string {
   const start = new TextDecoder().decode(bytes.subarray(0, 2000));

@@ -24,16 +24,18 @@ export function TraceChoices({ laid, onChoose }: TraceChoicesProps) {
   const { trace, picture } = laid;
   const locked = trace.locked === true;
   const size = headOf(picture);
+  const unseen = useView(({ attitude, looking }) => unseenWords(attitude.pitchDeg === 0 && attitude.rollDeg === 0, looking.quiet));
   const put = (label: string, change: Partial<Laid['trace']>) => store.put(label, { ...trace, ...change });
   return (
     <>
+      {unseen && <p className="hint">{unseen}</p>}
       <div className="trace-row">
         {STEPS.map(({ step, label }) => (
           <button
             key={step}
             type="button"
             className="button"
-            disabled={locked}
+            disabled={locked || unseen !== null}
             onClick={() => store.begin(step)}
           >
             {label}
@@ -83,6 +85,14 @@ export function TraceChoices({ laid, onChoose }: TraceChoicesProps) {
     </>
   );
 }
+
+/** Why it is not seen just now; null where it is. */
+const unseenWords = (level: boolean, quiet: boolean): string | null =>
+  quiet
+    ? 'It is hidden while the stage is quiet.'
+    : level
+      ? null
+      : 'It is hidden while the aircraft is held otherwise than level.';
 
 /** Followed by the stage while it is slid; one step once it is let go. */
 function Opacity({ laid }: { readonly laid: Laid }) {

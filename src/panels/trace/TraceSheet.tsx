@@ -1,5 +1,5 @@
 import './trace.css';
-import { useContext } from 'react';
+import { useContext, useEffect, useRef } from 'react';
 import { useBench, useTrace, useView } from '../../store/react';
 import { Refusal } from '../fields/EditButton';
 import { FilesContext } from '../filesContext';
@@ -17,9 +17,16 @@ export function TraceSheet() {
   const step = useTrace(({ api }) => api.getState().step);
   const fault = useTrace(({ api }) => api.getState().fault);
   const laid = useTrace((store) => store.shown());
+  const sheet = useRef<HTMLElement>(null);
+  // Where the focus goes when the sheet opens, and when a step that had it is over.
+  useEffect(() => {
+    if (step === null) sheet.current?.focus({ preventScroll: true });
+  }, [step]);
   const choose = () => void files?.openPicture();
   return (
     <section
+      ref={sheet}
+      tabIndex={-1}
       className="trace-sheet"
       data-testid="trace"
       data-step={step}

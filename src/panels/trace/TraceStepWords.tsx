@@ -18,7 +18,7 @@ export function TraceStepWords({ step, laid }: TraceStepProps) {
   const both = step === 'length' && points.length === 2;
   return (
     <>
-      <p role="status">{both ? 'Type how long it is in truth.' : asked(step, points.length)}</p>
+      <p role="status">{both ? 'Type its true length.' : asked(step, points.length)}</p>
       {both && <TypedLength laid={laid} />}
       <div className="trace-row">
         {points.length > 0 && (

@@ -8,7 +8,7 @@ import { useTraceMove } from './useTraceMove';
 
 /** Takes the stage for as long as a drawing is being laid: a cross to point with, or the drawing in hand. */
 export function TraceHand() {
-  const step = useTrace((trace) => trace.api.getState().step);
+  const step = useTrace((trace) => (trace.shown() ? trace.api.getState().step : null));
   const view = useView((state) => state.view);
   if (step === null || view === 'free') return null;
   return step === 'move' ? <Mover view={view} /> : <Pointer key={step} step={step} view={view} />;

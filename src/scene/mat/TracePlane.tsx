@@ -3,7 +3,7 @@ import { useEffect, useMemo } from 'react';
 import { DoubleSide, PlaneGeometry, SRGBColorSpace, TextureLoader } from 'three';
 import { asSeen, type ViewPlace } from '../../interaction/trace';
 import { headOf } from '../../model/document/traces';
-import { useBench, useTrace } from '../../store/react';
+import { useBench, useTrace, useView } from '../../store/react';
 import { drawingPlane } from '../frame/drawingPlane';
 import { useIsTilted } from '../frame/tilt';
 import { useGroundMm } from '../frame/useGround';
@@ -14,11 +14,12 @@ const ON_THE_MAT = -18;
 /** In front of the mat, mm. */
 const OVER_MAT_MM = 0.5;
 
-/** The drawing under the elevation shown; none while the aircraft is held otherwise than level. */
+/** The drawing under the elevation shown; none while the aircraft is held otherwise than level, or the stage is quiet. */
 export function TracePlane() {
   const there = useTrace((trace) => trace.shown() !== null);
   const tilted = useIsTilted();
-  return there && !tilted ? <Laid /> : null;
+  const quiet = useView(({ looking }) => looking.quiet);
+  return there && !tilted && !quiet ? <Laid /> : null;
 }
 
 function Laid() {
