@@ -5,7 +5,13 @@ import { type Bench, drag, expectClean, middleOf, openBench, settled, showView }
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 1440, height: 900, plainFiles: true, graphics: 'unpainted', reducedMotion: true });
+  bench = await openBench({
+    width: 1440,
+    height: 900,
+    plainFiles: true,
+    graphics: 'unpainted',
+    reducedMotion: true,
+  });
 });
 afterAll(() => bench.close());
 
@@ -107,7 +113,9 @@ test('a drawing is laid under the side view, scaled by clicks, squared by keys, 
   const laid = await shown();
   expect([laid.steps, laid.fits]).toEqual([0, first.fits]);
   expect(await page.evaluate(() => Object.keys(sessionStorage).join())).toContain('counterpoise.drawings.');
-  await sheet().getByLabel(/^Keep it in the file: \d+ kB$/).check();
+  await sheet()
+    .getByLabel(/^Keep it in the file: \d+ kB$/)
+    .check();
   const kept = await shown();
   expect([kept.kept, kept.steps]).toEqual([true, 1]);
   expect(kept.trace).toEqual(laid.trace);

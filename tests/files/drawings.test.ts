@@ -4,8 +4,8 @@ import { blankAircraft } from '../../src/model/document/blank';
 import { writeAircraft } from '../../src/model/document/write';
 import { packLine, unpackLine } from '../../src/model/history/packing';
 import { createBench } from '../../src/store/bench';
-import { mapStorage } from './mapStorage';
 import { image, pngOf } from '../model/drawing';
+import { mapStorage } from './mapStorage';
 
 function sideBench() {
   const bench = createBench(blankAircraft(), { view: 'side' });

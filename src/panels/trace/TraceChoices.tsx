@@ -24,7 +24,9 @@ export function TraceChoices({ laid, onChoose }: TraceChoicesProps) {
   const { trace, picture } = laid;
   const locked = trace.locked === true;
   const size = headOf(picture);
-  const unseen = useView(({ attitude, looking }) => unseenWords(attitude.pitchDeg === 0 && attitude.rollDeg === 0, looking.quiet));
+  const unseen = useView(({ attitude, looking }) =>
+    unseenWords(attitude.pitchDeg === 0 && attitude.rollDeg === 0, looking.quiet),
+  );
   const put = (label: string, change: Partial<Laid['trace']>) => store.put(label, { ...trace, ...change });
   return (
     <>

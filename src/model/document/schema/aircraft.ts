@@ -37,7 +37,7 @@ import { massFrom, sizeFrom } from './sources';
 import { structurePiece } from './structure';
 import { loadSwitch } from './switches';
 import { tensor } from './tensor';
-import { trace, traceImage, traceViews } from './traces';
+import { traceImages, traces } from './traces';
 import { variants } from './variants';
 import { day, weighIn } from './weighIn';
 
@@ -243,8 +243,8 @@ export const aircraft = record(
     powerFlight: v.optional(powerFlight),
     weighIns: about(v.optional(list(weighIn)), 'the log of weigh-ins, in the order that they were made'),
     variants: v.optional(variants),
-    traces: about(v.optional(list(trace, traceViews.length)), 'drawings under the elevations'),
-    traceImages: about(v.optional(list(traceImage, traceViews.length)), 'their images'),
+    traces,
+    traceImages,
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),
   },
   'One aircraft on the bench. Lengths in mm from the datum (station aft +, buttline right +, waterline up +), masses in g, angles in degrees. Unknown keys are kept.',

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { about, angleDeg, choice, flag, placeMm, record, unit } from './fields';
+import { about, angleDeg, choice, flag, list, placeMm, record, unit } from './fields';
 
 export const traceViews = ['side', 'top', 'front'] as const;
 
@@ -49,3 +49,6 @@ export const traceImage = record(
   },
   'the image of a trace; apart from its place, so that moving it does not copy it',
 );
+
+export const traces = about(v.optional(list(trace, traceViews.length)), 'drawings under the elevations');
+export const traceImages = about(v.optional(list(traceImage, traceViews.length)), 'their images');
