@@ -78,11 +78,11 @@ test('a drawing is laid under the side view, scaled by clicks, squared by keys, 
   }, first.image!);
   expect(natural).toEqual([1600, 400]);
 
-  await sheet().getByRole('button', { name: 'Scale by a length…' }).click();
+  await sheet().getByRole('button', { name: 'Scale…' }).click();
   const middle = await middleOf(page, '[data-testid=trace-hand]');
   await page.keyboard.press('Escape');
   await hand().waitFor({ state: 'detached' });
-  await sheet().getByRole('button', { name: 'Scale by a length…' }).click();
+  await sheet().getByRole('button', { name: 'Scale…' }).click();
   await page.mouse.click(middle.x - 200, middle.y);
   await sheet().getByText('Now its other end.').waitFor();
   await page.mouse.click(middle.x + 200, middle.y);
@@ -98,15 +98,15 @@ test('a drawing is laid under the side view, scaled by clicks, squared by keys, 
   const factor = 1000 / (400 * first.mmPerStagePx);
   expect(scaled.trace!.mmPerPx / first.trace!.mmPerPx).toBeCloseTo(factor, 6);
 
-  await sheet().getByRole('button', { name: 'Square by a line…' }).click();
+  await sheet().getByRole('button', { name: 'Square…' }).click();
   await hand().waitFor();
   await page.keyboard.press('Enter');
-  for (let i = 0; i < 20; i += 1) await page.keyboard.press('Shift+ArrowRight');
-  for (let i = 0; i < 2; i += 1) await page.keyboard.press('Shift+ArrowDown');
+  for (let i = 0; i < 10; i += 1) await page.keyboard.press('Shift+ArrowRight');
+  await page.keyboard.press('Shift+ArrowDown');
   await page.keyboard.press('Enter');
   await hand().waitFor({ state: 'detached' });
-  // Right 200 and down 20: its slope undone.
-  expect((await shown()).trace!.turnDeg).toBeCloseTo((Math.atan2(20, 200) * 180) / Math.PI, 3);
+  // Right 100 and down 10: its slope undone.
+  expect((await shown()).trace!.turnDeg).toBeCloseTo((Math.atan2(10, 100) * 180) / Math.PI, 3);
   await sheet().getByLabel('Hold it where it lies').check();
   expect(await sheet().getByRole('button', { name: 'Move…' }).isDisabled()).toBe(true);
 

@@ -5,10 +5,10 @@ import { formatLength } from '../../model/units';
 import { useBench, useTrace, useView } from '../../store/react';
 import type { TraceStep } from '../../store/traceStore';
 
-const STEPS: readonly { readonly step: TraceStep; readonly label: string }[] = [
-  { step: 'length', label: 'Scale by a length…' },
-  { step: 'level', label: 'Square by a line…' },
-  { step: 'move', label: 'Move…' },
+const STEPS: readonly { readonly step: TraceStep; readonly label: string; readonly does: string }[] = [
+  { step: 'length', label: 'Scale…', does: 'By a length that you know' },
+  { step: 'level', label: 'Square…', does: 'By a line that is to be level' },
+  { step: 'move', label: 'Move…', does: 'By hand or arrow keys' },
 ];
 
 interface TraceChoicesProps {
@@ -32,11 +32,12 @@ export function TraceChoices({ laid, onChoose }: TraceChoicesProps) {
     <>
       {unseen && <p className="hint">{unseen}</p>}
       <div className="trace-row">
-        {STEPS.map(({ step, label }) => (
+        {STEPS.map(({ step, label, does }) => (
           <button
             key={step}
             type="button"
             className="button"
+            title={does}
             disabled={locked || unseen !== null}
             onClick={() => store.begin(step)}
           >
@@ -73,9 +74,7 @@ export function TraceChoices({ laid, onChoose }: TraceChoicesProps) {
         <input type="checkbox" checked={kept} onChange={({ target }) => store.keep(target.checked)} />
         Keep it in the file: {kiloBytesOf(picture)} kB
       </label>
-      {!kept && (
-        <p className="hint">Now this tab alone keeps it, as long as it is open; it is not in the file.</p>
-      )}
+      {!kept && <p className="hint">Not in the file: this tab keeps it while it is open.</p>}
       <div className="trace-row">
         <button type="button" className="button" disabled={locked} onClick={onChoose}>
           Another picture…
