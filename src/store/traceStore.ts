@@ -1,6 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
+import { traceViews } from '../model/document/schema/traces';
 import { headOf, type Laid, laidIn, withLaid, withoutLaid } from '../model/document/traces';
-import type { Trace, TraceImage } from '../model/document/types';
+import type { Aircraft, Trace, TraceImage } from '../model/document/types';
 import type { AxisStore } from './axisStore';
 import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
@@ -73,11 +74,21 @@ export function createTraceStore({ document, view, axis }: Around): TraceStore {
   const others = (of: Trace['view']) => looseHere().filter(({ trace }) => trace.view !== of);
   const rest = () => api.setState(AT_REST);
 
+  /** An undo of keeping one in the file leaves it beside the file, whatever came of it since. */
+  const takeBack = (was: Aircraft, is: Aircraft) => {
+    for (const of of traceViews) {
+      const laid = laidIn(was, of);
+      const beside = looseHere().some(({ trace }) => trace.view === of);
+      if (laid && !laidIn(is, of) && !beside) setLoose([...looseHere(), laid]);
+    }
+  };
+
   view.subscribe((now, before) => {
     if (now.view !== before.view) rest();
   });
   document.api.subscribe((now, before) => {
     if (now.aircraftNumber !== before.aircraftNumber) rest();
+    else if (now.past.length < before.past.length) takeBack(before.committed, now.committed);
     else if (now.fleetId !== before.fleetId) {
       const list = api.getState().loose[before.fleetId];
       if (list) setLoose(list);

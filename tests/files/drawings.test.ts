@@ -58,6 +58,20 @@ test('beside the file it is no step; kept in it each change is one, and undo bri
   expect(trace.shown()).not.toBeNull();
 });
 
+test('undo to before it was kept leaves it beside the file, removed and brought back or not', () => {
+  const { trace, document } = sideBench();
+  trace.lay(image);
+  trace.keep(true);
+  trace.remove();
+  expect(trace.shown()).toBeNull();
+  document.undo();
+  document.undo();
+  expect([trace.isKept(), trace.shown() !== null]).toEqual([false, true]);
+  document.redo();
+  document.redo();
+  expect(trace.isKept()).toBe(false);
+});
+
 test('each view has its own, the free view none, and what is refused changes nothing', () => {
   const { trace, view } = sideBench();
   trace.lay(image);

@@ -17,11 +17,12 @@ export function TraceSheet() {
   const step = useTrace(({ api }) => api.getState().step);
   const fault = useTrace(({ api }) => api.getState().fault);
   const laid = useTrace((store) => store.shown());
+  const empty = laid === null;
   const sheet = useRef<HTMLElement>(null);
-  // Where the focus goes when the sheet opens, and when a step that had it is over.
+  // Where the focus goes when the sheet opens, and when a step or a button that had it is gone.
   useEffect(() => {
     if (step === null) sheet.current?.focus({ preventScroll: true });
-  }, [step]);
+  }, [step, empty]);
   const choose = () => void files?.openPicture();
   return (
     <section
