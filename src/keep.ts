@@ -112,6 +112,14 @@ export function keepWork(bench: Bench, { pickers, start, wanted, save }: KeepPar
   );
   // After the first paint, for the bench shows without it.
   requestAnimationFrame(() => setTimeout(piece.want, FLEET_AFTER_MS));
+  setTimeout(
+    () =>
+      void import('./files/keptDrawings').then(
+        ({ keepDrawings }) => keepDrawings(bench, tabStorage),
+        () => notice.tell({ about: 'drawing', tone: 'bad', text: NOT_KEPT_DRAWINGS }),
+      ),
+    FLEET_AFTER_MS,
+  );
   if (import.meta.env.PROD && navigator.serviceWorker) {
     const workers = navigator.serviceWorker;
     setTimeout(
@@ -133,6 +141,9 @@ const OFFLINE_AFTER_MS = 2500;
 
 /** The fleet is opened once the bench stands, ms. */
 const FLEET_AFTER_MS = 400;
+
+const NOT_KEPT_DRAWINGS =
+  'Drawings under the aircraft are lost when this page is left: the server has stopped or is out of reach. Those kept in the file are safe.';
 
 const NOT_ASIDE =
   'What could not be read fills the browser’s store and could not be put aside. Save this and that as files.';

@@ -1,4 +1,5 @@
 import { blankAircraft } from '../model/document/blank';
+import { withoutDrawings } from '../model/document/traces';
 import type { Aircraft } from '../model/document/types';
 import { faultCount } from '../model/reading/fault';
 import type { Fault } from '../model/reading/read';
@@ -8,6 +9,7 @@ import type { KeptShelf } from './keptShelf';
 import { type OpenedFile, openDropped, openFile } from './openFile';
 import { chooseMesh, isMeshName, openMesh } from './openMesh';
 import { openTable } from './openTable';
+import { isPictureName, PICTURE_ENDINGS } from './pictureNames';
 import { saveFile } from './saveFile';
 
 /** An aircraft that comes with the bench; its document is fetched when it is asked for. */
@@ -76,6 +78,19 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
     }
   };
 
+  /** A picture lies under the elevation shown, and is no step until it is kept in the file. */
+  const openPictureBy = async (choose: () => Promise<File | null>): Promise<void> => {
+    try {
+      const file = await choose();
+      if (!file) return;
+      const { openPicture } = await import('./openPicture');
+      await openPicture(bench, file);
+      notice.drop('file');
+    } catch (error) {
+      failed(`Not laid under: ${reason(error)}. What lay there has not changed.`);
+    }
+  };
+
   return {
     demos,
     openDemo,
@@ -83,12 +98,17 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
     openTable: () => openTable(pickers),
     newAircraft: () => put(blankAircraft(), 'New, an empty bench'),
     openFile: () => openBy(() => openFile(pickers)),
+    openPicture: () => openPictureBy(() => pickers.chooseFile(PICTURE_ENDINGS)),
     openMesh: () => openMeshBy(() => chooseMesh(pickers)),
     openDropped: (files: FileList) =>
       openBy(async () => {
         const first = files[0];
         if (first && files.length === 1 && isMeshName(first.name)) {
           await openMeshBy(async () => first);
+          return null;
+        }
+        if (first && files.length === 1 && isPictureName(first.name)) {
+          await openPictureBy(async () => first);
           return null;
         }
         if (!first) throw new Error('what was dropped is no file');
@@ -112,7 +132,8 @@ export function createFileMenu(bench: Bench, pickers: FilePickers, demos: readon
     /** The aircraft on the bench as a link to the page at an address. */
     makeLink: async (pageAddress: string) => {
       const { linkTo, LONGEST_LINK } = await import('./link/aircraftLink');
-      return { ...linkTo(document.api.getState().committed, pageAddress), longest: LONGEST_LINK };
+      const aircraft = withoutDrawings(document.api.getState().committed);
+      return { ...linkTo(aircraft, pageAddress), longest: LONGEST_LINK };
     },
     saveBytes: (name: string, bytes: Uint8Array<ArrayBuffer>, type: string) =>
       pickers.download(name, bytes, type),

@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useState } from 'react';
 import './theme.css';
 import './controls.css';
 import './layout/layout.css';
-import { useBench, useFleet, useMeshInHand, usePlace, useView } from '../store/react';
+import { useBench, useFleet, useMeshInHand, usePlace, useTrace, useView } from '../store/react';
 import { Beam } from './beam/Beam';
 import { Burn } from './burn/Burn';
 import { Card } from './card/Card';
@@ -39,6 +39,11 @@ const RevisionsSheet = later(
   (module) => module.RevisionsSheet,
   { place: 'The revisions' },
 );
+const TraceSheet = later(
+  () => import('./trace/TraceSheet'),
+  (module) => module.TraceSheet,
+  { place: 'The sheet of the drawing' },
+);
 const Shortcuts = later(
   () => import('./Shortcuts'),
   (module) => module.Shortcuts,
@@ -74,6 +79,7 @@ function Places({ stage, files }: AppProps) {
   const away = useView(({ place }) => place !== 'bench');
   const looksAtMesh = useMeshInHand() !== null;
   const arranging = usePlace((place) => place.open);
+  const tracing = useTrace(({ api }) => api.getState().open);
   const revising = useFleet((fleet) => fleet.revisionsOpen);
   useTheme();
   useShortcuts({ openShortcuts: () => setSheet('shortcuts'), save: () => void files.saveFile() });
@@ -81,6 +87,9 @@ function Places({ stage, files }: AppProps) {
     // However it came, by the dialog or dropped on the page, it is read on the card.
     if (looksAtMesh) setTurn('card');
   }, [looksAtMesh]);
+  useEffect(() => {
+    if (tracing) setTurn('stage');
+  }, [tracing]);
   useEffect(() => {
     const window = globalThis.matchMedia(LOW_WINDOW);
     const tell = () => bench.view.setState({ lowWindow: window.matches });
@@ -111,6 +120,7 @@ function Places({ stage, files }: AppProps) {
             <Boundary place="The stage">{stage}</Boundary>
           </div>
           <ViewSwitch />
+          {tracing && <TraceSheet />}
           <Boundary place="The row of switches">
             <LoadSwitches variants={<VariantChoice />} />
           </Boundary>

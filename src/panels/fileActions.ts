@@ -60,6 +60,8 @@ export interface FileActions {
   makeLink(pageAddress: string): Promise<MadeLink>;
   /** Opens a mesh file, which then is looked at on the card; ends once it was chosen, or was not. */
   openMesh(): Promise<void>;
+  /** Lays a picture under the elevation shown; ends once it lies there, or was refused. */
+  openPicture(): Promise<void>;
   saveFile(): void | Promise<void>;
   /** Gives a text to the person as a file of its own; `type` is its media type. */
   saveText(name: string, text: string, type: string): void;

@@ -1,6 +1,7 @@
 import type { RefObject } from 'react';
 import { Handles } from './gestures/Handles';
 import type { HandlePlace } from './gestures/handlePlace';
+import { TraceHand } from './gestures/TraceHand';
 import { StageBar } from './StageBar';
 import { StageLessons } from './StageLessons';
 import { StageVoice } from './StageVoice';
@@ -18,6 +19,7 @@ export default function OverStage({ picture, handles }: OverStageProps) {
       <StageBar />
       <StageVoice picture={picture} />
       <StageLessons picture={picture} />
+      <TraceHand />
     </>
   );
 }

@@ -19,6 +19,7 @@ import type { LabelPlace } from './marks/Labels';
 import { MacMark } from './marks/MacMark';
 import { NeutralPointMark } from './marks/NeutralPointMark';
 import type { FitWords } from './marks/stageWords';
+import { TracePlane } from './mat/TracePlane';
 
 interface StageExtrasProps {
   readonly box: RefObject<HTMLElement | null>;
@@ -51,6 +52,7 @@ export default function StageExtras({ box, labels, handles, eye, onDrag }: Stage
   return (
     <>
       <group rotation={[...ROOT_ROTATION]}>
+        <TracePlane />
         <MacMark />
         <TipGrips />
         <FitMarks words={fitWords} />

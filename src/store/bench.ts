@@ -15,6 +15,7 @@ import { createReshape, type Reshape } from './reshape';
 import { createRestStore, type RestStore } from './restStore';
 import { settleEdit } from './settleEdit';
 import { createStabilityStore, type StabilityStore } from './stabilityStore';
+import { createTraceStore, type TraceStore } from './traceStore';
 import { createVerdictStore, type VerdictStore } from './verdictStore';
 import { createViewStore, lookAfresh, type ViewState, type ViewStore } from './viewStore';
 
@@ -36,6 +37,7 @@ export interface Bench {
   readonly fleet: FleetStore;
   readonly mesh: MeshStore;
   readonly compare: CompareStore;
+  readonly trace: TraceStore;
   readonly pictures: PictureDesk;
 }
 
@@ -53,6 +55,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, f
   const rest = createRestStore(document, viewStore, balance);
   const fit = createFitStore(document, viewStore);
   const drag = createDrag(document, () => viewStore.getState().groupIds);
+  const axis = createAxisStore();
   const place = createPlaceStore(document, viewStore, drag, balance);
   const fleet = createFleetStore();
   // Two sheets that lie in one place: the later one is seen.
@@ -69,7 +72,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, f
     stability,
     rest,
     verdict: createVerdictStore({ document, view: viewStore, stability, balance, rest, fit }),
-    axis: createAxisStore(),
+    axis,
     eye: createEye(),
     drag,
     reshape: createReshape(document),
@@ -79,6 +82,7 @@ export function createBench(aircraft: Aircraft, view: Partial<ViewState> = {}, f
     mesh: createMeshStore(),
     fleet,
     pictures: createPictureDesk(),
+    trace: createTraceStore({ document, view: viewStore, axis }),
     compare: createCompareStore(document, viewStore),
   };
 }

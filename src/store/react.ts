@@ -21,6 +21,7 @@ import type { Piece, PieceState } from './piece';
 import type { PlaceState } from './placeStore';
 import type { RestState } from './restStore';
 import type { StabilityState } from './stabilityStore';
+import type { TraceStore } from './traceStore';
 import type { VerdictState } from './verdictStore';
 import type { ViewState } from './viewStore';
 
@@ -120,6 +121,12 @@ export function usePlace<T>(select: (place: PlaceState) => T): T {
 export function useMeshInHand(): MeshInHand | null {
   const { mesh } = useBench();
   return useSyncExternalStore(mesh.subscribe, mesh.get);
+}
+
+/** Something of the drawings under the elevations; as with the others a primitive, or what stays the very same. */
+export function useTrace<T>(select: (trace: TraceStore) => T): T {
+  const { trace } = useBench();
+  return useSyncExternalStore(trace.subscribe, () => select(trace));
 }
 
 export function useFleet<T>(select: (fleet: FleetState) => T): T {

@@ -13,6 +13,7 @@ import { placesOf } from './places';
 import { powerFaults } from './powerFaults';
 import { statedForFaults, switchFaults } from './switchFaults';
 import { tankFaults } from './tankFaults';
+import { traceFaults } from './traceFaults';
 import { twinFaults } from './twinFaults';
 import { weighFaults } from './weighFaults';
 
@@ -42,6 +43,7 @@ export function crossFaults(json: unknown, broken: readonly Fault[]): readonly F
     ...fitFaults(checked),
     ...weighFaults(checked),
     ...powerFaults(checked),
+    ...traceFaults(checked),
   ];
 }
 

@@ -37,6 +37,7 @@ export function LinkSection({ files }: { readonly files: FileActions }) {
         work. <span data-fact="link-length">{grouped(characters)}</span> of at most {grouped(link.longest)}{' '}
         characters{characters > MAIL_CARRIES ? '; some mail and chat programs cut links of that length' : ''}.
       </p>
+      {aircraft.traces && <p className="hint">The drawings under its views are not in the link.</p>}
       {isThisMachine(window.location.hostname) && (
         <p className="hint">
           This page was started on this machine, so the link opens only here. For another machine save a file.

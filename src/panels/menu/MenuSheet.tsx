@@ -41,6 +41,7 @@ export function MenuSheet({ files, onSheet, onChoose, onOpen, onTake, onPick }: 
         <MenuItem onPick={then(() => bench.view.setState({ place: 'variants', playing: false }))}>
           Variants…
         </MenuItem>
+        <MenuItem onPick={then(() => bench.trace.setOpen(true))}>Lay a drawing under…</MenuItem>
         <MenuItem onPick={onTake}>Take along…</MenuItem>
         <MenuItem
           onPick={then(() => {

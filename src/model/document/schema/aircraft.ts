@@ -37,6 +37,7 @@ import { massFrom, sizeFrom } from './sources';
 import { structurePiece } from './structure';
 import { loadSwitch } from './switches';
 import { tensor } from './tensor';
+import { traceImages, traces } from './traces';
 import { variants } from './variants';
 import { day, weighIn } from './weighIn';
 
@@ -242,6 +243,8 @@ export const aircraft = record(
     powerFlight: v.optional(powerFlight),
     weighIns: about(v.optional(list(weighIn)), 'the log of weigh-ins, in the order that they were made'),
     variants: v.optional(variants),
+    traces,
+    traceImages,
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),
   },
   'One aircraft on the bench. Lengths in mm from the datum (station aft +, buttline right +, waterline up +), masses in g, angles in degrees. Unknown keys are kept.',
