@@ -10,6 +10,7 @@ import { oneTab, type TabLocks } from '../../../src/files/oneTab';
 import { blankAircraft } from '../../../src/model/document/blank';
 import { addPart, updatePart } from '../../../src/model/document/edit';
 import type { Aircraft } from '../../../src/model/document/types';
+import { writeAircraft } from '../../../src/model/document/write';
 import { createBench } from '../../../src/store/bench';
 import { boxPart } from '../../model/aircraft';
 import { browserLocks } from '../browserLocks';
@@ -118,18 +119,19 @@ test.each(browsers)('what was opened twice is one, also after the next start, %s
   expect(placesInSlots(storage).filter((place) => place !== second.here())).toEqual([]);
 });
 
-test('one that was deleted and came back by an undo is in the fleet again', async () => {
-  const made = await page({ storage: mapStorage(), locks: browserLocks().locks });
-  made.document.replace(named('Knot'));
-  await made.settle();
-  const knot = made.here();
-  made.document.replace(named('Ruff'));
-  await made.settle();
-  expect(await made.fleet.actions.remove(knot)).toBeNull();
-  made.document.undo();
-  await made.settle();
-  expect(made.here()).toBe(knot);
-  expect(made.bench.fleet.get().cards.find(({ id }) => id === knot)?.deletedAtMs).toBeNull();
+test('one that was deleted and stands on the bench is in the fleet again', async () => {
+  const [storage, locks] = [mapStorage(), browserLocks().locks];
+  const first = await page({ storage, locks });
+  first.document.replace(named('Knot'));
+  await first.settle();
+  const knot = first.here();
+  first.document.replace(named('Ruff'));
+  await first.settle();
+  expect(await first.fleet.actions.remove(knot)).toBeNull();
+  await first.close();
+  const second = await page({ storage, locks, aircraft: named('Knot'), fleetId: knot });
+  await second.settle();
+  expect(second.bench.fleet.get().cards.find(({ id }) => id === knot)?.deletedAtMs).toBeNull();
 });
 
 test('one that was deleted after its tab was closed does not come back at the next start', async () => {
@@ -181,9 +183,10 @@ test('of two copies in the slots the one that reads comes into the fleet, the ot
 });
 
 test('where the slots have no room the next start has what the fleet has, not an older copy', async () => {
-  const [storage, locks] = [mapStorage(2500), browserLocks().locks];
-  const first = await page({ storage, locks });
   const long = (mark: string) => ({ ...named('Knot'), notes: mark.repeat(400) });
+  // Room for one copy and a half.
+  const [storage, locks] = [mapStorage(1.5 * writeAircraft(long('a')).length), browserLocks().locks];
+  const first = await page({ storage, locks });
   first.document.replace(long('a'));
   await first.settle();
   const knot = first.here();
@@ -192,7 +195,9 @@ test('where the slots have no room the next start has what the fleet has, not an
   const slots = createAutosave(storage, knot).restore();
   const kept = slots.kind === 'restored' ? slots.aircraft : null;
   expect(kept === null || kept.notes.startsWith('b')).toBe(true);
-  const second = await page({ storage, locks, wanted: knot });
+  const second = await page(
+    kept ? { storage, locks, aircraft: kept, fleetId: knot } : { storage, locks, wanted: knot },
+  );
   expect(second.document.current().notes.startsWith('b')).toBe(true);
 });
 
