@@ -23,6 +23,10 @@ export function powerFaults(checked: Checked): readonly Fault[] {
       const sentence = `the peak current of "${item.name}" is less than its mean.`;
       faults.push(tell([...at, 'use', 'peakA'], sentence, `at least ${use.meanA} A`, `${use.peakA} A`));
     }
+    if (use?.followsThrottle && (use.idleA ?? 0) > use.meanA) {
+      const sentence = `the current of "${item.name}" at idle is more than at full throttle.`;
+      faults.push(tell([...at, 'use', 'idleA'], sentence, `at most ${use.meanA} A`, `${use.idleA} A`));
+    }
     fedBy.forEach(({ from, pastRegulator }, place) => {
       const where = [...at, 'fedBy', place];
       const feeder = byId.get(from);

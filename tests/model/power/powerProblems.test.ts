@@ -332,6 +332,10 @@ describe('edits', () => {
     expect(join(faultsOf(feed(two, 'pack', { from: 'servo' })))).toMatch(
       /is a pack, and a pack is neither fed/,
     );
+    const idling = { ...servo(4.8, 9, 2, 9), followsThrottle: true, idleA: 3 };
+    expect(join(faultsOf(wired(part('pack', lipo(2)), part('motor', uses(idling, 'pack')))))).toMatch(
+      /current of "motor" at idle is more than at full throttle/,
+    );
     const ring = wired(part('a', uses(servo(4, 9), 'b')), part('b', uses(servo(4, 9), 'a')));
     expect(join(faultsOf(ring))).toMatch(/"a" feeds itself/);
     expect(join(faultsOf(feed(two, 'servo', { from: 'pack', pastRegulator: true })))).toMatch(
