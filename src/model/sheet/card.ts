@@ -2,6 +2,7 @@ import { faceStation } from '../airframe/align';
 import { plumbingOf } from '../balance/liquidTable';
 import { liquidWord } from '../document/inWords';
 import type { Aircraft } from '../document/types';
+import { variantName } from '../document/variants';
 import { formatVolume } from '../units';
 import { fineStation, type Say } from '../words/say';
 import type { Balanced } from './balancing';
@@ -50,11 +51,11 @@ export function fieldCard({ aircraft, say, balanced, balance, banner }: CardInpu
   const packs = packsOf(aircraft);
   const left = packs.length - MOST_ON_CARD;
   return {
-    title: aircraft.name,
+    title: variantName(aircraft),
     banner,
     rows: [
       { id: 'balance', label: 'Balance', value: balance, note: balanced.words },
-      { id: 'mass', label: 'Mass so', value: say.mass(balanced.balance.massG) },
+      { id: 'mass', label: 'Mass', value: `${say.mass(balanced.balance.massG)} in that state` },
       ...packs.slice(0, MOST_ON_CARD).map(({ id, name, item }) => ({
         id: `pack ${id}`,
         label: name,

@@ -23,7 +23,8 @@ function keyOf(view: SheetView, { say, from, marks }: ViewInput): string {
     top: 'buttlines from the centre line, right +',
     front: 'waterlines from the datum, up +',
   }[view];
-  const cg = marks.cgDryMm ? 'Disc in quarters: CG full; diamond: CG dry' : 'Disc in quarters: CG';
+  const at = marks.cgState ? ` (${marks.cgState})` : '';
+  const cg = marks.cgDryMm ? `Disc in quarters: CG full; diamond: CG dry${at}` : `Disc in quarters: CG${at}`;
   const band = marks.band && view !== 'front' ? '; chain lines: the limits' : '';
   return `Figures: ${figures}, ${unit}, each part’s own CG. Dashed: hidden. ${cg}${band}.`;
 }
