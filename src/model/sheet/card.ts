@@ -7,6 +7,7 @@ import { formatVolume } from '../units';
 import { fineStation, type Say } from '../words/say';
 import type { Balanced } from './balancing';
 import { NO_APPROVAL } from './blocking';
+import { shortened } from './dimensions';
 import { packsOf } from './packShifts';
 
 /** A card for the field, A6 upright (ISO 216), to be cut out. */
@@ -26,6 +27,7 @@ export interface FieldCard {
   readonly foot: string;
 }
 
+const LONGEST_FUEL = 40;
 /** More packs have no room on the card. */
 const MOST_ON_CARD = 6;
 
@@ -77,5 +79,11 @@ function fuelRows(aircraft: Aircraft, { units }: Say): FieldCard['rows'] {
   const startMl = plumbing.tanks.reduce((sum, tank) => sum + tank.startMl, 0);
   const reserve = fuel.reservePct > 0 ? `, land with ${fuel.reservePct}\u00a0% left` : '';
   const label = liquidWord(aircraft) === 'water' ? 'Water' : 'Fuel';
-  return [{ id: 'fuel', label, value: `${formatVolume(startMl, units)} of ${fuel.name}${reserve}` }];
+  return [
+    {
+      id: 'fuel',
+      label,
+      value: `${formatVolume(startMl, units)} of ${shortened(fuel.name, LONGEST_FUEL)}${reserve}`,
+    },
+  ];
 }

@@ -113,7 +113,11 @@ export function cgBlocks(input: CgPageInput): readonly Block[] {
       ]),
       rows: verdictFacts(aircraft, judgement, say, mass).map(({ key, label, value, note }) => ({
         id: key,
-        cells: [cell(label), cell(value), cell(note)],
+        cells: [
+          cell(label),
+          cell(value),
+          cell(key === 'mass' ? [note, loadingWords(input)].filter(Boolean).join(', ') : note),
+        ],
       })),
     },
     words(
@@ -136,6 +140,13 @@ export function cgBlocks(input: CgPageInput): readonly Block[] {
     ...packBlocks(input),
     ...ballastBlocks(input),
   ];
+}
+
+/** What the mass is that of: the fuel and the switches as shown on the bench. */
+function loadingWords({ aircraft, shown, judgement }: CgPageInput): string {
+  const { usableMl, remainingMl } = shown;
+  const fuelFraction = usableMl > 0 ? remainingMl / usableMl : 1;
+  return momentWords(aircraft, { positions: judgement.shown?.positions ?? {}, fuelFraction });
 }
 
 /** Not everything is checked yet, so that what is found so far must not sound like an answer. */

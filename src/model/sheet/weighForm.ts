@@ -7,7 +7,7 @@ import { toWeigh } from '../weigh/toWeigh';
 import { fineStation, lengthUp, type Say } from '../words/say';
 import type { Balanced } from './balancing';
 import { type Block, cell, columnsOf, heading, type Row, words, writeBox } from './blocks';
-import { markLetters, massMark } from './massMark';
+import { MARK_KEY, markLetters, massMark } from './massMark';
 import { numbered } from './numbered';
 import { bare } from './parts';
 
@@ -175,5 +175,6 @@ function partBlocks({ aircraft, say, balanced, wideMm }: FormInput): readonly Bl
         ],
       })),
     },
+    words(MARK_KEY, 'note'),
   ];
 }

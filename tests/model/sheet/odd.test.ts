@@ -70,6 +70,10 @@ test('the letter beside a mass is that of its source, the bare airframe’s too'
   for (const source of sources) expect(letterOf('parts', source)?.[3]?.text).toBe(letters[source]);
   expect(letterOf('parts', 'nobody')?.[3]?.text).toBe('N');
   expect(letterOf('airframe', 'shell')?.[2]?.text).toBe('A');
+  // The letters stand on the form for the scales too, and mean nothing without their key.
+  expect(textsOf(blocksOf(only('weighing', aircraftOf(structure, parts)))).join(' ')).toMatch(
+    /From: W weighed; F found from a weighing; /,
+  );
   const bare: Aircraft = {
     ...aircraftOf(structure, parts),
     bareAirframe: { massG: 100, stationMm: 0, buttlineMm: 0, use: 'replace', massFrom: 'typical' },
@@ -137,6 +141,13 @@ test('with more load states than are looked at one by one, where it may balance 
 });
 
 describe('what a sheet must own up to', () => {
+  test('the fuel on the bench that the mass ready to fly is that of', () => {
+    const aircraft = demo('sandmartin');
+    const shown = balanceAt(aircraft, { fuelFraction: 0.4, down: LEVEL });
+    const rows = rowsOf(blocksOf(only('cg', aircraft, { shown })), 'facts');
+    expect(rows.find(({ id }) => id === 'mass')?.cells[2]?.text).toBe('40 % fuel');
+  });
+
   test('a bench that is not level', () => {
     const tilted = only('cg', demo('sandmartin'), { held: '30° climb' });
     expect(textsOf(blocksOf(tilted)).join(' ')).toMatch(/Not level: .*30° climb/);
@@ -197,4 +208,29 @@ test('an empty bench and names of any length read as sentences, and fit their li
   expect(bannerOf(['tail-heavy by 12 mm, tanks dry', 'the wiring does not hold: 1 fault'])).toBe(
     'Not ready to fly: tail-heavy by 12 mm, tanks dry; the wiring does not hold: 1 fault',
   );
+});
+
+test('a reference point far from the aircraft is said to be off the drawing, not drawn off the paper', () => {
+  const plain = demo('sandmartin');
+  const aircraft: Aircraft = {
+    ...plain,
+    referencePoints: [{ id: 'far', name: 'Bench stop', positionMm: [-2000, 0, 0] }, ...plain.referencePoints],
+  };
+  const blocksFrom = (from: number) =>
+    blocksOf(
+      buildSheet(
+        inputOf(aircraft, { from, more: { leftOut: SECTIONS.filter((each) => each !== 'drawings') } }),
+      ),
+    );
+  const side = (from: number) =>
+    blocksFrom(from).flatMap((block) =>
+      block.kind === 'drawing' && block.drawing.id === 'side-0' ? [block.drawing] : [],
+    )[0]!;
+  const origins = (from: number) =>
+    side(from).shapes.flatMap((shape) =>
+      shape.kind === 'circle' && shape.of === 'origin' ? [shape.at[0]] : [],
+    );
+  expect(origins(1)).toHaveLength(1);
+  expect(origins(0)).toEqual([]);
+  expect(textsOf(blocksFrom(0)).join(' ')).toMatch(/counted from lies off the drawing/);
 });
