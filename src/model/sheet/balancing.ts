@@ -54,21 +54,25 @@ export function fuelChosen(aircraft: Aircraft, { fuel }: BalancingChoice): FuelC
 }
 
 export const fuelChoiceWords = (aircraft: Aircraft, fuel: FuelChoice): string => {
-  const liquid = liquidWord(aircraft);
-  // Dry is without what can be drawn: whoever drains the tanks has less in them, and balances elsewhere.
-  const unusable = plumbingOf(aircraft)?.tanks.some((tank) => Math.min(tank.unusableMl, tank.startMl) > 0);
-  const dry = `${liquid === 'water' ? 'no water' : 'tanks dry'}${unusable ? ` but for the unusable ${liquid}` : ''}`;
-  if (fuel === 'header') return `${dry}, header full`;
-  if (fuel === 'dry') return dry;
-  return liquid === 'water' ? 'all its water' : 'tanks full';
+  if (fuel === 'header') return 'tanks dry, header full';
+  if (liquidWord(aircraft) === 'water') return fuel === 'dry' ? 'no water' : 'all its water';
+  return fuel === 'dry' ? 'tanks dry' : 'tanks full';
 };
+
+/** Dry is without what can be drawn: whoever drains the tanks has less in them, and balances elsewhere. */
+function fuelStateWords(aircraft: Aircraft, fuel: FuelChoice): string {
+  if (fuelChoices(aircraft).length === 0) return '';
+  const unusable = plumbingOf(aircraft)?.tanks.some((tank) => Math.min(tank.unusableMl, tank.startMl) > 0);
+  const left = fuel !== 'full' && unusable ? ` (the unusable ${liquidWord(aircraft)} in)` : '';
+  return `${fuelChoiceWords(aircraft, fuel)}${left}`;
+}
 
 /** The aircraft as it will be balanced. */
 export interface Balanced {
   readonly positions: Positions;
   readonly fuelFraction: number;
   readonly balance: Balance;
-  /** "Tanks dry but for the unusable fuel, header full, canopy on". */
+  /** "Tanks dry, header full (the unusable fuel in), canopy on". */
   readonly words: string;
   readonly cgMm: Vec3 | null;
   /** 95 %, mm and g; null where it is not known. */
@@ -88,11 +92,7 @@ export const balancedState = lastOnly((aircraft: Aircraft, choice: BalancingChoi
     positions,
     fuelFraction,
     balance,
-    words: stateWords(
-      aircraft,
-      positions,
-      fuelChoices(loaded).length > 0 ? fuelChoiceWords(aircraft, fuel) : '',
-    ),
+    words: stateWords(aircraft, positions, fuelStateWords(loaded, fuel)),
     cgMm: balance.cgMm,
     plusMinusMm: error && LINE_95 * error.sigmaMm[0],
     plusMinusG: error && LINE_95 * error.massSigmaG,

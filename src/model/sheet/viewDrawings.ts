@@ -45,7 +45,7 @@ interface Split {
 }
 
 /** What of a page the whole takes is tried out; the rest is the detail’s. */
-const SHARES = [0.3, 0.4, 0.5, 0.6, 0.7] as const;
+const SHARES = Array.from({ length: 19 }, (_, at) => 0.3 + 0.025 * at);
 
 /** The whole counts twice: it is what is recognised. */
 const costOf = ({ scale, detailScale }: Split): number => scale ** 2 * detailScale;
