@@ -58,9 +58,10 @@ export function fieldCard({ aircraft, say, balanced, balance, banner }: CardInpu
     rows: [
       { id: 'balance', label: 'Balance', value: balance, note: balanced.words },
       { id: 'mass', label: 'Mass', value: `${say.mass(balanced.balance.massG)} in that state` },
-      ...packs.slice(0, MOST_ON_CARD).map(({ id, name, item }) => ({
+      ...packs.slice(0, MOST_ON_CARD).map(({ id, number, name, item }) => ({
         id: `pack ${id}`,
-        label: name,
+        // Long names may begin alike; the number is that of the table.
+        label: `${number} ${name}`,
         value: `front face at ${fineStation(faceStation(item, 'front'), say)}`,
       })),
       ...(left > 0 ? [{ id: 'more', label: 'More packs', value: `${left}, see the table of parts` }] : []),
