@@ -207,10 +207,10 @@ function againstWords(
   say: Say,
 ): string {
   if (!band) return 'no band';
-  const out = [aftmost, foremost].flatMap(({ outsideMm }) =>
-    outsideMm === null || outsideMm === 0
-      ? []
-      : [`${lengthUp(Math.abs(outsideMm), say)} ${outsideMm > 0 ? 'aft' : 'ahead'}`],
+  // Where all of the travel lies on one side, its farther end says it all.
+  const out = [Math.max(0, aftmost.outsideMm ?? 0), Math.min(0, foremost.outsideMm ?? 0)].flatMap(
+    (outsideMm) =>
+      outsideMm === 0 ? [] : [`${lengthUp(Math.abs(outsideMm), say)} ${outsideMm > 0 ? 'aft' : 'ahead'}`],
   );
   if (out.length > 0) return `${out.join(', ')}${statedFor ? ' (limits stated for another)' : ''}`;
   return `inside, ${lengthDown(Math.max(0, band.aftMm - aftmost.cgMm[0] - aftmost.maybeAftMm), say)} short of aft`;

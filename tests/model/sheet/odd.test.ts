@@ -10,7 +10,7 @@ import type { Block, Row, SectionId } from '../../../src/model/sheet/blocks';
 import { SECTIONS } from '../../../src/model/sheet/blocks';
 import { FIRST_CHOICES } from '../../../src/model/sheet/choices';
 import { buildSheet, type SheetInput } from '../../../src/model/sheet/sheet';
-import { cgOf, demo } from '../../demo/demoAircraft';
+import { cgOf, demo, withPartAt } from '../../demo/demoAircraft';
 import { aircraftOf, boxBlock, boxPart } from '../aircraft';
 import { inputOf } from './sheetOf';
 
@@ -182,6 +182,13 @@ describe('what a sheet must own up to', () => {
     expect(only('card', demo('sandmartin'), {}, estimated).note).toMatch(/^The band is an estimate\./);
     expect(only('card', demo('sandmartin')).note).not.toMatch(/estimate/);
   });
+});
+
+test('a load state that is tail-heavy all along says so once, by its farther end', () => {
+  const aircraft = withPartAt(demo('sandmartin'), 'flight-pack', [1600, 0, 0]);
+  const rows = rowsOf(blocksOf(only('cg', aircraft)), 'states');
+  expect(rows.length).toBeGreaterThan(1);
+  for (const { cells } of rows) expect(cells.at(-1)?.text).toMatch(/^\d+\smm aft$/);
 });
 
 test('wheels up, the form for the scales does not let it stand on them', () => {
