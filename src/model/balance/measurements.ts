@@ -115,6 +115,12 @@ function toldIn({ bareAirframe, parts, tanks, structure }: Aircraft): (id: strin
   };
 }
 
+/** Where the mass of something aboard comes from, by its id or the bare airframe's; a density is assumed, null where nobody said. */
+export function massSourceOf(aircraft: Aircraft, id: string): MassFrom | null {
+  const told = toldIn(aircraft)(id);
+  return told.massFrom ?? (told.byDensity ? 'assumed' : null);
+}
+
 const byDensity = (element: StructurePiece) => element.kind !== 'leg' && element.mass.by !== 'weighed';
 
 /** The ± in g of a mass of which only its source is said: two standard uncertainties. */

@@ -14,8 +14,8 @@ import { plumbingOf } from '../balance/liquidTable';
 import { liquidWord, midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import { bandToKeep } from '../judgement/bandToKeep';
-import { stateBalances } from '../judgement/flyingStates';
 import { statedMoment } from '../judgement/statedPoint';
+import { aircraftCases } from '../place/loadCases';
 
 /** How full the aircraft is balanced: `header` with the header tanks full and all that feeds them dry. */
 export const FUEL_CHOICES = ['dry', 'header', 'full'] as const;
@@ -46,18 +46,33 @@ export function fuelChoices(aircraft: Aircraft): readonly FuelChoice[] {
   return headerFraction(aircraft) === null ? ['dry', 'full'] : FUEL_CHOICES;
 }
 
+/** What was chosen, where that can be; else dry, with header tanks full where there are any. */
+export function fuelChosen(aircraft: Aircraft, { fuel }: BalancingChoice): FuelChoice {
+  const choices = fuelChoices(aircraft);
+  if (fuel && choices.includes(fuel)) return fuel;
+  return choices.includes('header') ? 'header' : 'dry';
+}
+
 export const fuelChoiceWords = (aircraft: Aircraft, fuel: FuelChoice): string => {
   if (fuel === 'header') return 'tanks dry, header full';
   if (liquidWord(aircraft) === 'water') return fuel === 'dry' ? 'no water' : 'all its water';
   return fuel === 'dry' ? 'tanks dry' : 'tanks full';
 };
 
+/** Dry is without what can be drawn: whoever drains the tanks has less in them, and balances elsewhere. */
+function fuelStateWords(aircraft: Aircraft, fuel: FuelChoice): string {
+  if (fuelChoices(aircraft).length === 0) return '';
+  const unusable = plumbingOf(aircraft)?.tanks.some((tank) => Math.min(tank.unusableMl, tank.startMl) > 0);
+  const left = fuel !== 'full' && unusable ? ` (the unusable ${liquidWord(aircraft)} in)` : '';
+  return `${fuelChoiceWords(aircraft, fuel)}${left}`;
+}
+
 /** The aircraft as it will be balanced. */
 export interface Balanced {
   readonly positions: Positions;
   readonly fuelFraction: number;
   readonly balance: Balance;
-  /** "Tanks dry, header full, canopy on". */
+  /** "Tanks dry, header full (the unusable fuel in), canopy on". */
   readonly words: string;
   readonly cgMm: Vec3 | null;
   /** 95 %, mm and g; null where it is not known. */
@@ -69,9 +84,7 @@ export interface Balanced {
 export const balancedState = lastOnly((aircraft: Aircraft, choice: BalancingChoice): Balanced => {
   const positions = { ...flyingStart(aircraft), ...choice.positions };
   const loaded = inLoadState(aircraft, positions);
-  const choices = fuelChoices(loaded);
-  const first = choices.includes('header') ? 'header' : 'dry';
-  const fuel = choice.fuel && choices.includes(choice.fuel) ? choice.fuel : first;
+  const fuel = fuelChosen(loaded, choice);
   const fuelFraction = fuel === 'full' ? 1 : fuel === 'header' ? (headerFraction(loaded) ?? 0) : 0;
   const balance = balanceAt(aircraft, { fuelFraction, down: LEVEL, positions });
   const error = cgErrorOf(aircraft, balance);
@@ -79,7 +92,7 @@ export const balancedState = lastOnly((aircraft: Aircraft, choice: BalancingChoi
     positions,
     fuelFraction,
     balance,
-    words: stateWords(aircraft, positions, choices.length > 0 ? fuelChoiceWords(aircraft, fuel) : ''),
+    words: stateWords(aircraft, positions, fuelStateWords(loaded, fuel)),
     cgMm: balance.cgMm,
     plusMinusMm: error && LINE_95 * error.sigmaMm[0],
     plusMinusG: error && LINE_95 * error.massSigmaG,
@@ -115,7 +128,7 @@ export const keepBetween = lastOnly(
     const band = bandToKeep(shown, aircraft);
     if (!band || !cgMm || !(balance.massG > 0)) return null;
     let [fromMm, toMm] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-    for (const { massG, stationMm } of heldPoints(aircraft, shown)) {
+    for (const { massG, stationMm } of heldPoints(aircraft)) {
       const share = massG / balance.massG;
       fromMm = Math.max(fromMm, cgMm[0] + (band.forwardMm - stationMm) * share);
       toMm = Math.min(toMm, cgMm[0] + (band.aftMm - stationMm) * share);
@@ -124,26 +137,15 @@ export const keepBetween = lastOnly(
   },
 );
 
-/** Every CG that is held to the limits: along the burn of each flying state, or only where they were stated for. */
-function heldPoints(
-  aircraft: Aircraft,
-  shown: Balance,
-): readonly { readonly massG: number; readonly stationMm: number }[] {
+/** Every CG that is held to the limits: along the burn of each flying state, level, or only where they were stated for. */
+function heldPoints(aircraft: Aircraft): readonly { readonly massG: number; readonly stationMm: number }[] {
   const moment = statedMoment(aircraft);
   if (moment) {
     const { massG, cgMm } = balanceAt(aircraft, { ...moment, down: LEVEL });
     return cgMm ? [{ massG, stationMm: cgMm[0] }] : [];
   }
-  const { states } = stateBalances(aircraft, {
-    down: LEVEL,
-    positions: flyingStart(aircraft),
-    estimate: shown.estimate,
-    estimateFresh: shown.estimateFresh,
-    loads: { status: 'unfinished' },
-    fit: null,
-    certainty: null,
-  });
-  return states.flatMap(({ balance }) =>
-    balance.travel.map(({ massG, cgMm }) => ({ massG, stationMm: cgMm[0] })),
-  );
+  return aircraftCases(aircraft, LEVEL).map(({ massG, momentGmm }) => ({
+    massG,
+    stationMm: momentGmm[0] / massG,
+  }));
 }

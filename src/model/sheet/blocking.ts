@@ -4,12 +4,14 @@ import type { Finding, Judgement } from '../judgement/types';
 import { withPower } from '../judgement/withPower';
 import { headAndCause } from '../words/headline';
 import type { Say } from '../words/say';
+import { shortened } from './dimensions';
 
 /** Outside the band by however little, a fault that cannot be built or flown, or something that nobody has checked. */
 const blocks = ({ kind, severity }: Finding): boolean =>
   severity === 'bad-aft' || severity === 'bad' || severity === 'unknown' || kind === 'nose-heavy';
 
-const unchecked = {
+/** What has not been checked yet, by its finding. */
+export const unchecked = {
   'loads-unchecked': 'other load states are not checked',
   'fit-unchecked': 'the fit is not checked',
   'margin-unchecked': 'the margin is not checked',
@@ -29,9 +31,19 @@ export const blockingReasons = (aircraft: Aircraft, judgement: Judgement, say: S
     .findings.filter(blocks)
     .map((finding) => reason(aircraft, judgement, finding, say));
 
+/** The banner has room for two lines, and a reason may quote a name of any length: then each is cut. */
+const LONGEST = 165;
+const LONGEST_CUT = 70;
+
 /** "Not ready to fly: tail-heavy by 12 mm, tanks dry; and 2 more"; null where nothing stands in the way. */
 export function bannerOf(reasons: readonly string[]): string | null {
-  const [worst, ...others] = reasons;
+  const whole = bannerText(reasons);
+  return whole === null || whole.length <= LONGEST
+    ? whole
+    : bannerText(reasons.map((each) => shortened(each, LONGEST_CUT)));
+}
+
+function bannerText([worst, ...others]: readonly string[]): string | null {
   if (worst === undefined) return null;
   const more =
     others.length > 1 ? `; and ${others.length} more` : others.length === 1 ? `; ${others[0]}` : '';

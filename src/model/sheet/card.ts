@@ -2,10 +2,12 @@ import { faceStation } from '../airframe/align';
 import { plumbingOf } from '../balance/liquidTable';
 import { liquidWord } from '../document/inWords';
 import type { Aircraft } from '../document/types';
+import { variantName } from '../document/variants';
 import { formatVolume } from '../units';
 import { fineStation, type Say } from '../words/say';
 import type { Balanced } from './balancing';
 import { NO_APPROVAL } from './blocking';
+import { shortened } from './dimensions';
 import { packsOf } from './packShifts';
 
 /** A card for the field, A6 upright (ISO 216), to be cut out. */
@@ -25,6 +27,7 @@ export interface FieldCard {
   readonly foot: string;
 }
 
+const LONGEST_FUEL = 40;
 /** More packs have no room on the card. */
 const MOST_ON_CARD = 6;
 
@@ -50,14 +53,15 @@ export function fieldCard({ aircraft, say, balanced, balance, banner }: CardInpu
   const packs = packsOf(aircraft);
   const left = packs.length - MOST_ON_CARD;
   return {
-    title: aircraft.name,
+    title: variantName(aircraft),
     banner,
     rows: [
       { id: 'balance', label: 'Balance', value: balance, note: balanced.words },
-      { id: 'mass', label: 'Mass so', value: say.mass(balanced.balance.massG) },
-      ...packs.slice(0, MOST_ON_CARD).map(({ id, name, item }) => ({
+      { id: 'mass', label: 'Mass', value: `${say.mass(balanced.balance.massG)} in that state` },
+      ...packs.slice(0, MOST_ON_CARD).map(({ id, number, name, item }) => ({
         id: `pack ${id}`,
-        label: name,
+        // Long names may begin alike; the number is that of the table.
+        label: `${number} ${name}`,
         value: `front face at ${fineStation(faceStation(item, 'front'), say)}`,
       })),
       ...(left > 0 ? [{ id: 'more', label: 'More packs', value: `${left}, see the table of parts` }] : []),
@@ -76,5 +80,11 @@ function fuelRows(aircraft: Aircraft, { units }: Say): FieldCard['rows'] {
   const startMl = plumbing.tanks.reduce((sum, tank) => sum + tank.startMl, 0);
   const reserve = fuel.reservePct > 0 ? `, land with ${fuel.reservePct}\u00a0% left` : '';
   const label = liquidWord(aircraft) === 'water' ? 'Water' : 'Fuel';
-  return [{ id: 'fuel', label, value: `${formatVolume(startMl, units)} of ${fuel.name}${reserve}` }];
+  return [
+    {
+      id: 'fuel',
+      label,
+      value: `${formatVolume(startMl, units)} of ${shortened(fuel.name, LONGEST_FUEL)}${reserve}`,
+    },
+  ];
 }

@@ -1,20 +1,22 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { stepsDown, stepsUp } from '../../engine/geometry/wholeSteps';
+import { flyingSwitches } from '../airframe/loadSwitches';
 import type { Balance } from '../balance/balance';
 import { midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
-import { bandToKeep } from '../judgement/bandToKeep';
+import { statedMoment } from '../judgement/statedPoint';
 import type { CgPoint, Judgement, StateJudgement } from '../judgement/types';
+import { withPower } from '../judgement/withPower';
 import { ownUnit } from '../units';
 import { headAndCause, marginFigure } from '../words/headline';
+import { momentWords } from '../words/momentWords';
 import { fineStation, lengthDown, lengthUp, type Say } from '../words/say';
-import { ballastG } from '../words/verdict';
 import { type ShownMass, verdictFacts } from '../words/verdictFacts';
 import { type Balanced, isKept, type KeepBetween, stateWords } from './balancing';
+import { unchecked } from './blocking';
 import { type Block, cell, columnsOf, drawn, heading, type Row, words } from './blocks';
 import type { StripPlace } from './cgStrips';
-import { numbered } from './numbered';
-import { MOST_PACKS, type PackShift, packShifts, packsOf } from './packShifts';
+import { ballastBlocks, packBlocks } from './packBlocks';
 import { bare } from './parts';
 import { travelChart } from './travelChart';
 
@@ -27,6 +29,8 @@ export interface CgPageInput {
   readonly from: string;
   readonly mass: ShownMass | null;
   readonly down: Vec3;
+  /** The attitude on the bench; null when it is level. */
+  readonly held: string | null;
   readonly balanced: Balanced;
   readonly keep: KeepBetween | null;
   readonly place: StripPlace;
@@ -42,7 +46,7 @@ export function balanceWords(
 ): string {
   const { balanced, keep, say, from, place, shown } = input;
   const { cgMm, plusMinusMm } = balanced;
-  if (!cgMm) return 'Nothing aboard weighs anything yet: there is no balance point.';
+  if (!cgMm) return 'no balance point, as nothing aboard weighs anything yet';
   const plusMinus = plusMinusMm === null ? '' : ` ± ${lengthUp(plusMinusMm, say)}`;
   const listed = `station ${fineStation(cgMm[0], say)}${plusMinus} from ${from}`;
   if (!shown.band) return `as listed the CG lies at ${listed}`;
@@ -70,29 +74,35 @@ const lengthOf = (mm: number, say: Say): string => fineStation(mm, { units: say.
 
 /** What may be read off a stand so that the limits are kept; the rounding is to the inside. */
 export function keepWords({
+  aircraft,
   keep,
   balanced,
   say,
   shown,
-}: Pick<CgPageInput, 'keep' | 'balanced' | 'say' | 'shown'>): string {
+}: Pick<CgPageInput, 'aircraft' | 'keep' | 'balanced' | 'say' | 'shown'>): string {
   const { cgMm } = balanced;
   if (!cgMm) return '';
   if (!shown.band) return 'There is no target band to keep.';
-  if (!keep) return 'No station in this state keeps the band in every load state.';
+  const stated = statedMoment(aircraft);
+  const when = stated
+    ? `in the load state that the limits were stated for (${momentWords(aircraft, stated) || 'as it starts'})`
+    : 'in every load state that flies';
+  if (!keep) return `No station in this state keeps the band ${when}.`;
   const { fromMm, toMm } = insideSteps(keep, say);
-  const range = `It keeps the band, and the margin asked for, in every load state looked at while it balances between ${fineStation(fromMm, say)} and ${fineStation(toMm, say)} in this state, if what is off is a mass or a place that is aboard in all of them.`;
+  const range = `It keeps the band, and the margin asked for, ${when} while it balances between ${fineStation(fromMm, say)} and ${fineStation(toMm, say)} in this state, if what is off is a mass or a place that is aboard in all of them.`;
   return isKept(keep, cgMm) ? range : `${range} As listed it does not.`;
 }
 
 export function cgBlocks(input: CgPageInput): readonly Block[] {
-  const { aircraft, shown, judgement, say, mass, wideMm } = input;
-  const { headline, cause } = headAndCause(aircraft, judgement, say);
+  const { aircraft, shown, judgement, say, mass, wideMm, held } = input;
+  const { headline, cause } = headAndCause(aircraft, withPower(aircraft, judgement), say);
   const band = judgement.band && { fromMm: judgement.band.forwardMm, toMm: judgement.band.aftMm };
   const chart = judgement.shown ? travelChart(shown.travel, band, say, wideMm) : null;
   return [
     heading('Centre of gravity'),
-    words(headline, 'lead'),
+    words(isPartly(judgement) ? `${headline}, as far as it is checked` : headline, 'lead'),
     ...(cause ? [words(cause)] : []),
+    ...(held ? [words(heldWords(held), 'warn')] : []),
     {
       kind: 'table',
       id: 'facts',
@@ -103,7 +113,11 @@ export function cgBlocks(input: CgPageInput): readonly Block[] {
       ]),
       rows: verdictFacts(aircraft, judgement, say, mass).map(({ key, label, value, note }) => ({
         id: key,
-        cells: [cell(label), cell(value), cell(note)],
+        cells: [
+          cell(label),
+          cell(value),
+          cell(key === 'mass' ? [note, loadingWords(input)].filter(Boolean).join(', ') : note),
+        ],
       })),
     },
     words(
@@ -113,7 +127,7 @@ export function cgBlocks(input: CgPageInput): readonly Block[] {
     ...(chart
       ? [
           heading(
-            `CG over the burn: ${midSentence(stateWords(aircraft, judgement.shown!.positions, ''))}`,
+            `${shown.travel.length > 1 ? 'CG over the burn' : 'CG and band'}: ${midSentence(stateWords(aircraft, judgement.shown!.positions, ''))}`,
             2,
           ),
           drawn(chart),
@@ -127,6 +141,20 @@ export function cgBlocks(input: CgPageInput): readonly Block[] {
     ...ballastBlocks(input),
   ];
 }
+
+/** What the mass is that of: the fuel and the switches as shown on the bench. */
+function loadingWords({ aircraft, shown, judgement }: CgPageInput): string {
+  const { usableMl, remainingMl } = shown;
+  const fuelFraction = usableMl > 0 ? remainingMl / usableMl : 1;
+  return momentWords(aircraft, { positions: judgement.shown?.positions ?? {}, fuelFraction });
+}
+
+/** Not everything is checked yet, so that what is found so far must not sound like an answer. */
+const isPartly = ({ findings }: Judgement): boolean =>
+  findings.some(({ kind }) => kind in unchecked) && findings.every(({ kind }) => kind in unchecked);
+
+const heldWords = (held: string): string =>
+  `Not level: the bench holds it so: ${midSentence(held)}. The answer, the CG, its travel, the load states and the packs on this page are those of that attitude; only where to balance it is for the aircraft level.`;
 
 function stateBlocks({ aircraft, judgement, say, wideMm }: CgPageInput): readonly Block[] {
   const { states, loads } = judgement;
@@ -164,7 +192,13 @@ function stateBlocks({ aircraft, judgement, say, wideMm }: CgPageInput): readonl
       : loads === 'sampled'
         ? 'The load states were looked at at samples of their burn; between them the CG may lie a little farther out.'
         : 'Not every load state has been looked at yet.';
-  return [heading('Load states', 2), { kind: 'table', id: 'states', columns, rows }, words(looked, 'note')];
+  const count = flyingSwitches(aircraft).reduce((product, { positions }) => product * positions.length, 1);
+  const listedWords = states.length < count ? ` The table has ${states.length} of ${count} load states.` : '';
+  return [
+    heading('Load states', 2),
+    { kind: 'table', id: 'states', columns, rows },
+    words(`${looked}${listedWords}`, 'note'),
+  ];
 }
 
 function againstWords(
@@ -173,83 +207,11 @@ function againstWords(
   say: Say,
 ): string {
   if (!band) return 'no band';
-  const out = [aftmost, foremost].flatMap(({ outsideMm }) =>
-    outsideMm === null || outsideMm === 0
-      ? []
-      : [`${lengthUp(Math.abs(outsideMm), say)} ${outsideMm > 0 ? 'aft' : 'ahead'}`],
+  // Where all of the travel lies on one side, its farther end says it all.
+  const out = [Math.max(0, aftmost.outsideMm ?? 0), Math.min(0, foremost.outsideMm ?? 0)].flatMap(
+    (outsideMm) =>
+      outsideMm === 0 ? [] : [`${lengthUp(Math.abs(outsideMm), say)} ${outsideMm > 0 ? 'aft' : 'ahead'}`],
   );
   if (out.length > 0) return `${out.join(', ')}${statedFor ? ' (limits stated for another)' : ''}`;
   return `inside, ${lengthDown(Math.max(0, band.aftMm - aftmost.cgMm[0] - aftmost.maybeAftMm), say)} short of aft`;
-}
-
-function shiftCells(allowed: PackShift['allowed'], say: Say): readonly [string, string] {
-  if (!allowed) return ['no place keeps it', 'no place keeps it'];
-  const one = (mm: number, other: string) =>
-    !Number.isFinite(mm) ? 'any' : mm < 0 ? `must go ${lengthUp(-mm, say)} ${other}` : lengthDown(mm, say);
-  return [one(allowed.forwardMm, 'aft'), one(allowed.aftMm, 'forward')];
-}
-
-function packBlocks({ aircraft, shown, down, say, wideMm }: CgPageInput): readonly Block[] {
-  const shifts = packShifts(aircraft, shown, down);
-  if (shifts.length === 0) return [];
-  const kept = bandToKeep(shown, aircraft);
-  const left = packsOf(aircraft).length - shifts.length;
-  return [
-    heading('How far each pack may move', 2),
-    {
-      kind: 'table',
-      id: 'packs',
-      columns: columnsOf(wideMm, [
-        ['No.', 10, 'right'],
-        ['Pack', 70],
-        ['Mass', 24, 'right'],
-        ['Forward', 38, 'right'],
-        ['Aft', 38, 'right'],
-      ]),
-      rows: shifts.map(({ id, number, name, massG, allowed }) => {
-        const [forward, aft] = shiftCells(allowed, say);
-        return {
-          id,
-          cells: [cell(String(number)), cell(name), cell(say.mass(massG)), cell(forward), cell(aft)],
-        };
-      }),
-    },
-    words(
-      `Before ${kept?.keptFor === 'limits' ? 'a limit' : 'a limit or the margin'} is left in any load state, everything else where it is, rounded down; whether there is room for it is another question.${
-        left > 0 ? ` ${left} more packs than ${MOST_PACKS} are not gone through.` : ''
-      }`,
-      'note',
-    ),
-  ];
-}
-
-function ballastBlocks({ aircraft, say, wideMm }: CgPageInput): readonly Block[] {
-  const parts = numbered(aircraft).filter(({ item }) => 'role' in item && item.role === 'ballast');
-  const spots = aircraft.ballastSpots ?? [];
-  if (parts.length === 0 && spots.length === 0) return [heading('Ballast', 2), words('None aboard.')];
-  const columns = columnsOf(wideMm, [
-    ['Ballast', 90],
-    ['Mass', 30, 'right'],
-    ['Station', 60, 'right'],
-  ]);
-  const rows: Row[] = parts.map(({ id, name, massG, cgMm }) => ({
-    id,
-    cells: [cell(name), cell(say.mass(massG)), cell(fineStation(cgMm[0], say))],
-  }));
-  if (parts.length > 1)
-    rows.push({
-      id: 'all',
-      strong: true,
-      cells: [cell('Together'), cell(say.mass(ballastG(aircraft))), cell('')],
-    });
-  return [
-    heading('Ballast', 2),
-    ...(rows.length > 0 ? [{ kind: 'table', id: 'ballast', columns, rows } as const] : []),
-    ...spots.map(({ name, mostG, positionMm }) =>
-      words(
-        `Room for up to ${say.mass(mostG)} at ${name}, station ${fineStation(positionMm[0], say)}.`,
-        'note',
-      ),
-    ),
-  ];
 }

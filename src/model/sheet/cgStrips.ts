@@ -1,3 +1,4 @@
+import { listed } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import { formatLength } from '../units';
 import type { Say } from '../words/say';
@@ -72,8 +73,10 @@ function stripTemplate(
           { of: 'aftmost', mm: keep.toMm - edge.stationMm, words: 'no farther aft', heavy: !kept },
         ]
       : []),
-  ].filter(({ mm }) => mm >= 0 && mm <= edge.chordMm);
-  const longMm = Math.max(...marks.map(({ mm }) => mm)) + TAIL_MM;
+  ];
+  const onWing = marks.filter(({ mm }) => mm >= 0 && mm <= edge.chordMm);
+  const off = marks.filter((mark) => !onWing.includes(mark)).map((mark) => `“${mark.words}”`);
+  const longMm = Math.max(...onWing.map(({ mm }) => mm)) + TAIL_MM;
   const strip = (side: 'LEFT' | 'RIGHT', leftMm: number): readonly Shape[] => {
     const rightMm = leftMm + STRIP_MM;
     const y = (mm: number) => HEAD_MM + mm;
@@ -95,7 +98,7 @@ function stripTemplate(
       say([middle, y(0) - 2.2], `at buttline ${figure(edge.buttlineMm)}`, { anchor: 'middle' }),
       line([leftMm + 6, y(3)], [leftMm + 6, y(longMm - 3)], 'faint'),
       arrow([leftMm + 6, y(1)], [leftMm + 6, y(longMm)], 3),
-      ...marks.flatMap(({ of, mm, words, heavy }): readonly Shape[] => [
+      ...onWing.flatMap(({ of, mm, words, heavy }): readonly Shape[] => [
         line([leftMm, y(mm)], [rightMm, y(mm)], heavy ? 'heavy' : 'chain', `${of} ${side}`),
         // The balance mark has its words at the right, the other two at the left: they may lie close together.
         of === 'balance'
@@ -107,7 +110,7 @@ function stripTemplate(
   return {
     id: 'cg-strips',
     title: 'Marks for under the wing',
-    hint: `${balanced.words}. Hold the heavy edge to the leading edge at that buttline, the arrow forward, parallel to the centre line with the wing level.`,
+    hint: `${balanced.words}. Hold the heavy edge to the leading edge of ${edge.name} at that buttline, the arrow forward, parallel to the centre line with the wing level.${off.length > 0 ? ` Off the wing there, so not marked: ${listed(off)}.` : ''}`,
     wideMm: 2 * STRIP_MM + BETWEEN_MM + 1,
     highMm: HEAD_MM + longMm + 0.5,
     shapes: [...strip('LEFT', 0.5), ...strip('RIGHT', STRIP_MM + BETWEEN_MM + 0.5)],

@@ -1,12 +1,12 @@
 import { switchesOf, UNDERCARRIAGE_ID } from '../airframe/loadSwitches';
-import { liquidWord } from '../document/inWords';
+import { liquidWord, midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import { defaultLoadFactors } from '../fit/restraint';
 import { cautionsFor } from '../words/cautions';
 import { type Block, heading, words } from './blocks';
 
 /** What to go through before the first flight: habits of builders and inspectors, without a published source. */
-export function checkBlocks(aircraft: Aircraft, balance: string): readonly Block[] {
+export function checkBlocks(aircraft: Aircraft, state: string, balance: string): readonly Block[] {
   return [
     heading('Before the first flight'),
     words(
@@ -14,7 +14,7 @@ export function checkBlocks(aircraft: Aircraft, balance: string): readonly Block
       'lead',
     ),
     heading('On the bench', 2),
-    ...benchChecks(aircraft, balance),
+    ...benchChecks(aircraft, state, balance),
     heading('At the field', 2),
     ...fieldChecks(aircraft),
     heading('To heed', 2),
@@ -28,12 +28,12 @@ export function checkBlocks(aircraft: Aircraft, balance: string): readonly Block
 
 const tick = (text: string): Block => ({ kind: 'tick', text });
 
-function benchChecks(aircraft: Aircraft, balance: string): readonly Block[] {
+function benchChecks(aircraft: Aircraft, state: string, balance: string): readonly Block[] {
   const { kind, parts, leads = [], loadFactors, hatches = [], tanks } = aircraft;
   const has = (role: string) => parts.some((part) => part.role === role);
   const factor = (loadFactors ?? defaultLoadFactors).ahead;
   return [
-    tick(`Balanced on a stand or scales: ${balance}. Found: __________`),
+    tick(`Balanced on a stand or scales, ${midSentence(state)}: ${balance}. Found: __________`),
     tick(`Balanced again with tanks and load as for the first flight, and across: neither wing heavy.`),
     tick('Mass of the whole weighed, and within what association and site allow.'),
     ...(parts.length > 0

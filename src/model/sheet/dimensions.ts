@@ -6,6 +6,7 @@ const GAP_MM = 4.4;
 /** Words longer than this are cut, with a mark that they are. */
 const LONGEST = 24;
 const JOG_MM = 8;
+const ORIGIN_MM = 1.1;
 const WORDS_MM = 2.4;
 
 const labelOf = ({ label, figure }: StationMark): string => `${shortened(label, LONGEST)}  ${figure}`;
@@ -29,12 +30,13 @@ interface Strip {
 
 /**
  * Superimposed running dimensions (ISO 129-1): all from one origin, which has a circle, along one line; every figure at the end
- * of its extension line, which is bent where figures would meet. How many had no room comes with it.
+ * of its extension line, which is bent where figures would meet. How many had no room comes with it, and whether the origin did: a
+ * reference point may lie far from all that is drawn.
  */
 export function runningDimensions(
   marks: readonly StationMark[],
   { xOf, originMm, axisMm, fromMm, toMm }: Strip,
-): { readonly shapes: readonly Shape[]; readonly left: number } {
+): { readonly shapes: readonly Shape[]; readonly left: number; readonly originDrawn: boolean } {
   const shown = marks.slice(0, fitsRow(fromMm, toMm, GAP_MM));
   const along = [...shown].sort((a, b) => a.stationMm - b.stationMm);
   const places = spread(
@@ -45,9 +47,20 @@ export function runningDimensions(
   const ends = [...xs, originMm].map((x) => Math.min(Math.max(x, fromMm - 6), toMm + 6));
   const shapes: Shape[] = [
     line([Math.min(...ends), axisMm], [Math.max(...ends), axisMm], 'thin', 'dimension line'),
-    { kind: 'circle', at: [originMm, axisMm], radiusMm: 1.1, line: 'thin', fill: 'paper', of: 'origin' },
-    say([originMm, axisMm - 2], '0', { anchor: 'middle' }),
   ];
+  const originDrawn = originMm >= fromMm - ORIGIN_MM && originMm <= toMm + ORIGIN_MM;
+  if (originDrawn)
+    shapes.push(
+      {
+        kind: 'circle',
+        at: [originMm, axisMm],
+        radiusMm: ORIGIN_MM,
+        line: 'thin',
+        fill: 'paper',
+        of: 'origin',
+      },
+      say([originMm, axisMm - 2], '0', { anchor: 'middle' }),
+    );
   let lastArrowMm = originMm;
   along.forEach((mark, at) => {
     const [x, X] = [xs[at]!, places?.[at] ?? xs[at]!];
@@ -68,7 +81,7 @@ export function runningDimensions(
     const y = axisMm + JOG_MM + 1;
     shapes.push(say([X + 0.9, y], labelOf(mark), { anchor: 'end', turned: true, sizeMm: WORDS_MM }));
   });
-  return { shapes, left: marks.length - shown.length };
+  return { shapes, left: marks.length - shown.length, originDrawn };
 }
 
 /** One dimension between two points on a level or an upright line, its figure in the middle above the line. */

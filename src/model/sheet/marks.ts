@@ -1,10 +1,13 @@
 import type { Vec3 } from '../../engine/geometry/types';
+import { type Positions, switchesOf } from '../airframe/loadSwitches';
 import type { Balance } from '../balance/balance';
 import { LINE_95 } from '../balance/certainty';
+import { midSentence } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import type { Judgement } from '../judgement/types';
 import { formatLength } from '../units';
 import { lengthUp, type Say } from '../words/say';
+import { stateWords } from './balancing';
 
 /** A station that the drawings show, with its word and figure. */
 export interface StationMark {
@@ -21,10 +24,18 @@ export interface Marks {
   readonly cgFullMm: Vec3 | null;
   readonly cgDryMm: Vec3 | null;
   readonly band: { readonly forwardMm: number; readonly aftMm: number } | null;
+  /** The load state and the attitude that the CG is marked for; empty where there is but one, level. */
+  readonly cgState: string;
 }
 
 /** CG, band, neutral point, axles and reference points, in the units and from the reference point chosen. */
-export function marksOf(aircraft: Aircraft, balance: Balance, judgement: Judgement, say: Say): Marks {
+export function marksOf(
+  aircraft: Aircraft,
+  balance: Balance,
+  judgement: Judgement,
+  say: Say,
+  held: string | null,
+): Marks {
   const { shown, band, margin } = judgement;
   const mark = (kind: StationMark['kind'], label: string, stationMm: number, more = ''): StationMark => ({
     kind,
@@ -55,10 +66,16 @@ export function marksOf(aircraft: Aircraft, balance: Balance, judgement: Judgeme
   ];
   return {
     stations: stations.filter(({ stationMm }) => Number.isFinite(stationMm)),
+    cgState: shown ? cgStateOf(aircraft, shown.positions, held) : '',
     cgFullMm: finite(shown?.full.cgMm),
     cgDryMm: shown?.burns ? finite(shown.dry.cgMm) : null,
     band: band && Number.isFinite(band.forwardMm) && Number.isFinite(band.aftMm) ? band : null,
   };
+}
+
+function cgStateOf(aircraft: Aircraft, positions: Positions, held: string | null): string {
+  const state = switchesOf(aircraft).length > 0 ? midSentence(stateWords(aircraft, positions, '')) : '';
+  return [held && midSentence(held), state].filter(Boolean).join(', ');
 }
 
 const finite = (at: Vec3 | undefined): Vec3 | null => (at?.every(Number.isFinite) ? at : null);

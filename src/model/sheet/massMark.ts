@@ -1,30 +1,25 @@
-import { BARE_AIRFRAME_ID } from '../airframe/bareAirframe';
-import { itemById, structureById } from '../document/edit';
-import type { Aircraft } from '../document/types';
+import { massSourceOf } from '../balance/measurements';
+import type { Aircraft, MassFrom } from '../document/types';
+import { massFromWords, restsOnWords } from '../words/sourceWords';
 
-/** Where a mass in the list comes from. */
-export type MassMark = 'weighed' | 'typical' | 'listed' | 'reckoned';
+/** Where a mass in the list comes from; `not said` where it was typed in and nobody said. */
+export type MassMark = MassFrom | 'not said';
 
 /** One letter for each, told apart without colour. */
 export const markLetters: Readonly<Record<MassMark, string>> = {
   weighed: 'W',
+  measured: 'F',
   typical: 'T',
-  listed: 'L',
-  reckoned: 'R',
+  assumed: 'A',
+  unknown: 'U',
+  'not said': 'N',
 };
 
-export const MARK_KEY =
-  'From: W weighed on its own; T typical, weigh yours; L as listed, nobody says how it was found; R reckoned from its size and material, or from its length.';
+const MARKS = [...Object.keys(massFromWords), 'not said'] as readonly MassMark[];
 
-/** The source of a part’s, a tank’s or a piece of structure’s mass; of a lead it is always reckoned. */
-export function massMark(aircraft: Aircraft, id: string): MassMark {
-  if (id === BARE_AIRFRAME_ID) return 'weighed';
-  const item = itemById(aircraft, id);
-  if (item) {
-    if (item.weighedOn !== undefined) return 'weighed';
-    return 'typical' in item && item.typical === true ? 'typical' : 'listed';
-  }
-  const piece = structureById(aircraft, id);
-  if (piece) return piece.kind !== 'leg' && piece.mass.by !== 'weighed' ? 'reckoned' : 'listed';
-  return (aircraft.leads ?? []).some((lead) => lead.id === id) ? 'reckoned' : 'listed';
-}
+/** "From: W weighed; F found from a weighing; ...". */
+export const MARK_KEY = `From: ${MARKS.map((mark) => `${markLetters[mark]} ${restsOnWords[mark]}`).join('; ')}.`;
+
+/** The source of a part’s, a tank’s, the bare airframe’s or a piece of structure’s mass. */
+export const massMark = (aircraft: Aircraft, id: string): MassMark =>
+  massSourceOf(aircraft, id) ?? 'not said';

@@ -1,11 +1,13 @@
 import { leadStates } from '../airframe/leads';
 import { hullsAround, itemSolid } from '../airframe/solids';
+import { plumbingOf } from '../balance/liquidTable';
+import { listed } from '../document/inWords';
 import type { Aircraft } from '../document/types';
 import type { FittingOrder } from '../fit/fittingOrder';
 import { itemForces } from '../fit/restraint';
-import { formatLength, formatMass, formatNumber, ownUnit } from '../units';
+import { formatLength, formatMass, formatNumber, formatVolume, ownUnit } from '../units';
 import { manifestRows } from '../words/manifestRows';
-import { lengthUp, type Say } from '../words/say';
+import { lengthDown, lengthUp, type Say } from '../words/say';
 import { type Block, cell, columnsOf, heading, type Row, words } from './blocks';
 import { MARK_KEY, markLetters, massMark } from './massMark';
 import { type Numbered, numbered } from './numbered';
@@ -40,6 +42,22 @@ export function wayIn(aircraft: Aircraft, { id, inHull }: Numbered, search: Orde
   return hatch ? hatch.name : 'none found';
 }
 
+/** "fed by No. 3": the pack, regulator or controller that its current comes from. */
+function feedNote(aircraft: Aircraft, { item }: Numbered): string {
+  const fedBy = ('power' in item && item.power?.fedBy) || [];
+  const feeders = new Set(fedBy.map(({ from }) => from));
+  const numbers = numbered(aircraft).flatMap(({ id, number }) => (feeders.has(id) ? [`No. ${number}`] : []));
+  return numbers.length > 0 ? `fed by ${listed(numbers)}` : '';
+}
+
+/** What a tank starts a flight with, and what of it stays. */
+function tankNote(aircraft: Aircraft, { id }: Numbered, { units }: Say): string {
+  const tank = plumbingOf(aircraft)?.tanks.find((each) => each.id === id);
+  if (!tank) return '';
+  const unusable = tank.unusableMl > 0 ? `, ${formatVolume(tank.unusableMl, units)} unusable` : '';
+  return `starts with ${formatVolume(tank.startMl, units)}${unusable}`;
+}
+
 /** The leads that end at it: needed and owned. */
 function leadNotes(aircraft: Aircraft, { id }: Numbered, say: Say): string {
   const ends = new Map((aircraft.leads ?? []).map((lead) => [lead.id, lead]));
@@ -57,12 +75,16 @@ const force = (newtons: number) => formatNumber(Math.ceil(newtons - 1e-9), 0);
 function partRow(aircraft: Aircraft, thing: Numbered, say: Say, search: OrderSearch): Row {
   const { number, id, name, massG, cgMm, item } = thing;
   const { ahead, up, side } = itemForces(aircraft, item);
-  const lead = leadNotes(aircraft, thing, say);
+  const notes = [
+    tankNote(aircraft, thing, say),
+    feedNote(aircraft, thing),
+    leadNotes(aircraft, thing, say),
+  ].filter(Boolean);
   return {
     id,
     cells: [
       cell(String(number)),
-      cell(name, lead),
+      cell(name, notes.join('; ')),
       cell(formatMass(massG, say.units, { unit: false })),
       cell(markLetters[massMark(aircraft, id)]),
       cell(bare(cgMm[0] - say.fromMm, say)),
@@ -106,7 +128,7 @@ export function partsBlocks(
       rows: things.map((thing) => partRow(aircraft, thing, say, search)),
     },
     words(
-      `Stations, buttlines and waterlines are those of each part’s own CG. A tank’s mass is that of the empty tank. ${MARK_KEY}`,
+      `Stations, buttlines and waterlines are those of each part’s own CG. A tank’s mass is that of the empty tank; a lead’s is reckoned from its length. ${MARK_KEY}`,
       'note',
     ),
     words(
@@ -169,13 +191,23 @@ function leadTable(aircraft: Aircraft, say: Say, wideMm: number): readonly Block
   const numbers = new Map(numbered(aircraft).map(({ id, number, name }) => [id, `${number} ${name}`]));
   const ends = new Map((aircraft.leads ?? []).map((lead) => [lead.id, lead]));
   const columns = columnsOf(wideMm, [
-    ['Lead', 48],
-    ['From', 40],
-    ['To', 40],
-    ['Needed', 18, 'right'],
-    ['Owned', 18, 'right'],
-    ['To spare', 18, 'right'],
+    ['Lead', 40],
+    ['From', 33],
+    ['To', 33],
+    [`Mass ${ownUnit('mass', say.units).symbol}`, 13, 'right'],
+    [`Station ${ownUnit('length', say.units).symbol}`, 17, 'right'],
+    ['Needed', 17, 'right'],
+    ['Owned', 17, 'right'],
+    ['To spare', 17, 'right'],
   ]);
+  const bodies = new Map(manifestRows(aircraft).map((row) => [row.id, row]));
+  const massCells = (id: string) => {
+    const { massG = 0, cgMm = null } = bodies.get(id) ?? {};
+    return [
+      cell(massG > 0 ? formatMass(massG, say.units, { unit: false }) : '–'),
+      cell(cgMm ? bare(cgMm[0] - say.fromMm, say) : '–'),
+    ];
+  };
   return [
     heading('Leads', 2),
     {
@@ -188,10 +220,15 @@ function leadTable(aircraft: Aircraft, say: Say, wideMm: number): readonly Block
           cell(name, strays ?? undefined),
           cell(numbers.get(ends.get(id)?.from ?? '') ?? ''),
           cell(numbers.get(ends.get(id)?.to ?? '') ?? ''),
+          ...massCells(id),
           cell(lengthUp(neededMm, say)),
           cell(ownedMm === null ? 'to be made' : say.length(ownedMm)),
           cell(
-            ownedMm === null ? '' : slackMm < 0 ? `short by ${lengthUp(-slackMm, say)}` : say.length(slackMm),
+            ownedMm === null
+              ? ''
+              : slackMm < 0
+                ? `short by ${lengthUp(-slackMm, say)}`
+                : lengthDown(slackMm, say),
           ),
         ],
       })),

@@ -2,11 +2,12 @@ import type { Vec3 } from '../../engine/geometry/types';
 import { lastOnly } from '../../engine/memory/memory';
 import type { Balance } from '../balance/balance';
 import type { Aircraft } from '../document/types';
+import { variantName } from '../document/variants';
 import type { Judgement } from '../judgement/types';
 import type { Say } from '../words/say';
 import type { ShownMass } from '../words/verdictFacts';
 import { type BalancingChoice, balancedState, keepBetween } from './balancing';
-import { bannerOf, blockingReasons } from './blocking';
+import { bannerOf, blockingReasons, NO_APPROVAL } from './blocking';
 import { type Block, BREAK, SECTIONS, type Section, type SectionId, sectionNames, words } from './blocks';
 import { type FieldCard, fieldCard } from './card';
 import { balanceWords, cgBlocks } from './cgPage';
@@ -28,6 +29,8 @@ export interface SheetInput {
   readonly shown: Balance;
   readonly judgement: Judgement;
   readonly down: Vec3;
+  /** The attitude on the bench in words; null when it is level. */
+  readonly held: string | null;
   readonly mass: ShownMass | null;
   readonly say: Say;
   /** Where stations are counted from, amid a sentence: "the datum, tip of the nose". */
@@ -37,9 +40,8 @@ export interface SheetInput {
   readonly choice: BalancingChoice;
   /** Where the wing is marked, mm from the centre line; null for just beside the hull. */
   readonly buttlineMm: number | null;
-  /** Which of several it is, where there are several. */
-  readonly variant?: string;
-  readonly revision?: string;
+  /** The last revision that was given a name; null where there is none. */
+  readonly revision: string | null;
   /** Sections that are not wanted: they are not worked out. */
   readonly leftOut: readonly SectionId[];
 }
@@ -48,6 +50,8 @@ export interface SheetInput {
 export interface BuildSheet {
   /** The aircraft, its variant and its revision, as they stand in the title block. */
   readonly name: string;
+  /** At the foot of every page: that it is no approval, and what is an estimate. */
+  readonly note: string;
   /** At the head of every page; null where nothing found stands in the way of a flight. */
   readonly banner: string | null;
   readonly sections: readonly Section[];
@@ -67,7 +71,7 @@ export function buildSheet(input: SheetInput): BuildSheet {
   const balance = balanceWords({ balanced, keep, say, from, place, shown });
   const wideMm = body.wideMm;
   const blocksOf: Readonly<Record<SectionId, () => readonly Block[]>> = {
-    drawings: () => drawingBlocks(aircraft, shown, judgement, say, from, wideMm, body.highMm),
+    drawings: () => drawingBlocks(aircraft, shown, judgement, say, from, wideMm, body.highMm, input.held),
     parts: () => partsBlocks(aircraft, { say, wideMm, search: input.search }),
     fitting: () => fittingBlocks(aircraft, { say, wideMm, search: input.search }),
     templates: () => [
@@ -77,7 +81,7 @@ export function buildSheet(input: SheetInput): BuildSheet {
     ],
     cg: () => cgBlocks({ ...input, balanced, keep, place, wideMm }),
     weighing: () => weighBlocks({ aircraft, say, from, balanced, wideMm }),
-    checks: () => checkBlocks(aircraft, balance),
+    checks: () => checkBlocks(aircraft, balanced.words, balance),
     card: () => [],
   };
   const sections = SECTIONS.filter((id) => !leftOut.includes(id)).map((id) => ({
@@ -86,9 +90,11 @@ export function buildSheet(input: SheetInput): BuildSheet {
     blocks: blocksOf[id](),
   }));
   const card = leftOut.includes('card') ? null : fieldCard({ aircraft, say, balanced, balance, banner });
-  const { variant, revision } = input;
-  const name = [aircraft.name, variant, revision && `revision ${revision}`].filter(Boolean).join(', ');
-  return { name, banner, sections, card };
+  const { revision } = input;
+  // What came after a revision was named is not in it, and what is on the bench may.
+  const name = [variantName(aircraft), revision && `after revision “${revision}”`].filter(Boolean).join(', ');
+  const note = `${judgement.band?.from === 'estimate' ? 'The band is an estimate. ' : ''}${NO_APPROVAL}`;
+  return { name, note, banner, sections, card };
 }
 
 /** The drawings take the longest, and stay as they are when only a tick or the state of balancing changes. */
@@ -101,8 +107,9 @@ const drawingBlocks = lastOnly(
     from: string,
     wideMm: number,
     highMm: number,
+    held: string | null,
   ): readonly Block[] => {
-    const marks = marksOf(aircraft, shown, judgement, say);
+    const marks = marksOf(aircraft, shown, judgement, say, held);
     const drawing = { aircraft, things: numbered(aircraft), marks, say, from };
     const blocks = (['side', 'top', 'front'] as const).flatMap((view) =>
       viewBlocks(drawing, view, { wideMm, highMm }),

@@ -23,7 +23,8 @@ function keyOf(view: SheetView, { say, from, marks }: ViewInput): string {
     top: 'buttlines from the centre line, right +',
     front: 'waterlines from the datum, up +',
   }[view];
-  const cg = marks.cgDryMm ? 'Disc in quarters: CG full; diamond: CG dry' : 'Disc in quarters: CG';
+  const at = marks.cgState ? ` (${marks.cgState})` : '';
+  const cg = marks.cgDryMm ? `Disc in quarters: CG full; diamond: CG dry${at}` : `Disc in quarters: CG${at}`;
   const band = marks.band && view !== 'front' ? '; chain lines: the limits' : '';
   return `Figures: ${figures}, ${unit}, each part’s own CG. Dashed: hidden. ${cg}${band}.`;
 }
@@ -44,7 +45,7 @@ interface Split {
 }
 
 /** What of a page the whole takes is tried out; the rest is the detail’s. */
-const SHARES = [0.3, 0.4, 0.5, 0.6, 0.7] as const;
+const SHARES = Array.from({ length: 19 }, (_, at) => 0.3 + 0.025 * at);
 
 /** The whole counts twice: it is what is recognised. */
 const costOf = ({ scale, detailScale }: Split): number => scale ** 2 * detailScale;

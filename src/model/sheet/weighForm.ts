@@ -1,3 +1,4 @@
+import { inLoadState, positionOf, switchesOf } from '../airframe/loadSwitches';
 import type { Aircraft } from '../document/types';
 import { formatMass, formatNumber, ownUnit, toOwnUnit } from '../units';
 import { freshScales } from '../weigh/freshReadings';
@@ -6,7 +7,7 @@ import { toWeigh } from '../weigh/toWeigh';
 import { fineStation, lengthUp, type Say } from '../words/say';
 import type { Balanced } from './balancing';
 import { type Block, cell, columnsOf, heading, type Row, words, writeBox } from './blocks';
-import { markLetters, massMark } from './massMark';
+import { MARK_KEY, markLetters, massMark } from './massMark';
 import { numbered } from './numbered';
 import { bare } from './parts';
 
@@ -39,8 +40,16 @@ export function weighBlocks(input: FormInput): readonly Block[] {
   ];
 }
 
+/** With the legs that it stands on: none that is up or not aboard. */
+function onItsWheels(aircraft: Aircraft, { positions }: Balanced): Aircraft {
+  const loaded = inLoadState(aircraft, positions);
+  const legsUp = switchesOf(aircraft).some((each) => positionOf(each, positions).legsUp);
+  const stands = (piece: Aircraft['structure'][number]) => piece.kind !== 'leg' || !piece.retract;
+  return legsUp ? { ...loaded, structure: loaded.structure.filter(stands) } : loaded;
+}
+
 function scalesBlocks({ aircraft, say, balanced, wideMm }: FormInput): readonly Block[] {
-  const reading = freshScales(aircraft);
+  const reading = freshScales(onItsWheels(aircraft, balanced));
   if (reading.by !== 'scales') return [];
   const measured = reading.scales.some(({ supportMm }) => supportMm.some((mm) => mm !== 0));
   const loads = measured ? predictedLoads(reading.scales, balanced.balance, 0) : null;
@@ -90,7 +99,7 @@ function scalesBlocks({ aircraft, say, balanced, wideMm }: FormInput): readonly 
       rows,
     },
     words(
-      `${known ? '' : 'Where each scale should read what cannot be told from the list: the supports are not known, or there are more than three. '}Station of the CG = sum of net × station, divided by the sum of net; the same with buttlines across.`,
+      `${known ? '' : 'Where each scale should read what cannot be told from the list: there are no wheels down to stand on, or more than three supports. '}Station of the CG = sum of net × station, divided by the sum of net; the same with buttlines across.`,
       'note',
     ),
   ];
@@ -166,5 +175,6 @@ function partBlocks({ aircraft, say, balanced, wideMm }: FormInput): readonly Bl
         ],
       })),
     },
+    words(MARK_KEY, 'note'),
   ];
 }

@@ -199,14 +199,17 @@ function principal(
 ): Drawn {
   const { view, area, scale } = place;
   if (view === 'side') {
-    const { shapes, left } = runningDimensions(marks.stations, {
+    const { shapes, left, originDrawn } = runningDimensions(marks.stations, {
       xOf: (stationMm) => place.spot([stationMm, 0, 0])[0],
       originMm: place.spot([words.fromMm, 0, 0])[0],
       axisMm: bottomMm + 3,
       fromMm: 4,
       toMm: room.wideMm - 4,
     });
-    const notes = left > 0 ? [`${left} more stations had no room in the drawing.`] : [];
+    const notes = [
+      ...(left > 0 ? [`${left} more stations had no room in the drawing.`] : []),
+      ...(originDrawn ? [] : ['The point that stations are counted from lies off the drawing.']),
+    ];
     return { shapes, notes };
   }
   const spanMm = (view === 'top' ? area.bottomMm - area.topMm : area.rightMm - area.leftMm) * scale;

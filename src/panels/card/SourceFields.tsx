@@ -1,6 +1,7 @@
 import { measuredThings } from '../../model/balance/measurements';
 import { massSources, sizeSources } from '../../model/document/schema/sources';
 import type { Aircraft, MassFrom, SizeFrom } from '../../model/document/types';
+import { massFromWords, sizeFromWords } from '../../model/words/sourceWords';
 import type { Bench } from '../../store/bench';
 import { useAircraft } from '../../store/react';
 import { Choice } from '../fields/Choice';
@@ -8,7 +9,6 @@ import { Live } from '../Live';
 import { later } from '../later';
 import { type Readings, useReadings } from '../readings';
 import { SourceMark } from '../sources/SourceMark';
-import { massFromWords, sizeFromWords } from '../sources/words';
 
 const FindMass = later(
   () => import('../sources/FindMass'),

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { massSources } from '../../model/document/schema/sources';
 import { separators } from '../../model/partsTable/readTable';
-import { massFromWords } from '../sources/words';
+import { massFromWords } from '../../model/words/sourceWords';
 import type { TableInHand, TableState } from './useTable';
 
 const separatorWords = { ',': 'comma', ';': 'semicolon', '\t': 'tab', '|': 'bar' } as const;

@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import { flyingStart } from '../../model/airframe/flyingStates';
 import { inLoadState, positionOf, switchesOf } from '../../model/airframe/loadSwitches';
-import { type FuelChoice, fuelChoices, fuelChoiceWords, headerFraction } from '../../model/sheet/balancing';
+import { fuelChoices, fuelChoiceWords, fuelChosen } from '../../model/sheet/balancing';
 import { useBench, useCommitted, useView } from '../../store/react';
 import { chooseSheet } from '../../store/viewStore';
 
@@ -15,15 +15,13 @@ export function BalancedAs() {
   const fuels = fuelChoices(loaded);
   const switches = switchesOf(aircraft);
   if (fuels.length === 0 && switches.length === 0) return null;
-  const first: FuelChoice = headerFraction(loaded) === null ? 'dry' : 'header';
-  const fuel = balancing.fuel && fuels.includes(balancing.fuel) ? balancing.fuel : first;
   return (
     <fieldset className="sheet-state">
       <legend>Balanced with</legend>
       {fuels.length > 0 && (
         <Select
           label="Tanks"
-          value={fuel}
+          value={fuelChosen(loaded, balancing)}
           options={fuels.map((id) => ({ id, name: fuelChoiceWords(aircraft, id) }))}
           onChoose={(id) => {
             const chosen = fuels.find((each) => each === id);

@@ -56,15 +56,16 @@ export function Pages({ sheet, paper, onPaged }: PagesProps) {
       )}
       <div className="sheet-pages" data-testid="sheet-pages">
         {pages?.map((page, at) => (
-          <SheetPage
-            key={page[0]?.at ?? at}
-            sheet={sheet}
-            title={pieces[page[0]?.at ?? 0]?.title ?? ''}
-            at={at + 1}
-            count={pages.length}
-          >
-            <Flow pieces={page.map((placed) => pieces[placed.at]!)} card={sheet.card} />
-          </SheetPage>
+          <div className="sheet-holder" key={page[0]?.at ?? at}>
+            <SheetPage
+              sheet={sheet}
+              title={pieces[page[0]?.at ?? 0]?.title ?? ''}
+              at={at + 1}
+              count={pages.length}
+            >
+              <Flow pieces={page.map((placed) => pieces[placed.at]!)} card={sheet.card} />
+            </SheetPage>
+          </div>
         ))}
       </div>
     </section>

@@ -1,11 +1,13 @@
 import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { notesOn } from '../../engine/memory/memory';
+import { shownText } from '../../model/document/names';
 import type { Aircraft } from '../../model/document/types';
 import type { FittingOrder } from '../../model/fit/fittingOrder';
+import { attitudeName, isLevel } from '../../model/loads/attitude';
 import type { Paper } from '../../model/sheet/paper';
 import type { OrderSearch } from '../../model/sheet/parts';
 import { type BuildSheet, buildSheet, type SheetInput } from '../../model/sheet/sheet';
-import { useBalance, useBench, useCommitted, useView } from '../../store/react';
+import { useBalance, useBench, useCommitted, useFleet, useView } from '../../store/react';
 import { useReadings } from '../readings';
 
 /** The sheet of what is on the bench, put together after the page has been drawn; null before the first. */
@@ -16,6 +18,8 @@ export function useSheet(paper: Paper): { readonly sheet: BuildSheet | null; rea
   const judgement = useSyncExternalStore(verdict.subscribe, verdict.judgement);
   const plusMinusG = useSyncExternalStore(verdict.subscribe, verdict.massPlusMinusG);
   const down = useView((view) => view.down);
+  const held = useView(({ attitude }) => (isLevel(attitude) ? null : attitudeName(attitude)));
+  const revision = useFleet(({ revisions }) => revisions.find(({ name }) => name !== null)?.name ?? null);
   const leftOut = useView(({ sheet }) => sheet.leftOut);
   const choice = useView(({ sheet }) => sheet.balancing);
   const buttlineMm = useView(({ sheet }) => sheet.buttlineMm);
@@ -29,6 +33,8 @@ export function useSheet(paper: Paper): { readonly sheet: BuildSheet | null; rea
       shown,
       judgement,
       down,
+      held,
+      revision: revision === null ? null : shownText(revision),
       mass,
       say: readings,
       from,
@@ -38,7 +44,21 @@ export function useSheet(paper: Paper): { readonly sheet: BuildSheet | null; rea
       buttlineMm,
       leftOut,
     };
-  }, [aircraft, shown, judgement, plusMinusG, down, readings, search, paper, choice, buttlineMm, leftOut]);
+  }, [
+    aircraft,
+    shown,
+    judgement,
+    plusMinusG,
+    down,
+    held,
+    revision,
+    readings,
+    search,
+    paper,
+    choice,
+    buttlineMm,
+    leftOut,
+  ]);
   return { sheet: useLater(input), search };
 }
 

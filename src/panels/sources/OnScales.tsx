@@ -1,11 +1,11 @@
 import './sources.css';
 import { type MassOnScales, massOnScales } from '../../model/balance/massOnScales';
+import { restsOnWords } from '../../model/words/sourceWords';
 import type { Bench } from '../../store/bench';
 import { useBench } from '../../store/react';
 import { useRestingValue } from '../Live';
 import { type Readings, useReadings } from '../readings';
 import { SourceMark } from './SourceMark';
-import { restsOnWords } from './words';
 
 const answerOf = ({ document, balance }: Bench): MassOnScales | null =>
   massOnScales(document.current(), balance.get());

@@ -32,6 +32,8 @@ export function inputOf(
     shown,
     judgement: judgement ?? fitting(aircraft),
     down: LEVEL,
+    held: null,
+    revision: null,
     mass: { massG: shown.massG, plusMinusG: null },
     say: sayIn(units, reference),
     from: reference ? `the ${reference.name}` : 'the datum',

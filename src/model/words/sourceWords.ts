@@ -1,5 +1,5 @@
-import type { RestsOn } from '../../model/balance/massOnScales';
-import type { MassFrom, SizeFrom } from '../../model/document/types';
+import type { RestsOn } from '../balance/massOnScales';
+import type { MassFrom, SizeFrom } from '../document/types';
 
 /** The word beside the mark, and what it means. */
 export const massFromWords: Readonly<Record<MassFrom, string>> = {
