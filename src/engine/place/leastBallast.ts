@@ -10,7 +10,7 @@ import { SAME_G } from './tolerances';
 const LEAST_BALLAST: Goal = { seek: 'least ballast' };
 const MOST_MISFITS = 40;
 
-/** Everything where it is, without ballast, if that is sound. */
+/** Everything where it is, without ballast, if that is sound; where nothing may move nor be added there is no other. */
 export function asItStands({ problem, state }: Search): void {
   const places = problem.parts.map(({ options, present }) => ({
     option: options.findIndex(({ id }) => id === present.optionId),
@@ -19,6 +19,7 @@ export function asItStands({ problem, state }: Search): void {
   if (places.some(({ option }) => option < 0)) return;
   const noBallast = problem.spots.map(() => 0);
   state.take(arrangementOf(problem, places, noBallast));
+  if (problem.parts.length === 0 && problem.spots.length === 0 && !state.best) state.none();
 }
 
 /** A bound and a first arrangement from a program that forgets what overlaps; sets that do not fit are told to it. */

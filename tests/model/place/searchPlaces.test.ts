@@ -47,6 +47,15 @@ describe('what is offered for an aircraft', () => {
     }
   });
 
+  test('where nothing may move and no ballast can be put, it is proved at once that there is none', () => {
+    const base = redshank(540);
+    const parts = base.parts.map((part) => ({ ...part, locked: true }));
+    const { answer } = found({ ...base, ballastSpots: [], parts });
+    expect(answer.best).toBeNull();
+    expect(answer.proved).toBe(true);
+    expect(answer.boundG).toBe(Number.POSITIVE_INFINITY);
+  });
+
   test('a state that is only ever so on the stand holds nothing up', () => {
     const heavy = updatePart(redshank(500), 'pack', { massG: 900 });
     const standing: Aircraft = {
