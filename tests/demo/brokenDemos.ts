@@ -34,7 +34,7 @@ const powered: readonly Broken[] = [
     plant: (aircraft) => aircraft,
     tone: 'caution',
     headline: /^In the band, but the right wing is heavy$/,
-    cause: /^CG 1\.\d mm to the right/,
+    cause: /^CG 1\.\d mm right/,
     fix: /^Move “Camera” \d+ mm left$/,
     facts: { fit: /^all fits/, worst: /video sender off/, travel: /to and fro/ },
   },
