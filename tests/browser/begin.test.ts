@@ -1,5 +1,7 @@
 import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { arrangementIds, arrangementOf } from '../../src/model/begin/arrangements';
+import { firstSpanMm, type TapeField, tapeFields, wholeTape } from '../../src/model/begin/tape';
 import { blankAircraft } from '../../src/model/document/blank';
 import { writeAircraft } from '../../src/model/document/write';
 import { type Bench, judgeScreen, openBench, put } from './harness';
@@ -117,5 +119,36 @@ test('and a flying wing that nobody weighed, by keys', async () => {
   await judgeScreen(bench);
   expect(await page.locator('.answer-headline').textContent()).toMatch(/^In the estimated band/);
   console.log(`A flying wing by its span: ${hand.count()} actions.`);
+  expect(hand.count()).toBeLessThanOrEqual(MOST_ACTIONS);
+});
+
+const labels: Readonly<Record<TapeField, string>> = {
+  spanMm: 'Span',
+  rootChordMm: 'Root chord',
+  tipChordMm: 'Tip chord',
+  sweepMm: 'Tip behind root',
+  lengthMm: 'Length',
+  wingAtMm: 'Nose to wing',
+  tailSpanMm: 'Tail span',
+  tailChordMm: 'Tail chord',
+};
+
+test.each(arrangementIds)('%s: all figures of the tape, and then a verdict to act on', async (id) => {
+  const { page } = bench;
+  await put(page, blankAircraft());
+  const hand = countingHand();
+  await hand.press(page.getByTestId('manifest').getByRole('button', { name: 'New aircraft' }));
+  const sheet = page.getByTestId('begin');
+  await hand.press(sheet.getByText(arrangementOf(id).name, { exact: true }));
+  // A tenth larger than it is shown, as a tape reads it: to the whole millimetre.
+  const tape = wholeTape(id, { spanMm: Math.round(firstSpanMm(id) * 1.1) }, 'electric');
+  for (const field of tapeFields(id)) {
+    await hand.type(sheet.getByLabel(labels[field], { exact: true }), String(Math.round(tape[field])));
+  }
+  await hand.press(sheet.getByRole('button', { name: 'Put it on the bench' }));
+  await judgeScreen(bench);
+  expect(await page.locator('.answer-headline').textContent()).toMatch(/^(In the|Nose-heavy)/);
+  expect(await page.locator('[data-fact=fit]').textContent()).toContain('all fits');
+  console.log(`${id} from the tape: ${hand.count()} actions.`);
   expect(hand.count()).toBeLessThanOrEqual(MOST_ACTIONS);
 });
