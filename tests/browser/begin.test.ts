@@ -122,15 +122,15 @@ test('and a flying wing that nobody weighed, by keys', async () => {
   expect(hand.count()).toBeLessThanOrEqual(MOST_ACTIONS);
 });
 
-const labels: Readonly<Record<TapeField, string>> = {
+const labels: Readonly<Record<TapeField, string | RegExp>> = {
   spanMm: 'Span',
   rootChordMm: 'Root chord',
   tipChordMm: 'Tip chord',
   sweepMm: 'Tip behind root',
   lengthMm: 'Length',
   wingAtMm: 'Nose to wing',
-  tailSpanMm: 'Tail span',
-  tailChordMm: 'Tail chord',
+  tailSpanMm: /^(Tail|Foreplane) span$/,
+  tailChordMm: /^(Tail|Foreplane) chord$/,
 };
 
 test.each(arrangementIds)('%s: all figures of the tape, and then a verdict to act on', async (id) => {
