@@ -14,13 +14,17 @@ interface EntryListProps {
   /** A sentence where one cannot be added. */
   readonly add: (aircraft: Aircraft) => Edited;
   readonly remove: (aircraft: Aircraft, at: number) => Aircraft;
+  /** Of the heading; under a section's own it is 4. */
+  readonly level?: 3 | 4;
   /** More buttons beside "Add". */
   readonly more?: ReactNode;
   readonly children: (at: number) => ReactNode;
 }
 
 /** A list of like things, each folded to its name, with all its figures inside. */
-export function EntryList({ title, noun, count, headOf, add, remove, more, children }: EntryListProps) {
+export function EntryList(props: EntryListProps) {
+  const { title, noun, count, headOf, add, remove, level = 4, more, children } = props;
+  const Heading = `h${level}` as const;
   // Drawn again only when one of the heads reads differently.
   const heads = useCommitted(
     useSteadyList((aircraft: Aircraft) =>
@@ -29,7 +33,7 @@ export function EntryList({ title, noun, count, headOf, add, remove, more, child
   );
   return (
     <div className="fit-list">
-      <h4>{title}</h4>
+      <Heading>{title}</Heading>
       {heads.map((head, at) => (
         <details key={at} className="fit-entry">
           <summary>{head}</summary>

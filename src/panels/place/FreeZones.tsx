@@ -41,6 +41,7 @@ export function FreeZones() {
   return (
     <>
       <EntryList
+        level={3}
         title="Kept free of ballast"
         noun="zone"
         count={({ ballastFree }) => ballastFree?.length ?? 0}

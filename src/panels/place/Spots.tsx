@@ -50,6 +50,7 @@ export function Spots() {
   };
   return (
     <EntryList
+      level={3}
       title="Ballast spots"
       noun="spot"
       count={(aircraft) => spotsOf(aircraft).length}
