@@ -97,8 +97,11 @@ test('two tabs on one aircraft: the second follows, takes over when told, and it
   await rename(first.page, 'Ruff again');
   await expect.poll(() => nameNow(second.page)).toBe('Ruff again');
   await second.page.bringToFront();
-  await notices(second.page).getByRole('button', { name: 'Work on it here instead' }).click();
+  const workHere = notices(second.page).getByRole('button', { name: 'Work on it here instead' });
+  await workHere.click();
   await expect.poll(() => notices(first.page).textContent()).toMatch(/this one follows it/);
+  // The first has let go before the second has taken hold; what is changed between is a copy.
+  await workHere.waitFor({ state: 'detached' });
   await rename(second.page, 'Snipe');
   await expect.poll(() => nameNow(first.page)).toBe('Snipe');
   // Now the first one waits, and what is changed there becomes an aircraft of its own.
