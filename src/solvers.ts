@@ -1,4 +1,5 @@
 import type { Advice } from './model/advice/advise';
+import type { MeshAsk, MeshReading } from './model/airframe/meshReading';
 import type { LoadEnvelope } from './model/loads/loadStates';
 import type { StabilityAnswer } from './model/stability/stability';
 import type { Bench } from './store/bench';
@@ -7,7 +8,6 @@ import type { AdviceTask } from './workers/adviceTask';
 import { fitSearcher } from './workers/fitSearcher';
 import type { FitAnswer, FitTask } from './workers/fitTask';
 import type { LoadTask } from './workers/loadTask';
-import type { MeshAnswer, MeshTask } from './workers/meshTask';
 import type { StabilityTask } from './workers/stabilityTask';
 import type { VariantProgress, VariantTask } from './workers/variantTask';
 import { workerClient } from './workers/workerClient';
@@ -34,7 +34,7 @@ const askVariants = workerClient<VariantTask, null, VariantProgress>(
   { search: 'The comparing of the variants', purpose: 'variants', silentS: 120 },
 );
 
-const askMesh = workerClient<MeshTask, MeshAnswer>(
+const askMesh = workerClient<MeshAsk, MeshReading>(
   () => new Worker(new URL('./workers/mesh.worker.ts', import.meta.url), { type: 'module' }),
   { search: 'The reading of the mesh', purpose: 'meshes', silentS: 120 },
 );

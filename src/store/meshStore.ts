@@ -1,42 +1,8 @@
-import type { Vec3 } from '../engine/geometry/types';
-import type { SurfaceProperties, VolumeProperties } from '../engine/mass/types';
-import type { MeshUnit, MeshWay } from '../engine/mesh/fileFrame';
-import type { MeshVerdict } from '../engine/mesh/soundMesh';
+import type { MeshAs, MeshAsk, MeshReading } from '../model/airframe/meshReading';
 import type { MeshUse } from '../model/airframe/ownMesh';
 import { mostOf } from '../model/document/schema/limits';
 import { createCalmStore } from './calmStore';
 
-/** How a mesh file's figures are taken; null is for the first guess. */
-export interface MeshAs {
-  readonly unit: MeshUnit | null;
-  readonly nose: MeshWay | null;
-  readonly up: MeshWay | null;
-}
-
-export interface MeshAsk extends MeshAs {
-  readonly name: string;
-  readonly bytes: Uint8Array;
-  readonly mostTriangles: number;
-}
-
-/** A mesh as read, in the aircraft's frame, mm. */
-export interface ReadMesh {
-  readonly ok: true;
-  readonly unit: MeshUnit;
-  readonly nose: MeshWay;
-  readonly up: MeshWay;
-  readonly triangles: number;
-  readonly sizeMm: Vec3;
-  readonly minMm: Vec3;
-  readonly maxMm: Vec3;
-  /** Loose triangles to draw it by, nine figures each, mm. */
-  readonly figuresMm: Float32Array;
-  readonly verdict: MeshVerdict;
-  readonly volume: VolumeProperties | null;
-  readonly surface: SurfaceProperties | null;
-}
-
-export type MeshReading = ReadMesh | { readonly ok: false; readonly sentence: string };
 export type AskMesh = (ask: MeshAsk, signal: AbortSignal) => Promise<MeshReading>;
 
 /** A mesh file that is being looked at before it goes aboard. */

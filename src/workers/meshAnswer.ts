@@ -3,8 +3,8 @@ import type { Vec3 } from '../engine/geometry/types';
 import { meshProperties, meshSurface } from '../engine/mass/mesh';
 import { fileSpan, fileToAircraft, firstGuess, inAircraft, mmPerUnit } from '../engine/mesh/fileFrame';
 import { soundMesh } from '../engine/mesh/soundMesh';
+import type { MeshAsk, MeshReading } from '../model/airframe/meshReading';
 import { readMeshFile } from './meshFile';
-import type { MeshAnswer, MeshTask } from './meshTask';
 
 /** More triangles than this are not sent to be drawn. */
 const mostDrawn = 100_000;
@@ -18,7 +18,7 @@ function corner(figures: Float64Array, pick: (a: number, b: number) => number): 
 }
 
 /** Reads a mesh file, sets it in the aircraft's frame as asked or as it seems likely, and checks it. */
-export async function meshAnswer(task: MeshTask): Promise<MeshAnswer> {
+export async function meshAnswer(task: MeshAsk): Promise<MeshReading> {
   const file = await readMeshFile(task.name, task.bytes);
   if (!file.ok) return file;
   const span = fileSpan(file.figures);

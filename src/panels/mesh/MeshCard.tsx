@@ -1,8 +1,9 @@
 import './mesh.css';
 import { useState } from 'react';
+import type { ReadMesh } from '../../model/airframe/meshReading';
 import { addOwnMesh, withMeshHull } from '../../model/airframe/ownMesh';
 import { setDown } from '../../model/fit/setDown';
-import type { MeshInHand, ReadMesh } from '../../store/meshStore';
+import type { MeshInHand } from '../../store/meshStore';
 import { useBench, useMeshInHand } from '../../store/react';
 import { Refusal } from '../fields/EditButton';
 import { useEdit } from '../fields/useEdit';

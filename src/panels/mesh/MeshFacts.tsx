@@ -1,7 +1,7 @@
 import type { MeshFindings } from '../../engine/mesh/soundMesh';
+import type { ReadMesh } from '../../model/airframe/meshReading';
 import { type MeshUse, meshTextLength } from '../../model/airframe/ownMesh';
 import { formatArea, formatNumber, formatVolume } from '../../model/units';
-import type { ReadMesh } from '../../store/meshStore';
 import { useReadings } from '../readings';
 
 interface MeshFactsProps {

@@ -7,8 +7,9 @@ import {
   mmPerUnit,
   waysAcross,
 } from '../../engine/mesh/fileFrame';
+import type { ReadMesh } from '../../model/airframe/meshReading';
 import type { MeshUse } from '../../model/airframe/ownMesh';
-import type { MeshInHand, ReadMesh } from '../../store/meshStore';
+import type { MeshInHand } from '../../store/meshStore';
 import { useBench, useCommitted, useSteadyList } from '../../store/react';
 import { useReadings } from '../readings';
 

@@ -1,8 +1,9 @@
 import { useMemo } from 'react';
 import { BufferAttribute, BufferGeometry, DoubleSide, Mesh, MeshStandardMaterial } from 'three';
 import type { Vec3 } from '../../engine/geometry/types';
+import type { ReadMesh } from '../../model/airframe/meshReading';
 import { meshShift } from '../../model/airframe/ownMesh';
-import type { MeshInHand as InHand, ReadMesh } from '../../store/meshStore';
+import type { MeshInHand as InHand } from '../../store/meshStore';
 import { useBalance, useBench, useCommitted, useMeshInHand } from '../../store/react';
 import { FatLines } from '../materials/FatLines';
 import { usePalette } from '../materials/palette';
