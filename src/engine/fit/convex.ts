@@ -98,20 +98,39 @@ const pointSupport = (points: Float64Array): Support =>
 
 const plainSupport =
   (points: Float64Array): Support =>
-  (x, y, z, out, at) => {
-    let most = Number.NEGATIVE_INFINITY;
-    let best = 0;
-    for (let i = 0; i < points.length; i += 3) {
-      const along = points[i]! * x + points[i + 1]! * y + points[i + 2]! * z;
-      if (along > most) {
-        most = along;
-        best = i;
-      }
+  (x, y, z, out, at) =>
+    putPoint(points, farthest(points, 0, points.length, x, y, z, 0), out, at);
+
+/** Of the points that begin from `from` until `end` in the list, the one that lies farther out than that at `best`; else `best`. */
+function farthest(
+  points: Float64Array,
+  from: number,
+  end: number,
+  x: number,
+  y: number,
+  z: number,
+  best: number,
+): number {
+  let found = best;
+  let most = along(points, best, x, y, z);
+  for (let i = from; i < end; i += 3) {
+    const reach = along(points, i, x, y, z);
+    if (reach > most) {
+      most = reach;
+      found = i;
     }
-    out[at] = points[best]!;
-    out[at + 1] = points[best + 1]!;
-    out[at + 2] = points[best + 2]!;
-  };
+  }
+  return found;
+}
+
+const along = (points: Float64Array, i: number, x: number, y: number, z: number): number =>
+  points[i]! * x + points[i + 1]! * y + points[i + 2]! * z;
+
+function putPoint(points: Float64Array, i: number, out: Float64Array, at: number): void {
+  out[at] = points[i]!;
+  out[at + 1] = points[i + 1]!;
+  out[at + 2] = points[i + 2]!;
+}
 
 /** From so many points on they are looked through box by box, and so many share a box. */
 const manyPoints = 96;
@@ -134,25 +153,16 @@ function boxedSupport(points: Float64Array): Support {
     }
   }
   return (x, y, z, out, at) => {
-    let most = Number.NEGATIVE_INFINITY;
     let best = 0;
     for (let box = 0; box < count; box += 1) {
       const k = 6 * box;
       const reach =
         x * boxes[x > 0 ? k + 3 : k]! + y * boxes[y > 0 ? k + 4 : k + 1]! + z * boxes[z > 0 ? k + 5 : k + 2]!;
-      if (reach <= most) continue;
+      if (reach <= along(points, best, x, y, z)) continue;
       const end = Math.min(points.length, 3 * perBox * (box + 1));
-      for (let i = 3 * perBox * box; i < end; i += 3) {
-        const along = points[i]! * x + points[i + 1]! * y + points[i + 2]! * z;
-        if (along > most) {
-          most = along;
-          best = i;
-        }
-      }
+      best = farthest(points, 3 * perBox * box, end, x, y, z, best);
     }
-    out[at] = points[best]!;
-    out[at + 1] = points[best + 1]!;
-    out[at + 2] = points[best + 2]!;
+    putPoint(points, best, out, at);
   };
 }
 
