@@ -3,16 +3,10 @@ import type { Aircraft, Bay } from '../../model/document/types';
 import { useBench, useCommitted } from '../../store/react';
 import { PlaceFields } from '../card/PlaceFields';
 import { EditButton } from '../fields/EditButton';
-import { Measure } from '../fields/Measure';
+import { SizeFields } from '../fields/SizeFields';
 import { TextEntry } from '../fields/TextEntry';
 import { changedAt, EntryList } from './EntryList';
 import { withBay, withProposedBays } from './roomEdits';
-
-const sizes = [
-  { key: 'lengthMm', label: 'Length' },
-  { key: 'widthMm', label: 'Width' },
-  { key: 'heightMm', label: 'Height' },
-] as const;
 
 const change =
   (at: number, fields: Partial<Bay>) =>
@@ -54,16 +48,11 @@ function BayFields({ at }: { readonly at: number }) {
         read={({ bays }) => bays?.[at]?.name}
         write={(aircraft, text) => change(at, { name: text })(aircraft)}
       />
-      {sizes.map(({ key, label }) => (
-        <Measure
-          key={key}
-          label={label}
-          quantity="length"
-          step={`Change the ${label.toLowerCase()} of ${name}`}
-          read={({ bays }) => bays?.[at]?.[key]}
-          write={(aircraft, value) => change(at, { [key]: value })(aircraft)}
-        />
-      ))}
+      <SizeFields
+        name={name}
+        read={({ bays }) => bays?.[at]}
+        write={(aircraft, size) => change(at, size)(aircraft)}
+      />
       <PlaceFields
         name={name}
         read={({ bays }) => bays?.[at]}

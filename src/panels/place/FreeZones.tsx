@@ -3,15 +3,9 @@ import type { Aircraft, BallastFreeZone } from '../../model/document/types';
 import { hotZones } from '../../model/place/ballastFree';
 import { useBench, useCommitted } from '../../store/react';
 import { PointFields } from '../card/PointFields';
-import { Measure } from '../fields/Measure';
+import { SizeFields } from '../fields/SizeFields';
 import { TextEntry } from '../fields/TextEntry';
 import { changedAt, EntryList, withoutAt } from '../fit/EntryList';
-
-const sizes = [
-  { key: 'lengthMm', label: 'Length' },
-  { key: 'widthMm', label: 'Width' },
-  { key: 'heightMm', label: 'Height' },
-] as const;
 
 const change =
   (at: number, fields: Partial<BallastFreeZone>) =>
@@ -75,16 +69,11 @@ function ZoneFields({ at }: { readonly at: number }) {
         read={({ ballastFree }) => ballastFree?.[at]?.positionMm}
         write={(aircraft, positionMm) => change(at, { positionMm })(aircraft)}
       />
-      {sizes.map(({ key, label }) => (
-        <Measure
-          key={key}
-          label={label}
-          quantity="length"
-          step={`Change the ${label.toLowerCase()} of ${name}`}
-          read={({ ballastFree }) => ballastFree?.[at]?.[key]}
-          write={(aircraft, mm) => change(at, { [key]: mm })(aircraft)}
-        />
-      ))}
+      <SizeFields
+        name={name}
+        read={({ ballastFree }) => ballastFree?.[at]}
+        write={(aircraft, size) => change(at, size)(aircraft)}
+      />
     </>
   );
 }
