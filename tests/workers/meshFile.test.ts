@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Mesh } from '../../src/engine/mass/types';
 import { meshAnswer } from '../../src/workers/meshAnswer';
 import { readMeshFile } from '../../src/workers/meshFile';
@@ -10,6 +10,9 @@ import { seed } from '../seed';
 beforeEach(() => {
   vi.spyOn(console, 'error').mockImplementation(() => {});
   vi.spyOn(console, 'warn').mockImplementation(() => {});
+});
+afterEach(() => {
+  vi.restoreAllMocks();
 });
 
 /** The formats written out here by their published descriptions, so that no reader is tested on its own writing. */
