@@ -1,4 +1,4 @@
-import { type LuFactors, luFactor, luSolve } from '../wing/denseLu';
+import { type LuFactors, luFactor, luSolve } from '../linear/denseLu';
 import type { Feed, PowerFlow, PowerNet, Regulator } from './types';
 
 /** So little resistance that a wire or a source has at least, ohm: a perfect one has no single answer. */

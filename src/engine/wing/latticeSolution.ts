@@ -1,4 +1,4 @@
-import { luFactor, luSolve } from './denseLu';
+import { luFactor, luSolve } from '../linear/denseLu';
 import { influenceMatrix } from './influence';
 import type { Lattice } from './lattice';
 import type { Planform } from './planform';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { LuDecomposition, Matrix } from 'ml-matrix';
 import { describe, expect, test } from 'vitest';
-import { luFactor, luSolve } from '../../../src/engine/wing/denseLu';
+import { luFactor, luSolve } from '../../../src/engine/linear/denseLu';
 
 const entry = fc.double({ min: -10, max: 10, noNaN: true });
 
