@@ -18,7 +18,7 @@ export interface BenchOptions {
   readonly offline?: boolean;
   /** Where another build is served, with a closing slash; the built bench unless given. */
   readonly url?: string;
-  /** What follows the address, such as '?demo=whimbrel'. */
+  /** What follows the address: a subfolder, a fragment. */
   readonly path?: string;
   /** Complaints that the fault under test brings with it; all others fail the test. */
   readonly expects?: RegExp;
