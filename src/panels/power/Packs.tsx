@@ -5,6 +5,7 @@ import { type PowerPlan, powerPlan } from '../../model/power/draws';
 import { lostWithout } from '../../model/power/flows';
 import { enduranceOf, isControl, isEngine } from '../../model/power/powerProblems';
 import { type Wiring, wiringOf } from '../../model/power/wiring';
+import { LEAST_SHOWN_MM } from '../../model/units';
 import { chemistryNames, lastsWords, takesWords } from '../../model/words/powerWords';
 import { useBench, useCommitted } from '../../store/react';
 import { type Readings, useReadings } from '../readings';
@@ -115,13 +116,16 @@ function fallsWords(wiring: Wiring, part: Part): string {
 function offerWords({ capacityMah, savedG, cgShiftMm }: PackOffer, say: Readings): string {
   if (savedG === null) return `${capacityMah} mAh would do; what is aboard is not weighed yet.`;
   const grams = savedG >= 0 ? `saves about ${say.mass(savedG)}` : `weighs about ${say.mass(-savedG)} more`;
-  const shift = cgShiftMm && ` and moves the CG ${shiftWords(cgShiftMm.dry, say)} with dry tanks`;
+  // Where nothing burns, or it makes no difference, nobody has to think of tanks.
+  const when =
+    cgShiftMm && Math.abs(cgShiftMm.full - cgShiftMm.dry) >= LEAST_SHOWN_MM ? ' with dry tanks' : '';
+  const shift = cgShiftMm && ` and moves the CG ${shiftWords(cgShiftMm.dry, say)}${when}`;
   const lead = savedG >= 0 ? `${capacityMah} mAh would do` : `It takes ${capacityMah} mAh`;
   return `${lead}: it ${grams}${shift ?? ''}.`;
 }
 
 function shiftWords(mm: number, say: Readings): string {
-  return Math.abs(mm) < 0.05
+  return Math.abs(mm) < LEAST_SHOWN_MM
     ? 'hardly at all'
     : `${say.lengthFine(Math.abs(mm))} ${mm > 0 ? 'aft' : 'forward'}`;
 }

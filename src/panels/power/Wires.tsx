@@ -7,10 +7,11 @@ import { ampWords, voltWords } from '../../model/words/powerWords';
 import { useBench, useCommitted, useView } from '../../store/react';
 import { type DiagramNode, diagramOf } from './diagram';
 
-const WIDE = 196;
-const TALL = 30;
-const GAP_X = 74;
-const GAP_Y = 8;
+/** Four columns stand side by side on a tablet, a name takes two lines, and a finger hits it. */
+const WIDE = 160;
+const TALL = 44;
+const GAP_X = 40;
+const GAP_Y = 6;
 
 const xOf = ({ column }: DiagramNode) => column * (WIDE + GAP_X);
 const rowsTall = (rows: number) => rows * (TALL + GAP_Y) - GAP_Y;

@@ -47,7 +47,7 @@ export function Controls({ pageCount, search }: ControlsProps) {
           </label>
         ))}
       </fieldset>
-      <fieldset className="sheet-sections">
+      <fieldset>
         <legend>Print</legend>
         {SECTIONS.map((id) => (
           <label key={id}>
