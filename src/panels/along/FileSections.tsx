@@ -6,6 +6,7 @@ import { elevationSvg } from '../../model/sheet/elevationSvg';
 import type { SheetView } from '../../model/sheet/projection';
 import { massCsv, partsCsv } from '../../model/words/tablesOut';
 import type { Bench } from '../../store/bench';
+import type { Pictures } from '../../store/pictures';
 import { useBench } from '../../store/react';
 import type { FileActions } from '../fileActions';
 import { drawnSvg, pageDrawings } from './drawnSvg';
@@ -69,20 +70,15 @@ export function PictureSection({ files }: SectionProps) {
     <section>
       <h3>As pictures</h3>
       <p className="along-row">
-        <button
-          type="button"
-          className="button"
-          disabled={trial.busy}
-          onClick={() =>
-            trial.run(async () => {
-              const stage = bench.pictures.now();
-              if (!stage) throw new Error('the stage has no picture');
-              files.saveBytes(nameOf(bench, 'stage.png'), await stage.png(PRINT_PX), 'image/png');
-            })
-          }
+        <StageButton
+          files={files}
+          trial={trial}
+          name="stage.png"
+          type="image/png"
+          take={(stage) => stage.png(PRINT_PX)}
         >
           The stage, PNG
-        </button>
+        </StageButton>
         {elevations.map(({ view, label }) => (
           <button key={view} type="button" className="button" onClick={() => elevation(view)}>
             {label}, SVG
@@ -119,30 +115,47 @@ const colourOf = (role: BodyRole): string =>
 
 /** The model for other programs, and the film of the burn. */
 export function ModelAndFilmSection({ files }: SectionProps) {
-  const bench = useBench();
   const trial = useTrial();
   return (
     <section>
       <h3>As a model, as a film</h3>
       <p className="along-row">
-        <button
-          type="button"
-          className="button"
-          disabled={trial.busy}
-          onClick={() =>
-            trial.run(async () => {
-              const stage = bench.pictures.now();
-              if (!stage) throw new Error('the stage, which makes it, is not there');
-              files.saveBytes(nameOf(bench, 'model.glb'), await stage.glb(), 'model/gltf-binary');
-            })
-          }
+        <StageButton
+          files={files}
+          trial={trial}
+          name="model.glb"
+          type="model/gltf-binary"
+          take={(stage) => stage.glb()}
         >
           Model, glTF
-        </button>
+        </StageButton>
         <FilmButton files={files} trial={trial} />
       </p>
       {trial.fault && <p role="alert">Not saved: {trial.fault}.</p>}
     </section>
+  );
+}
+
+interface StageButtonProps extends SectionProps {
+  readonly trial: Trial;
+  readonly name: string;
+  readonly type: string;
+  readonly take: (stage: Pictures) => Promise<Uint8Array<ArrayBuffer>>;
+  readonly children: string;
+}
+
+/** Saves what the stage alone can make. */
+function StageButton({ files, trial, name, type, take, children }: StageButtonProps) {
+  const bench = useBench();
+  const save = async () => {
+    const stage = bench.pictures.now();
+    if (!stage) throw new Error('the stage, which makes it, is not there');
+    files.saveBytes(nameOf(bench, name), await take(stage), type);
+  };
+  return (
+    <button type="button" className="button" disabled={trial.busy} onClick={() => trial.run(save)}>
+      {children}
+    </button>
   );
 }
 
