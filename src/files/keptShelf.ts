@@ -1,4 +1,5 @@
-import { offAircraft, type ShelfPart } from '../model/airframe/shelf';
+import { offAircraft } from '../model/airframe/offAircraft';
+import type { ShelfPart } from '../model/airframe/shelf';
 import { isShelfPart } from '../model/reading/shelfPart';
 import type { TextStorage } from './storage';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createKeptShelf } from '../../src/files/keptShelf';
-import { offAircraft } from '../../src/model/airframe/shelf';
+import { offAircraft } from '../../src/model/airframe/offAircraft';
 import { packOf } from '../../src/model/airframe/shelfMakers';
 import { blankAircraft } from '../../src/model/document/blank';
 import type { Part } from '../../src/model/document/types';

@@ -115,22 +115,6 @@ export const shelf: readonly ShelfPart[] = [
   ),
 ];
 
-/** A part as a thing by itself, without what belongs to the aircraft that it is in: place, bay, pair, lock, what feeds it. */
-export function offAircraft(part: Part | ShelfPart): ShelfPart {
-  const {
-    id: _id,
-    positionMm: _at,
-    bayId: _bay,
-    twinId: _twin,
-    locked: _locked,
-    power,
-    ...thing
-  } = { ...(part as Part) };
-  if (!power) return thing;
-  const { fedBy: _feeders, ...use } = power;
-  return Object.keys(use).length > 0 ? { ...thing, power: use } : thing;
-}
-
 /** The cells of a pack of the shelf, which its name says; null for anything else. */
 export function packOfShelf(name: string): PowerPack | null {
   const [, cells, capacityMah] = /(\d+)S (\d+) mAh/.exec(name) ?? [];

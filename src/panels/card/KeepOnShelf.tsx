@@ -1,5 +1,5 @@
 import { useContext, useState } from 'react';
-import { offAircraft } from '../../model/airframe/shelf';
+import { offAircraft } from '../../model/airframe/offAircraft';
 import { useBench } from '../../store/react';
 import { Refusal } from '../fields/EditButton';
 import { FilesContext } from '../filesContext';
