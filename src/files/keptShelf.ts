@@ -1,3 +1,4 @@
+import { offAircraft } from '../model/airframe/offAircraft';
 import type { ShelfPart } from '../model/airframe/shelf';
 import { isShelfPart } from '../model/reading/shelfPart';
 import type { TextStorage } from './storage';
@@ -17,35 +18,49 @@ export interface KeptShelf {
 }
 
 export function createKeptShelf(storage: TextStorage): KeptShelf {
+  /** All that is stored, whatever it is; null where it is no list. Throws where the browser lets nothing be read. */
+  const stored = (): readonly unknown[] | null => {
+    const value: unknown = JSON.parse(storage.getItem(KEY) ?? '[]');
+    return Array.isArray(value) ? value : null;
+  };
   const read: KeptShelf['read'] = () => {
     try {
-      const stored: unknown = JSON.parse(storage.getItem(KEY) ?? '[]');
-      if (!Array.isArray(stored)) return { parts: [], fault: NOT_READ };
-      const parts = stored.filter(isShelfPart);
-      const lost = stored.length - parts.length;
-      return { parts, fault: lost > 0 ? `${lost} of ${stored.length} things cannot be read.` : null };
+      const things = stored();
+      if (!things) return { parts: [], fault: NOT_READ };
+      const parts = things.filter(isShelfPart);
+      const lost = things.length - parts.length;
+      return {
+        parts: parts.map(offAircraft),
+        fault: lost > 0 ? `${lost} of ${things.length} things cannot be read.` : null,
+      };
     } catch {
       return { parts: [], fault: NOT_READ };
     }
   };
-  const write = (parts: readonly ShelfPart[]): string | null => {
+  /** Stores what a change makes of all things but those of a name; what cannot be read may be another version's, and stays. */
+  const change = (name: string, added: readonly ShelfPart[]): string | null => {
     try {
-      storage.setItem(KEY, JSON.stringify(parts));
+      const others = asList(stored).filter((thing) => !isShelfPart(thing) || thing.name !== name);
+      if (others.length + added.length > MOST_KEPT)
+        return `The shelf keeps ${MOST_KEPT} things of your own: take one off first.`;
+      storage.setItem(KEY, JSON.stringify([...others, ...added]));
       return null;
     } catch {
       return 'Not kept: this browser lets the page store nothing, or its room is used up.';
     }
   };
-  return {
-    read,
-    keep: (part) => {
-      const others = read().parts.filter(({ name }) => name !== part.name);
-      if (others.length >= MOST_KEPT)
-        return `The shelf keeps ${MOST_KEPT} things of your own: take one off first.`;
-      return write([...others, part]);
-    },
-    remove: (name) => write(read().parts.filter((part) => part.name !== name)),
-  };
+  return { read, keep: (part) => change(part.name, [part]), remove: (name) => change(name, []) };
+}
+
+/** What is stored as a list; nothing where it is none. */
+function asList(stored: () => readonly unknown[] | null): readonly unknown[] {
+  try {
+    return stored() ?? [];
+  } catch (error) {
+    // Text that is no list at all is of no use to any version; a store that lets nothing be read is another matter.
+    if (error instanceof SyntaxError) return [];
+    throw error;
+  }
 }
 
 const NOT_READ = 'What this browser keeps of your own shelf cannot be read.';

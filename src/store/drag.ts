@@ -2,6 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { Vec3 } from '../engine/geometry/types';
 import { add, sub } from '../engine/geometry/vec3';
 import { itemById, placeItem } from '../model/document/edit';
+import { eachPairOnce } from '../model/document/twins';
 import type { Aircraft } from '../model/document/types';
 import { createCalmStore } from './calmStore';
 import type { DocumentStore } from './documentStore';
@@ -33,14 +34,17 @@ const NOTHING: DragState = { itemId: null, fromMm: null, alongIds: [] };
 
 const samePlace = (a: Vec3, b: Vec3) => a[0] === b[0] && a[1] === b[1] && a[2] === b[2];
 
-/** What goes along with an item: what is chosen together with it, if it is chosen itself, and may move. */
+/**
+ * What goes along with an item: what is chosen together with it, if it is chosen itself, and may move. Of a mirrored pair
+ * one does, for the other follows that.
+ */
 function companions(aircraft: Aircraft, itemId: string, chosen: readonly string[]): readonly string[] {
   if (!chosen.includes(itemId)) return [];
   const mayMove = (id: string) => {
     const item = itemById(aircraft, id);
     return item !== undefined && !item.locked;
   };
-  return chosen.filter((id) => id !== itemId && mayMove(id));
+  return eachPairOnce(aircraft, [itemId, ...chosen.filter((id) => id !== itemId && mayMove(id))]).slice(1);
 }
 
 /** An item with its origin at a point, and its companions moved by as much. */

@@ -4,6 +4,7 @@ import { motorsOf } from '../../src/model/begin/beginAircraft';
 import { tapeFields } from '../../src/model/begin/tape';
 import { families } from '../../src/model/begin/thing';
 import { beginningOf, firstBand, firstKit, firstSheet, sheetFaults } from '../../src/panels/begin/beginning';
+import { howMeasured } from '../../src/panels/begin/TapeFields';
 
 test('a sheet on which nothing was typed is an aircraft already', () => {
   for (const arrangement of arrangementIds) expect(sheetFaults({ ...firstSheet, arrangement })).toEqual({});
@@ -13,6 +14,12 @@ test('what was opened and not filled in is asked for, and asks for nothing itsel
   const sheet = { ...firstSheet, kit: firstKit, band: firstBand };
   expect(sheetFaults(sheet)).toMatchObject({ kit: expect.any(String), band: expect.any(String) });
   expect(beginningOf(sheet)).toMatchObject({ kit: null, band: null });
+});
+
+/** Why it must be said: `rebuilt` among the tests of the model. */
+test('tip chord and sweep are asked for where the straight part of the wing ends', () => {
+  for (const field of ['tipChordMm', 'sweepMm'] as const)
+    expect(howMeasured[field]).toMatch(/where the straight part .*ends/i);
 });
 
 test('an aircraft that weighs less than its airframe is refused', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { blankAircraft } from '../../src/model/document/blank';
-import { addPart, placeItem, removeItem } from '../../src/model/document/edit';
+import { addPart, mirrorPart, placeItem, removeItem } from '../../src/model/document/edit';
 import type { Aircraft, Part } from '../../src/model/document/types';
 import { createDocumentStore } from '../../src/store/documentStore';
 import { createDrag } from '../../src/store/drag';
@@ -144,5 +144,25 @@ describe('drag', () => {
     drag.pickUp(aircraft.parts[3]!.id);
     drag.moveTo([501, 0, 0]);
     expect(places(store.current())).toEqual([...before.slice(0, 3), [501, 0, 0]]);
+  });
+
+  test('both of a mirrored pair, chosen together, go as far as the hand and no further', () => {
+    const off = addPart(withPack(), named('Servo', { positionMm: [500, 80, 10] }));
+    const { aircraft, id: twin } = mirrorPart(off.aircraft, off.id)!;
+    const packId = aircraft.parts[0]!.id;
+    const [[x, y, z]] = places(aircraft) as [Part['positionMm']];
+    for (const inHand of [off.id, packId]) {
+      const store = createDocumentStore(aircraft);
+      const drag = createDrag(store, () => [packId, off.id, twin]);
+      drag.pickUp(inHand);
+      const [fromX, fromY, fromZ] = aircraft.parts.find(({ id }) => id === inHand)!.positionMm;
+      drag.moveTo([fromX + 12, fromY + 5, fromZ - 2]);
+      drag.setDown();
+      expect(places(store.current())).toEqual([
+        [x + 12, y + 5, z - 2],
+        [512, 85, 8],
+        [512, -85, 8],
+      ]);
+    }
   });
 });

@@ -1,5 +1,6 @@
 import type { Vec3 } from '../../engine/geometry/types';
 import { type Item, itemById, placeItem } from '../document/edit';
+import { eachPairOnce, twinOf } from '../document/twins';
 import type { Aircraft } from '../document/types';
 import { itemExtent } from './extent';
 
@@ -44,23 +45,35 @@ export function alignFaces(aircraft: Aircraft, ids: readonly string[], toId: str
     .reduce((now, { id }) => placeFace(now, id, face, faceStation(to, face)), aircraft);
 }
 
-/** Moves parts and tanks sideways until the middle of each lies on the plane of symmetry. What is locked stays. */
-export const alignCentred = (aircraft: Aircraft, ids: readonly string[]): Aircraft =>
-  itemsOf(aircraft, ids)
-    .filter(({ locked }) => !locked)
-    .reduce((now, item) => {
-      const { minMm, maxMm } = itemExtent(item);
-      return shifted(now, item, 1, -(minMm[1] + maxMm[1]) / 2);
-    }, aircraft);
+/**
+ * Moves parts and tanks sideways until the middle of each lies on the plane of symmetry. What is locked stays. A sentence
+ * where both of a mirrored pair would come to stand in one place.
+ */
+export function alignCentred(aircraft: Aircraft, ids: readonly string[]): Aircraft | string {
+  const items = itemsOf(aircraft, ids).filter(({ locked }) => !locked);
+  const paired = items.find(({ id }) => twinOf(aircraft, id));
+  if (paired) {
+    return `“${paired.name}” is one of a mirrored pair: both would stand in one place. Break the pair first.`;
+  }
+  return items.reduce((now, item) => {
+    const { minMm, maxMm } = itemExtent(item);
+    return shifted(now, item, 1, -(minMm[1] + maxMm[1]) / 2);
+  }, aircraft);
+}
 
 /**
  * Moves what stands between the foremost and the rearmost along x until all gaps between neighbours are the same; they
- * overlap by the same where there is no room. A sentence where that cannot be.
+ * overlap by the same where there is no room. A mirrored pair is one of them. A sentence where that cannot be.
  */
 export function distribute(aircraft: Aircraft, ids: readonly string[]): Aircraft | string {
-  const items = itemsOf(aircraft, ids).sort((a, b) => faceStation(a, 'middle') - faceStation(b, 'middle'));
+  const items = itemsOf(aircraft, eachPairOnce(aircraft, ids)).sort(
+    (a, b) => faceStation(a, 'middle') - faceStation(b, 'middle'),
+  );
   const [first, last] = [items[0], items.at(-1)];
-  if (!first || !last || items.length < 3) return 'Spacing evenly takes three or more parts or tanks.';
+  if (!first || !last || items.length < 3) {
+    const pairs = items.length < ids.length ? '; a mirrored pair counts as one' : '';
+    return `Spacing evenly takes three or more parts or tanks${pairs}.`;
+  }
   const held = items.slice(1, -1).find(({ locked }) => locked);
   if (held) return `“${held.name}” is locked where it is, between the others.`;
   const lengthMm = (item: Item) => faceStation(item, 'rear') - faceStation(item, 'front');

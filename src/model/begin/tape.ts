@@ -5,8 +5,9 @@ import { finShape, foreplaneShape, type MotorKind, tailplaneShape, tailVolumes }
 export interface Tape {
   readonly spanMm: number;
   readonly rootChordMm: number;
+  /** Where the straight part of the wing ends: that of a rounded tip would put the neutral point too far aft. */
   readonly tipChordMm: number;
-  /** How far the tip's leading edge lies behind the root's. */
+  /** How far the leading edge lies behind the root's there. */
   readonly sweepMm: number;
   /** From the nose of the body to the aftmost end of body or tail. */
   readonly lengthMm: number;

@@ -139,6 +139,13 @@ export function twinOf(aircraft: Aircraft, id: string): Part | TankItem | undefi
   return item?.twinId === undefined ? undefined : byId(aircraft, item.twinId);
 }
 
+/** Of things that are moved together, each but those whose twin comes before them: they follow it. */
+export const eachPairOnce = (aircraft: Aircraft, ids: readonly string[]): readonly string[] =>
+  ids.filter((id, at) => {
+    const twinId = twinOf(aircraft, id)?.id;
+    return twinId === undefined || !ids.slice(0, at).includes(twinId);
+  });
+
 const byId = ({ parts, tanks }: Aircraft, id: string) =>
   parts.find((part) => part.id === id) ?? tanks.find((tank) => tank.id === id);
 

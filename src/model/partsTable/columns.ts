@@ -57,6 +57,9 @@ const heads: readonly (readonly [Field, RegExp])[] = [
   ['name', /\b(name|part|parts|item|items|component|what|description|thing)\b/],
 ];
 
+/** A mass of all of a row's things together, which is none of each where a column counts them. */
+const OF_ALL = /\b(total|sum|all|together|line)\b/;
+
 /** A column: what it says, and the unit that its figures are in where a cell names none. */
 export interface Column {
   readonly head: string;
@@ -98,13 +101,16 @@ const isFigure = (cell: string): boolean => /^[~≈]?\s*[-+−]?\s*[\d.,]*\d/.te
 /** Guesses what each column says; a person has the last word. */
 export function guessMatching(rows: readonly (readonly string[])[]): Matching {
   const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
-  const headRow = rows.findIndex((row) => isHeadRow(row));
+  const headRow = headRowOf(rows);
   if (headRow < 0) return { columns: guessedByCells(rows, width), firstRow: 0 };
   const taken = new Set<Field>();
+  const headCells = rows[headRow] ?? [];
+  const counted = headCells.some((head) => fieldOfHead(head) === 'count');
   const columns = Array.from({ length: width }, (_, at): Column => {
-    const head = rows[headRow]?.[at] ?? '';
+    const head = headCells[at] ?? '';
     const found = fieldOfHead(head);
-    const field = found === null || taken.has(found) ? null : found;
+    const ofAll = counted && found === 'mass' && OF_ALL.test(head.toLowerCase());
+    const field = found === null || taken.has(found) || ofAll ? null : found;
     if (field !== null) taken.add(field);
     return { head, field, unit: headAndUnit(head, field && quantityOf[field]) };
   });
@@ -116,9 +122,18 @@ export function guessMatching(rows: readonly (readonly string[])[]): Matching {
   };
 }
 
-/** A row of words, some of which head a column. */
-const isHeadRow = (row: readonly string[]): boolean =>
-  !isEmptyRow(row) && !row.some(isFigure) && row.some((cell) => cell !== '' && fieldOfHead(cell) !== null);
+/** So many rows may stand above the heads: titles, dates, who made it. */
+const MOST_ABOVE = 12;
+
+/** The row that heads most columns, of words alone, the first of those; −1 where none does. */
+function headRowOf(rows: readonly (readonly string[])[]): number {
+  const headed = rows.slice(0, MOST_ABOVE).map((row) => {
+    if (row.some(isFigure)) return 0;
+    return new Set(row.map(fieldOfHead).filter((field) => field !== null)).size;
+  });
+  const most = Math.max(0, ...headed);
+  return most === 0 ? -1 : headed.indexOf(most);
+}
 
 /** The units of a row that holds nothing else; null where it holds anything else. */
 function unitRow(row: readonly string[], columns: readonly Column[]): readonly (string | null)[] | null {

@@ -35,11 +35,13 @@ export interface FigureReading {
 
 /** A figure from a cell, in the file's unit; what the cell itself says of its unit goes first. */
 export function readFigure(cell: string, { quantity, unit, decimal, system }: FigureReading): Parsed {
-  if (decimal === null && /^[1-9]\d{0,2}\.\d{3}(?!\d)/.test(cell)) {
+  if (decimal === null && /(?<![\d.,])[1-9]\d{0,2}\.\d{3}(?!\d)/.test(cell)) {
     return { ok: false, sentence: `${cell} can be read two ways: say which mark parts the decimals.` };
   }
   const figure = plainFigure(cell, decimal);
   const saysUnit = /[a-z"'°%″′]/i.test(figure);
-  const text = saysUnit || unit === null || unit === '' ? figure : `(${figure}) ${unit}`;
-  return parseQuantity(text, { quantity, system });
+  const bare = parseQuantity(figure, { quantity, system });
+  // What cannot be read by itself is told of as it was written, without the unit of its column.
+  if (saysUnit || unit === null || unit === '' || !bare.ok) return bare;
+  return parseQuantity(`(${figure}) ${unit}`, { quantity, system });
 }

@@ -1,5 +1,6 @@
 import { freeName } from '../document/copyNames';
 import { addPart } from '../document/edit';
+import { mostOf } from '../document/schema/limits';
 import type { Aircraft } from '../document/types';
 import { setDown } from '../fit/setDown';
 import { type Matching, quantityOf } from './columns';
@@ -48,6 +49,15 @@ export const decimalOf = ({ rows }: RawTable, { columns, firstRow }: Matching) =
         cells.filter((_, at) => columns[at]?.field && quantityOf[columns[at].field] !== null),
       ),
   );
+
+/** That an aircraft cannot take so many more parts, in a sentence; null where it can. Asked before any of them is added. */
+export function tooManyFault({ parts }: Aircraft, rows: readonly RowPart[]): string | null {
+  const count = rows.reduce((sum, { count: copies }) => sum + copies, 0);
+  const room = mostOf.parts - parts.length;
+  return count <= room
+    ? null
+    : `An aircraft has at most ${mostOf.parts} parts: expected at most ${room} more, got ${count}.`;
+}
 
 /** An aircraft with the parts of a table aboard. */
 export interface Imported {

@@ -86,7 +86,7 @@ export function readRow(cells: readonly string[], row: number, how: RowReading):
   if (!isName(name))
     fault('name', name === '' ? 'expected a name, got nothing.' : `expected ${NAME_WANTED}.`);
   const massG = figure('mass');
-  if (at('mass') >= 0 && massG === null && faults.every(({ column }) => column !== headOf('mass'))) {
+  if (massG === null && faults.every(({ column }) => column !== headOf('mass'))) {
     note('mass', 'no mass: it counts as 0 g and unknown until it is weighed or found.');
   }
   const plusMinusG = figure('plusMinus');

@@ -25,12 +25,7 @@ export const mostColumns = 60;
 export function readTable(text: string, separator?: Separator): RawTable | string {
   const plain = text.replace(/^\ufeff/, '');
   if (plain.trim() === '') return 'There is nothing in it yet.';
-  const { data, errors, meta } = Papa.parse<string[]>(plain, {
-    delimitersToGuess: ['\t', ';', ',', '|'],
-    ...(separator !== undefined && { delimiter: separator }),
-    skipEmptyLines: false,
-    preview: mostRows + 1,
-  });
+  const { data, errors, meta } = takenApart(plain, separator);
   if (data.length > mostRows) return `Expected at most ${mostRows} rows, got more.`;
   const widest = data.reduce((most, row) => Math.max(most, row.length), 0);
   if (widest > mostColumns) return `Expected at most ${mostColumns} columns, got ${widest}.`;
@@ -44,6 +39,23 @@ export function readTable(text: string, separator?: Separator): RawTable | strin
         sentence: 'a quotation mark opens a cell and is not closed, or stands within one by itself.',
       })),
   };
+}
+
+const GUESSED: readonly Separator[] = ['\t', ';', ',', '|'];
+
+/** With the separator guessed: where titles hide it so that no row has two cells, the one that gives most rows some. */
+function takenApart(text: string, separator?: Separator): Papa.ParseResult<string[]> {
+  const by = (delimiter?: Separator) =>
+    Papa.parse<string[]>(text, {
+      delimitersToGuess: [...GUESSED],
+      ...(delimiter !== undefined && { delimiter }),
+      skipEmptyLines: false,
+      preview: mostRows + 1,
+    });
+  const rowsOfCells = ({ data }: Papa.ParseResult<string[]>) => data.filter((row) => row.length > 1).length;
+  const first = by(separator);
+  if (separator !== undefined || rowsOfCells(first) > 0) return first;
+  return GUESSED.map(by).reduce((best, next) => (rowsOfCells(next) > rowsOfCells(best) ? next : best), first);
 }
 
 /** Blanks of every kind as plain ones, none at the ends. */

@@ -1,6 +1,5 @@
 import { useContext, useState } from 'react';
-import type { ShelfPart } from '../../model/airframe/shelf';
-import type { Part } from '../../model/document/types';
+import { offAircraft } from '../../model/airframe/offAircraft';
 import { useBench } from '../../store/react';
 import { Refusal } from '../fields/EditButton';
 import { FilesContext } from '../filesContext';
@@ -15,7 +14,7 @@ export function KeepOnShelf({ id }: { readonly id: string }) {
   const keep = () => {
     const part = document.current().parts.find((each) => each.id === id);
     if (!part) return;
-    const refused = files.shelf.keep(asShelfPart(part));
+    const refused = files.shelf.keep(offAircraft(part));
     setFault(refused);
     setTold(refused === null ? `${part.name} is on your shelf, under “Add”.` : null);
   };
@@ -32,10 +31,4 @@ export function KeepOnShelf({ id }: { readonly id: string }) {
       <Refusal fault={fault} />
     </div>
   );
-}
-
-/** Without what belongs to this aircraft: place, bay, pair, lock. */
-function asShelfPart(part: Part): ShelfPart {
-  const { id: _id, positionMm: _at, bayId: _bay, twinId: _twin, locked: _locked, ...rest } = part;
-  return rest;
 }

@@ -48,8 +48,14 @@ const sizeFromOf = (word: string): SizeFrom | undefined => sizeSources.find((sou
 export const sourceOfTyped = (item: Sourced | null | undefined): Sourced =>
   item?.massFrom === 'unknown' ? { massFrom: 'assumed' } : {};
 
+interface MassSourceProps extends SourceProps {
+  readonly id: string;
+  /** Why a mass cannot come from there, in a sentence; null where it can. */
+  readonly refuses?: (aircraft: Aircraft, source: MassFrom | undefined) => string | null;
+}
+
 /** Where a mass comes from, and the ± that this gives it; of an unknown one, ways to find it. */
-export function MassSource({ id, name, read, write }: SourceProps & { readonly id: string }) {
+export function MassSource({ id, name, read, write, refuses }: MassSourceProps) {
   const say = useReadings();
   const source = useAircraft((aircraft) => read(aircraft)?.massFrom ?? null);
   return (
@@ -61,7 +67,10 @@ export function MassSource({ id, name, read, write }: SourceProps & { readonly i
         mark={<SourceMark of={source ?? 'not said'} />}
         read={(aircraft) => read(aircraft)?.massFrom ?? NOT_SAID}
         // A ± that was stated was that of the source before.
-        write={(aircraft, word) => write(aircraft, { massFrom: massFromOf(word), plusMinusG: undefined })}
+        write={(aircraft, word) => {
+          const massFrom = massFromOf(word);
+          return refuses?.(aircraft, massFrom) ?? write(aircraft, { massFrom, plusMinusG: undefined });
+        }}
       />
       <p className="hint source-spread">
         <Live read={(bench) => spreadWords(bench, id, say)} />

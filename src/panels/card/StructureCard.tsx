@@ -1,3 +1,4 @@
+import { sourceRefusal, withMassSource } from '../../model/airframe/massSource';
 import { replaceStructure, structureById } from '../../model/document/edit';
 import type { Aircraft } from '../../model/document/types';
 import type { Quantity } from '../../model/units';
@@ -95,6 +96,7 @@ export function StructureCard({ id, name }: { readonly id: string; readonly name
           id={id}
           read={(aircraft) => structureById(aircraft, id)}
           write={(aircraft, fields) => changed(aircraft, id, fields)}
+          refuses={(aircraft, source) => sourceRefusal(structureById(aircraft, id), source)}
         />
         <SizeSource
           name={name}
@@ -118,7 +120,7 @@ export function StructureCard({ id, name }: { readonly id: string; readonly name
             write={(aircraft, mass) => {
               const piece = structureById(aircraft, id);
               return piece && piece.kind !== 'leg'
-                ? replaceStructure(aircraft, { ...piece, mass })
+                ? replaceStructure(aircraft, withMassSource(piece, mass))
                 : aircraft;
             }}
           />

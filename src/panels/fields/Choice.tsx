@@ -14,7 +14,8 @@ interface ChoiceProps {
   readonly label: string;
   readonly options: readonly Option[];
   readonly read: (aircraft: Aircraft) => string;
-  readonly write: (aircraft: Aircraft, value: string) => Aircraft;
+  /** A sentence says why it cannot be. */
+  readonly write: (aircraft: Aircraft, value: string) => Aircraft | string;
   readonly step: string;
   /** Drawn before the words that are chosen. */
   readonly mark?: ReactNode;

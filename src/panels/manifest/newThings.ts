@@ -192,9 +192,7 @@ export function addThing(aircraft: Aircraft, kind: NewThing, atMm: number): Adde
   return { aircraft: { ...aircraft, tanks: [...aircraft.tanks, tank], fuel: aircraft.fuel ?? petrol }, id };
 }
 
-/** Sets a part from the shelf down at a point. A wheel, round about its axle, is laid across. */
+/** Sets a part from the shelf down at a point, turned as it lies there. */
 export function addFromShelf(aircraft: Aircraft, part: ShelfPart, positionMm: Vec3): Added {
-  const yawDeg = part.role === 'undercarriage' ? 90 : 0;
-  const name = freeName(aircraft, part.name);
-  return addPart(aircraft, { ...part, name, positionMm, yawDeg, pitchDeg: 0, rollDeg: 0 });
+  return addPart(aircraft, { ...part, name: freeName(aircraft, part.name), positionMm });
 }

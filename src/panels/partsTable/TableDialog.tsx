@@ -1,6 +1,6 @@
 import './table.css';
 import { useContext, useState } from 'react';
-import { importParts } from '../../model/partsTable/importParts';
+import { importParts, tooManyFault } from '../../model/partsTable/importParts';
 import { useBench } from '../../store/react';
 import { Refusal } from '../fields/EditButton';
 import { useEdit } from '../fields/useEdit';
@@ -39,6 +39,8 @@ export function TableDialog({ onClose, onAdded }: DialogProps) {
     const wantedMm = Math.round(bench.balance.get().cgMm?.[0] ?? 200);
     let noPlace: readonly string[] = [];
     const refused = edit(`Add ${partsWord(count)} from a table`, (aircraft) => {
+      const tooMany = tooManyFault(aircraft, taken);
+      if (tooMany !== null) return tooMany;
       const imported = importParts(aircraft, taken, { wantedMm, fromMm: say.fromMm });
       noPlace = imported.noPlace;
       return imported.aircraft;

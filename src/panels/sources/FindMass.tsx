@@ -31,7 +31,7 @@ export function FindMass({ id, name }: { readonly id: string; readonly name: str
     const whole: WholeWeighed = { massG: entry.value ?? 0, plusMinusG: SCALE_G };
     setFault(
       edit(step, (aircraft) => {
-        const found = massFromWhole(aircraft, bench.balance.get(), id, whole);
+        const found = massFromWhole(aircraft, bench.balance.get(), id, whole, say.mass);
         return typeof found === 'string' ? found : enterFound(aircraft, id, found);
       }),
     );
@@ -44,7 +44,7 @@ export function FindMass({ id, name }: { readonly id: string; readonly name: str
         if (!held?.ok || !held.weighed.massG) return 'In that weigh-in the whole was not weighed.';
         const { value, sigma } = held.weighed.massG;
         const whole: WholeWeighed = { massG: value, plusMinusG: 2 * sigma };
-        const found = massFromWhole(aircraft, held.thought.balance, id, whole);
+        const found = massFromWhole(aircraft, held.thought.balance, id, whole, say.mass);
         return typeof found === 'string' ? found : enterFound(aircraft, id, found);
       }),
     );

@@ -6,7 +6,7 @@ import {
   faceStation,
   placeFace,
 } from '../../../src/model/airframe/align';
-import { itemById } from '../../../src/model/document/edit';
+import { itemById, mirrorPart } from '../../../src/model/document/edit';
 import type { Aircraft, Part } from '../../../src/model/document/types';
 import { aircraftOf, boxPart } from '../aircraft';
 
@@ -24,6 +24,11 @@ const item = (aircraft: Aircraft, id: string) => {
   const found = itemById(aircraft, id);
   if (!found) throw new Error(id);
   return found;
+};
+
+const done = (answer: Aircraft | string): Aircraft => {
+  if (typeof answer === 'string') throw new Error(answer);
+  return answer;
 };
 
 describe('a face of a box, by hand: its middle less or more half its length', () => {
@@ -54,7 +59,7 @@ describe('aligning', () => {
   });
 
   test('on the centre line no buttline is left, and no station changes', () => {
-    const centred = alignCentred(bench, ['a', 'b', 'c']);
+    const centred = done(alignCentred(bench, ['a', 'b', 'c']));
     expect(['a', 'b', 'c'].map((id) => at(centred, id)?.[1])).toEqual([0, 0, 0]);
     expect(['a', 'b', 'c'].map((id) => at(centred, id)?.[0])).toEqual([100, 300, 700]);
   });
@@ -64,7 +69,7 @@ describe('aligning', () => {
     expect(
       alignFaces(locked, ['a', 'b', 'c'], 'c', 'middle').parts.map(({ positionMm }) => positionMm[0]),
     ).toEqual([100, 700, 700]);
-    expect(at(alignCentred(locked, ['a']), 'a')?.[1]).toBe(5);
+    expect(at(done(alignCentred(locked, ['a'])), 'a')?.[1]).toBe(5);
   });
 });
 
@@ -81,5 +86,26 @@ describe('spacing evenly', () => {
     expect(distribute(bench, ['a', 'b'])).toMatch(/three or more/);
     const locked = { ...bench, parts: bench.parts.map((part) => ({ ...part, locked: part.id === 'b' })) };
     expect(distribute(locked, ['a', 'b', 'c'])).toMatch(/“b” is locked/);
+  });
+});
+
+describe('a mirrored pair among what is lined up', () => {
+  const twins = mirrorPart(bench, 'b');
+  if (!twins) throw new Error('b stands off centre');
+  const { aircraft, id: twin } = twins;
+
+  test('is one of what is spaced: the ends stay, and the gaps are the same', () => {
+    const pairAtEnd = ['b', twin, 'a', 'c'];
+    const spaced = done(distribute(placeFace(aircraft, 'b', 'middle', 20), pairAtEnd));
+    // From the pair's rear at 40 to the front of c at 670, less the 100 of a, in two gaps.
+    expect([at(spaced, 'b')?.[0], at(spaced, twin)?.[0], at(spaced, 'c')?.[0]]).toEqual([20, 20, 700]);
+    expect(faceStation(item(spaced, 'a'), 'front')).toBeCloseTo(40 + (670 - 40 - 100) / 2, 9);
+    const between = done(distribute(aircraft, ['a', 'b', twin, 'c']));
+    expect(faceStation(item(between, twin), 'front')).toBeCloseTo(150 + (670 - 150 - 40) / 2, 9);
+    expect(distribute(aircraft, ['a', 'b', twin])).toMatch(/a mirrored pair counts as one/);
+  });
+
+  test('is not put on the centre line, where both would stand in one place', () => {
+    expect(alignCentred(aircraft, ['a', 'b'])).toMatch(/“b” is one of a mirrored pair/);
   });
 });

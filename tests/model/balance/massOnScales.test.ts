@@ -4,8 +4,8 @@ import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
 import { cgErrorOf } from '../../../src/model/balance/certainty';
 import { massOnScales } from '../../../src/model/balance/massOnScales';
 import { measuredThings, USUAL } from '../../../src/model/balance/measurements';
-import { updatePart } from '../../../src/model/document/edit';
-import type { Aircraft, MassFrom } from '../../../src/model/document/types';
+import { mirrorPart, updatePart } from '../../../src/model/document/edit';
+import type { Aircraft, MassFrom, StructurePiece } from '../../../src/model/document/types';
 import { judgeFully } from '../../../src/model/judgement/judgeFully';
 import { parseAircraft } from '../../../src/model/reading/read';
 import { enterFound, massFromWhole } from '../../../src/model/weigh/findMass';
@@ -90,6 +90,8 @@ describe('the source feeds the ±', () => {
   });
 });
 
+const inG = (massG: number) => `${massG} g`;
+
 describe('an unknown mass', () => {
   const unknown = updatePart(list, 'camera', { massFrom: 'unknown', massG: 1 });
   const head = (aircraft: Aircraft) => {
@@ -112,7 +114,7 @@ describe('an unknown mass', () => {
 
   test('is the whole less all else, and as unsure as both together', () => {
     const wholeG = at(list).massG;
-    const found = massFromWhole(unknown, at(unknown), 'camera', { massG: wholeG, plusMinusG: 6 });
+    const found = massFromWhole(unknown, at(unknown), 'camera', { massG: wholeG, plusMinusG: 6 }, inG);
     if (typeof found === 'string') throw new Error(found);
     expect(found.massG).toBe(300);
     // ± 10 % of the pack's 500 g, 5 % of the hull's 300 g, 1 g each for engine and radio, 6 g for the scale.
@@ -135,7 +137,7 @@ describe('an unknown mass', () => {
     const guessed = updatePart(read.aircraft, id, { massG: massG / 3, massFrom: 'unknown' });
     for (const left of [1, 0.4, 0]) {
       const whole = { massG: at(read.aircraft, left).massG, plusMinusG: 5 };
-      const found = massFromWhole(guessed, at(guessed, left), id, whole);
+      const found = massFromWhole(guessed, at(guessed, left), id, whole, inG);
       expect(typeof found === 'string' ? found : found.massG).toBeCloseTo(massG, 0);
     }
   });
@@ -147,8 +149,91 @@ describe('an unknown mass', () => {
       updatePart(list, 'pack', { massFrom: 'unknown' }),
       /“pack” is not known either/,
     ],
+    // A list from a table has what nobody knows as nothing at all.
+    [
+      { massG: 2000, plusMinusG: 5 },
+      updatePart(list, 'pack', { massFrom: 'unknown', massG: 0 }),
+      /“pack” is not known either/,
+    ],
     [{ massG: 2000, plusMinusG: 5 }, aircraftOf([]), /not aboard/],
+    // Less than is written down: a twentieth of a gram.
+    [{ massG: 1760.04, plusMinusG: 5 }, list, /nothing is left for “camera”/],
   ])('is not found from %j where it cannot be', (whole, aircraft, sentence) => {
-    expect(massFromWhole(aircraft, at(aircraft), 'camera', whole)).toMatch(sentence);
+    expect(massFromWhole(aircraft, at(aircraft), 'camera', whole, inG)).toMatch(sentence);
+  });
+
+  test('in its words masses are written as the person reads them', () => {
+    const whole = { massG: 1000, plusMinusG: 5 };
+    // 1 oz = 28.349 523 125 g: NIST Special Publication 811, appendix B. All else is 1760 g.
+    const ounces = (massG: number) => `${(massG / 28.349523125).toFixed(2)} oz`;
+    expect(massFromWhole(list, at(list), 'camera', whole, ounces)).toMatch(
+      /62\.08 oz by.* 35\.27 oz nothing/,
+    );
+  });
+
+  const finding = (aircraft: Aircraft, id: string, wholeG: number) => {
+    const whole = { massG: wholeG, plusMinusG: 6 };
+    const found = massFromWhole(aircraft, at(aircraft), id, whole, inG);
+    if (typeof found === 'string') throw new Error(found);
+    return { found, entered: enterFound(aircraft, id, found) };
+  };
+
+  test('of a mirrored pair is shared, and the two together are as unsure as the whole less all else', () => {
+    const off = updatePart(unknown, 'camera', { positionMm: [700, 80, 0], massG: 0 });
+    const { aircraft } = mirrorPart(off, 'camera')!;
+    const { found, entered } = finding(aircraft, 'camera', 1760 + 300);
+    expect(found.massG).toBe(150);
+    expect(at(entered).massG).toBeCloseTo(2060, 9);
+    const twins = measuredThings(entered, at(entered).bodies).filter(
+      ({ massFrom }) => massFrom === 'measured',
+    );
+    const together = Math.hypot(...twins.map(({ plusMinus }) => plusMinus.g));
+    expect(together).toBeGreaterThanOrEqual(Math.hypot(50, 15, 1, 1, 6) - 1e-9);
+    expect(together).toBeLessThan(Math.hypot(50, 15, 1, 1, 6) + 0.2);
+  });
+
+  const leg: StructurePiece = {
+    id: 'leg',
+    kind: 'leg',
+    name: 'Leg',
+    sides: 'both',
+    topMm: [300, 50, -30],
+    axleMm: [310, 180, -170],
+    strutDiameterMm: 6,
+    strutMassG: 60,
+    wheelDiameterMm: 80,
+    wheelWidthMm: 28,
+    wheelMassG: 40,
+    massFrom: 'unknown',
+  };
+
+  test('of structure is found too: a hull from its density, legs of which there are two', () => {
+    const hull = {
+      ...list,
+      structure: list.structure.map((piece) => ({ ...piece, massFrom: 'unknown' }) as const),
+    };
+    // All else is 1760 g.
+    const { entered } = finding(hull, 'hull', 1760 + 410);
+    expect(entered.structure[0]).toMatchObject({
+      mass: { by: 'weighed', massG: 410, spread: 'solid' },
+      massFrom: 'measured',
+    });
+    expect(at(entered).massG).toBeCloseTo(2170, 9);
+    const onLegs = { ...list, structure: [...list.structure, leg] };
+    const found = finding(onLegs, 'leg', at(list).massG + 250);
+    // 125 g on either side, of which two fifths is the wheel as before.
+    expect(found.entered.structure[1]).toMatchObject({
+      strutMassG: 75,
+      wheelMassG: 50,
+      massFrom: 'measured',
+    });
+    expect(at(found.entered).massG).toBeCloseTo(at(list).massG + 250, 9);
+    const weighed: Aircraft = {
+      ...onLegs,
+      bareAirframe: { massG: 500, stationMm: 400, buttlineMm: 0, use: 'replace' },
+    };
+    expect(massFromWhole(weighed, at(weighed), 'leg', { massG: 3000, plusMinusG: 5 }, inG)).toMatch(
+      /weighed with the whole bare airframe/,
+    );
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { blankAircraft } from '../../../src/model/document/blank';
 import { writeAircraft } from '../../../src/model/document/write';
 import { guessMatching } from '../../../src/model/partsTable/columns';
-import { decimalOf, importParts, readRows } from '../../../src/model/partsTable/importParts';
+import { decimalOf, importParts, readRows, tooManyFault } from '../../../src/model/partsTable/importParts';
 import { type RawTable, readTable, type Separator } from '../../../src/model/partsTable/readTable';
 import { parseAircraft } from '../../../src/model/reading/read';
 import { createDocumentStore } from '../../../src/store/documentStore';
@@ -122,6 +122,23 @@ describe('figures as people write them', () => {
     }
   });
 
+  test('so is one with a sign before it, or in a sum', () => {
+    const { rows, decimal } = readAll('Name,Station\nA,-1.250\nB,+2.500\nC,40+1.250\nD,−1.250 mm');
+    expect(decimal).toBeNull();
+    for (const { read, faults } of rows) {
+      expect(read).toBeNull();
+      expect(faults[0]!.sentence).toMatch(/two ways/);
+    }
+  });
+
+  test('what is no figure is told of as it was written, whatever unit its column has', () => {
+    const { rows } = readAll('Name,Mass (g)\nA,12..5\nB,1_000\nC,=SUM(B1:B2)\nD,#REF!');
+    for (const { read, faults } of rows) {
+      expect(read).toBeNull();
+      expect(faults[0]!.sentence).not.toMatch(/bracket/);
+    }
+  });
+
   test('any figure that is written in any of the ways comes back', () => {
     const grouped = (whole: string, mark: string) => whole.replace(/\B(?=(\d{3})+$)/g, mark);
     fc.assert(
@@ -177,6 +194,37 @@ describe('columns are matched, rows are judged', () => {
     expect([above, empty, rows.length]).toEqual([3, 1, 6]);
     expect(rowOf('Aileron servo').read).toMatchObject({ count: 2, placeMm: [410, null, null] });
     expect(rowOf('Aileron servo').read!.part).toMatchObject({ role: 'control', massG: 12.5 });
+  });
+
+  test.each([
+    'Parts list of the Knot\n\nName;Mass\nServo;12',
+    'Parts, weighed in March\n\nName,Mass,Role\nServo,12,control',
+    'Weight list\tNovember\n\tName\tMass\n\tServo\t12',
+  ])('the heads are those of the row that has most: %j', (titled) => {
+    const { rows: read, above: left } = readAll(titled);
+    expect(read.map(({ read: part }) => part?.part)).toMatchObject([{ name: 'Servo', massG: 12 }]);
+    expect(left).toBeGreaterThan(0);
+  });
+
+  test('where a column counts, the mass of all together is not taken for that of each', () => {
+    const each = readAll('Item,Qty,Total weight (g),Weight each (g)\nServo,4,48,12');
+    expect(each.rows[0]!.read).toMatchObject({ count: 4, part: { massG: 12 } });
+    const all = readAll('Item,Qty,Total weight (g)\nServo,4,48');
+    expect(all.matching.columns.map(({ field }) => field)).toEqual(['name', 'count', null]);
+    expect(all.rows[0]!.read!.part).toMatchObject({ massG: 0, massFrom: 'unknown' });
+    // Without a count it is the mass of the one thing that the row is.
+    expect(masses('Item,Total weight (g)\nServo,48')).toEqual([48]);
+  });
+
+  test('a table without masses says so in every row', () => {
+    const { rows: read } = readAll('Name,Length\nServo,23\nPack,106');
+    for (const { notes } of read) expect(notes.map(({ column }) => column)).toContain('mass');
+  });
+
+  test('more parts than an aircraft takes are refused before one is added', () => {
+    const counted = readAll(`Name,Mass,Qty\n${'Nut,1,50\n'.repeat(101)}`).rows.map(({ read }) => read!);
+    expect(tooManyFault(blankAircraft(), counted)).toMatch(/at most 5000 more, got 5050/);
+    expect(tooManyFault(blankAircraft(), counted.slice(1))).toBeNull();
   });
 
   test('what is missing is assumed with a note, and a missing mass is unknown', () => {
