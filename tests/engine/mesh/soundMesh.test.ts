@@ -77,6 +77,22 @@ describe('what is put right, and told', () => {
     }
   });
 
+  // Volumes of bricks by hand; each triangle of the second shell comes first once.
+  test.each([
+    ['a face laid on the outside is a second solid', [10, 5, 10], [15, 15, 20], 6500, 0],
+    ['a face laid on the inside is a hollow', [0, 5, 10], [5, 15, 20], 5500, 1],
+    ['one that sticks out of the other counts twice, as is told', [8, 5, 10], [13, 15, 20], 6500, 0],
+  ] as const)('%s, whichever triangle comes first', (_name, from, to, volumeMm3, hollows) => {
+    const other = brick(from, to);
+    for (const core of [other, insideOut(other)])
+      for (let first = 0; first < other.triangles.length; first += 1) {
+        const triangles = [...core.triangles.slice(first), ...core.triangles.slice(0, first)];
+        const { mesh, findings } = sound(brick([0, 0, 0], [10, 20, 30]), { ...core, triangles });
+        expect(findings).toMatchObject({ shells: 2, hollows });
+        expect(volume(mesh)).toBeCloseTo(volumeMm3, 6);
+      }
+  });
+
   test('triangles of no size and triangles that are there twice are left out', () => {
     const figures = loose(brick([0, 0, 0], [1, 2, 3]));
     const verdict = soundMesh([...figures, ...figures.slice(0, 9), 0, 0, 0, 0, 0, 0, 1, 2, 3], MOST);
