@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { meshProperties, meshSurface } from '../../../src/engine/mass/mesh';
 import type { Mesh } from '../../../src/engine/mass/types';
 import { soundMesh } from '../../../src/engine/mesh/soundMesh';
+import { randomFrom } from '../../randomFrom';
+import { seed } from '../../seed';
 import { ball, brick, drum, insideOut, loose, moved, torus } from './solids';
 
 const MOST = 100_000;
@@ -91,6 +93,16 @@ describe('what is put right, and told', () => {
         expect(findings).toMatchObject({ shells: 2, hollows });
         expect(volume(mesh)).toBeCloseTo(volumeMm3, 6);
       }
+  });
+
+  test('corners that differ in their last digit only, as after single precision, hang together', () => {
+    const random = randomFrom(seed);
+    const figures = loose(ball(50, 20, 40)).map((mm) => mm + (random() - 0.5) * 1e-4);
+    const verdict = soundMesh(figures, MOST);
+    if (!verdict.ok) throw new Error(verdict.sentence);
+    const exact = volume(ball(50, 20, 40));
+    expect(verdict.mesh.verticesMm).toHaveLength(2 + 19 * 40);
+    expect(volume(verdict.mesh) / exact).toBeCloseTo(1, 4);
   });
 
   test('triangles of no size and triangles that are there twice are left out', () => {
