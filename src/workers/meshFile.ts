@@ -2,6 +2,7 @@ import { BufferGeometry, type Matrix4, Mesh, type Object3D, Vector3 } from 'thre
 import { GLTFLoader } from 'three/examples/jsm/loaders/GLTFLoader.js';
 import { OBJLoader } from 'three/examples/jsm/loaders/OBJLoader.js';
 import { STLLoader } from 'three/examples/jsm/loaders/STLLoader.js';
+import { objTriangles } from './objTriangles';
 import { plainGlb } from './plainGlb';
 
 export type MeshFormat = 'stl' | 'obj' | 'gltf';
@@ -29,9 +30,16 @@ export async function readMeshFile(name: string, bytes: Uint8Array): Promise<Mes
         );
     }
   } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    return refused(`The file is no sound ${ending.toUpperCase()}: ${why.slice(0, 200)}`);
+    return refused(`The file is no sound ${ending.toUpperCase()}: ${whyOf(error)}`);
   }
+}
+
+/** What a loader says, without its own name; its stumbling over something that is not there says nothing to a person. */
+function whyOf(error: unknown): string {
+  if (error instanceof TypeError || error instanceof RangeError)
+    return 'something that its description names is not in it.';
+  const text = error instanceof Error ? error.message : String(error);
+  return text.replace(/^THREE\.\w+: /, '').slice(0, 200);
 }
 
 const refused = (sentence: string): MeshFile => ({ ok: false, sentence });
@@ -44,8 +52,9 @@ function readStl(bytes: Uint8Array): MeshFile {
   const said =
     bytes.length >= stlHead ? new DataView(bytes.buffer, bytes.byteOffset).getUint32(80, true) : -1;
   const isBinary = bytes.length === stlHead + stlEach * said;
-  const start = new TextDecoder().decode(bytes.subarray(0, 80)).trimStart();
-  if (!isBinary && !start.startsWith('solid')) {
+  const text = isBinary ? '' : new TextDecoder().decode(bytes).toLowerCase();
+  const facets = text.match(/\bendfacet\b/g)?.length ?? 0;
+  if (!isBinary && (!text.trimStart().startsWith('solid') || (facets === 0 && text.includes('\0')))) {
     return refused(
       said < 0
         ? 'The file is no STL: it is too short for one.'
@@ -53,16 +62,14 @@ function readStl(bytes: Uint8Array): MeshFile {
     );
   }
   // The loader looks for a count behind the head before it takes a file for text.
-  const copy = new Uint8Array(Math.max(stlHead, bytes.length)).fill(0x20);
-  copy.set(bytes);
+  const content = isBinary ? bytes : new TextEncoder().encode(text);
+  const copy = new Uint8Array(Math.max(stlHead, content.length)).fill(0x20);
+  copy.set(content);
   const figures = figuresOf(new STLLoader().parse(copy.buffer));
-  if (!isBinary) {
-    const facets = new TextDecoder().decode(bytes).match(/\bendfacet\b/g)?.length ?? 0;
-    if (figures.length !== 9 * facets)
-      return refused(
-        `A facet of the STL has not three corners: ${facets} facets came with ${figures.length / 3} corners.`,
-      );
-  }
+  if (!isBinary && figures.length !== 9 * facets)
+    return refused(
+      `A facet of the STL has not three corners: ${facets} facets came with ${figures.length / 3} corners.`,
+    );
   return { ok: true, format: 'stl', figures };
 }
 
@@ -70,7 +77,7 @@ function readObj(bytes: Uint8Array): MeshFile {
   const text = new TextDecoder().decode(bytes);
   if (!/^\s*f\s/m.test(text))
     return refused('There is no face in the OBJ file (no line that begins with f).');
-  return { ok: true, format: 'obj', figures: joined(new OBJLoader().parse(text)) };
+  return { ok: true, format: 'obj', figures: joined(new OBJLoader().parse(objTriangles(text))) };
 }
 
 async function readGltf(bytes: Uint8Array): Promise<MeshFile> {

@@ -67,6 +67,15 @@ test('Escape puts back what is in hand, and a locked tank has no knobs', async (
     view.setState({ selectedId: aircraft.tanks[0]!.id });
   });
   await page.locator('.handles').waitFor({ state: 'detached' });
+  // Its card is longer than the window; the card's place scrolls, the page never does.
+  await page.getByTestId('clearances').waitFor({ state: 'attached' });
+  const card = await page.locator('.card-place').evaluate((place) => place.scrollHeight - place.clientHeight);
+  expect(card).toBeGreaterThan(0);
+  const larger = await page.evaluate(() => [
+    document.documentElement.scrollHeight - innerHeight,
+    document.documentElement.scrollWidth - innerWidth,
+  ]);
+  expect(larger).toEqual([0, 0]);
 });
 
 test('a column pasted from a spreadsheet into the sections is one step', async () => {

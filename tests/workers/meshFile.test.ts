@@ -119,8 +119,53 @@ describe('a block of 300 × 20 × 10 mm', () => {
   });
 });
 
+/** An L of 30 × 40 mm with arms 10 mm wide, 10 mm thick: each face as one polygon, begun at a corner of its outline. */
+function angle(first: number, backwards: boolean): Uint8Array {
+  const outline = [
+    [0, 0],
+    [30, 0],
+    [30, 10],
+    [10, 10],
+    [10, 40],
+    [0, 40],
+  ];
+  const corners = [...outline.slice(first), ...outline.slice(0, first)];
+  const sides = corners.map((_, i) => [i, (i + 1) % 6, ((i + 1) % 6) + 6, i + 6]);
+  const faces = [[5, 4, 3, 2, 1, 0], [6, 7, 8, 9, 10, 11], ...sides];
+  const number = (i: number) => (backwards ? i - 12 : i + 1);
+  return text(
+    [
+      ...[0, 10].flatMap((z) => corners.map(([x, y]) => `v ${x} ${y} ${z}`)),
+      ...faces.map((face) => `f ${face.map((i) => `${number(i)}//`).join(' ')}`),
+    ].join('\n'),
+  );
+}
+
+test('an OBJ face of six corners that is not convex, from whatever corner and counted either way', async () => {
+  for (let first = 0; first < 6; first += 1)
+    for (const backwards of [false, true]) {
+      const answer = await ask('angle.obj', angle(first, backwards), { unit: 'mm', nose: '-x', up: '+z' });
+      if (!answer.ok) throw new Error(answer.sentence);
+      // By hand: 600 mm² and 140 mm round.
+      expect(answer.volume?.volumeMm3).toBeCloseTo(6000, 6);
+      expect(answer.surface?.areaMm2).toBeCloseTo(2 * 600 + 140 * 10, 6);
+    }
+});
+
+test('a text STL in capitals', async () => {
+  const capitals = text(new TextDecoder().decode(textStl(block)).toUpperCase());
+  const answer = await ask('BLOCK.STL', capitals);
+  expect(answer).toMatchObject({ ok: true, triangles: 12, sizeMm: [300, 20, 10] });
+});
+
 describe('what is refused says why', () => {
   test.each([
+    [
+      'block.stl',
+      new Uint8Array([...text('solid'), ...binaryStl(block).slice(5), 0, 0]),
+      'it says 12 triangles',
+    ],
+    ['block.gltf', gltf(block, undefined, { accessors: [] }), 'is not in it'],
     ['wing.step', text('ISO-10303-21;'), 'expected a mesh as .stl'],
     ['block.stl', binaryStl(block).slice(0, 500), 'it says 12 triangles'],
     ['block.stl', text('hello'), 'too short'],

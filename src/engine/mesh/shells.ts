@@ -3,7 +3,7 @@ import type { Vec3 } from '../geometry/types';
 import { meshProperties } from '../mass/mesh';
 import type { Mesh } from '../mass/types';
 import { type Edge, edgesOf, runsBack, triangleOf } from './edges';
-import { meshHolds } from './meshHolds';
+import { liesIn } from './liesIn';
 
 /** A closed surface parted into its shells, each turned the right way round. */
 export interface Shells {
@@ -136,9 +136,10 @@ function outwardShells(shells: readonly Shell[]): Shells {
   const triangles: Triple[] = [];
   let [hollows, turned] = [0, 0];
   for (const shell of shells) {
-    const around = shells.filter((other) => other !== shell && meshHolds(other, pointOn(shell))).length;
+    const inwards = meshProperties(shell).volumeMm3 < 0;
+    const around = shells.filter((other) => other !== shell && liesIn(shell, inwards ? -1 : 1, other)).length;
     const hollow = around % 2 === 1;
-    const turn = hollow !== meshProperties(shell).volumeMm3 < 0;
+    const turn = hollow !== inwards;
     if (hollow) hollows += 1;
     turned += turn ? shell.triangles.length - shell.flips : shell.flips;
     const from = verticesMm.length;
@@ -148,10 +149,4 @@ function outwardShells(shells: readonly Shell[]): Shells {
     }
   }
   return { mesh: { verticesMm, triangles }, count: shells.length, hollows, turned };
-}
-
-/** A point on the shell: whether it lies in another shell says whether all of it does, unless they cut each other. */
-function pointOn({ verticesMm, triangles }: Mesh): Vec3 {
-  const [a, b, c] = triangles[0]!.map((i) => verticesMm[i]!) as [Vec3, Vec3, Vec3];
-  return [(a[0] + b[0] + c[0]) / 3, (a[1] + b[1] + c[1]) / 3, (a[2] + b[2] + c[2]) / 3];
 }

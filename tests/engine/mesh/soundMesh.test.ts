@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { meshProperties, meshSurface } from '../../../src/engine/mass/mesh';
 import type { Mesh } from '../../../src/engine/mass/types';
 import { soundMesh } from '../../../src/engine/mesh/soundMesh';
+import { randomFrom } from '../../randomFrom';
+import { seed } from '../../seed';
 import { ball, brick, drum, insideOut, loose, moved, torus } from './solids';
 
 const MOST = 100_000;
@@ -75,6 +77,32 @@ describe('what is put right, and told', () => {
       expect(findings).toMatchObject({ shells: 2, hollows: 0, cuts: 0 });
       expect(volume(mesh)).toBeCloseTo(2, 9);
     }
+  });
+
+  // Volumes of bricks by hand; each triangle of the second shell comes first once.
+  test.each([
+    ['a face laid on the outside is a second solid', [10, 5, 10], [15, 15, 20], 6500, 0],
+    ['a face laid on the inside is a hollow', [0, 5, 10], [5, 15, 20], 5500, 1],
+    ['one that sticks out of the other counts twice, as is told', [8, 5, 10], [13, 15, 20], 6500, 0],
+  ] as const)('%s, whichever triangle comes first', (_name, from, to, volumeMm3, hollows) => {
+    const other = brick(from, to);
+    for (const core of [other, insideOut(other)])
+      for (let first = 0; first < other.triangles.length; first += 1) {
+        const triangles = [...core.triangles.slice(first), ...core.triangles.slice(0, first)];
+        const { mesh, findings } = sound(brick([0, 0, 0], [10, 20, 30]), { ...core, triangles });
+        expect(findings).toMatchObject({ shells: 2, hollows });
+        expect(volume(mesh)).toBeCloseTo(volumeMm3, 6);
+      }
+  });
+
+  test('corners that differ in their last digit only, as after single precision, hang together', () => {
+    const random = randomFrom(seed);
+    const figures = loose(ball(50, 20, 40)).map((mm) => mm + (random() - 0.5) * 1e-4);
+    const verdict = soundMesh(figures, MOST);
+    if (!verdict.ok) throw new Error(verdict.sentence);
+    const exact = volume(ball(50, 20, 40));
+    expect(verdict.mesh.verticesMm).toHaveLength(2 + 19 * 40);
+    expect(volume(verdict.mesh) / exact).toBeCloseTo(1, 4);
   });
 
   test('triangles of no size and triangles that are there twice are left out', () => {
