@@ -7,7 +7,8 @@ import { enduranceOf, isControl, isEngine } from '../../model/power/powerProblem
 import { type Wiring, wiringOf } from '../../model/power/wiring';
 import { chemistryNames, lastsWords, takesWords } from '../../model/words/powerWords';
 import { useBench, useCommitted } from '../../store/react';
-import { type Readings, useReadings } from '../readings';
+import { useReadings } from '../readings';
+import { OtherPack } from './OtherPack';
 
 /** How long each pack lasts against what the flight asks for, what falls with it, and the smallest that would do. */
 export function Packs() {
@@ -55,7 +56,7 @@ interface PackProps {
 }
 
 function Pack({ part, wiring, plan, lastsS, usedMah, offer }: PackProps) {
-  const { view, document } = useBench();
+  const { view } = useBench();
   const say = useReadings();
   const pack = part.power?.pack;
   if (!pack) return null;
@@ -84,18 +85,7 @@ function Pack({ part, wiring, plan, lastsS, usedMah, offer }: PackProps) {
         {usedMah !== null && `The flight takes ${Math.round(usedMah)} mAh of it. `}
         {fallsWords(wiring, part)}
       </p>
-      {offer && (
-        <p className="power-offer">
-          {offerWords(offer, say)}{' '}
-          <button
-            type="button"
-            className="button"
-            onClick={() => document.commit(`${part.name}: ${offer.capacityMah} mAh`, offer.aircraft)}
-          >
-            Take {offer.capacityMah} mAh
-          </button>
-        </p>
-      )}
+      {offer && <OtherPack name={part.name} offer={offer} />}
     </article>
   );
 }
@@ -110,18 +100,4 @@ function fallsWords(wiring: Wiring, part: Part): string {
   if (groups.length > 0)
     return `If it fails, ${groups.join(' and ')} ${groups.length > 1 ? 'are' : 'is'} lost.`;
   return `If it fails, ${lost.map(({ name }) => name).join(', ')} ${lost.length > 1 ? 'go' : 'goes'} with it.`;
-}
-
-function offerWords({ capacityMah, savedG, cgShiftMm }: PackOffer, say: Readings): string {
-  if (savedG === null) return `${capacityMah} mAh would do; what is aboard is not weighed yet.`;
-  const grams = savedG >= 0 ? `saves about ${say.mass(savedG)}` : `weighs about ${say.mass(-savedG)} more`;
-  const shift = cgShiftMm && ` and moves the CG ${shiftWords(cgShiftMm.dry, say)} with dry tanks`;
-  const lead = savedG >= 0 ? `${capacityMah} mAh would do` : `It takes ${capacityMah} mAh`;
-  return `${lead}: it ${grams}${shift ?? ''}.`;
-}
-
-function shiftWords(mm: number, say: Readings): string {
-  return Math.abs(mm) < 0.05
-    ? 'hardly at all'
-    : `${say.lengthFine(Math.abs(mm))} ${mm > 0 ? 'aft' : 'forward'}`;
 }
