@@ -3,7 +3,6 @@ import { aircraftExtent } from '../../model/airframe/extent';
 import { type ShelfPart, shelf } from '../../model/airframe/shelf';
 import type { Aircraft } from '../../model/document/types';
 import { judgeFully } from '../../model/judgement/judgeFully';
-import { withPower } from '../../model/judgement/withPower';
 import { fitRefusals } from '../../model/place/fitRefusals';
 import { swapPart } from '../../model/place/usefulMass';
 import { verdict } from '../../model/words/verdict';
@@ -37,7 +36,7 @@ export function Swap() {
   );
   const { estimate, fresh } = bench.stability.get();
   const said = (one: Aircraft) =>
-    verdict(one, withPower(one, judgeFully(one, { down, positions, estimate, estimateFresh: fresh })), say);
+    verdict(one, judgeFully(one, { down, positions, estimate, estimateFresh: fresh }), say);
   return (
     <section className="swap">
       <h3>Another one in its place</h3>
