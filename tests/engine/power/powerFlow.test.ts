@@ -40,7 +40,7 @@ describe('two batteries side by side on a resistor', () => {
   });
 
   it('1.5 V behind 1 Ω and 2 V behind 2 Ω on 5 Ω', () => {
-    // A school examination's worked equations: 2 I2 − I1 = 0.5 and 6 I1 + 5 I2 = 1.5.
+    // Kirchhoff's laws by hand, round either loop: 2 I2 − I1 = 2 − 1.5 and I1 + 5 (I1 + I2) = 1.5.
     const [i1, i2] = [1 / 34, 9 / 34];
     const net = sideBySide(pack('a', 1.5, 1), pack('b', 2, 2));
     const flow = powerFlow(net, nominal(net), () => i1 + i2);
