@@ -126,10 +126,15 @@ describe.each(rows)('%s', (_what, name, aircraft) => {
   });
 
   test('“Find the mass”: with what was found, the whole weighs what the scale said', () => {
-    for (const { id } of [...aircraft.parts, ...aircraft.tanks]) {
-      const unknown = updateTank(updatePart(aircraft, id, { massFrom: 'unknown' }), id, {
-        massFrom: 'unknown',
-      });
+    const items = [...aircraft.parts, ...aircraft.tanks];
+    // Each by itself, and each that stands mirrored as one of a pair.
+    const asked = items.flatMap(({ id }) => {
+      const other = pairableWith(aircraft, id);
+      return [[id, aircraft] as const, ...(other ? [[id, makePair(aircraft, id, other.id)] as const] : [])];
+    });
+    expect(asked.length).toBeGreaterThan(items.length);
+    for (const [id, of] of asked) {
+      const unknown = updateTank(updatePart(of, id, { massFrom: 'unknown' }), id, { massFrom: 'unknown' });
       const balance = at(unknown, 1);
       const whole = { massG: balance.massG + 17, plusMinusG: 5 };
       const found = massFromWhole(unknown, balance, id, whole);
