@@ -108,6 +108,13 @@ describe('a regulator', () => {
     expect(flow.unitV.get('receiver')).toBeCloseTo(5 - 0.1 - 1, 4);
   });
 
+  it('that drops more than it is fed gives nothing, and never less than that', () => {
+    const net = behind(null, 1);
+    const volts = powerFlow(net, () => 0.4, draw(0)).unitV.get('receiver');
+    expect(volts).toBeGreaterThanOrEqual(0);
+    expect(volts).toBeCloseTo(0, 6);
+  });
+
   it('leaves what is taken before it at the pack’s voltage', () => {
     const net = behind(null);
     const flow = powerFlow(net, nominal(net), draw(0, 10));
