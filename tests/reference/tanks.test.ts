@@ -120,8 +120,8 @@ describe('kerosene by ASTM D1250 / ISO 91-1 Table 54B', () => {
     });
   });
 
-  // As printed: Measurement Canada, volume correction factors to 15 °C for all grades of Jet A and jet kerosene, 800 kg/m³
-  // at 15 °C, Table 54B, January 2016. Its rows of −40 to −20 °C could be seen; the last of them is in the range here.
+  // As printed in a table of volume correction factors to 15 °C for jet kerosene by Table 54B, 800 kg/m³ at 15 °C; an extract
+  // of it, the rows of −40 to −20 °C, was at hand, and who issued it is not certain. The last row is in the range here.
   test('800 kg/m³ at −20 °C by the factor printed in the table, 1.0322', () => {
     const factor = densityAtTemperature(0.8, -20) / 0.8;
     expect(Math.abs(factor - 1.0322)).toBeLessThan(0.00005);

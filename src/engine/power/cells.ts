@@ -2,7 +2,7 @@
 export const chemistries = ['lipo', 'lihv', 'liion', 'life', 'nimh'] as const;
 export type Chemistry = (typeof chemistries)[number];
 
-/** One cell, freshly charged, in the middle of its discharge and at its end, V; and what packs of it weigh and fill. */
+/** One cell, freshly charged, in the middle of its discharge and at its end, V; and what packs of it weigh. */
 export interface CellFigures {
   readonly fullV: number;
   readonly nominalV: number;
@@ -13,8 +13,6 @@ export interface CellFigures {
   readonly ohmMah: number;
   /** What a pack with its wires and wrap stores by mass, Wh/kg: the lightest third, the middle, the heaviest. */
   readonly whPerKg: { readonly light: number; readonly middle: number; readonly heavy: number };
-  /** What a pack weighs by its size, g/ml. */
-  readonly gPerMl: number;
   /** The current that packs of it commonly give for a while, as a multiple of the capacity by the hour. */
   readonly lastingC: number;
 }
@@ -26,11 +24,11 @@ export interface CellFigures {
  * currents: common practice, no source, rounded.
  */
 export const cellFigures: Readonly<Record<Chemistry, CellFigures>> = {
-  lipo: cell([4.2, 3.7, 3.3], 0.8, 15, [120, 140, 165], 1.9, 20),
-  lihv: cell([4.35, 3.8, 3.3], 0.8, 15, [130, 150, 175], 1.9, 20),
-  liion: cell([4.2, 3.6, 2.8], 0.85, 90, [170, 205, 235], 2.4, 4),
-  life: cell([3.65, 3.2, 2.8], 0.85, 20, [80, 95, 110], 1.7, 10),
-  nimh: cell([1.45, 1.2, 1], 0.85, 30, [55, 70, 85], 2.6, 5),
+  lipo: cell([4.2, 3.7, 3.3], 0.8, 15, [120, 140, 165], 20),
+  lihv: cell([4.35, 3.8, 3.3], 0.8, 15, [130, 150, 175], 20),
+  liion: cell([4.2, 3.6, 2.8], 0.85, 90, [170, 205, 235], 4),
+  life: cell([3.65, 3.2, 2.8], 0.85, 20, [80, 95, 110], 10),
+  nimh: cell([1.45, 1.2, 1], 0.85, 30, [55, 70, 85], 5),
 };
 
 function cell(
@@ -38,7 +36,6 @@ function cell(
   usableShare: number,
   milliohmAh: number,
   [heavy, middle, light]: readonly [number, number, number],
-  gPerMl: number,
   lastingC: number,
 ): CellFigures {
   return {
@@ -48,7 +45,6 @@ function cell(
     usableShare,
     ohmMah: milliohmAh,
     whPerKg: { light, middle, heavy },
-    gPerMl,
     lastingC,
   };
 }

@@ -9,7 +9,7 @@ export interface PackOffer {
   readonly capacityMah: number;
   /** Typical, from what the pack aboard weighs. */
   readonly massG: number;
-  /** Lighter +, heavier −, g, of both where it is one of a mirrored pair; null where nobody knows what is aboard weighs. */
+  /** How much lighter the whole gets +, heavier −, g, leads that grow or shrink with it counted; null where nobody knows what is aboard weighs. */
   readonly savedG: number | null;
   /** How far the CG moves, tanks full and dry, aft +, mm; null without a CG. */
   readonly cgShiftMm: { readonly full: number; readonly dry: number } | null;
@@ -31,7 +31,7 @@ export function smallestPack(aircraft: Aircraft, packId: string): PackOffer | nu
   return offerOf(aircraft, withCapacity(aircraft, part, pack, capacityMah), part, capacityMah);
 }
 
-const partsG = ({ parts }: Aircraft) => parts.reduce((sum, { massG }) => sum + massG, 0);
+const dry = (aircraft: Aircraft) => balanceAt(aircraft, { fuelFraction: 0, down: LEVEL });
 
 function offerOf(before: Aircraft, aircraft: Aircraft, part: Part, capacityMah: number): PackOffer {
   const massG = aircraft.parts.find(({ id }) => id === part.id)?.massG ?? 0;
@@ -39,7 +39,7 @@ function offerOf(before: Aircraft, aircraft: Aircraft, part: Part, capacityMah: 
     aircraft,
     capacityMah,
     massG,
-    savedG: isMassKnown(part) ? partsG(before) - partsG(aircraft) : null,
+    savedG: isMassKnown(part) ? dry(before).massG - dry(aircraft).massG : null,
     cgShiftMm: isMassKnown(part) ? cgShift(before, aircraft) : null,
   };
 }

@@ -1,3 +1,4 @@
+import { cellFigures, typicalPackMass } from '../../engine/power/cells';
 import type { Part, Role } from '../document/types';
 import type { ShelfPart } from './shelf';
 
@@ -44,27 +45,21 @@ const box = (lengthMm: number, widthMm: number, heightMm: number): Part['shape']
 export const chemistries = ['lipo', 'li-ion', 'lifepo4', 'nimh'] as const;
 export type Chemistry = (typeof chemistries)[number];
 
-/**
- * Whole packs with leads and sleeve. Cells: lithium ion 3.6 V and 150 to 240 Wh/kg, iron phosphate 3.2 V and 90 to 120,
- * nickel metal hydride 1.2 V and 60 to 100 (Linden and Reddy, Handbook of Batteries, from memory); what leads and sleeve
- * take of it, and the litres, are common practice.
- */
+/** Whole packs with leads and sleeve, as the wiring knows them by its own name; what a litre stores is common practice. */
 const cellOf: Readonly<
   Record<
     Chemistry,
     {
       readonly name: string;
-      readonly volts: number;
-      readonly whPerKg: number;
+      readonly of: keyof typeof cellFigures;
       readonly whPerL: number;
-      readonly spread: number;
     }
   >
 > = {
-  lipo: { name: 'lithium polymer', volts: 3.7, whPerKg: 140, whPerL: 278, spread: 0.14 },
-  'li-ion': { name: 'lithium ion, round cells', volts: 3.6, whPerKg: 190, whPerL: 420, spread: 0.14 },
-  lifepo4: { name: 'iron phosphate', volts: 3.2, whPerKg: 95, whPerL: 190, spread: 0.16 },
-  nimh: { name: 'nickel metal hydride', volts: 1.2, whPerKg: 62, whPerL: 190, spread: 0.14 },
+  lipo: { name: 'lithium polymer', of: 'lipo', whPerL: 278 },
+  'li-ion': { name: 'lithium ion, round cells', of: 'liion', whPerL: 420 },
+  lifepo4: { name: 'iron phosphate', of: 'life', whPerL: 190 },
+  nimh: { name: 'nickel metal hydride', of: 'nimh', whPerL: 190 },
 };
 
 export const chemistryName = (chemistry: Chemistry): string => cellOf[chemistry].name;
@@ -80,9 +75,9 @@ const CELLS_OF_BLOCK = 8;
 
 /** A pack of cells in series. */
 export function packOf({ chemistry, cells, capacityMah }: PackClass): ShelfPart {
-  const { volts, whPerKg, whPerL, spread } = cellOf[chemistry];
-  const energyWh = (cells * volts * capacityMah) / 1000;
-  const massG = (1000 * energyWh) / whPerKg;
+  const { of, whPerL } = cellOf[chemistry];
+  const energyWh = (cells * cellFigures[of].nominalV * capacityMah) / 1000;
+  const { massG, plusMinusG } = typicalPackMass(of, cells, capacityMah);
   const blocks = cells > CELLS_OF_BLOCK ? 2 : 1;
   const volumeMm3 = (1e6 * energyWh) / whPerL / blocks;
   // Pouches are stacked, each some 8 mm thick, three times as long as wide; round cells lie side by side.
@@ -97,7 +92,7 @@ export function packOf({ chemistry, cells, capacityMah }: PackClass): ShelfPart 
     name: `Pack ${cells}S ${capacityMah} mAh${word}`,
     role: 'energy',
     massG,
-    spread,
+    spread: plusMinusG / massG,
     shape: box(blocks * lengthToWidth * widthMm, widthMm, thickMm),
   });
 }

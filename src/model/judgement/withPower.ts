@@ -4,9 +4,10 @@ import { compareSeverity, type Finding, type Judgement } from './types';
 
 /**
  * The judgement with what is wrong with the wiring. Apart from the balance, for no place mends a wiring: what is offered
- * for the balance is judged without it.
+ * for the balance is judged without it. One that has it already stays.
  */
 export function withPower(aircraft: Aircraft, judgement: Judgement): Judgement {
+  if (judgement.findings.some(({ kind }) => kind === 'power')) return judgement;
   const problems = (powerProblems(aircraft) ?? []).filter(({ severity }) => severity !== 'unknown');
   const [worst] = problems;
   if (!worst) return judgement;

@@ -27,7 +27,8 @@ export function headAndCause(aircraft: Aircraft, judgement: Judgement, say: Say)
   return { headline: head.headline, cause: head.cause };
 }
 
-const isPending = (kind: FindingKind) =>
+/** Whether it is a check that is not done yet: never the headline. */
+export const isPending = (kind: FindingKind) =>
   kind === 'loads-unchecked' || kind === 'fit-unchecked' || kind === 'margin-unchecked';
 
 /** "In the band", "In the estimated band". */

@@ -5,10 +5,10 @@ import { type PowerPlan, powerPlan } from '../../model/power/draws';
 import { lostWithout } from '../../model/power/flows';
 import { enduranceOf, isControl, isEngine } from '../../model/power/powerProblems';
 import { type Wiring, wiringOf } from '../../model/power/wiring';
-import { LEAST_SHOWN_MM } from '../../model/units';
 import { chemistryNames, lastsWords, takesWords } from '../../model/words/powerWords';
 import { useBench, useCommitted } from '../../store/react';
-import { type Readings, useReadings } from '../readings';
+import { useReadings } from '../readings';
+import { OtherPack } from './OtherPack';
 
 /** How long each pack lasts against what the flight asks for, what falls with it, and the smallest that would do. */
 export function Packs() {
@@ -56,7 +56,7 @@ interface PackProps {
 }
 
 function Pack({ part, wiring, plan, lastsS, usedMah, offer }: PackProps) {
-  const { view, document } = useBench();
+  const { view } = useBench();
   const say = useReadings();
   const pack = part.power?.pack;
   if (!pack) return null;
@@ -85,18 +85,7 @@ function Pack({ part, wiring, plan, lastsS, usedMah, offer }: PackProps) {
         {usedMah !== null && `The flight takes ${Math.round(usedMah)} mAh of it. `}
         {fallsWords(wiring, part)}
       </p>
-      {offer && (
-        <p className="power-offer">
-          {offerWords(offer, say)}{' '}
-          <button
-            type="button"
-            className="button"
-            onClick={() => document.commit(`${part.name}: ${offer.capacityMah} mAh`, offer.aircraft)}
-          >
-            Take {offer.capacityMah} mAh
-          </button>
-        </p>
-      )}
+      {offer && <OtherPack name={part.name} offer={offer} />}
     </article>
   );
 }
@@ -111,21 +100,4 @@ function fallsWords(wiring: Wiring, part: Part): string {
   if (groups.length > 0)
     return `If it fails, ${groups.join(' and ')} ${groups.length > 1 ? 'are' : 'is'} lost.`;
   return `If it fails, ${lost.map(({ name }) => name).join(', ')} ${lost.length > 1 ? 'go' : 'goes'} with it.`;
-}
-
-function offerWords({ capacityMah, savedG, cgShiftMm }: PackOffer, say: Readings): string {
-  if (savedG === null) return `${capacityMah} mAh would do; what is aboard is not weighed yet.`;
-  const grams = savedG >= 0 ? `saves about ${say.mass(savedG)}` : `weighs about ${say.mass(-savedG)} more`;
-  // Where nothing burns, or it makes no difference, nobody has to think of tanks.
-  const when =
-    cgShiftMm && Math.abs(cgShiftMm.full - cgShiftMm.dry) >= LEAST_SHOWN_MM ? ' with dry tanks' : '';
-  const shift = cgShiftMm && ` and moves the CG ${shiftWords(cgShiftMm.dry, say)}${when}`;
-  const lead = savedG >= 0 ? `${capacityMah} mAh would do` : `It takes ${capacityMah} mAh`;
-  return `${lead}: it ${grams}${shift ?? ''}.`;
-}
-
-function shiftWords(mm: number, say: Readings): string {
-  return Math.abs(mm) < LEAST_SHOWN_MM
-    ? 'hardly at all'
-    : `${say.lengthFine(Math.abs(mm))} ${mm > 0 ? 'aft' : 'forward'}`;
 }

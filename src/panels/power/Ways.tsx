@@ -1,8 +1,9 @@
 import { useState } from 'react';
 import { type PackWay, packWays } from '../../model/advice/packWays';
 import type { Aircraft } from '../../model/document/types';
+import { behindWords } from '../../model/words/behindWords';
 import { headAndCause } from '../../model/words/headline';
-import { lastsWords, powerCount } from '../../model/words/powerWords';
+import { lastsWords } from '../../model/words/powerWords';
 import { useBench, useCommitted } from '../../store/react';
 import { type Readings, useReadings } from '../readings';
 
@@ -69,7 +70,9 @@ function WaysTable({ ways }: { readonly ways: readonly PackWay[] }) {
               <td>{together(way)}</td>
               <td>
                 {headAndCause(way.aircraft, way.judgement, say).headline}
-                {way.problems.length > 0 && <small>Power: {powerCount(way.problems)}</small>}
+                {behindWords(way.judgement, say).map((words) => (
+                  <small key={words}>{words}</small>
+                ))}
               </td>
               <td>
                 {at > 0 && (

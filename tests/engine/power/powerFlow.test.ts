@@ -40,7 +40,7 @@ describe('two batteries side by side on a resistor', () => {
   });
 
   it('1.5 V behind 1 Ω and 2 V behind 2 Ω on 5 Ω', () => {
-    // A school examination's worked equations: 2 I2 − I1 = 0.5 and 6 I1 + 5 I2 = 1.5.
+    // Kirchhoff's laws by hand, round either loop: 2 I2 − I1 = 2 − 1.5 and I1 + 5 (I1 + I2) = 1.5.
     const [i1, i2] = [1 / 34, 9 / 34];
     const net = sideBySide(pack('a', 1.5, 1), pack('b', 2, 2));
     const flow = powerFlow(net, nominal(net), () => i1 + i2);
@@ -106,6 +106,13 @@ describe('a regulator', () => {
     const net = behind(null, 1);
     const flow = powerFlow(net, () => 5, draw(1));
     expect(flow.unitV.get('receiver')).toBeCloseTo(5 - 0.1 - 1, 4);
+  });
+
+  it('that drops more than it is fed gives nothing, and never less than that', () => {
+    const net = behind(null, 1);
+    const volts = powerFlow(net, () => 0.4, draw(0)).unitV.get('receiver');
+    expect(volts).toBeGreaterThanOrEqual(0);
+    expect(volts).toBeCloseTo(0, 6);
   });
 
   it('leaves what is taken before it at the pack’s voltage', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { volumeProperties } from '../../../src/engine/mass/volumeProperties';
+import { typicalPackMass } from '../../../src/engine/power/cells';
 import { type ShelfPart, shelf } from '../../../src/model/airframe/shelf';
 import {
   chemistries,
@@ -67,6 +68,17 @@ describe('things made from their class', () => {
       const whPerKg = (1000 * cells * volts * 3) / massG;
       expect(whPerKg).toBeGreaterThan(least / 1.34);
       expect(whPerKg).toBeLessThan(most);
+    }
+  });
+
+  test('a pack from its class is what the wiring calls typical for such a one, to its rounding', () => {
+    const names = { lipo: 'lipo', 'li-ion': 'liion', lifepo4: 'life', nimh: 'nimh' } as const;
+    for (const chemistry of chemistries) {
+      const { massG, plusMinusG } = packOf({ chemistry, cells: 4, capacityMah: 3000 });
+      const typical = typicalPackMass(names[chemistry], 4, 3000);
+      // Above 100 g in steps of 5 g, below in whole grams.
+      expect(Math.abs(massG - typical.massG)).toBeLessThanOrEqual(2.5);
+      expect(Math.abs(plusMinusG! - typical.plusMinusG)).toBeLessThanOrEqual(2.5);
     }
   });
 

@@ -106,7 +106,9 @@ describe('figures as people write them', () => {
     ['a sum', 'Name,Mass\nA,40+18\nB,2*29', [58, 58]],
     ['a true minus and a narrow blank', 'Name,Mass\nA,1\u202f234\nB,60−2', [1234, 58]],
   ])('%s', (_, text, wanted) => {
-    masses(text).forEach((massG, at) => {
+    const read = masses(text);
+    expect(read).toHaveLength(wanted.length);
+    read.forEach((massG, at) => {
       expect(massG).toBeCloseTo(wanted[at]!, 9);
     });
   });

@@ -72,7 +72,6 @@ describe.each(NAMES)('%s', (name) => {
     for (const { id, cells } of rows) {
       const mass = bodies.get(id);
       if (!mass?.cgMm) continue;
-      expect(figure(cells[4]!.text)).toBeCloseTo(mass.cgMm[0] - fromMm, 0.9);
       expect(Math.abs(figure(cells[4]!.text) - (mass.cgMm[0] - fromMm))).toBeLessThanOrEqual(0.0501);
       expect(Math.abs(figure(cells[5]!.text) - mass.cgMm[1])).toBeLessThanOrEqual(0.0501);
       expect(Math.abs(figure(cells[6]!.text) - mass.cgMm[2])).toBeLessThanOrEqual(0.0501);
@@ -134,21 +133,24 @@ describe.each(NAMES)('%s', (name) => {
 });
 
 test('the header tank’s share of the usable fuel, and the CG there, by hand', () => {
-  const aircraft = demo('sandmartin');
+  const full = balanceAt(demo('sandmartin'), { fuelFraction: 1, down: LEVEL }).liquids;
+  // Started with whole millilitres, a little less than they hold, so that the sum is one of stated figures.
+  const startMl = (id: string) => Math.floor(0.9 * full.find(({ tankId }) => tankId === id)!.volumeMl);
+  const aircraft: Aircraft = {
+    ...demo('sandmartin'),
+    tanks: demo('sandmartin').tanks.map((tank) => ({ ...tank, startMl: startMl(tank.id) })),
+  };
   const { tanks } = aircraft;
-  const usable = tanks.map(({ startMl, unusableMl }) => (startMl ?? Number.NaN) - unusableMl);
+  const usable = tanks.map(({ id, unusableMl }) => startMl(id) - unusableMl);
   const header = tanks.findIndex(({ id }) => tanks.some(({ feeds }) => feeds === id));
-  if (usable.every(Number.isFinite)) {
-    const sum = usable.reduce((a, b) => a + b, 0);
-    expect(headerFraction(aircraft)).toBeCloseTo(usable[header]! / sum, 9);
-  }
+  const sum = usable.reduce((a, b) => a + b, 0);
+  expect(headerFraction(aircraft)).toBeCloseTo(usable[header]! / sum, 9);
   const fraction = headerFraction(aircraft)!;
   const { liquids } = balanceAt(aircraft, { fuelFraction: fraction, down: LEVEL });
   for (const { tankId, volumeMl } of liquids) {
     const tank = tanks.find(({ id }) => id === tankId)!;
     const isHeader = tankId === tanks[header]!.id;
-    if (isHeader && tank.startMl) expect(volumeMl).toBeCloseTo(tank.startMl, 3);
-    if (!isHeader) expect(volumeMl).toBeCloseTo(tank.unusableMl, 3);
+    expect(volumeMl, tankId).toBeCloseTo(isHeader ? startMl(tankId) : tank.unusableMl, 3);
   }
 });
 
@@ -199,7 +201,8 @@ test('the leading edge of a swept panel by the rule of three', () => {
   const panel = wing.panels[0]!;
   const halfway = leadingEdgeAt(aircraft, y + panel.spanMm / 2);
   // Without incidence the edge goes straight from the root to the tip.
-  if (wing.incidenceDeg === 0) expect(halfway?.stationMm).toBeCloseTo(x + panel.sweepMm / 2, 6);
+  expect(wing.incidenceDeg).toBe(0);
+  expect(halfway?.stationMm).toBeCloseTo(x + panel.sweepMm / 2, 6);
   expect(halfway?.chordMm).toBeCloseTo((wing.rootChordMm + panel.tipChordMm) / 2, 6);
   expect(leadingEdgeAt(aircraft, 1e5)).toBeNull();
 });
