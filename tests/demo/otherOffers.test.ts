@@ -137,7 +137,7 @@ describe.each(rows)('%s', (_what, name, aircraft) => {
       const unknown = updateTank(updatePart(of, id, { massFrom: 'unknown' }), id, { massFrom: 'unknown' });
       const balance = at(unknown, 1);
       const whole = { massG: balance.massG + 17, plusMinusG: 5 };
-      const found = massFromWhole(unknown, balance, id, whole);
+      const found = massFromWhole(unknown, balance, id, whole, (g) => `${g} g`);
       if (typeof found === 'string') throw new Error(found);
       const after = enterFound(unknown, id, found);
       // What is found is rounded to a tenth of a gram, of a pair twice.
