@@ -31,7 +31,8 @@ export function answerOf(
   return Number.isFinite(answer.answer) ? answer : null;
 }
 
-function asAsked(as: AskedAs, figure: number, first: number): number {
+/** A figure as it is asked for: itself, how far it moved from the first, or how many times as much it is. */
+export function asAsked(as: AskedAs, figure: number, first: number): number {
   switch (as) {
     case 'value':
       return figure;
