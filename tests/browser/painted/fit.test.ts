@@ -1,7 +1,7 @@
 import { text as textOf } from 'node:stream/consumers';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import type { Aircraft } from '../../src/model/document/types';
-import { clearances } from '../../src/model/fit/clearances';
+import type { Aircraft } from '../../../src/model/document/types';
+import { clearances } from '../../../src/model/fit/clearances';
 import {
   axe,
   type Bench,
@@ -13,7 +13,7 @@ import {
   placeOf,
   settled,
   showView,
-} from './harness';
+} from '../harness';
 
 const PACK = 'flight-pack';
 

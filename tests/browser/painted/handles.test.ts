@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, drag, middleOf, openBench, settled, showView } from './harness';
+import { type Bench, drag, middleOf, openBench, settled, showView } from '../harness';
 
 let bench: Bench;
 beforeAll(async () => {

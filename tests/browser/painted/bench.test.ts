@@ -1,6 +1,6 @@
 import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { axe, type Bench, expectClean, look, onPage, openBench, settled, showView } from './harness';
+import { axe, type Bench, expectClean, look, onPage, openBench, settled, showView } from '../harness';
 
 /** All that comes before a person has touched anything, workers included, gzipped. */
 const UNTOUCHED_BYTES = 770_000;
