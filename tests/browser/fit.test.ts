@@ -1,7 +1,7 @@
 import { text as textOf } from 'node:stream/consumers';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import type { Aircraft } from '../../../src/model/document/types';
-import { clearances } from '../../../src/model/fit/clearances';
+import type { Aircraft } from '../../src/model/document/types';
+import { clearances } from '../../src/model/fit/clearances';
 import {
   axe,
   type Bench,
@@ -13,7 +13,7 @@ import {
   placeOf,
   settled,
   showView,
-} from '../harness';
+} from './harness';
 
 const PACK = 'flight-pack';
 
@@ -21,7 +21,7 @@ const PACK = 'flight-pack';
 let bench: Bench;
 let demo: Aircraft;
 beforeAll(async () => {
-  bench = await openBench({ width: 1100, height: 760 });
+  bench = await openBench({ width: 1100, height: 760, graphics: 'unpainted' });
   await bench.page.waitForSelector('[data-testid=stage] canvas');
   demo = await now();
 });

@@ -1,6 +1,6 @@
 import type { Page, Route } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { type Bench, type BenchOptions, look, openBench, settled } from '../harness';
+import { type Bench, type BenchOptions, look, openBench, settled } from './harness';
 
 // Each fault is put in on purpose. It must be told in words, in its place, and the bench must work on.
 

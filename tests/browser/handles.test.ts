@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, drag, middleOf, openBench, settled, showView } from '../harness';
+import { type Bench, drag, middleOf, openBench, settled, showView } from './harness';
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 1440, height: 900, reducedMotion: true });
+  bench = await openBench({ width: 1440, height: 900, reducedMotion: true, graphics: 'unpainted' });
 });
 afterAll(() => bench.close());
 

@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Bench, drag, middleOf, openBench, showView } from '../harness';
+import { type Bench, drag, middleOf, openBench, showView } from './harness';
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 820, height: 1180, touch: true });
+  bench = await openBench({ width: 820, height: 1180, touch: true, graphics: 'unpainted' });
 });
 afterAll(() => bench.close());
 
