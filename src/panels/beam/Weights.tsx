@@ -1,9 +1,9 @@
-import { type PointerEvent, type ReactNode, useLayoutEffect, useRef } from 'react';
+import { type PointerEvent, type ReactNode, useLayoutEffect, useMemo, useRef } from 'react';
 import { shownText } from '../../model/document/names';
 import { axisToPx } from '../../store/axisStore';
 import { useAxis, useBench, useView } from '../../store/react';
 import { setAttribute, setText } from '../drawing';
-import { useBenchList } from '../Live';
+import { useBenchValue } from '../Live';
 import { useReadings } from '../readings';
 import { roleLooks } from '../roleLooks';
 import { useDrawn } from '../useDrawn';
@@ -63,9 +63,14 @@ export function Weights({ line, children, over }: WeightsProps) {
   const rows = useView(rowsOf);
   const selectedId = useView((view) => view.selectedId);
   const hoveredId = useView((view) => view.hoveredId);
-  const made = useBenchList((live) =>
-    shownWeights(live, line).map(({ key, sourceId, role }) => ({ key, sourceId, role })),
+  // As one word: comparing some hundred records with each move of a hand would cost more than all the rest here.
+  const seen = useBenchValue((live) =>
+    shownWeights(live, line)
+      .map(({ key, role }) => `${key} ${role}`)
+      .join('\n'),
   );
+  // biome-ignore lint/correctness/useExhaustiveDependencies: they are others where they read otherwise
+  const made = useMemo(() => shownWeights(bench, line), [bench, line, seen]);
   const elements = useRef(new Map<string, SVGGElement>());
   const tipping = useRef<SVGGElement>(null);
   const fulcrum = useRef<SVGGElement>(null);

@@ -241,7 +241,9 @@ function send(attribute: BufferAttribute, from: number, count: number): void {
 function write(local: Float32Array, into: Float32Array, from: number, part: Part, [x, y, z]: Vec3): void {
   const r = poseRotation(part);
   for (let i = 0; i < local.length; i += 3) {
-    const [u, v, w] = [local[i]!, local[i + 1]!, local[i + 2]!];
+    const u = local[i]!;
+    const v = local[i + 1]!;
+    const w = local[i + 2]!;
     into[from + i] = r[0] * u + r[1] * v + r[2] * w + x;
     into[from + i + 1] = r[3] * u + r[4] * v + r[5] * w + y;
     into[from + i + 2] = r[6] * u + r[7] * v + r[8] * w + z;
