@@ -1,7 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Advice } from '../model/advice/advise';
 import type { Spoken } from '../model/advice/figures';
-import { LINE_95, massSigmaOf } from '../model/balance/certainty';
+import { cgErrorOf, LINE_95 } from '../model/balance/certainty';
 import type { Aircraft } from '../model/document/types';
 import type { Given } from '../model/judgement/judgeFully';
 import type { Judgement } from '../model/judgement/types';
@@ -119,8 +119,8 @@ export function createVerdictStore(judged: Judged): VerdictStore {
     judgement,
     checking: () => solve !== null && adviceCauses === null,
     massPlusMinusG: () => {
-      const sigmaG = massSigmaOf(document.current(), balance.get());
-      return sigmaG && LINE_95 * sigmaG;
+      const error = cgErrorOf(document.current(), balance.get());
+      return error && LINE_95 * error.massSigmaG;
     },
     subscribe: (listener) => {
       const offs = [

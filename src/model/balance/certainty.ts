@@ -40,23 +40,6 @@ export interface CgError {
  */
 export const cgErrorOf = lastOnly(cgError);
 
-/**
- * The standard uncertainty of the mass at the loading shown alone, g, as in `cgErrorOf` and at a fraction of its cost.
- * Null without a CG.
- */
-export const massSigmaOf = lastOnly((aircraft: Aircraft, balance: Balance): number | null => {
-  if (!balance.cgMm) return null;
-  const things = measuredThings(aircraft, balance.bodies);
-  return Math.hypot(...things.map(({ sigmaG }) => sigmaG), liquidSigmaG(aircraft, balance));
-});
-
-/** What the density of the fuel may be off by puts on the mass of what is in the tanks, one sigma, g. */
-function liquidSigmaG(aircraft: Aircraft, { liquids, loaded }: Balance): number {
-  if (!loaded.fuel) return 0;
-  const liquidG = liquids.reduce((sum, { mass }) => sum + mass.massG, 0);
-  return (standardUncertainty(densityPlusMinus(aircraft)) / fuelDensity(loaded.fuel)) * liquidG;
-}
-
 /** Everything aboard as measured, each tank with what is in it, and what their errors come to; null without a CG. */
 export const carriedOver = lastOnly(carry);
 
@@ -83,7 +66,8 @@ function cgError(aircraft: Aircraft, balance: Balance): CgError | null {
   const liquid = massSum(liquids.map(({ mass }) => mass));
   if (!liquid.cgMm || !loaded.fuel)
     return { sigmaMm: propagated.cgSigmaMm, covarianceMm2: c, massSigmaG: propagated.massSigmaG };
-  const offG = liquidSigmaG(aircraft, balance);
+  const shareOff = standardUncertainty(densityPlusMinus(aircraft)) / fuelDensity(loaded.fuel);
+  const offG = shareOff * liquid.massG;
   const [x, y, z] = [0, 1, 2].map((axis) => (offG * (liquid.cgMm![axis]! - cgMm[axis]!)) / massG) as [
     number,
     number,

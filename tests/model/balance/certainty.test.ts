@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { balanceAt, LEVEL } from '../../../src/model/balance/balance';
-import { certaintyOf, cgErrorOf, massSigmaOf } from '../../../src/model/balance/certainty';
+import { certaintyOf, cgErrorOf } from '../../../src/model/balance/certainty';
 import { USUAL } from '../../../src/model/balance/measurements';
 import { placeItem, updatePart } from '../../../src/model/document/edit';
 import type { Aircraft } from '../../../src/model/document/types';
@@ -26,17 +26,6 @@ test('by hand: two equal packs 200 mm apart, each ± 2 g and ± 4 mm', () => {
   // u² = 2·(100/1000 · 1 g)² + 2·(1/2 · 2 mm)², with standard uncertainties of half the ± (GUM 6.3.3).
   expect(errorOf(aircraft).sigmaMm[0]).toBeCloseTo(Math.sqrt(2 * 0.1 ** 2 + 2 * 1 ** 2), 12);
   expect(errorOf(aircraft).massSigmaG).toBeCloseTo(Math.SQRT2, 12);
-  expect(massSigmaOf(aircraft, balanceAt(aircraft, full))).toBeCloseTo(Math.SQRT2, 12);
-});
-
-test('the mass alone is known as well as it is beside the CG, whatever is in the tanks', () => {
-  for (const fuelFraction of [1, 0.37, 0]) {
-    const read = readAircraft(dunlinJson());
-    if (!read.ok) throw new Error(read.faults[0]?.sentence);
-    const { aircraft } = read;
-    const balance = balanceAt(aircraft, { fuelFraction, down: LEVEL });
-    expect(massSigmaOf(aircraft, balance)).toBeCloseTo(cgErrorOf(aircraft, balance)!.massSigmaG, 9);
-  }
 });
 
 describe('what is not said is taken as usual', () => {
