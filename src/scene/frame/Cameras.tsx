@@ -57,8 +57,8 @@ export function Cameras({ control }: CamerasProps) {
   const square = useMemo(() => Object.assign(new OrthographicCamera(), { manual: true }), []);
   const home = useMemo(() => new Vector3(), []);
   const flight = useRef<{ pose: EyePose; stop: () => void } | null>(null);
-  const latest = useRef({ groundMm, aspect: width / height });
-  latest.current = { groundMm, aspect: width / height };
+  const latest = useRef({ groundMm, aspect: width / height, widthPx: width, heightPx: height });
+  latest.current = { groundMm, aspect: width / height, widthPx: width, heightPx: height };
 
   const target = useCallback(() => orbit.current?.target ?? home, [home]);
   const goal = useCallback(
@@ -74,7 +74,7 @@ export function Cameras({ control }: CamerasProps) {
   );
 
   const frame = useCallback(() => {
-    home.copy(frameAircraft(free, cornersOnce(bench.document.current()), latest.current.aspect));
+    home.copy(frameAircraft(free, cornersOnce(bench.document.current()), latest.current));
     orbit.current?.target.copy(home);
     orbit.current?.update();
     moved.current = false;
