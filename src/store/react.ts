@@ -58,7 +58,14 @@ export function useAircraft<T>(select: (aircraft: Aircraft) => T): T {
 /** The aircraft as last committed; a drag does not wake it. */
 export function useCommitted<T>(select: (aircraft: Aircraft) => T): T {
   const { document } = useBench();
-  return useSyncExternalStore(document.subscribe, () => select(document.api.getState().committed));
+  const subscribe = useCallback(
+    (listener: () => void) =>
+      document.api.subscribe((now, before) => {
+        if (now.committed !== before.committed) listener();
+      }),
+    [document],
+  );
+  return useSyncExternalStore(subscribe, () => select(document.api.getState().committed));
 }
 
 export function useView<T>(select: (view: ViewState) => T): T {

@@ -1,6 +1,6 @@
 import { convexHull } from '../geometry/convexHull';
 import { type Corner, polygonArea } from '../geometry/polygon';
-import { pointFromAircraft, pointToAircraft } from '../geometry/rotation';
+import { pointToAircraft, poseRotation, turn, turnBack } from '../geometry/rotation';
 import type { Vec3 } from '../geometry/types';
 import { dot } from '../geometry/vec3';
 import { massAdd, massPlace, massRemove, noMass } from '../mass/massProperties';
@@ -9,7 +9,7 @@ import type { Shape } from '../mass/shapes';
 import { tessellate } from '../mass/tessellate';
 import type { MassProperties } from '../mass/types';
 import { perObject } from '../memory/memory';
-import { convexOfPoints } from './convex';
+import { type Convex, convexOfPoints } from './convex';
 import {
   clipped,
   type Plane,
@@ -78,9 +78,9 @@ export function pocketIn(block: PosedShape, thing: PosedShape): Pocket | null {
   if (removed.massG <= leastVolumeMm3) return null;
 
   const points = bodies.flatMap(({ faces }) => faces.flat());
-  const faces = blockFaces(block);
+  const faces = blockFaces(block.shape);
   const face = entryFace(bodies, points, faces);
-  const axes = planeAxes(face.plane.normal);
+  const { axes } = face;
   const flat = (p: Vec3): Corner => [dot(p, axes[0]), dot(p, axes[1])];
   const outlineMm = convexHull(points.map(flat));
   const below = (p: Vec3) => face.plane.offsetMm - dot(p, face.plane.normal);
@@ -110,7 +110,13 @@ export function pocketIn(block: PosedShape, thing: PosedShape): Pocket | null {
 
 /** The overlap in the block's own frame. */
 function overlapBodies(block: PosedShape, thing: PosedShape): Polyhedron[] {
-  const here = (p: Vec3) => pointFromAircraft(block.pose, pointToAircraft(thing.pose, p));
+  const [from, to] = [poseRotation(thing.pose), poseRotation(block.pose)];
+  const [tx, ty, tz] = thing.pose.positionMm;
+  const [bx, by, bz] = block.pose.positionMm;
+  const here = (p: Vec3): Vec3 => {
+    const [x, y, z] = turn(from, p);
+    return turnBack(to, [x + tx - bx, y + ty - by, z + tz - bz]);
+  };
   return parts(thing.shape).flatMap(({ faces, sign }) => {
     const moved: Polyhedron = { faces: faces.map((face) => face.map(here)), sign };
     return clippers(block.shape).flatMap((planes) => clipped(moved, planes) ?? []);
@@ -119,12 +125,14 @@ function overlapBodies(block: PosedShape, thing: PosedShape): Polyhedron[] {
 
 interface Face {
   readonly plane: Plane;
-  readonly triangles: readonly (readonly Vec3[])[];
+  /** Its triangles as solids, to measure how far something is from them. */
+  readonly sides: readonly Convex[];
   readonly corners: readonly Vec3[];
+  readonly axes: readonly [Vec3, Vec3];
 }
 
 /** The flat faces of a block, each with its triangles. */
-function blockFaces({ shape }: PosedShape): Face[] {
+const blockFaces = perObject((shape: Shape): readonly Face[] => {
   const faces: { plane: Plane; triangles: (readonly Vec3[])[] }[] = [];
   for (const triangle of skin(shape)) {
     const plane = planeOf(triangle);
@@ -133,15 +141,20 @@ function blockFaces({ shape }: PosedShape): Face[] {
     if (sameFace) sameFace.triangles.push(triangle);
     else faces.push({ plane, triangles: [triangle] });
   }
-  return faces.map((face) => ({ ...face, corners: face.triangles.flat() }));
-}
+  return faces.map(({ plane, triangles }) => ({
+    plane,
+    sides: triangles.map(convexOfPoints),
+    corners: triangles.flat(),
+    axes: planeAxes(plane.normal),
+  }));
+});
 
 /** The face that the pocket opens most in; where it opens in none, the nearest. */
 function entryFace(bodies: readonly Polyhedron[], points: readonly Vec3[], faces: readonly Face[]): Face {
-  const opening = ({ plane }: Face) => {
-    const [u, v] = planeAxes(plane.normal);
+  const rims = bodies.flatMap((body) => body.faces);
+  const opening = ({ plane, axes: [u, v] }: Face) => {
     let area = 0;
-    for (const side of bodies.flatMap((body) => body.faces)) {
+    for (const side of rims) {
       if (side.some((p) => Math.abs(dot(p, plane.normal) - plane.offsetMm) > onFaceMm)) continue;
       area += Math.abs(polygonArea(side.map((p): Corner => [dot(p, u), dot(p, v)])));
     }
@@ -159,9 +172,8 @@ function wallLeft(
   faces: readonly Face[],
   broken: readonly Face[],
 ): number | null {
-  const walls = faces.filter((face) => !broken.includes(face)).flatMap(({ triangles }) => triangles);
-  if (walls.length === 0) return null;
-  const sides = walls.map(convexOfPoints);
+  const sides = faces.filter((face) => !broken.includes(face)).flatMap((face) => face.sides);
+  if (sides.length === 0) return null;
   let least = Number.POSITIVE_INFINITY;
   for (const { faces: bodyFaces } of bodies) {
     const body = convexOfPoints(bodyFaces.flat());

@@ -1,5 +1,6 @@
 import type { Band } from '../balance/band';
 import { TOUCH_MM } from '../balance/band';
+import { perObjects } from '../memory/memory';
 import type { LoadCase } from './types';
 
 /** One item to be moved with everything else where it is. */
@@ -93,19 +94,22 @@ export function zoneMargin(input: ZoneInput, stationMm: number, buttlineMm: numb
   };
 }
 
-function marginLines({ cases, massesG }: ZoneInput, axis: 0 | 1, lowMm: number, highMm: number) {
-  const lower: Line[] = [];
-  const upper: Line[] = [];
-  cases.forEach((one, s) => {
-    const ownG = massesG[s] ?? 0;
-    const massG = one.massG + ownG;
-    if (!(massG > 0)) return;
-    const restMm = one.momentGmm[axis] / massG;
-    lower.push({ case: one, atZeroMm: restMm - lowMm, perMm: ownG / massG });
-    upper.push({ case: one, atZeroMm: highMm - restMm, perMm: -ownG / massG });
-  });
-  return lower.length > 0 ? { lower, upper } : null;
-}
+/** Worked out once: margins are asked for at one place after another. */
+const marginLines = perObjects(
+  ({ cases, massesG }: ZoneInput, axis: 0 | 1, lowMm: number, highMm: number) => {
+    const lower: Line[] = [];
+    const upper: Line[] = [];
+    cases.forEach((one, s) => {
+      const ownG = massesG[s] ?? 0;
+      const massG = one.massG + ownG;
+      if (!(massG > 0)) return;
+      const restMm = one.momentGmm[axis] / massG;
+      lower.push({ case: one, atZeroMm: restMm - lowMm, perMm: ownG / massG });
+      upper.push({ case: one, atZeroMm: highMm - restMm, perMm: -ownG / massG });
+    });
+    return lower.length > 0 ? { lower, upper } : null;
+  },
+);
 
 function lowest(lines: readonly Line[], atMm: number) {
   let marginMm = Number.POSITIVE_INFINITY;

@@ -4,10 +4,19 @@ import { cgPerMm, type MeasuredBody, standardUncertainty } from '../../engine/ba
 import type { Vec3 } from '../../engine/geometry/types';
 import { massSum } from '../../engine/mass/massProperties';
 import type { MassProperties } from '../../engine/mass/types';
+import { lastPerObject, perObject, perObjects } from '../../engine/memory/memory';
 import { BARE_AIRFRAME_ID } from '../airframe/bareAirframe';
 import type { Body } from '../airframe/bodies';
 import { fuelDensity } from '../airframe/tanks';
-import type { Aircraft, MassFrom, SizeFrom, StructurePiece } from '../document/types';
+import type {
+  Aircraft,
+  BareAirframe,
+  MassFrom,
+  Part,
+  SizeFrom,
+  StructurePiece,
+  TankItem,
+} from '../document/types';
 import type { LiquidTable } from './liquidTable';
 
 /**
@@ -58,24 +67,32 @@ export interface MeasuredThing extends MeasuredBody {
  * All that is aboard, liquid apart, as it was measured. Of an element each side was weighed as one; a bare
  * airframe on the scales stands for all its elements, whatever else is said of them.
  */
-export function measuredThings(aircraft: Aircraft, aboard: readonly Body[]): readonly MeasuredThing[] {
-  const airframe = aircraft.bareAirframe?.use === 'compare' ? null : aircraft.bareAirframe;
-  const groups = new Map<string, Body[]>();
-  for (const body of aboard) {
-    const side = body.side === 'centre' ? '' : `.${body.side}`;
-    const key = airframe && body.group === 'structure' ? BARE_AIRFRAME_ID : body.sourceId + side;
-    const group = groups.get(key);
-    if (group) group.push(body);
-    else groups.set(key, [body]);
-  }
-  const toldOf = toldIn(aircraft);
-  return [...groups].flatMap(([id, members]) => {
-    const mass = massSum(members.map((body) => body.mass));
-    const [first] = members;
-    if (!first || !mass.cgMm) return [];
+export const measuredThings = perObjects(
+  (aircraft: Aircraft, aboard: readonly Body[]): readonly MeasuredThing[] => {
+    const airframe = aircraft.bareAirframe?.use === 'compare' ? null : aircraft.bareAirframe;
+    const groups = new Map<string, [Body, ...Body[]]>();
+    for (const body of aboard) {
+      const side = body.side === 'centre' ? '' : `.${body.side}`;
+      const key = airframe && body.group === 'structure' ? BARE_AIRFRAME_ID : body.sourceId + side;
+      const group = groups.get(key);
+      if (group) group.push(body);
+      else groups.set(key, [body]);
+    }
+    const entryOf = entriesIn(aircraft);
+    return [...groups].flatMap(([id, [first, ...others]]) => {
+      const sourceId = id === BARE_AIRFRAME_ID ? id : first.sourceId;
+      return measuredThing(first, id, entryOf(sourceId), ...others) ?? [];
+    });
+  },
+);
+
+/** The very same one while neither its bodies nor its entry in the file change: of a drag only what is in hand is measured anew. */
+const measuredThing = lastPerObject(
+  (first: Body, id: string, entry: Entry | null, ...others: readonly Body[]): MeasuredThing | null => {
+    const mass = massSum([first, ...others].map((body) => body.mass));
+    if (!mass.cgMm) return null;
     const sourceId = id === BARE_AIRFRAME_ID ? id : first.sourceId;
-    const name = nameOf(first, id);
-    const told = toldOf(sourceId);
+    const told = toldBy(sourceId, entry);
     const { plusMinusG, plusMinusMm } = told;
     const mm: Vec3 =
       plusMinusMm === undefined ? usualPlusMinusMm(mass, told) : [plusMinusMm, plusMinusMm, plusMinusMm];
@@ -83,7 +100,7 @@ export function measuredThings(aircraft: Aircraft, aboard: readonly Body[]): rea
     return {
       id,
       sourceId,
-      name,
+      name: nameOf(first, id),
       mass,
       plusMinus,
       stated: plusMinusG !== undefined,
@@ -91,8 +108,8 @@ export function measuredThings(aircraft: Aircraft, aboard: readonly Body[]): rea
       sigmaG: standardUncertainty(plusMinus.g),
       sigmaMm: mm.map(standardUncertainty) as unknown as Vec3,
     };
-  });
-}
+  },
+);
 
 const nameOf = ({ name, side }: Body, id: string) =>
   id === BARE_AIRFRAME_ID ? 'Bare airframe' : side === 'centre' ? name : `${name}, ${side}`;
@@ -105,19 +122,26 @@ interface Told extends Stated {
   readonly byDensity?: boolean;
 }
 
-function toldIn({ bareAirframe, parts, tanks, structure }: Aircraft): (id: string) => Told {
-  const items = new Map<string, Told>([...parts, ...tanks].map((item) => [item.id, item]));
-  const elements = new Map(structure.map((element) => [element.id, element]));
-  return (id) => {
-    if (id === BARE_AIRFRAME_ID) return { massFrom: 'weighed', ...bareAirframe };
-    const element = elements.get(id);
-    return element ? { ...element, byDensity: byDensity(element) } : (items.get(id) ?? {});
-  };
+type Entry = BareAirframe | Part | TankItem | StructurePiece;
+
+/** What the file has under an id, or the bare airframe's; null where there is nothing. */
+const entriesIn = perObject(({ bareAirframe, parts, tanks, structure }: Aircraft) => {
+  const entries = new Map<string, Entry>(
+    [...parts, ...tanks, ...structure].map((entry) => [entry.id, entry]),
+  );
+  if (bareAirframe) entries.set(BARE_AIRFRAME_ID, bareAirframe);
+  return (id: string): Entry | null => entries.get(id) ?? null;
+});
+
+function toldBy(id: string, entry: Entry | null): Told {
+  if (id === BARE_AIRFRAME_ID) return { massFrom: 'weighed', ...entry };
+  if (!entry) return {};
+  return 'kind' in entry ? { ...entry, byDensity: byDensity(entry) } : entry;
 }
 
 /** Where the mass of something aboard comes from, by its id or the bare airframe's; a density is assumed, null where nobody said. */
 export function massSourceOf(aircraft: Aircraft, id: string): MassFrom | null {
-  const told = toldIn(aircraft)(id);
+  const told = toldBy(id, entriesIn(aircraft)(id));
   return told.massFrom ?? (told.byDensity ? 'assumed' : null);
 }
 

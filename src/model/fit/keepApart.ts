@@ -1,7 +1,7 @@
 import { shapeDistance } from '../../engine/fit/shapeDistance';
 import { boxGap } from '../../engine/fit/solid';
 import type { Vec3 } from '../../engine/geometry/types';
-import { perObjects } from '../../engine/memory/memory';
+import { perObject, perObjects } from '../../engine/memory/memory';
 import { itemSolid } from '../airframe/solids';
 import { type Item, itemById } from '../document/edit';
 import { shownText } from '../document/names';
@@ -97,7 +97,7 @@ export interface RuleSides {
 }
 
 /** Every rule with the items that each of its words means: by id, or where no item has that id, by role. */
-export function ruleSides(aircraft: Aircraft): RuleSides[] {
+export const ruleSides = perObject((aircraft: Aircraft): readonly RuleSides[] => {
   const byId = new Map<string, Item>();
   const byRole = new Map<string, Item[]>();
   for (const item of [...aircraft.parts, ...aircraft.tanks]) {
@@ -116,7 +116,7 @@ export function ruleSides(aircraft: Aircraft): RuleSides[] {
     between: meant(rule.between),
     and: meant(rule.and),
   }));
-}
+});
 
 /** A zone to keep out of while an item is dragged: around `itemId`, so wide, mm. */
 export interface KeepOutZone {
@@ -134,21 +134,19 @@ export interface NearFault extends KeepOutZone {
 }
 
 /** The zones around other items that a dragged one must keep out of. */
-export function keepOutZones(aircraft: Aircraft, itemId: string): KeepOutZone[] {
+export const keepOutZones = perObjects((aircraft: Aircraft, itemId: string): readonly KeepOutZone[] => {
+  const itself = itemById(aircraft, itemId);
+  if (!itself) return [];
   const items: readonly Item[] = [...aircraft.parts, ...aircraft.tanks];
-  const own = items.find(({ id }) => id === itemId);
-  if (!own) return [];
-  return keepApartRules(aircraft).flatMap((rule) =>
-    items.flatMap((other) => {
-      const both = [
-        [rule.between, rule.and],
-        [rule.and, rule.between],
-      ] as const;
-      const applies =
-        other !== own && both.some(([p, q]) => meant(aircraft, p, own) && meant(aircraft, q, other));
-      if (!applies) return [];
-      const { atLeastMm, why, commonPractice = false } = rule;
-      return [{ itemId: other.id, atLeastMm, why, commonPractice }];
-    }),
-  );
-}
+  return ruleSides(aircraft).flatMap(({ rule, between, and }) => {
+    const kept = new Set([
+      ...(between.includes(itself) ? and : []),
+      ...(and.includes(itself) ? between : []),
+    ]);
+    kept.delete(itself);
+    const { atLeastMm, why, commonPractice = false } = rule;
+    return items
+      .filter((item) => kept.has(item))
+      .map(({ id }) => ({ itemId: id, atLeastMm, why, commonPractice }));
+  });
+});

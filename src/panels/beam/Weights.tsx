@@ -1,4 +1,4 @@
-import type { PointerEvent, ReactNode } from 'react';
+import { type PointerEvent, type ReactNode, useMemo } from 'react';
 import { useAxis, useBench, useView } from '../../store/react';
 import { useBenchList } from '../Live';
 import { roleLooks } from '../roleLooks';
@@ -30,9 +30,10 @@ export function Weights({ line, children, over }: WeightsProps) {
   const rows = useView(rowsOf);
   const selectedId = useView((view) => view.selectedId);
   const hoveredId = useView((view) => view.hoveredId);
-  const made = useBenchList((live) =>
-    shownWeights(live, line).map(({ key, sourceId, role }) => ({ key, sourceId, role })),
-  );
+  // In words alone: comparing some hundred records with each move of a hand would cost more than all the rest here.
+  const seen = useBenchList((live) => shownWeights(live, line).map(({ key, role }) => `${key} ${role}`));
+  // They are others where they read otherwise.
+  const made = useMemo(() => shownWeights(bench, line), [bench, line, seen]);
   const { take, tipping, fulcrum, tag, leader, at } = useWeightPicture(line);
   const nudge = useNudge();
 

@@ -61,28 +61,37 @@ function enter(columns: Columns, block: Stacked): void {
   }
 }
 
-/** The lowest foot at which a weight is clear of all that stands beside it, px. */
+/** The lowest foot at which a weight is clear of all that stands beside it, px: lifted off what is in the way until nothing is. */
 function footOf(columns: Columns, block: Block): number {
-  const lists: (readonly Stacked[])[] = [];
-  for (let column = columnAt(block, -1); column <= columnAt(block, 1); column += 1)
-    lists.push(columns.get(column) ?? []);
-  const next = lists.map(() => 0);
+  const [from, to] = [columnAt(block, -1), columnAt(block, 1)];
   let offPx = 0;
-  for (;;) {
-    // The lowest that was not gone by yet, of all columns; what reaches into several comes again.
-    let lowest: Stacked | null = null;
-    let from = 0;
-    for (let i = 0; i < lists.length; i += 1) {
-      const other = lists[i]![next[i]!];
-      if (other && (!lowest || other.offPx < lowest.offPx)) [lowest, from] = [other, i];
+  for (let lifted = true; lifted; ) {
+    lifted = false;
+    for (let column = from; column <= to; column += 1) {
+      const clearPx = clearOf(columns.get(column) ?? NONE, block, offPx);
+      if (clearPx > offPx) [offPx, lifted] = [clearPx, true];
     }
-    if (!lowest) return offPx;
-    next[from]! += 1;
-    if (Math.abs(lowest.xPx - block.xPx) >= (lowest.sizePx + block.sizePx) / 2 + GAP_PX) continue;
-    if (lowest.offPx - offPx >= block.sizePx + GAP_PX) return offPx;
-    offPx = Math.max(offPx, lowest.offPx + lowest.sizePx + GAP_PX);
   }
+  return offPx;
 }
+
+const NONE: readonly Stacked[] = [];
+
+/** How far up a weight must go from where it is to be clear of what reaches into one column, px. */
+function clearOf(column: readonly Stacked[], block: Block, fromPx: number): number {
+  let offPx = fromPx;
+  for (const other of column) {
+    // The lowest come first.
+    if (other.offPx - offPx >= block.sizePx + GAP_PX) break;
+    const topPx = other.offPx + other.sizePx + GAP_PX;
+    if (topPx > offPx && isBeside(other, block)) offPx = topPx;
+  }
+  return offPx;
+}
+
+/** Whether two stand so near each other along the beam that one must stand on the other. */
+const isBeside = (a: Block, b: Block): boolean =>
+  Math.abs(a.xPx - b.xPx) < (a.sizePx + b.sizePx) / 2 + GAP_PX;
 
 /** How high the highest stack is, px. */
 export const stackTop = (stacked: readonly Stacked[]): number =>

@@ -1,4 +1,5 @@
 import { useRef } from 'react';
+import { sameList } from '../../engine/memory/memory';
 import type { Bench } from '../../store/bench';
 import type { Line } from './lines';
 import { isInView, type TravelScale, travelScale, travelStretch } from './travelScale';
@@ -16,8 +17,19 @@ export function useTravelScale(line: Line): (bench: Bench) => TravelScale {
     readonly widthPx: number;
     readonly mmPerPx: number;
     readonly scale: TravelScale;
+    /** What it was chosen for: asked again for the same, as for each point of a curve, it is the same. */
+    readonly causes: readonly unknown[];
   } | null>(null);
   return (bench) => {
+    const causes = [
+      line,
+      bench.document.current(),
+      bench.balance.get(),
+      bench.axis.getState(),
+      bench.place.get().ghost,
+      bench.drag.api.getState().itemId,
+    ];
+    if (last.current && sameList(last.current.causes, causes)) return last.current.scale;
     const { travel, cgMm } = bench.balance.get();
     const { widthPx, ...axes } = bench.axis.getState();
     const axis = line.pick({ widthPx, ...axes });
@@ -31,9 +43,9 @@ export function useTravelScale(line: Line): (bench: Bench) => TravelScale {
     const inHand = bench.drag.api.getState().itemId !== null;
     const same = kept?.widthPx === widthPx && kept.mmPerPx === axis.mmPerPx;
     const travelOnly = travelStretch(at, []);
-    if (kept && same && inHand && isInView(kept.scale, travelOnly, fromPx, toPx(widthPx))) return kept.scale;
-    const scale = travelScale(axis, stretch, fromPx, toPx(widthPx));
-    last.current = { widthPx, mmPerPx: axis.mmPerPx, scale };
+    const stays = kept && same && inHand && isInView(kept.scale, travelOnly, fromPx, toPx(widthPx));
+    const scale = stays ? kept.scale : travelScale(axis, stretch, fromPx, toPx(widthPx));
+    last.current = { widthPx, mmPerPx: axis.mmPerPx, scale, causes };
     return scale;
   };
 }

@@ -105,10 +105,10 @@ export const roomsSummary = ({ document }: Bench): string => {
 const twoFigures = (kgM2: number) =>
   formatNumber(kgM2, Math.max(0, 1 - Math.floor(Math.log10(Math.max(kgM2, 1e-4)))));
 
-/** About roll, pitch and yaw. */
+/** About roll, pitch and yaw; close together, so that they stand on one line. */
 export const inertiaSummary = ({ balance }: Bench): string => {
   const { xx, yy, zz } = balance.get().inertiaAboutCgGmm2;
-  return `${[xx, yy, zz].map((entry) => twoFigures(entry * 1e-9)).join(' · ')} kg·m²`;
+  return `${[xx, yy, zz].map((entry) => twoFigures(entry * 1e-9)).join('\u202f·\u202f')}\u202fkg·m²`;
 };
 
 /** "62 % on scales": what of the mass at the loading shown was weighed, or found from a weighing. */

@@ -1,7 +1,7 @@
 import './rows.css';
 import { memo } from 'react';
+import { perObject } from '../../engine/memory/memory';
 import { BARE_AIRFRAME_ID } from '../../model/airframe/bareAirframe';
-import { itemById, structureById } from '../../model/document/edit';
 import type { Aircraft, MassFrom } from '../../model/document/types';
 import type { ManifestRow } from '../../model/words/manifestRows';
 import { useBalance, useBench, useView } from '../../store/react';
@@ -11,10 +11,14 @@ import { RowActions } from './RowActions';
 import type { OwnOrder } from './useOwnOrder';
 import { useRowPress } from './useRowPress';
 
+const idsOf = perObject(
+  (things: readonly { readonly id: string }[]): ReadonlySet<string> => new Set(things.map(({ id }) => id)),
+);
+
 /** Whether a switch has taken the item off. */
-const isOff = (loaded: Aircraft, { id, group }: ManifestRow): boolean => {
-  if (group === 'structure') return id !== BARE_AIRFRAME_ID && !structureById(loaded, id);
-  return (group === 'part' || group === 'tank') && !itemById(loaded, id);
+const isOff = ({ structure, parts, tanks }: Aircraft, { id, group }: ManifestRow): boolean => {
+  if (group === 'structure') return id !== BARE_AIRFRAME_ID && !idsOf(structure).has(id);
+  return (group === 'part' || group === 'tank') && !idsOf(parts).has(id) && !idsOf(tanks).has(id);
 };
 
 /** What stands beside the name of an item that nobody weighed. */

@@ -46,7 +46,8 @@ function writeWords(line: Line, words: RowWords): void {
 
 /** A moment as a share of the largest, −1 to 1: to the left what pulls the nose down. The longest is half the row. */
 function drawBar(line: Line, share: number): void {
-  const pct = Math.round(share * 500) / 10;
+  // To half a hundredth of the row, a pixel or two: finer steps would paint every row with each move.
+  const pct = Math.round(share * 100) / 2;
   if (!line.bar || line.barPct === pct) return;
   line.barPct = pct;
   // A stretch of the ground: painting it anew lays nothing out again.

@@ -18,13 +18,16 @@ export function LastWeighed() {
   const held = followed === aircraft ? heldAgainst(aircraft, last) : null;
   const says = held && (held.ok ? agreementFact(held, say) : 'not finished');
   return (
-    <button
-      type="button"
-      className="last-weighed"
-      title="Open the weigh-in"
-      onClick={() => view.setState({ place: 'weigh-in' })}
-    >
-      {` Weighed ${dayWords(last.date)}${says ? `: ${says}` : ''}.`}
-    </button>
+    <>
+      {/* A space between words: none is left of it where a new line begins. */}{' '}
+      <button
+        type="button"
+        className="last-weighed"
+        title="Open the weigh-in"
+        onClick={() => view.setState({ place: 'weigh-in' })}
+      >
+        {`Weighed ${dayWords(last.date)}${says ? `: ${says}` : ''}.`}
+      </button>
+    </>
   );
 }

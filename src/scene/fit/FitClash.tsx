@@ -1,10 +1,11 @@
 import { useMemo, useRef } from 'react';
 import type { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
 import { mirrorY } from '../../engine/geometry/vec3';
+import { perObject } from '../../engine/memory/memory';
 import { orientedBox } from '../../model/airframe/extent';
 import { inLoadState } from '../../model/airframe/loadSwitches';
-import { pieces } from '../../model/airframe/pieces';
-import { itemById } from '../../model/document/edit';
+import { type Piece, pieces } from '../../model/airframe/pieces';
+import { type Item, itemById } from '../../model/document/edit';
 import type { Aircraft } from '../../model/document/types';
 import { useLive } from '../../store/react';
 import { FatLines, moveLines } from '../materials/FatLines';
@@ -51,14 +52,19 @@ export function FitClash() {
 }
 
 /** The edges of the box about a tank or a piece of structure. */
-function frameOf(aircraft: Aircraft, id: string): number[] {
+function frameOf(aircraft: Aircraft, id: string): readonly number[] {
   const item = itemById(aircraft, id);
-  if (item) return boxPairs(orientedBox(item));
+  if (item) return itemFrame(item);
   const piece = pieces(aircraft).find((each) => each.id === id);
-  if (!piece) return [];
+  return piece ? pieceFrame(piece) : [];
+}
+
+const itemFrame = perObject((item: Item) => boxPairs(orientedBox(item)));
+
+const pieceFrame = perObject((piece: Piece): readonly number[] => {
   const pairs = boxPairs(orientedBox({ ...piece.pose, shape: piece.shape }));
   if (!piece.mirrored) return pairs;
   return Array.from({ length: pairs.length / 3 }, (_, i) =>
     mirrorY([pairs[3 * i] ?? 0, pairs[3 * i + 1] ?? 0, pairs[3 * i + 2] ?? 0]),
   ).flat();
-}
+});

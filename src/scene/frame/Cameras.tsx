@@ -11,6 +11,7 @@ import { eyeMover } from './eyeMoves';
 import { type EyePose, poseOfElevation, poseOfFree, takePose, turnedPose } from './eyePose';
 import { createFlight } from './flight';
 import { ROOT_TURN, toWorld } from './frame';
+import type { PictureSize } from './freeCamera';
 import { createFreeEye, type FreeEye } from './freeEye';
 import { type TiltState, useTilt } from './tilt';
 import { cornersOnce, useGroundMm } from './useGround';
@@ -45,8 +46,8 @@ export function Cameras({ control }: CamerasProps) {
   const Orbit = useScenePiece(orbitPiece, 'What turns the free view');
   const free = useMemo(createFreeEye, []);
   const square = useMemo(() => Object.assign(new OrthographicCamera(), { manual: true }), []);
-  const latest = useRef({ groundMm, aspect: width / height });
-  latest.current = { groundMm, aspect: width / height };
+  const latest = useRef({ groundMm, widthPx: width, heightPx: height });
+  latest.current = { groundMm, widthPx: width, heightPx: height };
 
   /** How a view is looked at, at rest. */
   const poseOf = useCallback(
@@ -59,7 +60,7 @@ export function Cameras({ control }: CamerasProps) {
   const flight = useFlight({ free, square, poseOf, latest });
 
   const frame = useCallback(() => {
-    free.frame(cornersOnce(bench.document.current()), latest.current.aspect);
+    free.frame(cornersOnce(bench.document.current()), latest.current);
     invalidate();
   }, [bench, free, invalidate]);
   // A new aircraft is framed afresh; a new size only where nobody has moved the camera yet.
@@ -112,7 +113,7 @@ interface FlightProps {
   readonly free: FreeEye;
   readonly square: OrthographicCamera;
   readonly poseOf: (view: View) => EyePose;
-  readonly latest: RefObject<{ readonly aspect: number }>;
+  readonly latest: RefObject<PictureSize>;
 }
 
 /** The camera that is looked through: that of the view shown, and on the way from one to another a third. */
@@ -154,7 +155,7 @@ function useFlight({ free, square, poseOf, latest }: FlightProps) {
 
   // Before anything else looks through the camera in this frame.
   useFrame(() => {
-    const { aspect } = latest.current;
+    const aspect = latest.current.widthPx / latest.current.heightPx;
     const { view: now } = bench.view.getState();
     free.camera.aspect = aspect;
     free.camera.updateProjectionMatrix();

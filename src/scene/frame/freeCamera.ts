@@ -17,15 +17,30 @@ function standpoint(pointsMm: readonly Vec3[]): Vector3 {
   return toWorld([-Math.sin(ahead), -Math.cos(ahead), 0.5], new Vector3()).normalize();
 }
 
-/** How much of the picture's half width and half height the aircraft may fill. */
+/** The picture on the page, CSS px. */
+export interface PictureSize {
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+/** How much of the picture's half width, and of its half height below the middle, the aircraft may fill. */
 const FILL_X = 0.92;
-const FILL_Y = 0.84;
+const FILL_DOWN = 0.88;
+/** What lies over the picture's upper edge takes so much of it, px; in a low picture no more than this share. */
+const OVER_PX = 66;
+const OVER_SHARE = 0.22;
 
 /**
- * Stands a camera off so that every given point is in the picture and what they fill is in its middle.
- * Returns what it looks at.
+ * Stands a camera off so that every given point is in the picture, below what lies over its upper edge, and what they
+ * fill is in the middle of that. Returns what it looks at.
  */
-export function frameAircraft(camera: PerspectiveCamera, pointsMm: readonly Vec3[], aspect: number): Vector3 {
+export function frameAircraft(
+  camera: PerspectiveCamera,
+  pointsMm: readonly Vec3[],
+  { widthPx, heightPx }: PictureSize,
+): Vector3 {
+  const aspect = widthPx / heightPx;
+  const highest = 1 - 2 * Math.min(OVER_SHARE, OVER_PX / heightPx);
   camera.aspect = aspect;
   camera.near = 20;
   camera.far = 40_000;
@@ -52,8 +67,8 @@ export function frameAircraft(camera: PerspectiveCamera, pointsMm: readonly Vec3
     const across = new Vector3().setFromMatrixColumn(camera.matrixWorld, 0);
     const upright = new Vector3().setFromMatrixColumn(camera.matrixWorld, 1);
     look.addScaledVector(across, ((left + right) / 2) * halfHeight * aspect);
-    look.addScaledVector(upright, ((low + high) / 2) * halfHeight);
-    distance *= Math.max((right - left) / (2 * FILL_X), (high - low) / (2 * FILL_Y));
+    look.addScaledVector(upright, ((low + high) / 2 - (highest - FILL_DOWN) / 2) * halfHeight);
+    distance *= Math.max((right - left) / (2 * FILL_X), (high - low) / (highest + FILL_DOWN));
   }
   return look;
 }

@@ -1,7 +1,7 @@
 import { createRef, type RefObject } from 'react';
 import { PerspectiveCamera, Vector3 } from 'three';
 import type { Vec3 } from '../../engine/geometry/types';
-import { frameAircraft, LOWEST_EYE, orbitBy, zoomBy } from './freeCamera';
+import { frameAircraft, LOWEST_EYE, orbitBy, type PictureSize, zoomBy } from './freeCamera';
 import type { OrbitHandle } from './Orbit';
 
 /** The free view in a level world: its camera, what it looks at, and whether a person has moved it. */
@@ -15,7 +15,7 @@ export interface FreeEye {
   moved: boolean;
   target(): Vector3;
   /** Shows all the points, from where one stands at first. */
-  frame(pointsMm: readonly Vec3[], aspect: number): void;
+  frame(pointsMm: readonly Vec3[], picture: PictureSize): void;
   /** Brings it nearer (a factor below 1) or away about a place of the picture, −1 to 1, or about what it looks at. */
   zoom(factor: number, at?: readonly [number, number]): void;
   /** Turns it about what it looks at, degrees. */
@@ -44,8 +44,8 @@ export function createFreeEye(): FreeEye {
     orbit,
     moved: false,
     target,
-    frame(pointsMm, aspect) {
-      homeMm.copy(frameAircraft(camera, pointsMm, aspect));
+    frame(pointsMm, picture) {
+      homeMm.copy(frameAircraft(camera, pointsMm, picture));
       orbit.current?.target.copy(homeMm);
       orbit.current?.update();
       eye.moved = false;

@@ -36,14 +36,22 @@ export function selectPressed(bench: Bench, press: Press, event: PointerEvent): 
   const { selectedId, groupIds } = bench.view.getState();
   if (!isOneOfSeveral(bench.view, item.id)) bench.view.setState({ selectedId: item.id, groupIds: [] });
   if (event.pointerType !== 'touch') return () => {};
-  const timer = setTimeout(() => {
+  const choose = () => {
     if (press.spent) return;
     press.spent = true;
     press.rested = true;
     bench.view.setState({ selectedId, groupIds });
     toggleChosen(bench.view, item.id);
+  };
+  // Where the page was busy the finger may have moved long since: moves are handed over with a frame, before what waits for it.
+  let frame = 0;
+  const timer = setTimeout(() => {
+    frame = requestAnimationFrame(choose);
   }, LONG_PRESS_MS);
-  return () => clearTimeout(timer);
+  return () => {
+    clearTimeout(timer);
+    cancelAnimationFrame(frame);
+  };
 }
 
 /**

@@ -115,6 +115,9 @@ export function createLiquidDrawing(inside: BufferGeometry): LiquidDrawing {
     places.array.set(drawn);
     places.needsUpdate = true;
     surface.setDrawRange(0, drawn.length / 3);
+    // A tank filled to the brim has no surface: nothing is drawn of it.
+    top.visible = polygons.length > 0;
+    meniscus.visible = polygons.length > 0;
     const pairs = polygons.flatMap((polygon) =>
       polygon.flatMap((point, k) => [...point, ...(polygon[(k + 1) % polygon.length] ?? point)]),
     );

@@ -1,5 +1,5 @@
 import { BufferAttribute, BufferGeometry, Color, DynamicDrawUsage, Group, Mesh } from 'three';
-import { poseRotation, turn } from '../../engine/geometry/rotation';
+import { poseRotation } from '../../engine/geometry/rotation';
 import type { Vec3 } from '../../engine/geometry/types';
 import { perObjects } from '../../engine/memory/memory';
 import type { Part } from '../../model/document/types';
@@ -237,17 +237,15 @@ function send(attribute: BufferAttribute, from: number, count: number): void {
   attribute.needsUpdate = true;
 }
 
-/** Points or directions of a part's own frame, turned and moved into the aircraft's. */
-function write(local: Float32Array, into: Float32Array, from: number, part: Part, at: Vec3): void {
-  const r = poseRotation({ ...part, positionMm: [0, 0, 0] });
-  const p: [number, number, number] = [0, 0, 0];
+/** Points or directions of a part's own frame, turned and moved into the aircraft's; nothing is made for a point. */
+function write(local: Float32Array, into: Float32Array, from: number, part: Part, [x, y, z]: Vec3): void {
+  const r = poseRotation(part);
   for (let i = 0; i < local.length; i += 3) {
-    p[0] = local[i]!;
-    p[1] = local[i + 1]!;
-    p[2] = local[i + 2]!;
-    const [x, y, z] = turn(r, p);
-    into[from + i] = x + at[0];
-    into[from + i + 1] = y + at[1];
-    into[from + i + 2] = z + at[2];
+    const u = local[i]!;
+    const v = local[i + 1]!;
+    const w = local[i + 2]!;
+    into[from + i] = r[0] * u + r[1] * v + r[2] * w + x;
+    into[from + i + 1] = r[3] * u + r[4] * v + r[5] * w + y;
+    into[from + i + 2] = r[6] * u + r[7] * v + r[8] * w + z;
   }
 }

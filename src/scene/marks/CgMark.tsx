@@ -54,10 +54,12 @@ export function CgMark() {
     }
     moveLines(plumb.current, pairs);
     moveLines(halo.current, pairs);
-    moveLines(
-      trail.current,
-      travel.slice(1).flatMap((point, i) => [...(travel[i]?.cgMm ?? point.cgMm), ...point.cgMm]),
-    );
+    trail.current.visible = travel.length > 1;
+    if (travel.length > 1)
+      moveLines(
+        trail.current,
+        travel.slice(1).flatMap((point, i) => [...(travel[i]?.cgMm ?? point.cgMm), ...point.cgMm]),
+      );
   };
   useLive(place);
   useEffect(() => tilt.subscribe(() => place(bench)));
