@@ -1,0 +1,40 @@
+import type { Reading } from '../../model/lessons/figureText';
+import { type Fillings, filled } from '../../model/lessons/fill';
+import type { Lesson } from '../../model/lessons/types';
+import type { Draft } from './Guided';
+
+/** What every stage has to speak with. */
+export interface Told {
+  readonly lesson: Lesson;
+  readonly reading: Reading;
+  readonly fillings: Fillings;
+}
+
+interface AskedProps extends Told {
+  readonly draft: Draft;
+  readonly onPredict: () => void;
+}
+
+/** The question; nothing is shown before it is answered. */
+export function Asked({ lesson, reading, fillings, draft, onPredict }: AskedProps) {
+  return (
+    <>
+      <h3 tabIndex={-1}>{filled(lesson.question.ask, fillings, reading)}</h3>
+      <p>
+        {draft.placed
+          ? 'Move it until you would bet on it. There is no harm in being wrong: the surprise is the lesson.'
+          : 'Drag the marker along the line under the aircraft to where you think it will be. Arrow keys move it too.'}
+      </p>
+      <p className="lesson-go">
+        <button
+          type="button"
+          className="button strong lesson-next"
+          disabled={!draft.placed}
+          onClick={onPredict}
+        >
+          That is my prediction
+        </button>
+      </p>
+    </>
+  );
+}

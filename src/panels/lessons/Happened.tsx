@@ -1,0 +1,46 @@
+import type { Answer } from '../../model/lessons/answer';
+import { differenceText, figureText } from '../../model/lessons/figureText';
+import { filled, predictionFillings } from '../../model/lessons/fill';
+import { compared } from '../../model/lessons/outcome';
+import type { Told } from './Asked';
+
+interface HappenedProps extends Told {
+  readonly guess: number;
+  readonly answer: Answer;
+  readonly onDone: () => void;
+}
+
+/** What happened against what was predicted. */
+export function Happened({ lesson, reading, fillings, guess, answer, onDone }: HappenedProps) {
+  const { question, outcome } = lesson;
+  const all = { ...fillings, ...predictionFillings(question, guess, answer, reading) };
+  const comparison = compared(guess, answer, question.axis);
+  const off = differenceText(guess - answer.answer, question, reading.units);
+  return (
+    <>
+      <h3 tabIndex={-1} data-right={comparison === 'right' || undefined}>
+        {filled(outcome[comparison], all, reading)}
+      </h3>
+      <dl className="lesson-compared">
+        <div>
+          <dt>You said</dt>
+          <dd className="figure">{figureText(guess, question, reading)}</dd>
+        </div>
+        <div>
+          <dt>It came to</dt>
+          <dd className="figure">{figureText(answer.answer, question, reading)}</dd>
+        </div>
+        <div>
+          <dt>Apart</dt>
+          <dd className="figure">{off}</dd>
+        </div>
+      </dl>
+      <p>{filled(outcome.why, all, reading)}</p>
+      <p className="lesson-go">
+        <button type="button" className="button strong lesson-next" onClick={onDone}>
+          Show me the sum
+        </button>
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,155 @@
+import { useEffect, useState } from 'react';
+import { axisToPx } from '../../store/axisStore';
+import { QuarteredDisc } from '../icons';
+import { type Scale, scaleTicks } from './scale';
+import { useMarker } from './useMarker';
+
+/** Rows of the axis, px from its upper edge. */
+const RULE_PX = 56;
+const NUMERALS_PX = 76;
+const ANSWER_PX = RULE_PX;
+const DISC_PX = 11;
+
+export interface AxisOfQuestion {
+  readonly scale: Scale;
+  readonly least: number;
+  readonly most: number;
+  readonly step: number;
+  /** How much of a value the unit of the numerals is, and where they begin. */
+  readonly size: number;
+  readonly zero: number;
+  /** What the numerals count: "mm from the nose". */
+  readonly unit: string;
+  /** A value in words. */
+  readonly say: (value: number) => string;
+}
+
+interface LessonAxisProps {
+  readonly of: AxisOfQuestion;
+  /** Where the marker stands. */
+  readonly value: number;
+  /** Whether somebody has put it there. */
+  readonly placed: boolean;
+  /** Given while the marker may be moved. */
+  readonly onMove: ((value: number) => void) | null;
+  /** What happened, once it may be seen. */
+  readonly answer: number | null;
+  /** What the marker is for whoever hears it. */
+  readonly name: string;
+}
+
+/** The axis of a prediction: above its rule the marker, below it what happened. */
+export function LessonAxis({ of, value, placed, onMove, answer, name }: LessonAxisProps) {
+  const { scale, least, most, say } = of;
+  const hand = useMarker(scale, of, value, onMove ?? (() => {}));
+  const markerPx = axisToPx(scale.axis, value);
+  if (scale.widthPx === 0) return <div className="lesson-axis" />;
+  const marker = (
+    <>
+      <span className="lesson-marker-value figure" style={{ translate: `${heldIn(markerPx, scale.widthPx)}px` }}>
+        {placed || answer !== null ? say(value) : '?'}
+      </span>
+      <svg viewBox="-12 0 24 22" width="24" height="22" aria-hidden="true">
+        <path d="M-9 0H9L0 20Z" />
+      </svg>
+    </>
+  );
+  return (
+    <div
+      className="lesson-axis"
+      data-testid="lesson-axis"
+      data-open={onMove !== null || undefined}
+      {...(onMove && hand)}
+    >
+      <Rule of={of} />
+      {answer !== null && <Answer of={of} from={value} answer={answer} />}
+      {onMove ? (
+        <div
+          className="lesson-marker"
+          role="slider"
+          tabIndex={0}
+          aria-label={name}
+          aria-valuemin={least}
+          aria-valuemax={most}
+          aria-valuenow={value}
+          aria-valuetext={placed ? say(value) : `${say(value)}, not placed yet`}
+          data-placed={placed || undefined}
+          style={{ left: markerPx }}
+        >
+          {marker}
+        </div>
+      ) : (
+        <div className="lesson-marker" data-placed style={{ left: markerPx }} aria-hidden="true">
+          {marker}
+        </div>
+      )}
+    </div>
+  );
+}
+
+function Rule({ of }: { readonly of: AxisOfQuestion }) {
+  const { scale, least, most, size, zero, unit } = of;
+  const ends = [axisToPx(scale.axis, least), axisToPx(scale.axis, most)];
+  return (
+    <svg className="lesson-rule" width={scale.widthPx} height="112" aria-hidden="true">
+      <line x1={Math.min(...ends)} x2={Math.max(...ends)} y1={RULE_PX} y2={RULE_PX} />
+      {scaleTicks(scale, of, size, zero).map(({ px, numeral }) => (
+        <g key={px}>
+          <line x1={px} x2={px} y1={RULE_PX} y2={RULE_PX + (numeral === null ? 5 : 9)} />
+          {numeral !== null && (
+            <text className="figure" x={px} y={NUMERALS_PX}>
+              {numeral}
+            </text>
+          )}
+        </g>
+      ))}
+      <text className="lesson-unit" x={Math.min(...ends)} y="18">
+        {unit}
+      </text>
+    </svg>
+  );
+}
+
+interface AnswerProps {
+  readonly of: AxisOfQuestion;
+  readonly from: number;
+  readonly answer: number;
+}
+
+/** What happened: it goes from the prediction to its own place, which may lie beyond the axis' end. */
+function Answer({ of: { scale, say }, from, answer }: AnswerProps) {
+  const [there, setThere] = useState(false);
+  useEffect(() => {
+    const frame = requestAnimationFrame(() => setThere(true));
+    return () => cancelAnimationFrame(frame);
+  }, []);
+  const fromPx = axisToPx(scale.axis, from);
+  const answerPx = Math.min(scale.widthPx - DISC_PX, Math.max(DISC_PX, axisToPx(scale.axis, answer)));
+  const px = there ? answerPx : fromPx;
+  return (
+    <>
+      <span
+        className="lesson-gap"
+        style={{ left: Math.min(fromPx, answerPx), width: Math.abs(answerPx - fromPx), top: RULE_PX }}
+      />
+      <span className="lesson-answer" style={{ left: px, top: ANSWER_PX }} data-testid="lesson-answer">
+        <svg viewBox="-1.1 -1.1 2.2 2.2" width={2 * DISC_PX} height={2 * DISC_PX} aria-hidden="true">
+          <QuarteredDisc />
+        </svg>
+        <span
+          className="lesson-answer-value figure"
+          style={{ translate: `${heldIn(answerPx, scale.widthPx)}px` }}
+        >
+          {say(answer)}
+        </span>
+      </span>
+    </>
+  );
+}
+
+/** Half of what a value takes in words, px. */
+const HALF_WORDS_PX = 58;
+
+/** How far words over a place must move so as to stay on the page, px. */
+const heldIn = (px: number, widthPx: number): number =>
+  Math.max(0, HALF_WORDS_PX - px) - Math.max(0, px + HALF_WORDS_PX - widthPx);
