@@ -19,7 +19,9 @@ interface AskedProps extends Told {
 export function Asked({ lesson, reading, fillings, draft, onPredict }: AskedProps) {
   return (
     <>
+      <div className="lesson-says">
       <h3 tabIndex={-1}>{filled(lesson.question.ask, fillings, reading)}</h3>
+      </div><div className="lesson-does">
       <p>
         {draft.placed
           ? 'Move it until you would bet on it. There is no harm in being wrong: the surprise is the lesson.'
@@ -35,6 +37,6 @@ export function Asked({ lesson, reading, fillings, draft, onPredict }: AskedProp
           That is my prediction
         </button>
       </p>
-    </>
+    </div></>
   );
 }

@@ -27,7 +27,8 @@ export function Checked(props: CheckedProps) {
   const ready = question.by === 'marker' ? draft.placed : chosen !== null;
   return (
     <>
-      <h3 tabIndex={-1}>{ask}</h3>
+      <div className="lesson-says"><h3 tabIndex={-1}>{ask}</h3></div>
+      <div className="lesson-does">
       {question.by === 'marker' ? (
         <p>Drag the marker again, on a new case.</p>
       ) : (
@@ -51,7 +52,7 @@ export function Checked(props: CheckedProps) {
           That is my answer
         </button>
       </p>
-    </>
+    </div></>
   );
 }
 
@@ -67,7 +68,7 @@ function Closing({ lesson, reading, answer, reply, all, onLeave, onTake, next }:
   const right = isRight(question, answer, given);
   const chosen = question.by === 'choice' ? question.options[reply]?.say : undefined;
   return (
-    <>
+    <><div className="lesson-says">
       <h3 tabIndex={-1} data-right={right || undefined}>
         {right ? <Icon name="tick" /> : null} {filled(lesson.check[right ? 'right' : 'wrong'], all, reading)}
       </h3>
@@ -77,7 +78,7 @@ function Closing({ lesson, reading, answer, reply, all, onLeave, onTake, next }:
           : `You chose “${filled(chosen, all, reading)}”`}
         ; it comes to {figureText(answer.answer, question, reading)}.
       </p>
-      <p className="lesson-home">{filled(lesson.closing, all, reading)}</p>
+      </div><div className="lesson-does"><p className="lesson-home">{filled(lesson.closing, all, reading)}</p>
       <p className="lesson-go">
         {next ? (
           <button type="button" className="button strong lesson-next" onClick={next.open}>
@@ -92,6 +93,6 @@ function Closing({ lesson, reading, answer, reply, all, onLeave, onTake, next }:
           Take this aircraft to the bench
         </button>
       </p>
-    </>
+    </div></>
   );
 }

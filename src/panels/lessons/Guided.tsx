@@ -14,6 +14,7 @@ import type { SeatOfLesson } from './lessonBench';
 import { benchFor, isRevealed } from './lessonCourse';
 import { Summed } from './Summed';
 import { Tried } from './Tried';
+import { liveEstimator, useNow } from './useNow';
 import { useShownAxis } from './useShownAxis';
 
 export interface WaysOn {
@@ -46,7 +47,18 @@ export function Guided({ lesson, seat, progress, onProgress, ...ways }: GuidedPr
   const [draft, setDraft] = useState<Draft>(() => freshDraft(lesson, stage));
   useLessonKeys();
   useBenchOfStage(lesson, seat, progress);
-  const axis = useShownAxis({ lesson, progress, reading, answer, checkAnswer, draft, onDraft: setDraft });
+  const now = useNow(seat);
+  const live = stage === 'tried' ? liveFigure(lesson, now, liveEstimator(seat.bench)) : null;
+  const axis = useShownAxis({
+    lesson,
+    progress,
+    reading,
+    answer,
+    checkAnswer,
+    live,
+    draft,
+    onDraft: setDraft,
+  });
 
   const go = (to: LessonStage, change: Partial<LessonProgress> = {}) => {
     setDraft(freshDraft(lesson, to));

@@ -18,9 +18,11 @@ export function Happened({ lesson, reading, fillings, guess, answer, onDone }: H
   const off = differenceText(guess - answer.answer, question, reading.units);
   return (
     <>
+      <div className="lesson-says">
       <h3 tabIndex={-1} data-right={comparison === 'right' || undefined}>
         {filled(outcome[comparison], all, reading)}
       </h3>
+      <p>{filled(outcome.why, all, reading)}</p></div><div className="lesson-does">
       <dl className="lesson-compared">
         <div>
           <dt>You said</dt>
@@ -35,12 +37,11 @@ export function Happened({ lesson, reading, fillings, guess, answer, onDone }: H
           <dd className="figure">{off}</dd>
         </div>
       </dl>
-      <p>{filled(outcome.why, all, reading)}</p>
       <p className="lesson-go">
         <button type="button" className="button strong lesson-next" onClick={onDone}>
           Show me the sum
         </button>
       </p>
-    </>
+    </div></>
   );
 }

@@ -1,20 +1,24 @@
 import { useEffect, useState } from 'react';
-import { axisToPx } from '../../store/axisStore';
+import { type Axis, axisToPx } from '../../store/axisStore';
 import { QuarteredDisc } from '../icons';
 import { type Scale, scaleTicks } from './scale';
 import { useMarker } from './useMarker';
 
 /** Rows of the axis, px from its upper edge. */
-const RULE_PX = 56;
-const NUMERALS_PX = 76;
-const ANSWER_PX = RULE_PX;
+const RULE_PX = 58;
+const NUMERALS_PX = 77;
+const HIGH_PX = 120;
 const DISC_PX = 11;
+/** How high the funnel between the stage and an enlarged axis is, px. */
+const FUNNEL_PX = 30;
 
 export interface AxisOfQuestion {
   readonly scale: Scale;
   readonly least: number;
   readonly most: number;
   readonly step: number;
+  /** Where a value falls on the stage, px; null where the axis is of no place on it. */
+  readonly onStage: ((value: number) => number) | null;
   /** How much of a value the unit of the numerals is, and where they begin. */
   readonly size: number;
   readonly zero: number;
@@ -32,8 +36,8 @@ interface LessonAxisProps {
   readonly placed: boolean;
   /** Given while the marker may be moved. */
   readonly onMove: ((value: number) => void) | null;
-  /** What happened, once it may be seen. */
-  readonly answer: number | null;
+  /** How it stands while it is tried, or what happened, once it may be seen. */
+  readonly answer: { readonly value: number; readonly isLive: boolean } | null;
   /** What the marker is for whoever hears it. */
   readonly name: string;
 }
@@ -62,7 +66,7 @@ export function LessonAxis({ of, value, placed, onMove, answer, name }: LessonAx
       {...(onMove && hand)}
     >
       <Rule of={of} />
-      {answer !== null && <Answer of={of} from={value} answer={answer} />}
+      {answer !== null && <Answer key={String(answer.isLive)} of={of} from={value} {...answer} />}
       {onMove ? (
         <div
           className="lesson-marker"
@@ -91,7 +95,8 @@ function Rule({ of }: { readonly of: AxisOfQuestion }) {
   const { scale, least, most, size, zero, unit } = of;
   const ends = [axisToPx(scale.axis, least), axisToPx(scale.axis, most)];
   return (
-    <svg className="lesson-rule" width={scale.widthPx} height="112" aria-hidden="true">
+    <svg className="lesson-rule" width={scale.widthPx} height={HIGH_PX} aria-hidden="true">
+      {scale.stage && <Funnel of={of} stage={scale.stage} />}
       <line x1={Math.min(...ends)} x2={Math.max(...ends)} y1={RULE_PX} y2={RULE_PX} />
       {scaleTicks(scale, of, size, zero).map(({ px, numeral }) => (
         <g key={px}>
@@ -110,37 +115,57 @@ function Rule({ of }: { readonly of: AxisOfQuestion }) {
   );
 }
 
+/** From the stretch of the stage that the axis shows enlarged to the axis itself. */
+function Funnel({ of: { scale, least, most }, stage }: { readonly of: AxisOfQuestion; readonly stage: Axis }) {
+  const [a, b] = [axisToPx(stage, least), axisToPx(stage, most)];
+  const [c, d] = [axisToPx(scale.axis, most), axisToPx(scale.axis, least)];
+  return (
+    <path
+      className="lesson-funnel"
+      d={`M${a} 0H${b}L${c} ${FUNNEL_PX}V${RULE_PX}H${d}V${FUNNEL_PX}Z`}
+    />
+  );
+}
+
 interface AnswerProps {
   readonly of: AxisOfQuestion;
   readonly from: number;
-  readonly answer: number;
+  readonly value: number;
+  readonly isLive: boolean;
 }
 
-/** What happened: it goes from the prediction to its own place, which may lie beyond the axis' end. */
-function Answer({ of: { scale, say }, from, answer }: AnswerProps) {
-  const [there, setThere] = useState(false);
+/**
+ * What the figure is: live while it is tried; then it goes from the prediction to where it came to, and what lies between
+ * is marked. It may lie beyond the axis' end.
+ */
+function Answer({ of: { scale, say }, from, value, isLive }: AnswerProps) {
+  const [there, setThere] = useState(isLive);
   useEffect(() => {
     const frame = requestAnimationFrame(() => setThere(true));
     return () => cancelAnimationFrame(frame);
   }, []);
   const fromPx = axisToPx(scale.axis, from);
-  const answerPx = Math.min(scale.widthPx - DISC_PX, Math.max(DISC_PX, axisToPx(scale.axis, answer)));
-  const px = there ? answerPx : fromPx;
+  const atPx = Math.min(scale.widthPx - DISC_PX, Math.max(DISC_PX, axisToPx(scale.axis, value)));
   return (
     <>
+      {!isLive && (
+        <span
+          className="lesson-gap"
+          style={{ left: Math.min(fromPx, atPx), width: Math.abs(atPx - fromPx), top: RULE_PX }}
+        />
+      )}
       <span
-        className="lesson-gap"
-        style={{ left: Math.min(fromPx, answerPx), width: Math.abs(answerPx - fromPx), top: RULE_PX }}
-      />
-      <span className="lesson-answer" style={{ left: px, top: ANSWER_PX }} data-testid="lesson-answer">
+        className="lesson-answer"
+        data-live={isLive || undefined}
+        data-testid="lesson-answer"
+        style={{ left: there ? atPx : fromPx, top: RULE_PX }}
+      >
         <svg viewBox="-1.1 -1.1 2.2 2.2" width={2 * DISC_PX} height={2 * DISC_PX} aria-hidden="true">
           <QuarteredDisc />
         </svg>
-        <span
-          className="lesson-answer-value figure"
-          style={{ translate: `${heldIn(answerPx, scale.widthPx)}px` }}
-        >
-          {say(answer)}
+        <span className="lesson-answer-value figure" style={{ translate: `${heldIn(atPx, scale.widthPx)}px` }}>
+          {isLive && 'now '}
+          {say(value)}
         </span>
       </span>
     </>

@@ -1,3 +1,4 @@
+import '../outlines/outlines.css';
 import type { Corner } from '../../engine/geometry/polygon';
 import { itemExtent } from '../../model/airframe/extent';
 import type { Aircraft } from '../../model/document/types';

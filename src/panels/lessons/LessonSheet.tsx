@@ -1,5 +1,4 @@
 import { type ReactNode, useContext, useEffect, useRef } from 'react';
-import { axisToPx } from '../../store/axisStore';
 import { StageContext } from '../stageContext';
 import { Boundary } from '../trouble/Boundary';
 import { useNudge } from '../useNudge';
@@ -10,7 +9,7 @@ export interface ShownAxis {
   readonly value: number;
   readonly placed: boolean;
   readonly onMove: ((value: number) => void) | null;
-  readonly answer: number | null;
+  readonly answer: { readonly value: number; readonly isLive: boolean } | null;
   readonly name: string;
 }
 
@@ -53,10 +52,10 @@ export function LessonSheet({ axis, open, wordsKey, children }: LessonSheetProps
         >
           <Boundary place="The stage">{stage}</Boundary>
         </div>
-        {axis?.of.scale.underStage && (
+        {axis?.of.onStage && (
           <span
             className="lesson-plumb"
-            style={{ left: axisToPx(axis.of.scale.axis, axis.value) }}
+            style={{ left: axis.of.onStage(axis.value) }}
             aria-hidden="true"
           />
         )}

@@ -15,6 +15,7 @@ export function Summed({ lesson, reading, fillings, onDone }: SummedProps) {
   const sheets = useMemo(() => lessonSheets(lesson, units), [lesson, units]);
   return (
     <>
+      <div className="lesson-says">
       <h3 tabIndex={-1}>{filled(lesson.sum.intro, fillings, reading)}</h3>
       <div className="lesson-sums">
         {sheets.map(({ title, sheet }) => (
@@ -24,12 +25,13 @@ export function Summed({ lesson, reading, fillings, onDone }: SummedProps) {
           </section>
         ))}
       </div>
+      </div><div className="lesson-does">
       <p>{filled(lesson.sum.closing, fillings, reading)}</p>
       <p className="lesson-go">
         <button type="button" className="button strong lesson-next" onClick={onDone}>
           One more, on a new case
         </button>
       </p>
-    </>
+    </div></>
   );
 }

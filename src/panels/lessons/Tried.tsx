@@ -46,12 +46,14 @@ export function Tried({ lesson, reading, fillings, seat, steps, onStep, onDone }
   };
   return (
     <>
+      <div className="lesson-says">
       {experiment.length > 1 && (
         <p className="lesson-count">
           Step {index + 1} of {experiment.length}
         </p>
       )}
       <h3 tabIndex={-1}>{filled(step.do, fillings, reading)}</h3>
+      </div><div className="lesson-does">
       <StepControls key={index} seat={seat} from={from} way={way} />
       <GoalMeter goal={step.goal} way={way} from={from} now={now} done={state.done} />
       <p className="lesson-hint" role="status" data-kind={state.done ? 'done' : state.hint?.kind}>
@@ -77,6 +79,6 @@ export function Tried({ lesson, reading, fillings, seat, steps, onStep, onDone }
           </button>
         )}
       </p>
-    </>
+    </div></>
   );
 }

@@ -1,7 +1,7 @@
 import { figureText, kindOf, measureOf, type Reading } from '../../model/lessons/figureText';
 import type { Question } from '../../model/lessons/types';
 import { ownUnit } from '../../model/units';
-import type { AxisState } from '../../store/axisStore';
+import { type AxisState, axisToPx } from '../../store/axisStore';
 import type { View } from '../../store/viewStore';
 import type { AxisOfQuestion } from './LessonAxis';
 import { scaleOf } from './scale';
@@ -21,14 +21,11 @@ export function questionAxis(
   const along = kind === 'station' && view !== 'front' && view !== 'free' ? axes.station : null;
   const across = kind === 'buttline' && view === 'front' ? axes.lateral : null;
   const measure = measureOf({ quantity, as });
+  const stage = isPlace ? (along ?? across) : null;
   return {
     ...axis,
-    scale: scaleOf(
-      axis,
-      axes.widthPx,
-      isPlace ? (along ?? across) : null,
-      kind === 'buttline' && view === 'front' ? -1 : 1,
-    ),
+    scale: scaleOf(axis, axes.widthPx, stage, kind === 'buttline' && view === 'front' ? -1 : 1),
+    onStage: stage && ((value) => axisToPx(stage, value)),
     size: measure ? ownUnit(measure, reading.units).size : 1,
     zero: kind === 'station' && isPlace ? reading.fromMm : 0,
     unit: unitOf(quantity, as, reading, from),

@@ -13,8 +13,8 @@ const LEAST_SHARE = 0.3;
 export interface Scale {
   readonly axis: Axis;
   readonly widthPx: number;
-  /** Each value stands straight under its place on the stage. */
-  readonly underStage: boolean;
+  /** The stage's own axis where that runs along this one but the scale is another: this one is enlarged then. */
+  readonly stage: Axis | null;
 }
 
 /**
@@ -31,10 +31,10 @@ export function scaleOf(
     const ends = [axisToPx(stage, least), axisToPx(stage, most)];
     const [left, right] = [Math.min(...ends), Math.max(...ends)];
     if (left >= 0 && right <= widthPx && right - left >= LEAST_SHARE * widthPx)
-      return { axis: stage, widthPx, underStage: true };
+      return { axis: stage, widthPx, stage: null };
   }
   const axis = fitAxis({ lowMm: least, highMm: most }, widthPx, EDGE_PX, facing);
-  return { axis, widthPx, underStage: false };
+  return { axis, widthPx, stage };
 }
 
 interface Tick {

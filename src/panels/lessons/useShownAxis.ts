@@ -14,13 +14,15 @@ interface ShownAxisInput {
   readonly reading: Reading;
   readonly answer: Answer | null;
   readonly checkAnswer: Answer | null;
+  /** How the figure that is asked for stands while it is tried; null where it has none. */
+  readonly live: number | null;
   readonly draft: Draft;
   readonly onDraft: (draft: Draft) => void;
 }
 
 /** What stands on the axis at each stage; null where the check is answered in words. */
 export function useShownAxis(input: ShownAxisInput): ShownAxis | null {
-  const { lesson, progress, reading, answer, checkAnswer, draft, onDraft } = input;
+  const { lesson, progress, reading, answer, checkAnswer, live, draft, onDraft } = input;
   const axes = useAxis((state) => state);
   const view = useView((state) => state.view);
   const from = useCommitted((aircraft) => fromWords(aircraft, lesson.question.from ?? null));
@@ -38,7 +40,7 @@ export function useShownAxis(input: ShownAxisInput): ShownAxis | null {
       value: checkGuess,
       placed: true,
       onMove: null,
-      answer: checkAnswer?.answer ?? null,
+      answer: shown(checkAnswer?.answer),
     };
   }
   const question = of(lesson.question);
@@ -49,8 +51,15 @@ export function useShownAxis(input: ShownAxisInput): ShownAxis | null {
     value: guess,
     placed: true,
     onMove: null,
-    answer: stage === 'tried' ? null : (answer?.answer ?? null),
+    answer:
+      stage === 'tried'
+        ? live === null
+          ? null
+          : { value: live, isLive: true }
+        : shown(answer?.answer),
   };
 }
+
+const shown = (value: number | undefined) => (value === undefined ? null : { value, isLive: false });
 
 const NAME = 'Your prediction';
