@@ -141,6 +141,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'words',
     'sheet',
     'reading',
+    'lessons',
   ],
   scene: ['materials', 'export', 'frame', 'airframe', 'items', 'mat', 'marks', 'fit', 'gestures'],
 };

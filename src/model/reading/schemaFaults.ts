@@ -1,19 +1,24 @@
 import * as v from 'valibot';
 import { aircraft } from '../document/schema/aircraft';
-import { type Fault, fault, inWords, type Path, valueAt } from './fault';
+import { type Fault, fault, inWords, type Path, shortened, toldFault, valueAt } from './fault';
 
 type Issue = v.GenericIssue;
 
 /** Everything in which a document breaks the schema. */
-export function schemaFaults(json: unknown): readonly Fault[] {
-  return issuesOf(json).map((issue) => {
+export const schemaFaults = (json: unknown): readonly Fault[] => faultsBySchema(aircraft, json);
+
+/** Everything in which any JSON breaks a schema; of a schema that allows no other keys, those too. */
+export function faultsBySchema(schema: v.GenericSchema, json: unknown): readonly Fault[] {
+  return issuesOf(schema, json).map((issue) => {
     const at = pathOf(issue);
-    return fault(json, at, expectedBy(issue), inWords(valueAt(json, at)));
+    if (!isUnknownKey(issue)) return fault(json, at, expectedBy(issue), inWords(valueAt(json, at)));
+    const unknown = `unknown key "${shortened(String(at.at(-1)))}"`;
+    return toldFault(json, at.slice(0, -1), `${unknown}.`, 'only keys of the schema', unknown);
   });
 }
 
-function issuesOf(json: unknown): readonly Issue[] {
-  const issues = v.safeParse(aircraft, json).issues ?? [];
+function issuesOf(schema: v.GenericSchema, json: unknown): readonly Issue[] {
+  const issues = v.safeParse(schema, json).issues ?? [];
   const missing = issues.filter(isMissingKey);
   if (missing.length === 0) return issues;
   // The schema says of a missing key only that it is missing. With the key there, and nothing in it,
@@ -24,11 +29,15 @@ function issuesOf(json: unknown): readonly Issue[] {
     const owner = valueAt(filled, at.slice(0, -1)) as Record<string, unknown>;
     owner[String(at.at(-1))] = undefined;
   }
-  return v.safeParse(aircraft, filled).issues ?? [];
+  return v.safeParse(schema, filled).issues ?? [];
 }
 
+const isObject = ({ type }: Issue) => type === 'loose_object' || type === 'strict_object';
+
+const isUnknownKey = (issue: Issue) => issue.type === 'strict_object' && issue.expected === 'never';
+
 const isMissingKey = (issue: Issue) =>
-  issue.type === 'loose_object' && issue.received === 'undefined' && issue.expected?.startsWith('"') === true;
+  isObject(issue) && issue.received === 'undefined' && issue.expected?.startsWith('"') === true;
 
 const pathOf = (issue: Issue): Path => (issue.path ?? []).map(({ key }) => key as string | number);
 
