@@ -1,10 +1,9 @@
 import seeSaw from '../demo-data/lessons/see-saw.json';
-import tmp from '../demo-data/lessons/tmp.json';
 import { readLesson } from './model/lessons/readLesson';
 import type { ListedLesson } from './panels/lessonActions';
 
 /** In the order of their list. */
-const files: readonly unknown[] = [seeSaw, tmp];
+const files: readonly unknown[] = [seeSaw];
 
 /** The lessons that come with the bench. */
 export const builtInLessons = (): readonly ListedLesson[] =>

@@ -10,8 +10,8 @@ import { LoadSwitches } from './loading/LoadSwitches';
 import { Manifest } from './manifest/Manifest';
 import { Boundary } from './trouble/Boundary';
 import { useNudge } from './useNudge';
-import { VariantChoice } from './variants/VariantChoice';
 import { ViewSwitch } from './ViewSwitch';
+import { VariantChoice } from './variants/VariantChoice';
 
 const ArrangeSheet = later(
   () => import('./place/ArrangeSheet'),

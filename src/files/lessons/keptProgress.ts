@@ -57,8 +57,7 @@ function sorted(stored: unknown): ProgressRead {
   };
 }
 
-const isFigure = (value: unknown) =>
-  value === null || (typeof value === 'number' && Number.isFinite(value));
+const isFigure = (value: unknown) => value === null || (typeof value === 'number' && Number.isFinite(value));
 
 function isProgress(stored: unknown): stored is LessonProgress {
   if (typeof stored !== 'object' || stored === null) return false;

@@ -21,7 +21,8 @@ export async function chooseLesson(pickers: FilePickers): Promise<LessonFileRead
 export async function droppedLesson(files: FileList): Promise<LessonFileRead> {
   const [file] = files;
   if (!file) return refused('What was dropped', 'it is no file.');
-  if (files.length > 1) return refused('What was dropped', `${files.length} files, and one lesson is opened at a time.`);
+  if (files.length > 1)
+    return refused('What was dropped', `${files.length} files, and one lesson is opened at a time.`);
   return lessonOf(file);
 }
 

@@ -31,7 +31,8 @@ export function answerOf(
   return Number.isFinite(answer.answer) ? answer : null;
 }
 
-function asAsked(as: AskedAs, figure: number, first: number): number {
+/** A figure as a question asks for it, against the one it was first. */
+export function asAsked(as: AskedAs, figure: number, first: number): number {
   switch (as) {
     case 'value':
       return figure;

@@ -27,32 +27,35 @@ export function Checked(props: CheckedProps) {
   const ready = question.by === 'marker' ? draft.placed : chosen !== null;
   return (
     <>
-      <div className="lesson-says"><h3 tabIndex={-1}>{ask}</h3></div>
+      <div className="lesson-says">
+        <h3 tabIndex={-1}>{ask}</h3>
+      </div>
       <div className="lesson-does">
-      {question.by === 'marker' ? (
-        <p>Drag the marker again, on a new case.</p>
-      ) : (
-        <fieldset className="lesson-choices">
-          <legend className="unseen">{ask}</legend>
-          {question.options.map(({ say }, at) => (
-            <label key={say}>
-              <input type="radio" name={group} checked={chosen === at} onChange={() => setChosen(at)} />
-              {filled(say, all, reading)}
-            </label>
-          ))}
-        </fieldset>
-      )}
-      <p className="lesson-go">
-        <button
-          type="button"
-          className="button strong lesson-next"
-          disabled={!ready}
-          onClick={() => onReply(question.by === 'marker' ? draft.value : (chosen ?? 0))}
-        >
-          That is my answer
-        </button>
-      </p>
-    </div></>
+        {question.by === 'marker' ? (
+          <p>Drag the marker again, on a new case.</p>
+        ) : (
+          <fieldset className="lesson-choices">
+            <legend className="unseen">{ask}</legend>
+            {question.options.map(({ say }, at) => (
+              <label key={say}>
+                <input type="radio" name={group} checked={chosen === at} onChange={() => setChosen(at)} />
+                {filled(say, all, reading)}
+              </label>
+            ))}
+          </fieldset>
+        )}
+        <p className="lesson-go">
+          <button
+            type="button"
+            className="button strong lesson-next"
+            disabled={!ready}
+            onClick={() => onReply(question.by === 'marker' ? draft.value : (chosen ?? 0))}
+          >
+            That is my answer
+          </button>
+        </p>
+      </div>
+    </>
   );
 }
 
@@ -68,31 +71,36 @@ function Closing({ lesson, reading, answer, reply, all, onLeave, onTake, next }:
   const right = isRight(question, answer, given);
   const chosen = question.by === 'choice' ? question.options[reply]?.say : undefined;
   return (
-    <><div className="lesson-says">
-      <h3 tabIndex={-1} data-right={right || undefined}>
-        {right ? <Icon name="tick" /> : null} {filled(lesson.check[right ? 'right' : 'wrong'], all, reading)}
-      </h3>
-      <p>
-        {chosen === undefined
-          ? `You said ${figureText(reply, question, reading)}`
-          : `You chose “${filled(chosen, all, reading)}”`}
-        ; it comes to {figureText(answer.answer, question, reading)}.
-      </p>
-      </div><div className="lesson-does"><p className="lesson-home">{filled(lesson.closing, all, reading)}</p>
-      <p className="lesson-go">
-        {next ? (
-          <button type="button" className="button strong lesson-next" onClick={next.open}>
-            Next: {next.title}
+    <>
+      <div className="lesson-says">
+        <h3 tabIndex={-1} data-right={right || undefined}>
+          {right ? <Icon name="tick" /> : null}{' '}
+          {filled(lesson.check[right ? 'right' : 'wrong'], all, reading)}
+        </h3>
+        <p>
+          {chosen === undefined
+            ? `You said ${figureText(reply, question, reading)}`
+            : `You chose “${filled(chosen, all, reading)}”`}
+          ; it comes to {figureText(answer.answer, question, reading)}.
+        </p>
+      </div>
+      <div className="lesson-does">
+        <p className="lesson-home">{filled(lesson.closing, all, reading)}</p>
+        <p className="lesson-go">
+          {next ? (
+            <button type="button" className="button strong lesson-next" onClick={next.open}>
+              Next: {next.title}
+            </button>
+          ) : (
+            <button type="button" className="button strong lesson-next" onClick={onLeave}>
+              Back to the lessons
+            </button>
+          )}
+          <button type="button" className="button" onClick={onTake}>
+            Take this aircraft to the bench
           </button>
-        ) : (
-          <button type="button" className="button strong lesson-next" onClick={onLeave}>
-            Back to the lessons
-          </button>
-        )}
-        <button type="button" className="button" onClick={onTake}>
-          Take this aircraft to the bench
-        </button>
-      </p>
-    </div></>
+        </p>
+      </div>
+    </>
   );
 }

@@ -11,7 +11,7 @@ import { useLessonKeys } from './FreePlay';
 import { Happened } from './Happened';
 import { LessonSheet } from './LessonSheet';
 import type { SeatOfLesson } from './lessonBench';
-import { benchFor, isRevealed } from './lessonCourse';
+import { benchFor, isRevealed, liveFigure } from './lessonCourse';
 import { Summed } from './Summed';
 import { Tried } from './Tried';
 import { liveEstimator, useNow } from './useNow';
@@ -86,12 +86,7 @@ export function Guided({ lesson, seat, progress, onProgress, ...ways }: GuidedPr
         />
       )}
       {stage === 'happened' && (
-        <Happened
-          {...told}
-          guess={progress.guess ?? 0}
-          answer={answer}
-          onDone={() => go('summed')}
-        />
+        <Happened {...told} guess={progress.guess ?? 0} answer={answer} onDone={() => go('summed')} />
       )}
       {stage === 'summed' && <Summed {...told} onDone={() => go('checked', { checkGuess: null })} />}
       {stage === 'checked' && (

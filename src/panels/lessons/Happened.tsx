@@ -19,29 +19,32 @@ export function Happened({ lesson, reading, fillings, guess, answer, onDone }: H
   return (
     <>
       <div className="lesson-says">
-      <h3 tabIndex={-1} data-right={comparison === 'right' || undefined}>
-        {filled(outcome[comparison], all, reading)}
-      </h3>
-      <p>{filled(outcome.why, all, reading)}</p></div><div className="lesson-does">
-      <dl className="lesson-compared">
-        <div>
-          <dt>You said</dt>
-          <dd className="figure">{figureText(guess, question, reading)}</dd>
-        </div>
-        <div>
-          <dt>It came to</dt>
-          <dd className="figure">{figureText(answer.answer, question, reading)}</dd>
-        </div>
-        <div>
-          <dt>Apart</dt>
-          <dd className="figure">{off}</dd>
-        </div>
-      </dl>
-      <p className="lesson-go">
-        <button type="button" className="button strong lesson-next" onClick={onDone}>
-          Show me the sum
-        </button>
-      </p>
-    </div></>
+        <h3 tabIndex={-1} data-right={comparison === 'right' || undefined}>
+          {filled(outcome[comparison], all, reading)}
+        </h3>
+        <p>{filled(outcome.why, all, reading)}</p>
+      </div>
+      <div className="lesson-does">
+        <dl className="lesson-compared">
+          <div>
+            <dt>You said</dt>
+            <dd className="figure">{figureText(guess, question, reading)}</dd>
+          </div>
+          <div>
+            <dt>It came to</dt>
+            <dd className="figure">{figureText(answer.answer, question, reading)}</dd>
+          </div>
+          <div>
+            <dt>Apart</dt>
+            <dd className="figure">{off}</dd>
+          </div>
+        </dl>
+        <p className="lesson-go">
+          <button type="button" className="button strong lesson-next" onClick={onDone}>
+            Show me the sum
+          </button>
+        </p>
+      </div>
+    </>
   );
 }

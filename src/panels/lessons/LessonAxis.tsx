@@ -1,3 +1,4 @@
+import './lessonAxis.css';
 import { useEffect, useState } from 'react';
 import { type Axis, axisToPx } from '../../store/axisStore';
 import { QuarteredDisc } from '../icons';
@@ -50,7 +51,10 @@ export function LessonAxis({ of, value, placed, onMove, answer, name }: LessonAx
   if (scale.widthPx === 0) return <div className="lesson-axis" />;
   const marker = (
     <>
-      <span className="lesson-marker-value figure" style={{ translate: `${heldIn(markerPx, scale.widthPx)}px` }}>
+      <span
+        className="lesson-marker-value figure"
+        style={{ translate: `${heldIn(markerPx, scale.widthPx)}px` }}
+      >
         {placed || answer !== null ? say(value) : '?'}
       </span>
       <svg viewBox="-12 0 24 22" width="24" height="22" aria-hidden="true">
@@ -116,14 +120,17 @@ function Rule({ of }: { readonly of: AxisOfQuestion }) {
 }
 
 /** From the stretch of the stage that the axis shows enlarged to the axis itself. */
-function Funnel({ of: { scale, least, most }, stage }: { readonly of: AxisOfQuestion; readonly stage: Axis }) {
+function Funnel({
+  of: { scale, least, most },
+  stage,
+}: {
+  readonly of: AxisOfQuestion;
+  readonly stage: Axis;
+}) {
   const [a, b] = [axisToPx(stage, least), axisToPx(stage, most)];
   const [c, d] = [axisToPx(scale.axis, most), axisToPx(scale.axis, least)];
   return (
-    <path
-      className="lesson-funnel"
-      d={`M${a} 0H${b}L${c} ${FUNNEL_PX}V${RULE_PX}H${d}V${FUNNEL_PX}Z`}
-    />
+    <path className="lesson-funnel" d={`M${a} 0H${b}L${c} ${FUNNEL_PX}V${RULE_PX}H${d}V${FUNNEL_PX}Z`} />
   );
 }
 
@@ -163,7 +170,10 @@ function Answer({ of: { scale, say }, from, value, isLive }: AnswerProps) {
         <svg viewBox="-1.1 -1.1 2.2 2.2" width={2 * DISC_PX} height={2 * DISC_PX} aria-hidden="true">
           <QuarteredDisc />
         </svg>
-        <span className="lesson-answer-value figure" style={{ translate: `${heldIn(atPx, scale.widthPx)}px` }}>
+        <span
+          className="lesson-answer-value figure"
+          style={{ translate: `${heldIn(atPx, scale.widthPx)}px` }}
+        >
           {isLive && 'now '}
           {say(value)}
         </span>

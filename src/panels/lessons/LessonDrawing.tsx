@@ -33,7 +33,8 @@ export function LessonDrawing({ aircraft, view }: LessonDrawingProps) {
   };
   const [[left, right], [bottom, top]] = [range(0), range(1)];
   const scale = Math.min((WIDE - 2 * EDGE) / (right - left), (HIGH - 2 * EDGE) / (top - bottom));
-  if (!Number.isFinite(scale)) return <svg className="lesson-drawing" viewBox={`0 0 ${WIDE} ${HIGH}`} aria-hidden="true" />;
+  if (!Number.isFinite(scale))
+    return <svg className="lesson-drawing" viewBox={`0 0 ${WIDE} ${HIGH}`} aria-hidden="true" />;
   // From above, right is down the page, as the nose is to the left.
   const flip = view === 'top' ? 1 : -1;
   const at = ([x, y]: Corner): Corner => [

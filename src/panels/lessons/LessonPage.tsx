@@ -1,7 +1,8 @@
+import './lessonPage.css';
 import { useEffect, useState } from 'react';
 import type { LessonBench } from '../../model/lessons/bench';
-import { BenchContext, useBench } from '../../store/react';
 import { begunAnew, type LessonProgress, STAGES } from '../../store/lessonProgress';
+import { BenchContext, useBench } from '../../store/react';
 import { FilesContext } from '../filesContext';
 import type { LessonActions, ListedLesson } from '../lessonActions';
 import { Notices } from '../Notices';

@@ -1,3 +1,4 @@
+import './lessonWords.css';
 import { type ReactNode, useContext, useEffect, useRef } from 'react';
 import { StageContext } from '../stageContext';
 import { Boundary } from '../trouble/Boundary';
@@ -53,11 +54,7 @@ export function LessonSheet({ axis, open, wordsKey, children }: LessonSheetProps
           <Boundary place="The stage">{stage}</Boundary>
         </div>
         {axis?.of.onStage && (
-          <span
-            className="lesson-plumb"
-            style={{ left: axis.of.onStage(axis.value) }}
-            aria-hidden="true"
-          />
+          <span className="lesson-plumb" style={{ left: axis.of.onStage(axis.value) }} aria-hidden="true" />
         )}
       </div>
       {axis && <LessonAxis {...axis} />}

@@ -1,7 +1,7 @@
 import './lessons.css';
 import { type DragEvent, useContext, useEffect, useState } from 'react';
+import { type LessonProgress, NOT_BEGUN } from '../../store/lessonProgress';
 import type { Piece } from '../../store/piece';
-import { NOT_BEGUN, type LessonProgress } from '../../store/lessonProgress';
 import { usePiece } from '../../store/react';
 import { FilesContext } from '../filesContext';
 import type { LessonActions, LessonOpened } from '../lessonActions';

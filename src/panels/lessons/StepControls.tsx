@@ -127,9 +127,7 @@ function Control({ seat, from, change }: ControlProps) {
       );
     }
     case 'switch':
-      return (
-        <SwitchSet switches={switchesOf(now.aircraft).filter(({ id }) => id === change.switchId)} />
-      );
+      return <SwitchSet switches={switchesOf(now.aircraft).filter(({ id }) => id === change.switchId)} />;
     case 'mass':
       return (
         <Slide

@@ -16,22 +16,24 @@ export function Summed({ lesson, reading, fillings, onDone }: SummedProps) {
   return (
     <>
       <div className="lesson-says">
-      <h3 tabIndex={-1}>{filled(lesson.sum.intro, fillings, reading)}</h3>
-      <div className="lesson-sums">
-        {sheets.map(({ title, sheet }) => (
-          <section key={title ?? ''} aria-label={title ?? 'The sum'}>
-            {title && <h4>{title}</h4>}
-            <SheetView title={title ?? lesson.title} sheet={sheet} />
-          </section>
-        ))}
+        <h3 tabIndex={-1}>{filled(lesson.sum.intro, fillings, reading)}</h3>
+        <div className="lesson-sums">
+          {sheets.map(({ title, sheet }) => (
+            <section key={title ?? ''} aria-label={title ?? 'The sum'}>
+              {title && <h4>{title}</h4>}
+              <SheetView title={title ?? lesson.title} sheet={sheet} />
+            </section>
+          ))}
+        </div>
       </div>
-      </div><div className="lesson-does">
-      <p>{filled(lesson.sum.closing, fillings, reading)}</p>
-      <p className="lesson-go">
-        <button type="button" className="button strong lesson-next" onClick={onDone}>
-          One more, on a new case
-        </button>
-      </p>
-    </div></>
+      <div className="lesson-does">
+        <p>{filled(lesson.sum.closing, fillings, reading)}</p>
+        <p className="lesson-go">
+          <button type="button" className="button strong lesson-next" onClick={onDone}>
+            One more, on a new case
+          </button>
+        </p>
+      </div>
+    </>
   );
 }

@@ -1,8 +1,8 @@
 import { useLayoutEffect, useState } from 'react';
 import { changed, type LessonBench } from '../../model/lessons/bench';
 import { filled } from '../../model/lessons/fill';
-import { benchAtStep, settled, stepState, wayOf } from '../../model/lessons/steps';
 import { subjectOf } from '../../model/lessons/goals';
+import { benchAtStep, settled, stepState, wayOf } from '../../model/lessons/steps';
 import type { Told } from './Asked';
 import { GoalMeter } from './GoalMeter';
 import type { SeatOfLesson } from './lessonBench';
@@ -47,38 +47,35 @@ export function Tried({ lesson, reading, fillings, seat, steps, onStep, onDone }
   return (
     <>
       <div className="lesson-says">
-      {experiment.length > 1 && (
-        <p className="lesson-count">
-          Step {index + 1} of {experiment.length}
+        {experiment.length > 1 && (
+          <p className="lesson-count">
+            Step {index + 1} of {experiment.length}
+          </p>
+        )}
+        <h3 tabIndex={-1}>{filled(step.do, fillings, reading)}</h3>
+      </div>
+      <div className="lesson-does">
+        <StepControls key={index} seat={seat} from={from} way={way} />
+        <GoalMeter goal={step.goal} way={way} from={from} now={now} done={state.done} />
+        <p className="lesson-hint" role="status" data-kind={state.done ? 'done' : state.hint?.kind}>
+          {state.done ? (step.then ? filled(step.then, fillings, reading) : 'That is it.') : state.hint?.says}
         </p>
-      )}
-      <h3 tabIndex={-1}>{filled(step.do, fillings, reading)}</h3>
-      </div><div className="lesson-does">
-      <StepControls key={index} seat={seat} from={from} way={way} />
-      <GoalMeter goal={step.goal} way={way} from={from} now={now} done={state.done} />
-      <p className="lesson-hint" role="status" data-kind={state.done ? 'done' : state.hint?.kind}>
-        {state.done ? (step.then ? filled(step.then, fillings, reading) : 'That is it.') : state.hint?.says}
-      </p>
-      <p className="lesson-go">
-        <button
-          type="button"
-          className="button strong lesson-next"
-          disabled={!state.done}
-          onClick={goOn}
-        >
-          {isLast ? 'Hold it against my prediction' : 'Next step'}
-        </button>
-        {state.hint?.kind === 'other' && (
-          <button type="button" className="button" onClick={() => seat.putOn(from)}>
-            Put it all back
+        <p className="lesson-go">
+          <button type="button" className="button strong lesson-next" disabled={!state.done} onClick={goOn}>
+            {isLast ? 'Hold it against my prediction' : 'Next step'}
           </button>
-        )}
-        {!state.done && (
-          <button type="button" className="link lesson-show" onClick={() => seat.putOn(changed(from, way))}>
-            Show me
-          </button>
-        )}
-      </p>
-    </div></>
+          {state.hint?.kind === 'other' && (
+            <button type="button" className="button" onClick={() => seat.putOn(from)}>
+              Put it all back
+            </button>
+          )}
+          {!state.done && (
+            <button type="button" className="link lesson-show" onClick={() => seat.putOn(changed(from, way))}>
+              Show me
+            </button>
+          )}
+        </p>
+      </div>
+    </>
   );
 }

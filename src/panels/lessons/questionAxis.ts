@@ -33,7 +33,12 @@ export function questionAxis(
   };
 }
 
-function unitOf(quantity: Question['quantity'], as: Question['as'], { units }: Reading, from: string): string {
+function unitOf(
+  quantity: Question['quantity'],
+  as: Question['as'],
+  { units }: Reading,
+  from: string,
+): string {
   if (as === 'times') return 'times as much';
   const measure = measureOf({ quantity, as });
   const symbol = measure ? ownUnit(measure, units).symbol : '';

@@ -10,16 +10,16 @@ export function useNow(seat: SeatOfLesson): LessonBench {
   const last = useRef<LessonBench | null>(null);
   const subscribe = useCallback((listener: () => void) => follow(seat.bench, listener), [seat]);
   return useSyncExternalStore(subscribe, () => {
-      const now = seat.now();
-      const before = last.current;
-      const same =
-        before !== null &&
-        before.aircraft === now.aircraft &&
-        before.fuelFraction === now.fuelFraction &&
-        before.attitude === now.attitude &&
-        before.positions === now.positions;
-      if (!same) last.current = now;
-      return last.current ?? now;
+    const now = seat.now();
+    const before = last.current;
+    const same =
+      before !== null &&
+      before.aircraft === now.aircraft &&
+      before.fuelFraction === now.fuelFraction &&
+      before.attitude === now.attitude &&
+      before.positions === now.positions;
+    if (!same) last.current = now;
+    return last.current ?? now;
   });
 }
 

@@ -52,11 +52,7 @@ export function useShownAxis(input: ShownAxisInput): ShownAxis | null {
     placed: true,
     onMove: null,
     answer:
-      stage === 'tried'
-        ? live === null
-          ? null
-          : { value: live, isLive: true }
-        : shown(answer?.answer),
+      stage === 'tried' ? (live === null ? null : { value: live, isLive: true }) : shown(answer?.answer),
   };
 }
 
