@@ -46,13 +46,13 @@ const balanceOf = lastOnly((bench: LessonBench, estimator: Estimator | null) =>
 function figureOf(bench: LessonBench, balance: Balance, quantity: ShownQuantity): number | null {
   switch (quantity.of) {
     case 'cgStation':
-      return balance.cgMm && balance.cgMm[0];
+      return balance.cgMm?.[0] ?? null;
     case 'cgButtline':
-      return balance.cgMm && balance.cgMm[1];
+      return balance.cgMm?.[1] ?? null;
     case 'margin':
-      return balance.margin && balance.margin.nowPct;
+      return balance.margin?.nowPct ?? null;
     case 'neutralPoint':
-      return balance.estimate && balance.estimate.neutralPointMm;
+      return balance.estimate?.neutralPointMm ?? null;
     case 'mass':
       return balance.massG;
     case 'inertia':

@@ -47,7 +47,7 @@ export const step = strict(
       'the axis that dragging is held to; free when left out',
     ),
     hints: v.optional(hints),
-    then: about(v.optional(words), 'what is said once it is done'),
+    after: about(v.optional(words), 'what is said once it is done'),
   },
   'one thing to do by hand',
 );
