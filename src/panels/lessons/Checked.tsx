@@ -80,7 +80,7 @@ function Closing({ lesson, reading, answer, reply, all, onLeave, onTake, next }:
         <p>
           {chosen === undefined
             ? `You said ${figureText(reply, question, reading)}`
-            : `You chose “${filled(chosen, all, reading)}”`}
+            : `You chose “${filled(chosen, all, reading).replace(/\.$/, '')}”`}
           ; it comes to {figureText(answer.answer, question, reading)}.
         </p>
       </div>

@@ -1,7 +1,6 @@
 import { useContext, useState } from 'react';
 import { useBench } from '../../store/react';
 import type { Turn } from '../layout/Turns';
-import { UndoRedo } from '../menu/UndoRedo';
 import { StageContext } from '../stageContext';
 import { VerdictPlace } from '../trouble/VerdictPlace';
 import { useShortcuts } from '../useShortcuts';
@@ -14,10 +13,7 @@ export function FreePlay() {
   useLessonKeys();
   return (
     <div className="lesson-freely">
-      <div className="lesson-verdict">
-        <UndoRedo />
-        <VerdictPlace />
-      </div>
+      <VerdictPlace />
       <div className="bench" data-tab={turn}>
         <WorkBench stage={stage} turn={turn} onTurn={setTurn} />
       </div>

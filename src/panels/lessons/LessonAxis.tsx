@@ -69,7 +69,7 @@ export function LessonAxis({ of, value, placed, onMove, answer, name }: LessonAx
       data-open={onMove !== null || undefined}
       {...(onMove && hand)}
     >
-      <Rule of={of} />
+      <Rule of={of} value={value} />
       {answer !== null && <Answer key={String(answer.isLive)} of={of} from={value} {...answer} />}
       {onMove ? (
         <div
@@ -95,12 +95,12 @@ export function LessonAxis({ of, value, placed, onMove, answer, name }: LessonAx
   );
 }
 
-function Rule({ of }: { readonly of: AxisOfQuestion }) {
+function Rule({ of, value }: { readonly of: AxisOfQuestion; readonly value: number }) {
   const { scale, least, most, size, zero, unit } = of;
   const ends = [axisToPx(scale.axis, least), axisToPx(scale.axis, most)];
   return (
     <svg className="lesson-rule" width={scale.widthPx} height={HIGH_PX} aria-hidden="true">
-      {scale.stage && <Funnel of={of} stage={scale.stage} />}
+      {scale.stage && <Funnel of={of} stage={scale.stage} value={value} />}
       <line x1={Math.min(...ends)} x2={Math.max(...ends)} y1={RULE_PX} y2={RULE_PX} />
       {scaleTicks(scale, of, size, zero).map(({ px, numeral }) => (
         <g key={px}>
@@ -112,26 +112,33 @@ function Rule({ of }: { readonly of: AxisOfQuestion }) {
           )}
         </g>
       ))}
-      <text className="lesson-unit" x={Math.min(...ends)} y="18">
+      <text className="lesson-unit" x="14" y={HIGH_PX - 12}>
         {unit}
       </text>
     </svg>
   );
 }
 
-/** From the stretch of the stage that the axis shows enlarged to the axis itself. */
-function Funnel({
-  of: { scale, least, most },
-  stage,
-}: {
-  readonly of: AxisOfQuestion;
-  readonly stage: Axis;
-}) {
+/** From the stretch of the stage that the axis shows enlarged to the axis itself, and the marker's way from one to the other. */
+function Funnel({ of: { scale, least, most }, stage, value }: FunnelProps) {
   const [a, b] = [axisToPx(stage, least), axisToPx(stage, most)];
   const [c, d] = [axisToPx(scale.axis, most), axisToPx(scale.axis, least)];
   return (
-    <path className="lesson-funnel" d={`M${a} 0H${b}L${c} ${FUNNEL_PX}V${RULE_PX}H${d}V${FUNNEL_PX}Z`} />
+    <>
+      <path className="lesson-funnel" d={`M${a} -2H${b}L${c} ${FUNNEL_PX}V${RULE_PX}H${d}V${FUNNEL_PX}Z`} />
+      <path
+        className="lesson-funnel-way"
+        d={`M${axisToPx(stage, value)} 0L${axisToPx(scale.axis, value)} ${FUNNEL_PX}`}
+      />
+    </>
   );
+}
+
+interface FunnelProps {
+  readonly of: AxisOfQuestion;
+  readonly stage: Axis;
+  /** Where the marker stands. */
+  readonly value: number;
 }
 
 interface AnswerProps {

@@ -2,14 +2,23 @@ import './lessonPage.css';
 import { useEffect, useState } from 'react';
 import type { LessonBench } from '../../model/lessons/bench';
 import { begunAnew, type LessonProgress, STAGES } from '../../store/lessonProgress';
+import type { Bench } from '../../store/bench';
 import { BenchContext, useBench } from '../../store/react';
 import { FilesContext } from '../filesContext';
 import type { LessonActions, ListedLesson } from '../lessonActions';
+import { UndoRedo } from '../menu/UndoRedo';
 import { Notices } from '../Notices';
 import { FreePlay } from './FreePlay';
 import { Guided } from './Guided';
 import { followPage, lessonSeat } from './lessonBench';
 import { benchFor, isRevealed, STAGE_NAMES } from './lessonCourse';
+
+declare global {
+  interface HTMLElement {
+    /** The bench of the lesson that is open, for whoever wants to look at it. */
+    lessonBench?: Bench;
+  }
+}
 
 interface LessonPageProps {
   readonly listed: ListedLesson;
@@ -67,7 +76,14 @@ export function LessonPage({ listed, progress, onProgress, onLeave, next, action
   };
 
   return (
-    <main className="place lessons lesson" data-testid="lessons" data-stage={progress.stage}>
+    <main
+      ref={(element) => {
+        if (element) element.lessonBench = seat.bench;
+      }}
+      className="place lessons lesson"
+      data-testid="lessons"
+      data-stage={progress.stage}
+    >
       <header className="lesson-head">
         <button type="button" className="button bare lesson-back" onClick={onLeave}>
           <span aria-hidden="true">‹</span> All lessons
@@ -100,6 +116,9 @@ export function LessonPage({ listed, progress, onProgress, onLeave, next, action
             </>
           ) : (
             <>
+              <BenchContext value={seat.bench}>
+                <UndoRedo />
+              </BenchContext>
               <button type="button" className="button strong" onClick={comeBack}>
                 Back to the lesson
               </button>
