@@ -9,7 +9,7 @@ import { type StabilityAnswer, stabilityInput } from '../model/stability/stabili
 import { balanceJson } from './balanceJson';
 import { balanceTable } from './balanceTable';
 import { Refused, type Wish, wishOf } from './balanceWish';
-import { fileBytes } from './fileBytes';
+import { bytesOf, reasonOf } from './readableBytes';
 
 const HELP = `Balances an aircraft file.
 
@@ -83,29 +83,6 @@ function aircraftIn(path: string): Aircraft {
     ].join('\n'),
   );
 }
-
-const whyUnread: ReadonlyMap<string | undefined, string> = new Map([
-  ['ENOENT', 'there is no such file'],
-  ['ENOTDIR', 'there is no such file'],
-  ['EISDIR', 'it is a folder'],
-  ['EACCES', 'it may not be read'],
-  ['EPERM', 'it may not be read'],
-  ['ELOOP', 'its links lead round in a circle'],
-  ['ENAMETOOLONG', 'its name is too long'],
-  ['ERR_INVALID_ARG_VALUE', 'it is no name of a file'],
-]);
-
-function bytesOf(path: string): Uint8Array {
-  try {
-    return fileBytes(path);
-  } catch (error) {
-    const why = whyUnread.get((error as NodeJS.ErrnoException).code) ?? reasonOf(error);
-    throw new Refused(`Cannot read ${shortened(path)}: ${why}.`);
-  }
-}
-
-const reasonOf = (error: unknown): string =>
-  shortened(error instanceof Error ? error.message : String(error)).replace(/\.$/, '');
 
 function pointNamed({ referencePoints }: Aircraft, wanted: string): ReferencePoint {
   const plain = (text: string) => text.trim().toLowerCase();

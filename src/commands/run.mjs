@@ -7,7 +7,7 @@ import { inProject } from './paths.mjs';
 const [, script = '', name = '', ...args] = process.argv;
 if (!/^[a-z]+$/i.test(name) || !existsSync(inProject(`src/commands/${name}.ts`))) {
   console.error(
-    `There is no command "${name}". Use npm run balance, bench, demos, fuzz, licences, mutate, schema or screens.`,
+    `There is no command "${name}". Use npm run balance, bench, demos, fuzz, lessons, licences, mutate, schema or screens.`,
   );
   process.exit(2);
 }
