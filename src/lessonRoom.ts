@@ -1,10 +1,11 @@
 import type { FilePickers } from './files/filePickers';
 import { createKeptProgress } from './files/lessons/keptProgress';
 import { lessonHere, noteLesson } from './files/lessons/lessonHere';
-import { chooseLesson, droppedLesson, type LessonFileRead, lessonIn } from './files/lessons/openLesson';
+import { chooseLesson, droppedLesson, type LessonFileRead } from './files/lessons/openLesson';
 import { createOwnLessons } from './files/lessons/ownLessons';
 import { pageStorage, tabStorage } from './files/storage';
 import { builtInLessons } from './lessons';
+import { parseLesson } from './model/lessons/readLesson';
 import type { LessonActions, LessonOpened, ListedLesson } from './panels/lessonActions';
 import { startSolvers } from './solvers';
 
@@ -20,9 +21,11 @@ export function lessonRoom(pickers: FilePickers): LessonActions {
   const opened = new Map<string, ListedLesson>();
   let fault: string | null = null;
   for (const { id, text } of readOwn()) {
-    const read = lessonIn(text, id);
+    // Whether it is a good lesson was seen when it was opened.
+    const read = parseLesson(text);
     if (read.ok) add(read.lesson);
-    else fault = `A lesson of your own, “${id}”, is kept but cannot be held any more: ${read.sentences[0]}`;
+    else
+      fault = `A lesson of your own, “${id}”, is kept but does not read any more: ${read.faults[0]?.sentence}`;
   }
 
   function readOwn() {

@@ -1,4 +1,4 @@
-import { lintLesson } from '../../model/lessons/lint';
+import { lintLesson } from '../../model/lessons/lint/lintLesson';
 import { parseLesson } from '../../model/lessons/readLesson';
 import type { Lesson } from '../../model/lessons/types';
 import { sizeFault } from '../../model/reading/fileSize';
@@ -44,7 +44,7 @@ async function lessonOf(file: File): Promise<LessonFileRead> {
 }
 
 /** A lesson in its text, if it is a sound file and a good lesson. */
-export function lessonIn(text: string, fileName: string): LessonFileRead {
+function lessonIn(text: string, fileName: string): LessonFileRead {
   const parsed = parseLesson(text);
   if (!parsed.ok) return refused(fileName, ...parsed.faults.map(({ sentence }) => sentence));
   const faults = lintLesson(parsed.lesson);

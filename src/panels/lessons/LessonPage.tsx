@@ -1,8 +1,8 @@
 import './lessonPage.css';
 import { useEffect, useState } from 'react';
 import type { LessonBench } from '../../model/lessons/bench';
-import { begunAnew, type LessonProgress, STAGES } from '../../store/lessonProgress';
 import type { Bench } from '../../store/bench';
+import { begunAnew, type LessonProgress, STAGES } from '../../store/lessonProgress';
 import { BenchContext, useBench } from '../../store/react';
 import { FilesContext } from '../filesContext';
 import type { LessonActions, ListedLesson } from '../lessonActions';

@@ -58,7 +58,11 @@ export function Tried({ lesson, reading, fillings, seat, steps, onStep, onDone }
         <StepControls key={index} seat={seat} from={from} way={way} />
         <GoalMeter goal={step.goal} way={way} from={from} now={now} done={state.done} />
         <p className="lesson-hint" role="status" data-kind={state.done ? 'done' : state.hint?.kind}>
-          {state.done ? (step.after ? filled(step.after, fillings, reading) : 'That is it.') : state.hint?.says}
+          {state.done
+            ? step.after
+              ? filled(step.after, fillings, reading)
+              : 'That is it.'
+            : state.hint?.says}
         </p>
         <p className="lesson-go">
           <button type="button" className="button strong lesson-next" disabled={!state.done} onClick={goOn}>
