@@ -31,7 +31,7 @@ export function answerOf(
   return Number.isFinite(answer.answer) ? answer : null;
 }
 
-/** A figure as a question asks for it, against the one it was first. */
+/** A figure as it is asked for: itself, how far it moved from the first, or how many times as much it is. */
 export function asAsked(as: AskedAs, figure: number, first: number): number {
   switch (as) {
     case 'value':

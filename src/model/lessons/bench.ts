@@ -37,9 +37,11 @@ export const freshBench = (aircraft: Aircraft): LessonBench => ({
 export const startBench = ({ aircraft, begin = [] }: Lesson): LessonBench =>
   changed(freshBench(aircraft), begin);
 
-/** The bench as the check begins: that of the lesson, or its own aircraft fresh. */
-export const checkBench = (lesson: Lesson): LessonBench =>
-  lesson.check.aircraft ? freshBench(lesson.check.aircraft) : startBench(lesson);
+/** The bench as the check begins: that of the lesson, or its own aircraft fresh, as the check begins it. */
+export const checkBench = (lesson: Lesson): LessonBench => {
+  const { aircraft, begin = [] } = lesson.check;
+  return changed(aircraft ? freshBench(aircraft) : startBench(lesson), begin);
+};
 
 /** A bench after changes, in their order. A change that names nothing aboard leaves it as it was; `solved` too (`answer.ts`). */
 export const changed = (bench: LessonBench, changes: readonly Change[]): LessonBench =>

@@ -7,7 +7,7 @@ import { compared, rightOptions } from '../../../src/model/lessons/outcome';
 import { wayOf } from '../../../src/model/lessons/steps';
 import type { Lesson } from '../../../src/model/lessons/types';
 import { type Bench, expectClean, openBench } from '../harness';
-import { benchNow, doByHand, lessons, next, openLesson, predict, room, title } from './lessonHand';
+import { benchNow, doByHand, lessons, marker, next, openLesson, predict, room, title } from './lessonHand';
 
 /** Against a hang, not on speed. */
 const SLOW = 120_000;
@@ -29,7 +29,8 @@ async function answerCheck(lesson: Lesson, right: boolean): Promise<string> {
   if (question.by === 'marker') {
     const { least, most } = question.axis;
     const far = answer.answer - least > most - answer.answer ? least : most;
-    await predict(page, right ? answer.answer : far, 'keys');
+    if (right) await predict(page, answer.answer, 'keys');
+    else await marker(page).press(far === least ? 'Home' : 'End');
   } else {
     const [good = 0] = rightOptions(question, answer);
     await page
@@ -91,7 +92,7 @@ describe.each(lessons.map((lesson) => ({ name: lesson.title, lesson })))('$name'
     await page.getByRole('button', { name: 'Start again' }).click();
     const { least, most } = lesson.question.axis;
     const far = answer.answer - least > most - answer.answer ? least : most;
-    await predict(page, far, 'keys');
+    await marker(page).press(far === least ? 'Home' : 'End');
     await next(page).click();
     for (const step of lesson.experiment) {
       await expect.poll(() => title(page).textContent()).toBe(filled(step.do, fillings, reading));

@@ -74,30 +74,30 @@ export async function predict(
   by: 'pointer' | 'touch' | 'keys' = 'pointer',
 ): Promise<void> {
   const slider = marker(page);
-  const [least, most] = [await figure(slider, 'aria-valuemin'), await figure(slider, 'aria-valuemax')];
-  const share = Math.min(1, Math.max(0, (value - least) / (most - least)));
-  await slider.press('Home');
-  const from = await middle(slider);
-  await slider.press('End');
-  const to = await middle(slider);
   if (by !== 'keys') {
+    const [least, most] = [await figure(slider, 'aria-valuemin'), await figure(slider, 'aria-valuemax')];
+    const share = Math.min(1, Math.max(0, (value - least) / (most - least)));
+    await slider.press('Home');
+    const from = await middle(slider);
+    await slider.press('End');
+    const to = await middle(slider);
     const aim = { x: from.x + (to.x - from.x) * share, y: to.y };
     await drag(page, to, aim, { steps: 4, touch: by === 'touch' });
   }
   await keysTo(slider, value);
 }
 
-/** By the arrow keys to where no further press brings it nearer. */
+/** By the arrow keys to the step that lies nearest. */
 async function keysTo(slider: Locator, value: number): Promise<void> {
-  for (let presses = 0; presses < 400; presses += 1) {
-    const now = await figure(slider, 'aria-valuenow');
-    const up = value > now;
-    await slider.press(up ? 'ArrowUp' : 'ArrowDown');
-    const then = await figure(slider, 'aria-valuenow');
-    if (Math.abs(then - value) < Math.abs(now - value)) continue;
-    if (then !== now) await slider.press(up ? 'ArrowDown' : 'ArrowUp');
-    return;
-  }
+  const before = await figure(slider, 'aria-valuenow');
+  // One press tells how long a step is.
+  const up = value > before;
+  await slider.press(up ? 'ArrowUp' : 'ArrowDown');
+  const step = Math.abs((await figure(slider, 'aria-valuenow')) - before);
+  if (step === 0) return;
+  const presses = Math.round((value - (await figure(slider, 'aria-valuenow'))) / step);
+  for (let at = 0; at < Math.abs(presses); at += 1)
+    await slider.page().keyboard.press(presses > 0 ? 'ArrowUp' : 'ArrowDown');
 }
 
 const figure = async (slider: Locator, name: string): Promise<number> =>
@@ -119,7 +119,7 @@ export async function doByHand(page: Page, change: Change, touch = false): Promi
     case 'fuel':
       return slide(page, 'Fuel left', change.leftPct);
     case 'hold':
-      if (change.pitchDeg !== undefined) await slide(page, 'Nose up or down', change.pitchDeg);
+      await slide(page, 'Nose up or down', change.pitchDeg ?? 0);
       if (change.rollDeg !== undefined) await slide(page, 'Right wing down or up', change.rollDeg);
       if (change.forwardG !== undefined) await slide(page, 'Pushed forward', change.forwardG);
       return;
@@ -167,12 +167,8 @@ async function carry(page: Page, change: Extract<Change, { do: 'place' }>, touch
   const view = await room(page).evaluate((place) => (place as HTMLElement).lessonBench!.view.getState().view);
   await page.locator('.lesson-stage .stage-picture').focus();
   for (const [axis, keys] of keysOf(view)) {
-    for (let presses = 0; presses < 60; presses += 1) {
-      const at = (await item()).positionMm[axis];
-      const off = goal[axis]! - at;
-      if (Math.abs(off) < 0.6) break;
-      await page.keyboard.press(`${Math.abs(off) >= 10 ? 'Shift+' : ''}${off > 0 ? keys[0] : keys[1]}`);
-    }
+    const off = Math.round(goal[axis]! - (await item()).positionMm[axis]);
+    for (let at = 0; at < Math.abs(off); at += 1) await page.keyboard.press(off > 0 ? keys[0] : keys[1]);
   }
 }
 
@@ -193,14 +189,8 @@ async function slide(page: Page, name: string, value: number): Promise<void> {
   const box = (await slider.boundingBox())!;
   const share = (value - min) / (max - min);
   await page.mouse.click(box.x + 8 + share * (box.width - 16), box.y + box.height / 2);
-  const now = async () => Number(await slider.inputValue());
-  for (let presses = 0; presses < 60; presses += 1) {
-    const before = await now();
-    const up = value > before;
-    await slider.press(up ? 'ArrowRight' : 'ArrowLeft');
-    const after = await now();
-    if (Math.abs(after - value) < Math.abs(before - value)) continue;
-    if (after !== before) await slider.press(up ? 'ArrowLeft' : 'ArrowRight');
-    return;
-  }
+  const step = Number(await slider.getAttribute('step'));
+  const presses = Math.round((value - Number(await slider.inputValue())) / step);
+  for (let at = 0; at < Math.abs(presses); at += 1)
+    await page.keyboard.press(presses > 0 ? 'ArrowRight' : 'ArrowLeft');
 }

@@ -26,6 +26,7 @@ export function lintNames(lesson: Lesson): readonly Fault[] {
         : [...inChanges(goal.way, aircraft, [...at, 'way']), ...inQuantity(goal.quantity, aircraft, at)];
     }),
     ...(sum.quantity ? inQuantity(sum.quantity, aircraft, ['sum', 'quantity']) : []),
+    ...inChanges(check.begin ?? [], second, ['check', 'begin']),
     ...inChanges(check.question.change, second, ['check', 'question', 'change']),
     ...inQuantity(check.question.quantity, second, ['check', 'question', 'quantity']),
     ...(check.question.by === 'marker'

@@ -139,7 +139,7 @@ function choiceFaults(
 /** The check must be another case than the lesson's own. */
 function sameCaseFaults({ check, question, ...rest }: Lesson): readonly Fault[] {
   const asked = ({ change, quantity, as }: Asked) => JSON.stringify([change, quantity, as]);
-  if (check.aircraft || asked(check.question) !== asked(question)) return [];
+  if (check.aircraft || check.begin || asked(check.question) !== asked(question)) return [];
   const words = 'it asks what the lesson asked; expected a new case.';
   return [toldFault({ ...rest, check, question }, ['check', 'question'], words, 'a new case', 'the same')];
 }

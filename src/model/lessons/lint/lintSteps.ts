@@ -3,7 +3,7 @@ import { shownText } from '../../document/names';
 import { type Fault, type Path, toldFault } from '../../reading/fault';
 import { readAircraft } from '../../reading/read';
 import { formatNumber } from '../../units';
-import { lessonAnswer, quantityAt } from '../answer';
+import { asAsked, lessonAnswer, quantityAt } from '../answer';
 import { changed, type LessonBench, startBench } from '../bench';
 import { DEFAULT_WITHIN } from '../goals';
 import { asItIs } from '../solved';
@@ -103,8 +103,7 @@ function shownFaults(lesson: Lesson, estimator: Estimator): readonly Fault[] {
   const seen = lesson.experiment.some((_, index) => {
     const figure = figureOf(benchAtStep(lesson, index + 1, estimator));
     if (figure === null || first === null) return false;
-    const asked = as === 'value' ? figure : as === 'shift' ? figure - first : figure / first;
-    return Math.abs(asked - found.answer) <= 1e-6 * Math.max(1, Math.abs(found.answer));
+    return Math.abs(asAsked(as, figure, first) - found.answer) <= 1e-6 * Math.max(1, Math.abs(found.answer));
   });
   if (seen) return [];
   const words = 'no step shows what was predicted; expected one after which the bench has the answer.';

@@ -23,9 +23,7 @@ export function textsOf(lesson: Lesson): readonly LessonText[] {
     [['question', 'ask'], before],
     ...lesson.experiment.flatMap(({ hints }, index): (readonly [Path, readonly string[]])[] => [
       [['experiment', index, 'do'], before],
-      ...Object.keys(hints ?? {}).map(
-        (key) => [['experiment', index, 'hints', key], hintMay(key, before)] as const,
-      ),
+      ...Object.keys(hints ?? {}).map((key) => [['experiment', index, 'hints', key], hintMay(key)] as const),
       [['experiment', index, 'after'], after],
     ]),
     ...(['right', 'tooLittle', 'tooMuch', 'wrongWay'] as const).map(
@@ -34,7 +32,7 @@ export function textsOf(lesson: Lesson): readonly LessonText[] {
     [['outcome', 'why'], after],
     [['sum', 'intro'], after],
     [['sum', 'closing'], after],
-    [['check', 'question', 'ask'], after],
+    [['check', 'question', 'ask'], named],
     ...(checked.by === 'choice'
       ? checked.options.map((_, index) => [['check', 'question', 'options', index, 'say'], named] as const)
       : []),
@@ -54,5 +52,4 @@ export function textsOf(lesson: Lesson): readonly LessonText[] {
   });
 }
 
-const hintMay = (key: string, before: readonly string[]) =>
-  key === 'other' ? [...before, 'item'] : [...before, ...HINT_NAMES];
+const hintMay = (key: string) => (key === 'other' ? ['item'] : HINT_NAMES);

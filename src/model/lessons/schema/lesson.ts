@@ -51,6 +51,7 @@ const sum = strict(
 const check = strict(
   {
     aircraft: about(v.optional(embeddedAircraft), 'another aircraft; that of the lesson when left out'),
+    begin: about(v.optional(list(change, 12)), 'how the bench stands at the start of it'),
     question: v.variant('by', [
       strict({ by: v.literal('marker'), ...question.entries }),
       strict({ by: v.literal('choice'), ...choiceQuestion.entries }),

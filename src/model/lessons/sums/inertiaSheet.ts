@@ -67,25 +67,23 @@ function written(lines: readonly Line[], whole: number, about: string, units: Un
     places += 1;
   const rows = rowsAt();
   const text = (figure: number) => formatNumber(figure, places);
-  const total = text(totalOf(rows));
+  const byArm = text(rows.reduce((sum, row) => sum + row.byArm, 0));
+  const itself = text(rows.reduce((sum, row) => sum + row.itself, 0));
   const extra = places - SHOWN - 1;
   return {
     says: `Everything aboard about the ${about} axis through the CG: mass × distance², and what each has about its own middle.`,
     head: ['', `Mass, ${mass.symbol}`, `Distance, ${arm.symbol}`, 'm·r², kg·m²', 'Its own, kg·m²'],
-    rows: rows.map(({ name, m, r, byArm, itself }) => [
+    rows: rows.map(({ name, m, r, ...row }) => [
       name,
       formatNumber(m, massPlaces + extra),
       formatNumber(r, armPlaces + extra),
-      text(byArm),
-      text(itself),
+      text(row.byArm),
+      text(row.itself),
     ]),
-    total: [
-      'Total',
-      '',
-      '',
-      text(rows.reduce((sum, { byArm }) => sum + byArm, 0)),
-      text(rows.reduce((sum, { itself }) => sum + itself, 0)),
+    total: ['Total', '', '', byArm, itself],
+    steps: [
+      'Inertia = all m·r² + all of their own',
+      `${byArm} + ${itself} = ${formatNumber(whole, SHOWN)} kg·m²`,
     ],
-    steps: ['Inertia = all m·r² + all of their own', `${total} → ${formatNumber(whole, SHOWN)} kg·m²`],
   };
 }

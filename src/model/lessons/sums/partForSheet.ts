@@ -62,12 +62,12 @@ function massSheet(
   );
   const [w = '', x = '', wanted = '', at = ''] = figures.map((figure) => formatNumber(figure, places));
   return {
-    says: `“${name}” balances everything else about the place where the CG shall be. Arms from ${start.name}.`,
+    says: `“${name}” balances everything else about the wanted CG. Arms from ${start.name}.`,
     head: ['', `${mass.symbol} and ${arm.symbol}`],
     rows: [
       ['Mass of everything else', w],
       ['Its CG', x],
-      ['Where the CG shall be', wanted],
+      ['Wanted CG', wanted],
       [`Where “${name}” is`, at],
     ],
     total: null,
@@ -92,12 +92,12 @@ function placeSheet(
   );
   const [w = '', x = '', wanted = '', m = ''] = figures.map((figure) => formatNumber(figure, places));
   return {
-    says: `“${name}” balances everything else about the place where the CG shall be. Arms from ${start.name}.`,
+    says: `“${name}” balances everything else about the wanted CG. Arms from ${start.name}.`,
     head: ['', `${mass.symbol} and ${arm.symbol}`],
     rows: [
       ['Mass of everything else', w],
       ['Its CG', x],
-      ['Where the CG shall be', wanted],
+      ['Wanted CG', wanted],
       [`Mass of “${name}”`, m],
     ],
     total: null,

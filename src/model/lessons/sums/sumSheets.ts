@@ -1,10 +1,10 @@
 import { shownText } from '../../document/names';
 import type { UnitSystem } from '../../units';
 import { type From, type WorkingSheet, workingSheet } from '../../words/workingSheet';
-import { benchAfter } from '../answer';
 import { benchBalance, changed, type LessonBench, startBench } from '../bench';
-import { estimateHere, needsEstimate } from '../quantity';
+import { estimateHere, figureAt, needsEstimate } from '../quantity';
 import type { Asked, Estimator, Lesson, Quantity } from '../types';
+import { heldTogether } from './heldTogether';
 import { inertiaSheet } from './inertiaSheet';
 import { liquidSheet } from './liquidSheet';
 import { neutralPointSheet } from './neutralPointSheet';
@@ -47,16 +47,16 @@ export function lessonSheets(
 /** The sums behind the answer to any question: after the change, and before it too where the two are held against each other. */
 export function askedSheets(bench: LessonBench, asked: Asked, wish: SheetWish): readonly TitledSheet[] {
   const { quantity, as, change } = asked;
-  const sheets: [string | null, WorkingSheet | null][] =
-    quantity.of === 'partFor'
-      ? [[null, quantitySheet(changed(bench, change), quantity, wish)]]
-      : as === 'value'
-        ? [[null, quantitySheet(benchAfter(bench, asked, wish.estimator), quantity, wish)]]
-        : [
-            ['Before', quantitySheet(bench, quantity, wish)],
-            ['After', quantitySheet(changed(bench, change), quantity, wish)],
-          ];
-  return sheets.flatMap(([title, sheet]) => (sheet ? [{ title, sheet }] : []));
+  const titled = (title: string | null, sheet: WorkingSheet | null) => (sheet ? [{ title, sheet }] : []);
+  const after = changed(bench, change);
+  if (quantity.of === 'partFor') return titled(null, quantitySheet(after, quantity, wish));
+  if (as === 'value') return titled(null, quantitySheet(after, quantity, wish));
+  const [first, last] = [quantitySheet(bench, quantity, wish), quantitySheet(after, quantity, wish)];
+  const { units, from, estimator = estimateHere } = wish;
+  const [was, is] = [figureAt(bench, quantity, estimator), figureAt(after, quantity, estimator)];
+  if (was === null || is === null || !last) return titled('Before', first);
+  const line = heldTogether(quantity, as, [was, is], units, from.mm);
+  return [...titled('Before', first), ...titled('After', { ...last, steps: [...last.steps, line] })];
 }
 
 /** The sum behind one figure of a bench; null where there is no such figure. */
