@@ -20,6 +20,8 @@ export interface AxisOfQuestion {
   readonly step: number;
   /** Where a value falls on the stage, px; null where the axis is of no place on it. */
   readonly onStage: ((value: number) => number) | null;
+  /** What is asked for is where the CG is, so the answer is its disc. */
+  readonly isOfCg: boolean;
   /** How much of a value the unit of the numerals is, and where they begin. */
   readonly size: number;
   readonly zero: number;
@@ -55,7 +57,7 @@ export function LessonAxis({ of, value, placed, onMove, answer, name }: LessonAx
         className="lesson-marker-value figure"
         style={{ translate: `${heldIn(markerPx, scale.widthPx)}px` }}
       >
-        {placed || answer !== null ? say(value) : '?'}
+        {placed || answer !== null ? say(value) : '‹ drag ›'}
       </span>
       <svg viewBox="-12 0 24 22" width="24" height="22" aria-hidden="true">
         <path d="M-9 0H9L0 20Z" />
@@ -152,7 +154,7 @@ interface AnswerProps {
  * What the figure is: live while it is tried; then it goes from the prediction to where it came to, and what lies between
  * is marked. It may lie beyond the axis' end.
  */
-function Answer({ of: { scale, say }, from, value, isLive }: AnswerProps) {
+function Answer({ of: { scale, say, isOfCg }, from, value, isLive }: AnswerProps) {
   const [there, setThere] = useState(isLive);
   useEffect(() => {
     const frame = requestAnimationFrame(() => setThere(true));
@@ -175,7 +177,7 @@ function Answer({ of: { scale, say }, from, value, isLive }: AnswerProps) {
         style={{ left: there ? atPx : fromPx, top: RULE_PX }}
       >
         <svg viewBox="-1.1 -1.1 2.2 2.2" width={2 * DISC_PX} height={2 * DISC_PX} aria-hidden="true">
-          <QuarteredDisc />
+          {isOfCg ? <QuarteredDisc /> : <circle className="lesson-dot" r="0.75" />}
         </svg>
         <span
           className="lesson-answer-value figure"

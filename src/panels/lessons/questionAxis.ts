@@ -25,6 +25,7 @@ export function questionAxis(
   return {
     ...axis,
     scale: scaleOf(axis, axes.widthPx, stage, kind === 'buttline' && view === 'front' ? -1 : 1),
+    isOfCg: quantity.of === 'cgStation' || quantity.of === 'cgButtline',
     onStage: stage && ((value) => axisToPx(stage, value)),
     size: measure ? ownUnit(measure, reading.units).size : 1,
     zero: kind === 'station' && isPlace ? reading.fromMm : 0,
