@@ -1,14 +1,5 @@
-import type { Reading } from '../../model/lessons/figureText';
-import { type Fillings, filled } from '../../model/lessons/fill';
-import type { Lesson } from '../../model/lessons/types';
-import type { Draft } from './Guided';
-
-/** What every stage has to speak with. */
-export interface Told {
-  readonly lesson: Lesson;
-  readonly reading: Reading;
-  readonly fillings: Fillings;
-}
+import { filled } from '../../model/lessons/fill';
+import type { Draft, Told } from './told';
 
 interface AskedProps extends Told {
   readonly draft: Draft;

@@ -4,8 +4,7 @@ import { figureText } from '../../model/lessons/figureText';
 import { answerFillings, filled } from '../../model/lessons/fill';
 import { type CheckReply, isRight } from '../../model/lessons/outcome';
 import { Icon } from '../icons';
-import type { Told } from './Asked';
-import type { Draft, WaysOn } from './Guided';
+import type { Draft, Told, WaysOn } from './told';
 
 interface CheckedProps extends Told, WaysOn {
   readonly answer: Answer;

@@ -14,26 +14,15 @@ import type { SeatOfLesson } from './lessonBench';
 import { benchFor, isRevealed, liveFigure } from './lessonCourse';
 import { Summed } from './Summed';
 import { Tried } from './Tried';
+import type { Draft, WaysOn } from './told';
 import { liveEstimator, useNow } from './useNow';
 import { useShownAxis } from './useShownAxis';
-
-export interface WaysOn {
-  readonly onLeave: () => void;
-  readonly onTake: () => void;
-  readonly next: { readonly title: string; open(): void } | null;
-}
 
 interface GuidedProps extends WaysOn {
   readonly lesson: Lesson;
   readonly seat: SeatOfLesson;
   readonly progress: LessonProgress;
   readonly onProgress: (progress: LessonProgress) => void;
-}
-
-/** Where a marker stands, and whether somebody has put it there. */
-export interface Draft {
-  readonly value: number;
-  readonly placed: boolean;
 }
 
 /** The five stages, one thing at a time: the stage, under it the axis, and under that the words with one button to go on. */

@@ -2,7 +2,7 @@ import type { Answer } from '../../model/lessons/answer';
 import { differenceText, figureText } from '../../model/lessons/figureText';
 import { filled, predictionFillings } from '../../model/lessons/fill';
 import { compared } from '../../model/lessons/outcome';
-import type { Told } from './Asked';
+import type { Told } from './told';
 
 interface HappenedProps extends Told {
   readonly guess: number;

@@ -1,4 +1,3 @@
-import { useId } from 'react';
 import { switchesOf } from '../../model/airframe/loadSwitches';
 import { itemById, structureById } from '../../model/document/edit';
 import { BARE_AIRFRAME_ID } from '../../model/document/ids';
@@ -11,6 +10,7 @@ import { useView } from '../../store/react';
 import { setAttitude } from '../../store/viewStore';
 import { SwitchSet } from '../loading/SwitchSet';
 import type { SeatOfLesson } from './lessonBench';
+import { Slide } from './Slide';
 import { useNow } from './useNow';
 
 interface StepControlsProps {
@@ -226,35 +226,3 @@ function Control({ seat, from, change }: ControlProps) {
 /** A round end for a slider that leaves room beyond what it is and what it shall be. */
 const roomFor = (measured: { readonly was: number; readonly shall: number } | undefined): number =>
   Math.max(100, Math.ceil(Math.max(measured?.was ?? 0, measured?.shall ?? 0) / 100 + 1) * 100);
-
-interface SlideProps {
-  readonly name: string;
-  readonly least: number;
-  readonly most: number;
-  readonly step: number;
-  readonly value: number;
-  readonly say: (value: number) => string;
-  readonly onSlide: (value: number) => void;
-}
-
-function Slide({ name, least, most, step, value, say, onSlide }: SlideProps) {
-  const id = useId();
-  return (
-    <div className="lesson-slide">
-      <label htmlFor={id}>{name}</label>
-      <input
-        id={id}
-        type="range"
-        min={least}
-        max={most}
-        step={step}
-        value={value}
-        aria-valuetext={say(value)}
-        onChange={({ target }) => onSlide(Number(target.value))}
-      />
-      <output className="figure" htmlFor={id}>
-        {say(value)}
-      </output>
-    </div>
-  );
-}

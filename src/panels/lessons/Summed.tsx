@@ -3,7 +3,7 @@ import { filled } from '../../model/lessons/fill';
 import { lessonSheets } from '../../model/lessons/sums/sumSheets';
 import { useView } from '../../store/react';
 import { SheetView } from '../sums/SheetView';
-import type { Told } from './Asked';
+import type { Told } from './told';
 
 interface SummedProps extends Told {
   readonly onDone: () => void;

@@ -3,10 +3,10 @@ import { changed, type LessonBench } from '../../model/lessons/bench';
 import { filled } from '../../model/lessons/fill';
 import { subjectOf } from '../../model/lessons/goals';
 import { benchAtStep, settled, stepState, wayOf } from '../../model/lessons/steps';
-import type { Told } from './Asked';
 import { GoalMeter } from './GoalMeter';
 import type { SeatOfLesson } from './lessonBench';
 import { StepControls } from './StepControls';
+import type { Told } from './told';
 import { liveEstimator, useNow } from './useNow';
 
 interface TriedProps extends Told {

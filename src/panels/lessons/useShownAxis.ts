@@ -4,9 +4,9 @@ import type { Lesson, Question } from '../../model/lessons/types';
 import type { LessonProgress } from '../../store/lessonProgress';
 import { useAxis, useCommitted, useView } from '../../store/react';
 import { fromWords } from '../measureFrom';
-import type { Draft } from './Guided';
 import type { ShownAxis } from './LessonSheet';
 import { questionAxis } from './questionAxis';
+import type { Draft } from './told';
 
 interface ShownAxisInput {
   readonly lesson: Lesson;
