@@ -27,6 +27,8 @@ export interface AxisOfQuestion {
   readonly zero: number;
   /** What the numerals count: "mm from the nose". */
   readonly unit: string;
+  /** What lies to the left and to the right; null where that is only less and more. */
+  readonly ends: readonly [left: string, right: string] | null;
   /** A value in words. */
   readonly say: (value: number) => string;
 }
@@ -98,7 +100,7 @@ export function LessonAxis({ of, value, placed, onMove, answer, name }: LessonAx
 }
 
 function Rule({ of, value }: { readonly of: AxisOfQuestion; readonly value: number }) {
-  const { scale, least, most, size, zero, unit } = of;
+  const { scale, least, most, size, zero, unit, ends: sides } = of;
   const ends = [axisToPx(scale.axis, least), axisToPx(scale.axis, most)];
   return (
     <svg className="lesson-rule" width={scale.widthPx} height={HIGH_PX} aria-hidden="true">
@@ -115,8 +117,13 @@ function Rule({ of, value }: { readonly of: AxisOfQuestion; readonly value: numb
         </g>
       ))}
       <text className="lesson-unit" x="14" y={HIGH_PX - 12}>
-        {unit}
+        {sides ? `◂ ${sides[0]} · ${unit}` : unit}
       </text>
+      {sides && (
+        <text className="lesson-unit-end" x={scale.widthPx - 14} y={HIGH_PX - 12}>
+          {sides[1]} ▸
+        </text>
+      )}
     </svg>
   );
 }

@@ -97,7 +97,8 @@ export function LessonPage({ listed, progress, onProgress, onLeave, next, action
                 aria-current={stage === progress.stage ? 'step' : undefined}
                 data-past={at < STAGES.indexOf(progress.stage) || undefined}
               >
-                <span className="figure">{at + 1}</span> {STAGE_NAMES[stage]}
+                <span className="figure">{at + 1}</span>{' '}
+                <span className="lesson-stage-name">{STAGE_NAMES[stage]}</span>
               </li>
             ))}
           </ol>

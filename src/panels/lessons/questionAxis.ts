@@ -1,4 +1,4 @@
-import { figureText, kindOf, measureOf, type Reading } from '../../model/lessons/figureText';
+import { type FigureKind, figureText, kindOf, measureOf, type Reading } from '../../model/lessons/figureText';
 import type { Question } from '../../model/lessons/types';
 import { ownUnit } from '../../model/units';
 import { type AxisState, axisToPx } from '../../store/axisStore';
@@ -30,6 +30,7 @@ export function questionAxis(
     size: measure ? ownUnit(measure, reading.units).size : 1,
     zero: kind === 'station' && isPlace ? reading.fromMm : 0,
     unit: unitOf(quantity, as, reading, from),
+    ends: endsOf(kind, view),
     say: (value) => figureText(value, { quantity, as }, reading),
   };
 }
@@ -56,5 +57,21 @@ function unitOf(
     case 'plusMinus':
     case 'volume':
       return symbol;
+  }
+}
+
+/** Seen from ahead the aircraft's right is to the left. */
+function endsOf(kind: FigureKind, view: View): AxisOfQuestion['ends'] {
+  switch (kind) {
+    case 'station':
+      return ['nose', 'tail'];
+    case 'buttline':
+      return view === 'front' ? ['right wing', 'left wing'] : ['left wing', 'right wing'];
+    case 'mass':
+    case 'margin':
+    case 'inertia':
+    case 'plusMinus':
+    case 'volume':
+      return null;
   }
 }
