@@ -18,8 +18,8 @@ const odd: readonly unknown[] = [
 ];
 
 /** One file, spoilt at one to four places, by bytes, by words or by what it says. */
-export function mutant(chance: Chance): Uint8Array {
-  const text = chance.pick(sources);
+export function mutant(chance: Chance, files: readonly string[] = sources): Uint8Array {
+  const text = chance.pick(files);
   const kind = chance.next();
   if (kind < 0.15) return spoiltBytes(new TextEncoder().encode(text), chance);
   if (kind < 0.3) return new TextEncoder().encode(spoiltTokens(text, chance));

@@ -4,6 +4,9 @@ import type { ChoiceQuestion, LessonFile, Question } from './types';
 /** How a prediction compares with what happened; each has its words in the lesson. */
 export type Comparison = Exclude<keyof LessonFile['outcome'], 'why'>;
 
+/** A marker goes by steps of tenths, which are not exact: so much beyond the tolerance is none, as a share of the figure. */
+const ROUNDING = 1e-9;
+
 /**
  * Whether a prediction was right within the tolerance; if not, whether it went the right way. Where nothing changes, any
  * change foretold is too much of it.
@@ -13,9 +16,10 @@ export function compared(
   { before, answer }: Answer,
   { within }: Pick<Question['axis'], 'within'>,
 ): Comparison {
-  if (Math.abs(predicted - answer) <= within) return 'right';
-  if (Math.abs(answer - before) <= within) return 'tooMuch';
-  if (Math.abs(predicted - before) <= within) return 'tooLittle';
+  const near = (a: number, b: number) => Math.abs(a - b) <= within + ROUNDING * Math.max(1, Math.abs(b));
+  if (near(predicted, answer)) return 'right';
+  if (near(answer, before)) return 'tooMuch';
+  if (near(predicted, before)) return 'tooLittle';
   if ((predicted - before) * (answer - before) < 0) return 'wrongWay';
   return Math.abs(predicted - before) < Math.abs(answer - before) ? 'tooLittle' : 'tooMuch';
 }

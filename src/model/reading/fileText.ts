@@ -36,7 +36,7 @@ export function textOf(bytes: Uint8Array, most?: number): TextRead {
 const NO_TEXT = fileFault(
   'the text of an aircraft',
   'bytes that are no text',
-  'This is no text file: expected an aircraft as the bench saves it, got bytes as of a picture or an archive.',
+  'This is no text file: expected a file as the bench saves it, got bytes as of a picture or an archive.',
 );
 
 function refused(looksLike: string, where = ''): TextRead {

@@ -23,7 +23,14 @@ function both(name: string) {
   const { question } = lesson.check;
   const found = answerOf(checkBench(lesson), question)!;
   const right = question.by === 'choice' ? question.options[rightOptions(question, found)[0]!]!.say : null;
-  return { json, aircraft: json.aircraft as JsonAircraft, lesson, main: lessonAnswer(lesson)!, check: found, right };
+  return {
+    json,
+    aircraft: json.aircraft as JsonAircraft,
+    lesson,
+    main: lessonAnswer(lesson)!,
+    check: found,
+    right,
+  };
 }
 
 const place = (json: { question: { change: { stationMm?: number; buttlineMm?: number }[] } }) =>
@@ -132,7 +139,12 @@ function macOf(json: JsonSurface) {
     [c0, x0] = [c1, x1];
   }
   const spanMm = 2 * json.panels.reduce((sum, panel) => sum + panel.spanMm, 0);
-  return { macMm: chord2 / area, lemacMm: chordLead / area, areaMm2: 2 * area, aspect: spanMm ** 2 / (2 * area) };
+  return {
+    macMm: chord2 / area,
+    lemacMm: chordLead / area,
+    areaMm2: 2 * area,
+    aspect: spanMm ** 2 / (2 * area),
+  };
 }
 
 interface JsonSurface {
@@ -173,8 +185,7 @@ describe('the neutral point', () => {
   test('a longer tail moves it aft, about as the same formula has it', () => {
     const slopes = (1 + 2 / wing.aspect) / (1 + 2 / tail.aspect);
     const longerMm = json.check.question.change[0].aftMm;
-    const byFormula =
-      slopes * (1 - 4 / (wing.aspect + 2)) * ((tail.areaMm2 * longerMm) / wing.areaMm2);
+    const byFormula = slopes * (1 - 4 / (wing.aspect + 2)) * ((tail.areaMm2 * longerMm) / wing.areaMm2);
     expect(check.answer / byFormula).toBeGreaterThan(0.7);
     expect(check.answer / byFormula).toBeLessThan(1.3);
     expect(right).toMatch(/aft/);

@@ -42,11 +42,13 @@ export function weights(aircraft: JsonAircraft, ml: Readonly<Record<string, numb
   return [
     { id: 'bare', g: bare.massG, at: [bare.stationMm, bare.buttlineMm] },
     ...parts.map(({ id, massG, positionMm: [x, y] }): Weight => ({ id, g: massG, at: [x, y] })),
-    ...tanks.map(({ id, emptyMassG, positionMm: [x, y] }): Weight => ({
-      id,
-      g: emptyMassG + (ml[id] ?? 0) * (fuel?.densityGPerMl ?? 0),
-      at: [x, y],
-    })),
+    ...tanks.map(
+      ({ id, emptyMassG, positionMm: [x, y] }): Weight => ({
+        id,
+        g: emptyMassG + (ml[id] ?? 0) * (fuel?.densityGPerMl ?? 0),
+        at: [x, y],
+      }),
+    ),
   ];
 }
 

@@ -1,0 +1,340 @@
+import { type Break, drop, set } from './breaks';
+
+/** Faults that the linter tells of a file that can be read. */
+export const unsound: readonly Break[] = [
+  [
+    'a part that is not aboard',
+    'see-saw',
+    set('question.change.0.itemId', 'pak'),
+    /^question › change\[0\] › itemId: expected a part or tank, got "pak"; there are motor, pack/,
+  ],
+  [
+    'a goal’s part that is not aboard',
+    'see-saw',
+    set('experiment.1.goal.change.itemId', 'pak'),
+    /^experiment\[1\] › goal › change › itemId: expected a part/,
+  ],
+  [
+    'a way’s part that is not aboard',
+    'offset-camera',
+    set('experiment.1.goal.way.0.itemId', 'pak'),
+    /^experiment\[1\] › goal › way\[0\] › itemId/,
+  ],
+  [
+    'a tank that is not aboard',
+    'header-tank',
+    set('question.quantity.tankId', 'aux'),
+    /^question › quantity › tankId: expected a tank, got "aux"; there are main, header/,
+  ],
+  [
+    'a surface that is not aboard',
+    'neutral-point',
+    set('check.question.change.0.pieceId', 'canard'),
+    /^check › question › change\[0\] › pieceId: expected a piece of structure, got "canard"/,
+  ],
+  [
+    'fuel where there is none',
+    'see-saw',
+    (j) => j.question.change.push({ do: 'fuel', leftPct: 0 }),
+    /^question › change\[1\]: expected an aircraft with a tank and fuel/,
+  ],
+  [
+    'a switch that there is not',
+    'see-saw',
+    set('begin', [{ do: 'switch', switchId: 'canopy', positionId: 'off' }]),
+    /^begin\[0\] › switchId: expected a switch, got "canopy"; there is none/,
+  ],
+  [
+    'a reference point that there is not',
+    'see-saw',
+    set('question.from', 'tail'),
+    /^question › from: expected a reference point, got "tail"; there are nose/,
+  ],
+  [
+    'a first choice that is not aboard',
+    'see-saw',
+    set('look.select', 'x'),
+    /^look › select: expected something aboard, got "x"/,
+  ],
+  [
+    'a figure with a name of the engine’s',
+    'nose-grams',
+    set('figures.0.name', 'answer'),
+    /^figures\[0\].* › name: “answer” is a name of the engine’s/,
+  ],
+  [
+    'two figures of one name',
+    'nose-grams',
+    (j) => j.figures.push(j.figures[0]),
+    /^figures\[1\].* › name: “behind” is the name of a figure before it/,
+  ],
+  [
+    '“solved” with nothing to solve',
+    'see-saw',
+    set('experiment.0.goal.change', { do: 'solved' }),
+    /“solved” needs a question that looks for a part/,
+  ],
+  [
+    'a station to move the CG sideways',
+    'offset-camera',
+    set('check.question.quantity.solve', 'station'),
+    /a part's station has no say in the buttline of the CG/,
+  ],
+  [
+    'an axis from right to left',
+    'see-saw',
+    set('question.axis.most', 200),
+    /^question › axis › most: expected more than the least, 300, got 200/,
+  ],
+  [
+    'a marker off its axis',
+    'see-saw',
+    set('question.axis.start', 500),
+    /^question › axis › start: expected a place on the axis, 300 to 440, got 500/,
+  ],
+  [
+    'a step longer than the tolerance',
+    'see-saw',
+    set('question.axis.step', 9),
+    /step no longer than the tolerance, 8, got 9/,
+  ],
+  [
+    'a tolerance that is half the axis',
+    'see-saw',
+    set('question.axis.within', 70),
+    /at most a quarter of the axis, 35, got 70/,
+  ],
+  [
+    'an answer off the axis',
+    'see-saw',
+    set('question.axis.most', 364),
+    /the answer, 368\.3, is not on the axis; expected it between 300 and 364/,
+  ],
+  [
+    'a marker that starts right',
+    'see-saw',
+    set('question.axis.start', 365),
+    /the marker starts at 365, which is right already \(368\.3, within 8\)/,
+  ],
+  [
+    'a change that changes nothing',
+    'see-saw',
+    set('question.change', []),
+    /^question › change: nothing changes \(339\.5, then 339\.5/,
+  ],
+  [
+    'a claim that nothing changes',
+    'see-saw',
+    set('question.changesNothing', true),
+    /^question › changesNothing: it says that nothing changes, and station goes from 339\.5 to 368\.3/,
+  ],
+  [
+    'an answer that nobody finds',
+    'nose-grams',
+    set('question.quantity.wanted.value', 30),
+    /^question: the engine finds no such figure/,
+  ],
+  [
+    'a part that cannot bring it about',
+    'nose-grams',
+    set('question.quantity.wanted.value', 600),
+    /^question: the engine finds no such figure/,
+  ],
+  [
+    'a named figure that there is not',
+    'nose-grams',
+    (j) => {
+      j.figures[0].quantity = { of: 'margin' };
+      j.aircraft.structure = [];
+      j.aircraft.bareAirframe = null;
+    },
+    /^figures\[0\].*the engine finds no such figure/,
+  ],
+  [
+    'no right option',
+    'see-saw',
+    set('check.question.options.1.most', 1),
+    /the engine's figure is 2\.4; expected one option to be right, got none/,
+  ],
+  [
+    'two right options',
+    'see-saw',
+    set('check.question.options.0.least', 2),
+    /expected one option to be right, got 2 of them/,
+  ],
+  [
+    'an option that is always right',
+    'see-saw',
+    drop('check.question.options.2.most'),
+    /options\[2\]: expected a least or a most/,
+  ],
+  [
+    'an option of no range',
+    'see-saw',
+    set('check.question.options.1.least', 30),
+    /options\[1\]: expected a least below the most, got 30 and 10/,
+  ],
+  [
+    'a check that is the lesson again',
+    'header-tank',
+    set('check.question.change.0.leftPct', 50),
+    /^check › question: it asks what the lesson asked/,
+  ],
+  [
+    'a goal that is met already',
+    'see-saw',
+    set('experiment.0.goal.change.stationMm', 190),
+    /^experiment\[0\] › goal: it is met already/,
+  ],
+  [
+    'a goal out of reach',
+    'neutral-point',
+    set('experiment.1.goal.least', 15.5),
+    /^experiment\[1\] › goal: its own way does not reach it/,
+  ],
+  [
+    'a goal upside down',
+    'neutral-point',
+    set('experiment.1.goal.least', 20),
+    /^experiment\[1\] › goal: expected a least below the most/,
+  ],
+  [
+    'a locked part to be moved',
+    'see-saw',
+    set('aircraft.parts.1.locked', true),
+    /“Flight pack” is locked and cannot be moved/,
+  ],
+  [
+    'a rail across',
+    'see-saw',
+    set('experiment.0.rail', 'buttline'),
+    /the rail runs along the buttline, and “Flight pack” has to change its station/,
+  ],
+  [
+    'a grid that steps past',
+    'see-saw',
+    set('aircraft.gridMm', 100),
+    /the grid of 100 mm steps past 310\.0 mm by 10\.0 mm; expected at most 3 mm/,
+  ],
+  [
+    'a step to a bench that no file may hold',
+    'header-tank',
+    set('experiment.0.goal.change', { do: 'start', tankId: 'main', ml: 900 }),
+    /after it the aircraft is not sound: tanks\[0\]/,
+  ],
+  [
+    'no step that shows the answer',
+    'see-saw',
+    set('experiment.0.goal.change.stationMm', 300),
+    /^experiment: no step shows what was predicted/,
+  ],
+  [
+    'a placeholder of nobody',
+    'see-saw',
+    set('outcome.right', 'You said {guess}.'),
+    /^outcome › right: nothing fills \{guess\} here; expected a measure such as \{300 mm\}, or one of \{before\}/,
+  ],
+  [
+    'the answer in the question',
+    'see-saw',
+    (j) => (j.question.ask += ' Is it {answer}?'),
+    /^question › ask: nothing fills \{answer\} here/,
+  ],
+  [
+    'a prediction before there is one',
+    'see-saw',
+    set('experiment.0.after', 'You said {predicted}.'),
+    /^experiment\[0\] › after: nothing fills \{predicted\}/,
+  ],
+  ['a brace alone', 'see-saw', set('closing', 'It is {answer.'), /^closing: a brace stands alone/],
+  [
+    'a bare measure',
+    'see-saw',
+    set('closing', 'It went 120 mm aft.'),
+    /^closing: “120 mm” would stay as it is for inches/,
+  ],
+  [
+    'an answer that was typed',
+    'see-saw',
+    set('closing', 'It came to {station 368 mm}.'),
+    /^closing: \{station 368 mm\} is the answer; expected \{answer\}/,
+  ],
+  [
+    'how far it moved, of how many times',
+    'inertia-and-gyro',
+    set('closing', 'It grew by {moved}.'),
+    /^closing: the question asks how many times as much; expected \{answer\}/,
+  ],
+  [
+    'a sentence without end',
+    'see-saw',
+    set('closing', `${'A pack is a pack and '.repeat(5)}no more.`),
+    /^closing: a sentence has 32 words; expected at most 20/,
+  ],
+  [
+    'an abbreviation',
+    'see-saw',
+    set('closing', 'Ask your AUW first.'),
+    /^closing: “AUW” is an abbreviation that nothing explains/,
+  ],
+  [
+    'a word of the trade',
+    'see-saw',
+    set('closing', 'Mind the decalage.'),
+    /^closing: “decalage” is a word that nothing explains/,
+  ],
+  [
+    'a long word',
+    'see-saw',
+    set('closing', 'That is counterintuitive.'),
+    /^closing: “counterintuitive” is a long word/,
+  ],
+  ['a filler', 'see-saw', set('closing', 'It is basically a see-saw.'), /^closing: “basically” says nothing/],
+  [
+    'a passive',
+    'see-saw',
+    set('closing', 'The pack should be moved.'),
+    /^closing: “should be moved” hides who does it/,
+  ],
+  ['no full stop', 'see-saw', set('closing', 'It balances'), /^closing: expected a full stop/],
+  [
+    'more to read than there is time',
+    'see-saw',
+    (j) => {
+      j.outcome.why = 'It is so. '.repeat(59);
+      j.sum.intro = j.outcome.why;
+      j.closing = j.outcome.why;
+    },
+    /^minutes: there are \d+ words to read, which takes \d\.\d minutes; expected at most 3/,
+  ],
+  [
+    'no caution for a pack',
+    'see-saw',
+    set('cautions', ['estimates', 'last-word', 'first-flight']),
+    /^cautions: the caution "lithium" is missing/,
+  ],
+  [
+    'no caution for a CG that goes aft',
+    'see-saw',
+    set('cautions', ['estimates', 'last-word', 'lithium']),
+    /^cautions: the caution "first-flight" is missing; the lesson moves the CG aft/,
+  ],
+  [
+    'no caution for fuel',
+    'header-tank',
+    (j) => (j.cautions = j.cautions.filter((id: string) => id !== 'fuel')),
+    /the caution "fuel" is missing/,
+  ],
+  [
+    'no caution for lead',
+    'nose-grams',
+    (j) => (j.cautions = j.cautions.filter((id: string) => id !== 'lead')),
+    /the caution "lead" is missing/,
+  ],
+  [
+    'no word of who has the last one',
+    'see-saw',
+    set('cautions', ['estimates', 'first-flight', 'lithium']),
+    /the caution "last-word" is missing/,
+  ],
+];
