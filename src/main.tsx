@@ -5,6 +5,7 @@ import { createAutosave } from './files/autosave';
 import { createFileMenu, type Demo } from './files/fileMenu';
 import { browserPickers } from './files/filePickers';
 import { createKeptShelf } from './files/keptShelf';
+import { lessonHere } from './files/lessons/lessonHere';
 import { readPreferences, writePreferences } from './files/preferences';
 import { placeAtStart, startUp } from './files/startUp';
 import { pageStorage, tabStorage } from './files/storage';
@@ -68,7 +69,7 @@ const start = startUp(createAutosave(pageStorage, wanted ?? undefined), pageStor
 if (start.stopped && start.mayKeep && wanted) createAutosave(pageStorage, wanted).clear();
 const bench = createBench(
   start.aircraft ?? (start.stopped ? blankAircraft() : readDemo(sandmartin)),
-  readPreferences(pageStorage),
+  { ...readPreferences(pageStorage), ...(lessonHere(tabStorage) !== null && { place: 'lessons' as const }) },
   // Anything but what was kept there takes a place of its own; so does all where keeping would write over a damaged copy.
   start.aircraft && wanted && start.mayKeep ? wanted : undefined,
 );
@@ -99,6 +100,10 @@ const Stage = later(
   (module) => module.Stage,
   { place: 'The stage' },
 );
+const lessons = createPiece(
+  () => import('./lessonRoom'),
+  ({ lessonRoom }) => lessonRoom(pickers),
+);
 
 declare global {
   interface Window {
@@ -113,7 +118,7 @@ if (!root) throw new Error('index.html has no element with the id "root"');
 createRoot(root).render(
   <StrictMode>
     <BenchContext.Provider value={bench}>
-      <App stage={<Stage trouble={StageTrouble} />} files={{ ...files, fleet }} />
+      <App stage={<Stage trouble={StageTrouble} />} files={{ ...files, fleet, lessons }} />
     </BenchContext.Provider>
   </StrictMode>,
 );

@@ -39,22 +39,32 @@ const askMesh = workerClient<MeshAsk, MeshReading>(
   { search: 'The reading of the mesh', purpose: 'meshes', silentS: 120 },
 );
 
-/** Gives the bench the workers that do what is too slow for a drag frame. Each is opened when it is first asked. */
-export function startSolvers(bench: Bench): void {
+/**
+ * Gives a bench the workers that do what is too slow for a drag frame. Each is opened when it is first asked. Returns how
+ * to let go of a bench that does not last as long as the page.
+ */
+export function startSolvers(bench: Bench): () => void {
+  let left = false;
+  const stops: (() => void)[] = [];
   bench.fit.start(fitSearcher(askFit));
   bench.mesh.start((ask, signal) => askMesh(ask, { signal }));
   // After the first paint: the bench shows before the worker is even fetched.
   requestAnimationFrame(() =>
     setTimeout(() => {
+      if (left) return;
       bench.stability.start((input, detail) => askStability({ input, detail }));
       bench.rest.start((aircraft, down, signal) => askLoads({ aircraft, down }, { signal }));
       bench.verdict.start((aircraft, given, spoken) => askAdvice({ aircraft, given, spoken }));
       bench.compare.start((aircraft, down, onProgress, signal) =>
         askVariants({ aircraft, down }, { onProgress, signal }),
       );
-      startLater(bench);
+      stops.push(...startLater(bench));
     }),
   );
+  return () => {
+    left = true;
+    for (const stop of stops) stop();
+  };
 }
 
 /** What the bench can show without: where things may sit, and how sure the balance is. */
@@ -67,24 +77,39 @@ const judgingPiece = createPiece(
   (module) => module.judging,
 );
 
-function startLater(bench: Bench): void {
+function startLater(bench: Bench): readonly (() => void)[] {
   const { place, rest, fit } = bench;
-  whenThere(
-    bench,
-    atFirstRest,
-    'What works out where things may sit, and how sure the balance is,',
-    (parts) => {
-      place.start(parts.placing);
-      rest.startCertainty(parts.certaintyOf);
-    },
-  );
-  whenThere(bench, judgingPiece, 'What judges whether everything fits', fit.startJudge);
+  return [
+    whenThere(
+      bench,
+      atFirstRest,
+      'What works out where things may sit, and how sure the balance is,',
+      (parts) => {
+        place.start(parts.placing);
+        rest.startCertainty(parts.certaintyOf);
+      },
+    ),
+    whenThere(bench, judgingPiece, 'What judges whether everything fits', fit.startJudge),
+  ];
 }
 
-/** Fetches a piece and starts what it is for; when it does not come, says what is missing and fetches it when asked. */
-function whenThere<T>({ notice }: Bench, piece: Piece<T>, what: string, start: (piece: T) => void): void {
-  piece.subscribe(() => {
-    const { piece: there, failure } = piece.get();
+/**
+ * Fetches a piece and starts what it is for; when it does not come, says what is missing and fetches it when asked.
+ * Returns how to stop waiting for it.
+ */
+function whenThere<T>(
+  { notice }: Bench,
+  piece: Piece<T>,
+  what: string,
+  start: (piece: T) => void,
+): () => void {
+  const there = piece.get().piece;
+  if (there !== null) {
+    start(there);
+    return () => {};
+  }
+  const stop = piece.subscribe(() => {
+    const { piece: fetched, failure } = piece.get();
     if (failure)
       notice.tell({
         about: what,
@@ -93,7 +118,8 @@ function whenThere<T>({ notice }: Bench, piece: Piece<T>, what: string, start: (
         actions: [{ label: 'Retry', run: piece.retry }],
       });
     else notice.drop(what);
-    if (there !== null) start(there);
+    if (fetched !== null) start(fetched);
   });
   piece.want();
+  return stop;
 }

@@ -1,48 +1,26 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import './theme.css';
 import './controls.css';
-import './layout/layout.css';
-import { useBench, useFleet, useMeshInHand, usePlace, useTrace, useView } from '../store/react';
-import { Beam } from './beam/Beam';
-import { Burn } from './burn/Burn';
-import { Card } from './card/Card';
+import { useBench, useView } from '../store/react';
 import type { FileActions } from './fileActions';
 import { FilesContext } from './filesContext';
 import { later } from './later';
-import { type Turn, Turns } from './layout/Turns';
-import { LoadSwitches } from './loading/LoadSwitches';
-import { Manifest } from './manifest/Manifest';
+import type { Turn } from './layout/Turns';
 import { Notices } from './Notices';
 import type { OpenDialog } from './openDialog';
 import { PlaceShown } from './places/PlaceNav';
+import { StageContext } from './stageContext';
 import { TopBar } from './top/TopBar';
 import { Boundary } from './trouble/Boundary';
 import { VerdictPlace } from './trouble/VerdictPlace';
-import { useNudge } from './useNudge';
 import { useShortcuts } from './useShortcuts';
 import { useTheme } from './useTheme';
-import { ViewSwitch } from './ViewSwitch';
-import { VariantChoice } from './variants/VariantChoice';
+import { WorkBench } from './WorkBench';
 
 const Cautions = later(
   () => import('./Cautions'),
   (module) => module.Cautions,
   { place: 'The list of cautions' },
-);
-const ArrangeSheet = later(
-  () => import('./place/ArrangeSheet'),
-  (module) => module.ArrangeSheet,
-  { place: 'Arrange' },
-);
-const RevisionsSheet = later(
-  () => import('./revisions/RevisionsSheet'),
-  (module) => module.RevisionsSheet,
-  { place: 'The revisions' },
-);
-const TraceSheet = later(
-  () => import('./trace/TraceSheet'),
-  (module) => module.TraceSheet,
-  { place: 'The sheet of the drawing' },
 );
 const Shortcuts = later(
   () => import('./Shortcuts'),
@@ -75,21 +53,9 @@ function Places({ stage, files }: AppProps) {
   const [sheet, setSheet] = useState<OpenDialog>(null);
   const [turn, setTurn] = useState<Turn>('stage');
   const bench = useBench();
-  const nudge = useNudge();
   const away = useView(({ place }) => place !== 'bench');
-  const looksAtMesh = useMeshInHand() !== null;
-  const arranging = usePlace((place) => place.open);
-  const tracing = useTrace(({ api }) => api.getState().open);
-  const revising = useFleet((fleet) => fleet.revisionsOpen);
   useTheme();
   useShortcuts({ openShortcuts: () => setSheet('shortcuts'), save: () => void files.saveFile() });
-  useEffect(() => {
-    // However it came, by the dialog or dropped on the page, it is read on the card.
-    if (looksAtMesh) setTurn('card');
-  }, [looksAtMesh]);
-  useEffect(() => {
-    if (tracing) setTurn('stage');
-  }, [tracing]);
   useEffect(() => {
     const window = globalThis.matchMedia(LOW_WINDOW);
     const tell = () => bench.view.setState({ lowWindow: window.matches });
@@ -106,56 +72,12 @@ function Places({ stage, files }: AppProps) {
         </Boundary>
         <VerdictPlace />
       </header>
-      <main className="bench" inert={away}>
-        <section className="stage" data-testid="stage" aria-label="Stage">
-          {/* biome-ignore lint/a11y/useSemanticElements: a drawing is no fieldset */}
-          <div
-            className="stage-picture"
-            role="group"
-            // biome-ignore lint/a11y/noNoninteractiveTabindex: the arrow keys move what is selected
-            tabIndex={0}
-            aria-label="Stage. Arrow keys move the selected thing, square brackets select the next one."
-            {...nudge}
-          >
-            <Boundary place="The stage">{stage}</Boundary>
-          </div>
-          <ViewSwitch />
-          {tracing && <TraceSheet />}
-          <Boundary place="The row of switches">
-            <LoadSwitches variants={<VariantChoice />} />
-          </Boundary>
-        </section>
-        <section className="beam-place" aria-label="Beam and burn">
-          <Boundary place="The beam">
-            <Beam />
-          </Boundary>
-          <Boundary place="The burn">
-            <Burn />
-          </Boundary>
-        </section>
-        <Turns turn={turn} onTurn={setTurn} />
-        <section className="manifest-place" data-testid="manifest" aria-label="Manifest">
-          <Boundary place="The manifest">
-            <Manifest onOpenCard={() => setTurn('card')} />
-          </Boundary>
-        </section>
-        <section className="card-place" data-testid="card" aria-label="Card">
-          <Boundary place="The card">
-            <Card onClose={() => bench.view.setState({ selectedId: null })} />
-          </Boundary>
-        </section>
-        {arranging && (
-          <section className="arrange-place" data-testid="arrange" aria-label="Arrange">
-            <ArrangeSheet />
-          </section>
-        )}
-        {revising && (
-          <section className="arrange-place" data-testid="revisions" aria-label="Revisions">
-            <RevisionsSheet />
-          </section>
-        )}
+      <main className="bench" data-tab={turn} inert={away}>
+        <WorkBench stage={stage} turn={turn} onTurn={setTurn} />
       </main>
-      <PlaceShown />
+      <StageContext value={stage}>
+        <PlaceShown />
+      </StageContext>
       {sheet === 'cautions' && <Cautions onClose={() => setSheet(null)} />}
       {sheet === 'shortcuts' && <Shortcuts onClose={() => setSheet(null)} />}
     </div>

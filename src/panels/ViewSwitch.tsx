@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import { useBench, useView } from '../store/react';
 import type { View } from '../store/viewStore';
 
@@ -11,6 +12,7 @@ export const views: readonly { readonly view: View; readonly label: string }[] =
 /** Which way the stage is looked at. */
 export function ViewSwitch() {
   const bench = useBench();
+  const group = useId();
   const current = useView((state) => state.view);
   return (
     <div className="view-switch" role="radiogroup" aria-label="View">
@@ -18,7 +20,7 @@ export function ViewSwitch() {
         <label key={view}>
           <input
             type="radio"
-            name="view"
+            name={group}
             value={view}
             checked={view === current}
             onChange={() => bench.view.setState({ view })}

@@ -1,6 +1,7 @@
 import type { ShelfPart } from '../model/airframe/shelf';
 import type { Piece } from '../store/piece';
 import type { FleetActions } from './fleetActions';
+import type { LessonActions } from './lessonActions';
 
 /** One thing wrong with a file: where, what was expected there and what came. */
 export interface ReadingFault {
@@ -76,4 +77,5 @@ export interface FileActions {
   readonly demos: readonly DemoAircraft[];
   /** The fleet, which is opened after the first paint. */
   readonly fleet: Piece<FleetActions>;
+  readonly lessons: Piece<LessonActions>;
 }

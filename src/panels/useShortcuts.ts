@@ -22,6 +22,8 @@ export function useShortcuts({ openShortcuts, save }: Openers): void {
     const onKey = (event: KeyboardEvent) => {
       if (event.defaultPrevented || isTyping(event.target)) return;
       const { document: history, view } = bench;
+      // The lessons have a bench of their own, whose keys these are.
+      if (view.getState().place === 'lessons' && event.key !== '?') return;
       if ((event.ctrlKey || event.metaKey) && !event.altKey) {
         const key = event.key.toLowerCase();
         if (key === 'y' || (key === 'z' && event.shiftKey)) history.redo();

@@ -11,7 +11,15 @@ import { createCalmStore } from './calmStore';
 
 export type View = 'free' | 'side' | 'top' | 'front';
 /** The bench itself, and the places that lie over it. */
-export type PlaceId = 'bench' | 'power' | 'variants' | 'weigh-in' | 'build-sheet' | 'fleet' | 'begin';
+export type PlaceId =
+  | 'bench'
+  | 'power'
+  | 'variants'
+  | 'weigh-in'
+  | 'build-sheet'
+  | 'fleet'
+  | 'lessons'
+  | 'begin';
 export type Theme = 'system' | 'light' | 'dark';
 
 /** What the stage says beside the aircraft itself; each has one switch, and is remembered. */

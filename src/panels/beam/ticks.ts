@@ -11,7 +11,7 @@ export interface Tick {
 const APART_PX = 62;
 
 /** 1, 2 or 5 times a power of ten, at least `atLeast`; with how many parts it is divided into. */
-function roundStep(atLeast: number): { readonly step: number; readonly parts: number } {
+export function roundStep(atLeast: number): { readonly step: number; readonly parts: number } {
   const power = 10 ** Math.floor(Math.log10(atLeast));
   for (const [times, parts] of [
     [1, 5],

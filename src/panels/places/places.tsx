@@ -53,6 +53,15 @@ export const places: readonly Place[] = [
     ),
   },
   {
+    id: 'lessons',
+    label: 'Lessons',
+    Place: later(
+      () => import('../lessons/Lessons'),
+      (module) => module.Lessons,
+      { place: 'The lessons', meanwhile },
+    ),
+  },
+  {
     id: 'begin',
     label: null,
     Place: later(

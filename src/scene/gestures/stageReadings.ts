@@ -3,6 +3,7 @@ import type { Snapped } from '../../interaction/snap';
 import { itemById } from '../../model/document/edit';
 import { formatLength } from '../../model/units';
 import type { Bench } from '../../store/bench';
+import { layerShown } from '../../store/viewStore';
 
 const VIEWS = {
   free: 'Free view',
@@ -41,11 +42,15 @@ function cgReading(bench: Bench): string | null {
   return `${cg}, in the target band`;
 }
 
+/** Whether the stage shows the CG: whoever hears the stage is told no more than it shows. */
+const showsCg = ({ view }: Bench): boolean => layerShown(view.getState(), 'cg');
+
 /** What a person who does not see the stage is told of it. */
 export function stageSummary(bench: Bench): string {
   const { name } = bench.document.current();
   const { estimate, estimateFresh } = bench.balance.get();
   const where = VIEWS[bench.view.getState().view];
+  if (!showsCg(bench)) return `${where} of ${name}.`;
   const cg = cgReading(bench);
   if (!cg) return `${where} of ${name}. Nothing has a mass yet, so there is no CG.`;
   const neutral =
@@ -79,7 +84,7 @@ export function movedReading(bench: Bench, itemId: string, along: number): strin
   const { station, buttline, waterline } = readingOf(bench, item.positionMm);
   const clash = bench.fit.clashName(itemId);
   const into = clash ? `, in the way of ${clash}` : '';
-  const cg = cgReading(bench);
+  const cg = showsCg(bench) ? cgReading(bench) : null;
   const others = along > 0 ? `, with ${along} more,` : '';
   const place = `${item.name}${others} at station ${station}${fromWords(bench)}, buttline ${buttline}, waterline ${waterline}${into}.`;
   return cg ? `${place} ${cg}.` : place;

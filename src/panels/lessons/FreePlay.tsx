@@ -1,0 +1,36 @@
+import { useContext, useState } from 'react';
+import { useBench } from '../../store/react';
+import type { Turn } from '../layout/Turns';
+import { StageContext } from '../stageContext';
+import { VerdictPlace } from '../trouble/VerdictPlace';
+import { useShortcuts } from '../useShortcuts';
+import { WorkBench } from '../WorkBench';
+
+/** The whole bench with the lesson's aircraft on it. */
+export function FreePlay() {
+  const stage = useContext(StageContext);
+  const [turn, setTurn] = useState<Turn>('stage');
+  useLessonKeys();
+  return (
+    <div className="lesson-freely">
+      <VerdictPlace />
+      <div className="bench" data-tab={turn}>
+        <WorkBench stage={stage} turn={turn} onTurn={setTurn} />
+      </div>
+    </div>
+  );
+}
+
+/** The bench's keys, on the lesson's bench. What would save the aircraft says where it goes instead. */
+export function useLessonKeys(): void {
+  const { notice } = useBench();
+  useShortcuts({
+    openShortcuts: () => {},
+    save: () =>
+      notice.tell({
+        about: 'lesson',
+        tone: 'done',
+        text: 'A lesson keeps your place by itself. To keep its aircraft, try it freely and take it to the bench.',
+      }),
+  });
+}

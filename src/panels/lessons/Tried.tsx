@@ -1,0 +1,85 @@
+import { useLayoutEffect, useState } from 'react';
+import { changed, type LessonBench } from '../../model/lessons/bench';
+import { filled } from '../../model/lessons/fill';
+import { subjectOf } from '../../model/lessons/goals';
+import { benchAtStep, settled, stepState, wayOf } from '../../model/lessons/steps';
+import { GoalMeter } from './GoalMeter';
+import type { SeatOfLesson } from './lessonBench';
+import { StepControls } from './StepControls';
+import type { Told } from './told';
+import { liveEstimator, useNow } from './useNow';
+
+interface TriedProps extends Told {
+  readonly seat: SeatOfLesson;
+  readonly steps: number;
+  readonly onStep: (steps: number) => void;
+  readonly onDone: () => void;
+}
+
+/** The experiment, step by step, by hand on the live bench. */
+export function Tried({ lesson, reading, fillings, seat, steps, onStep, onDone }: TriedProps) {
+  const { experiment } = lesson;
+  const index = Math.min(steps, experiment.length - 1);
+  const step = experiment[index]!;
+  const [from, setFrom] = useState<LessonBench>(() => benchAtStep(lesson, index));
+  const now = useNow(seat);
+  const state = stepState(lesson, { index, from }, now, reading, liveEstimator(seat.bench));
+  const way = wayOf(lesson, step);
+  const isLast = index === experiment.length - 1;
+
+  useLayoutEffect(() => {
+    const { rail } = step;
+    seat.holdTo(rail ?? null);
+    const [first] = wayOf(lesson, step);
+    const subject = first ? subjectOf(first) : '';
+    const aboard = [...seat.now().aircraft.parts, ...seat.now().aircraft.tanks];
+    seat.bench.view.setState({ selectedId: aboard.some(({ id }) => id === subject) ? subject : null });
+    return () => seat.holdTo(null);
+  }, [lesson, seat, step]);
+
+  const goOn = () => {
+    const after = settled(lesson, { index, from }, seat.now());
+    seat.putOn(after);
+    if (isLast) return onDone();
+    setFrom(after);
+    onStep(index + 1);
+  };
+  return (
+    <>
+      <div className="lesson-says">
+        {experiment.length > 1 && (
+          <p className="lesson-count">
+            Step {index + 1} of {experiment.length}
+          </p>
+        )}
+        <h3 tabIndex={-1}>{filled(step.do, fillings, reading)}</h3>
+      </div>
+      <div className="lesson-does">
+        <StepControls key={index} seat={seat} from={from} way={way} />
+        <GoalMeter goal={step.goal} way={way} from={from} now={now} done={state.done} />
+        <p className="lesson-hint" role="status" data-kind={state.done ? 'done' : state.hint?.kind}>
+          {state.done
+            ? step.after
+              ? filled(step.after, fillings, reading)
+              : 'That is it.'
+            : state.hint?.says}
+        </p>
+        <p className="lesson-go">
+          <button type="button" className="button strong lesson-next" disabled={!state.done} onClick={goOn}>
+            {isLast ? 'Hold it against my prediction' : 'Next step'}
+          </button>
+          {state.hint?.kind === 'other' && (
+            <button type="button" className="button" onClick={() => seat.putOn(from)}>
+              Put it all back
+            </button>
+          )}
+          {!state.done && (
+            <button type="button" className="link lesson-show" onClick={() => seat.putOn(changed(from, way))}>
+              Show me
+            </button>
+          )}
+        </p>
+      </div>
+    </>
+  );
+}
