@@ -15,6 +15,7 @@ import { Manifest } from './manifest/Manifest';
 import { Notices } from './Notices';
 import type { OpenDialog } from './openDialog';
 import { PlaceShown } from './places/PlaceNav';
+import { Words } from './Term';
 import { TopBar } from './top/TopBar';
 import { Boundary } from './trouble/Boundary';
 import { VerdictPlace } from './trouble/VerdictPlace';
@@ -157,6 +158,7 @@ function Places({ stage, files }: AppProps) {
       </main>
       <PlaceShown />
       {sheet === 'cautions' && <Cautions onClose={() => setSheet(null)} />}
+      {sheet === 'words' && <Words onClose={() => setSheet(null)} />}
       {sheet === 'shortcuts' && <Shortcuts onClose={() => setSheet(null)} />}
     </div>
   );

@@ -139,6 +139,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'begin',
     'history',
     'words',
+    'glossary',
     'sheet',
     'reading',
   ],

@@ -55,6 +55,7 @@ export function MenuSheet({ files, onSheet, onChoose, onOpen, onTake, onPick }: 
       <Settings />
       <ul>
         <MenuItem onPick={() => onSheet('cautions')}>Before the first flight</MenuItem>
+        <MenuItem onPick={() => onSheet('words')}>Words</MenuItem>
         <MenuItem onPick={() => onSheet('shortcuts')}>Keys</MenuItem>
       </ul>
     </>
