@@ -113,7 +113,7 @@ if (!root) throw new Error('index.html has no element with the id "root"');
 createRoot(root).render(
   <StrictMode>
     <BenchContext.Provider value={bench}>
-      <App stage={<Stage trouble={StageTrouble} />} files={{ ...files, fleet }} />
+      <App stage={<Stage trouble={StageTrouble} />} files={{ ...files, fleet }} start={startSolvers} />
     </BenchContext.Provider>
   </StrictMode>,
 );

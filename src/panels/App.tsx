@@ -1,7 +1,8 @@
-import { type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import './theme.css';
 import './controls.css';
 import './layout/layout.css';
+import type { Bench } from '../store/bench';
 import { useBench, useFleet, useMeshInHand, usePlace, useTrace, useView } from '../store/react';
 import { Beam } from './beam/Beam';
 import { Burn } from './burn/Burn';
@@ -15,6 +16,7 @@ import { Manifest } from './manifest/Manifest';
 import { Notices } from './Notices';
 import type { OpenDialog } from './openDialog';
 import { PlaceShown } from './places/PlaceNav';
+import { ShowContext } from './showContext';
 import { Words } from './Term';
 import { TopBar } from './top/TopBar';
 import { Boundary } from './trouble/Boundary';
@@ -54,6 +56,7 @@ const Shortcuts = later(
 interface AppProps {
   readonly stage: ReactNode;
   readonly files: FileActions;
+  readonly start: (bench: Bench) => void;
 }
 
 /** Windows with a low strip under the stage: those that are not high, and those that hold all in one column. */
@@ -61,18 +64,21 @@ const LOW_WINDOW =
   '(max-height: 819px), (min-width: 701px) and (max-width: 1099px) and (max-aspect-ratio: 1 / 1)';
 
 /** The bench as a person sees it: every place, and the stage handed in from outside. */
-export function App({ stage, files }: AppProps) {
+export function App({ stage, files, start }: AppProps) {
+  const showing = useMemo(() => ({ stage, start }), [stage, start]);
   return (
     <FilesContext value={files}>
-      <Boundary place="The bench">
-        <Places stage={stage} files={files} />
-      </Boundary>
-      <Notices />
+      <ShowContext value={showing}>
+        <Boundary place="The bench">
+          <Places stage={stage} files={files} />
+        </Boundary>
+        <Notices />
+      </ShowContext>
     </FilesContext>
   );
 }
 
-function Places({ stage, files }: AppProps) {
+function Places({ stage, files }: Omit<AppProps, 'start'>) {
   const [sheet, setSheet] = useState<OpenDialog>(null);
   const [turn, setTurn] = useState<Turn>('stage');
   const bench = useBench();

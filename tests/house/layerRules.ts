@@ -138,6 +138,7 @@ export const roomOrder: Readonly<Partial<Record<Layer, readonly string[]>>> = {
     'weigh',
     'begin',
     'history',
+    'talk',
     'words',
     'glossary',
     'sheet',

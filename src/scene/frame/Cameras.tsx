@@ -1,9 +1,9 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { type RefObject, useCallback, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { OrthographicCamera, PerspectiveCamera, Quaternion, Vector3 } from 'three';
-import { panElevation, zoomElevation } from '../../interaction/elevation';
+import { elevationOfGaze, gazeOfElevation, panElevation, zoomElevation } from '../../interaction/elevation';
 import type { Bench } from '../../store/bench';
-import type { EyeMove } from '../../store/eye';
+import type { EyeMove, Gaze } from '../../store/eye';
 import { createPiece } from '../../store/piece';
 import { useBench, useCommitted, useLive, useView } from '../../store/react';
 import { eased, lessMotion } from './eased';
@@ -11,6 +11,7 @@ import { registerElevation, STAND_OFF_MM } from './elevationCamera';
 import { type EyePose, mixedPose, poseOfElevation, poseOfFree, takePose, turnedPose } from './eyePose';
 import { ROOT_TURN, toWorld } from './frame';
 import { frameAircraft, LOWEST_EYE, orbitBy, zoomBy } from './freeCamera';
+import { gazeOfFree, standForGaze } from './freeGaze';
 import type { OrbitHandle } from './Orbit';
 import { useTilt } from './tilt';
 import { cornersOnce, useGroundMm } from './useGround';
@@ -151,7 +152,25 @@ export function Cameras({ control }: CamerasProps) {
       orbit.current?.update();
       fly(from);
     };
+    const standSo = (gaze: Gaze) => {
+      moved.current = true;
+      standForGaze(free, home, gaze, latest.current.aspect);
+      orbit.current?.target.copy(home);
+      orbit.current?.update();
+    };
+    const look = (gaze: Gaze, flies: boolean) => {
+      const { view: now } = bench.view.getState();
+      // On the way from another view already: its flight leads to wherever this is.
+      const change = () => {
+        if (now === 'free') standSo(gaze);
+        else bench.axis.setState(elevationOfGaze(bench.axis.getState(), now, gaze));
+      };
+      if (!flies || shownView.current !== now || flight.current) change();
+      else animate(change);
+      invalidate();
+    };
     const serve = (move: EyeMove) => {
+      if (move.kind === 'look') return look(move.gaze, move.flies);
       const { view: now } = bench.view.getState();
       const axes = bench.axis.getState();
       const middle = [axes.widthPx / 2, axes.heightPx / 2] as const;
@@ -183,8 +202,13 @@ export function Cameras({ control }: CamerasProps) {
         invalidate();
       },
     };
-    return bench.eye.serve(serve);
-  }, [bench, control, fly, frame, free, goal, invalidate, land, target]);
+    return bench.eye.serve(serve, () => {
+      const { view: now } = bench.view.getState();
+      const axes = bench.axis.getState();
+      if (now === 'free') return gazeOfFree(free, target(), latest.current.aspect);
+      return axes.widthPx > 0 ? gazeOfElevation(axes, now) : null;
+    });
+  }, [bench, control, fly, frame, free, goal, home, invalidate, land, target]);
 
   /** The eye is held above the mat by the angle; what it looks at must not sink below it either. */
   const holdAboveMat = () => {
