@@ -43,7 +43,7 @@ export function MenuSheet({ files, onSheet, onChoose, onOpen, onTake, onPick }: 
         </MenuItem>
         <MenuItem onPick={then(() => bench.trace.setOpen(true))}>Lay a drawing under…</MenuItem>
         <MenuItem onPick={onTake}>Take along…</MenuItem>
-        <MenuItem onPick={then(async () => (await import('../present/bookmark')).bookmark(bench))}>
+        <MenuItem onPick={then(async () => (await import('../present/Present')).bookmark(bench))}>
           Bookmark for a talk
         </MenuItem>
         <MenuItem onPick={then(() => bench.view.setState({ place: 'present', playing: false }))}>

@@ -1,17 +1,13 @@
 import './present.css';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { slidesOf } from '../../model/talk/slides';
 import { useBench, useCommitted } from '../../store/react';
 import { Icon } from '../icons';
-import { later } from '../later';
-import { bookmark } from './bookmark';
+import { ABOUT, addBookmark, bookmark } from './bookmark';
 import { SlideRow } from './SlideRow';
+import { Show } from './show/Show';
 
-const Show = later(
-  () => import('./show/Show'),
-  (module) => module.Show,
-  { place: 'The presentation' },
-);
+export { bookmark };
 
 interface Showing {
   readonly from: number;
@@ -25,6 +21,8 @@ export function Present() {
   const name = useCommitted((aircraft) => aircraft.name);
   const [showing, setShowing] = useState<Showing | null>(null);
   const none = slides.length === 0;
+  // Here the slide itself is seen.
+  useEffect(() => bench.notice.drop(ABOUT), [bench]);
   return (
     <main className="place present" data-testid="present">
       <header className="present-head">
@@ -47,7 +45,7 @@ export function Present() {
         >
           <Icon name="play" /> Present
         </button>
-        <button type="button" className="button" onClick={() => bookmark(bench)}>
+        <button type="button" className="button" onClick={() => addBookmark(bench)}>
           <Icon name="plus" /> Bookmark what is on the bench
         </button>
         <button

@@ -2,19 +2,17 @@ import { addSlide, isTalkFull, slidesOf } from '../../model/talk/slides';
 import type { Bench } from '../../store/bench';
 import { seenNow } from '../../store/bookmark';
 
-const ABOUT = 'talk';
+/** What is said of the talk goes under this. */
+export const ABOUT = 'talk';
 
-/** Keeps how the bench is looked at as a further slide of the aircraft's talk, and says so. */
-export function bookmark(bench: Bench): void {
-  const { document, notice, view } = bench;
+/** Keeps how the bench is looked at as a further slide of the aircraft's talk; its number, or null where it holds no more. */
+export function addBookmark(bench: Bench): number | null {
+  const { document, notice } = bench;
   const { committed } = document.api.getState();
   if (isTalkFull(committed)) {
-    notice.tell({
-      about: ABOUT,
-      tone: 'bad',
-      text: 'Not bookmarked: the talk has as many slides as it can hold.',
-    });
-    return;
+    const text = 'Not bookmarked: the talk has as many slides as it can hold.';
+    notice.tell({ about: ABOUT, tone: 'bad', text });
+    return null;
   }
   const number = slidesOf(committed).length + 1;
   const slide = {
@@ -23,18 +21,18 @@ export function bookmark(bench: Bench): void {
     figures: ['verdict', 'cg-full', 'cg-dry'] as const,
   };
   document.commit(`Bookmark slide ${number}`, addSlide(committed, slide));
+  return number;
+}
+
+/** The same from the bench, which says what came of it. */
+export function bookmark(bench: Bench): void {
+  const { notice, view } = bench;
+  const number = addBookmark(bench);
+  if (number === null) return;
   notice.tell({
     about: ABOUT,
     tone: 'note',
     text: `Bookmarked as slide ${number} of the talk.`,
-    actions: [
-      {
-        label: 'Name it',
-        run: () => {
-          notice.drop(ABOUT);
-          view.setState({ place: 'present', playing: false });
-        },
-      },
-    ],
+    actions: [{ label: 'Name it', run: () => view.setState({ place: 'present', playing: false }) }],
   });
 }

@@ -27,7 +27,7 @@ export function LargeFigures({ slide }: { readonly slide: Slide }) {
         </p>
       )}
       <dl>
-        {slide.burn && <NowFigures />}
+        {(slide.burn || slide.against) && <NowFigures />}
         {facts.map(({ key, label, value, tone: of }) => (
           <div key={key} data-figure={key} data-tone={of}>
             <dt>{label}</dt>
@@ -39,7 +39,7 @@ export function LargeFigures({ slide }: { readonly slide: Slide }) {
   );
 }
 
-/** What moves while the burn is played. */
+/** What moves while the burn is played, and what differs between two states. */
 function NowFigures() {
   const say = useReadings();
   const left = useBenchValue(({ view }) => formatNumber(100 * view.getState().fuelFraction, 0));

@@ -2,7 +2,9 @@ import { use, useMemo } from 'react';
 import type { Aircraft, Slide } from '../../../model/document/types';
 import { shownSlide } from '../../../model/talk/shown';
 import type { Bench } from '../../../store/bench';
+import type { Ghost } from '../../../store/placeStore';
 import { BenchContext } from '../../../store/react';
+import { useReadings } from '../../readings';
 import { ShowContext } from '../../showContext';
 import { useBurnPlay } from './burnPlay';
 import { Hand } from './Hand';
@@ -37,7 +39,7 @@ export function SlideShown({ aircraft, slide, round, pointer, onSwipe, bench }: 
             <LargeFigures slide={slide} />
           </BenchContext.Provider>
           {beside && <figcaption>Now</figcaption>}
-          {ghost && against && <figcaption>Outlines and second CG: {against.name}</figcaption>}
+          {ghost && against && <GhostCaption ghost={ghost} name={against.name} />}
         </figure>
         {beside && against && <Beside key={slide.id} slide={slide} state={beside} name={against.name} />}
         <Hand pointer={pointer} onSwipe={onSwipe} />
@@ -48,6 +50,17 @@ export function SlideShown({ aircraft, slide, round, pointer, onSwipe, bench }: 
         </p>
       )}
     </div>
+  );
+}
+
+/** What the outlines are, and where the CG is with things there. */
+function GhostCaption({ ghost, name }: { readonly ghost: Ghost; readonly name: string }) {
+  const say = useReadings();
+  return (
+    <figcaption>
+      Outlines: {name}
+      {ghost.cgMm && `, CG ${say.stationFine(ghost.cgMm[0])}`}
+    </figcaption>
   );
 }
 
@@ -74,7 +87,7 @@ function Beside({ slide, state, name }: BesideProps) {
     <figure>
       <BenchContext.Provider value={bench}>
         <Picture />
-        <LargeFigures slide={alone} />
+        <LargeFigures slide={slide} />
       </BenchContext.Provider>
       <figcaption>{name}</figcaption>
     </figure>
