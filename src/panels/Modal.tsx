@@ -25,6 +25,8 @@ export function Modal({ title, onClose, wide = false, children }: ModalProps) {
       className={wide ? 'modal wide' : 'modal'}
       aria-labelledby={titleId}
       onCancel={(event) => {
+        // Not that of a dialog that was opened from within.
+        if (event.target !== dialog.current) return;
         event.preventDefault();
         onClose();
       }}

@@ -66,7 +66,7 @@ export function SlideRow({ slide, at, last, onShow }: SlideRowProps) {
         >
           Replace
         </EditButton>
-        <button type="button" className="button" aria-label={`Present from slide ${at + 1}`} onClick={onShow}>
+        <button type="button" className="button" aria-label={`Show from slide ${at + 1}`} onClick={onShow}>
           Show
         </button>
         <EditButton

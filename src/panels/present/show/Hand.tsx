@@ -1,5 +1,8 @@
 import { type PointerEvent, useRef } from 'react';
 
+/** A mouse that lies still is not pointing, ms. */
+const RESTS_MS = 3000;
+
 /** A finger that goes so far across turns the slide, px. */
 const SWIPE_PX = 56;
 
@@ -12,12 +15,17 @@ interface HandProps {
 /** Lies over the picture: shows where the hand points, and takes swipes. */
 export function Hand({ pointer, onSwipe }: HandProps) {
   const disc = useRef<HTMLSpanElement>(null);
+  const resting = useRef(0);
   const from = useRef<readonly [number, number] | null>(null);
   const point = (event: PointerEvent, shown: boolean) => {
     if (!disc.current) return;
     const box = event.currentTarget.getBoundingClientRect();
     disc.current.style.translate = `${event.clientX - box.left}px ${event.clientY - box.top}px`;
     disc.current.hidden = !shown;
+    clearTimeout(resting.current);
+    resting.current = window.setTimeout(() => {
+      if (disc.current) disc.current.hidden = true;
+    }, RESTS_MS);
   };
   const isFinger = (event: PointerEvent) => event.pointerType !== 'mouse';
   return (
