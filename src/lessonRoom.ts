@@ -7,7 +7,6 @@ import { pageStorage, tabStorage } from './files/storage';
 import { builtInLessons } from './lessons';
 import { parseLesson } from './model/lessons/readLesson';
 import type { LessonActions, LessonOpened, ListedLesson } from './panels/lessonActions';
-import { startSolvers } from './solvers';
 
 /** A file of one's own never stands in for a lesson of the bench, whatever its id. */
 const ownKey = (id: string): string => `own:${id}`;
@@ -58,6 +57,5 @@ export function lessonRoom(pickers: FilePickers): LessonActions {
       opened.delete(key);
       return listed ? own.remove(listed.lesson.id) : null;
     },
-    startSolvers,
   };
 }

@@ -118,7 +118,11 @@ if (!root) throw new Error('index.html has no element with the id "root"');
 createRoot(root).render(
   <StrictMode>
     <BenchContext.Provider value={bench}>
-      <App stage={<Stage trouble={StageTrouble} />} files={{ ...files, fleet, lessons }} />
+      <App
+        stage={<Stage trouble={StageTrouble} />}
+        files={{ ...files, fleet, lessons }}
+        start={startSolvers}
+      />
     </BenchContext.Provider>
   </StrictMode>,
 );

@@ -1,4 +1,5 @@
-import { type Axis, type AxisState, fitAxis, panAxis, zoomAxis } from '../store/axisStore';
+import { type Axis, type AxisState, fitAxis, panAxis, pxToAxis, zoomAxis } from '../store/axisStore';
+import type { Gaze } from '../store/eye';
 import type { View } from '../store/viewStore';
 import type { Extent } from './snap';
 
@@ -113,4 +114,31 @@ export function panElevation(
   const axis = axisOf(axes, view);
   const middleMm = axes.middleMm[view] + downPx * uprightMmPerPx(axes, view);
   return withAxis(axes, view, panAxis(axis, rightPx), middleMm);
+}
+
+/** What an elevation shows, for a picture of any size. */
+export function gazeOfElevation(axes: AxisState, view: Elevation): Gaze {
+  const axis = axisOf(axes, view);
+  const atMm: [number, number, number] = [0, 0, 0];
+  atMm[acrossAxis(view)] = pxToAxis(axis, axes.widthPx / 2);
+  atMm[uprightAxis(view)] = axes.middleMm[view];
+  return {
+    atMm,
+    wideMm: axes.widthPx * Math.abs(axis.mmPerPx),
+    highMm: axes.heightPx * uprightMmPerPx(axes, view),
+  };
+}
+
+/** The axes with all of that in the picture. */
+export function elevationOfGaze(
+  axes: AxisState,
+  view: Elevation,
+  { atMm, wideMm, highMm }: Gaze,
+): Partial<AxisState> {
+  const axis = axisOf(axes, view);
+  const stretch = view === 'top' ? axes.spanStretch : 1;
+  const needed = Math.max(wideMm / axes.widthPx, highMm / axes.heightPx / stretch);
+  const mmPerPx = Math.sign(axis.mmPerPx) * Math.min(COARSEST, Math.max(FINEST, needed));
+  const atLeftMm = atMm[acrossAxis(view)] - (axes.widthPx / 2) * mmPerPx;
+  return withAxis(axes, view, { atLeftMm, mmPerPx }, atMm[uprightAxis(view)]);
 }

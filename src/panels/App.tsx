@@ -1,6 +1,7 @@
-import { type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import './theme.css';
 import './controls.css';
+import type { Bench } from '../store/bench';
 import { useBench, useView } from '../store/react';
 import type { FileActions } from './fileActions';
 import { FilesContext } from './filesContext';
@@ -8,8 +9,9 @@ import { later } from './later';
 import type { Turn } from './layout/Turns';
 import { Notices } from './Notices';
 import type { OpenDialog } from './openDialog';
+import { OwnBenchContext } from './ownBench';
 import { PlaceShown } from './places/PlaceNav';
-import { StageContext } from './stageContext';
+import { Words } from './Term';
 import { TopBar } from './top/TopBar';
 import { Boundary } from './trouble/Boundary';
 import { VerdictPlace } from './trouble/VerdictPlace';
@@ -31,6 +33,8 @@ const Shortcuts = later(
 interface AppProps {
   readonly stage: ReactNode;
   readonly files: FileActions;
+  /** Gives a bench of a place's own what is too slow for a frame; returns how to take it away. */
+  readonly start: (bench: Bench) => () => void;
 }
 
 /** Windows with a low strip under the stage: those that are not high, and those that hold all in one column. */
@@ -38,18 +42,21 @@ const LOW_WINDOW =
   '(max-height: 819px), (min-width: 701px) and (max-width: 1099px) and (max-aspect-ratio: 1 / 1)';
 
 /** The bench as a person sees it: every place, and the stage handed in from outside. */
-export function App({ stage, files }: AppProps) {
+export function App({ stage, files, start }: AppProps) {
+  const ownBench = useMemo(() => ({ stage, start }), [stage, start]);
   return (
     <FilesContext value={files}>
-      <Boundary place="The bench">
-        <Places stage={stage} files={files} />
-      </Boundary>
-      <Notices />
+      <OwnBenchContext value={ownBench}>
+        <Boundary place="The bench">
+          <Places stage={stage} files={files} />
+        </Boundary>
+        <Notices />
+      </OwnBenchContext>
     </FilesContext>
   );
 }
 
-function Places({ stage, files }: AppProps) {
+function Places({ stage, files }: Omit<AppProps, 'start'>) {
   const [sheet, setSheet] = useState<OpenDialog>(null);
   const [turn, setTurn] = useState<Turn>('stage');
   const bench = useBench();
@@ -75,10 +82,9 @@ function Places({ stage, files }: AppProps) {
       <main className="bench" data-tab={turn} inert={away}>
         <WorkBench stage={stage} turn={turn} onTurn={setTurn} />
       </main>
-      <StageContext value={stage}>
-        <PlaceShown />
-      </StageContext>
+      <PlaceShown />
       {sheet === 'cautions' && <Cautions onClose={() => setSheet(null)} />}
+      {sheet === 'words' && <Words onClose={() => setSheet(null)} />}
       {sheet === 'shortcuts' && <Shortcuts onClose={() => setSheet(null)} />}
     </div>
   );

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { type ReactNode, useId, useLayoutEffect, useRef } from 'react';
 import { Icon } from './icons';
 
 interface ModalProps {
@@ -12,7 +12,8 @@ interface ModalProps {
 export function Modal({ title, onClose, wide = false, children }: ModalProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
-  useEffect(() => {
+  // Closed while it still stands in the page: so the focus goes back to where it was.
+  useLayoutEffect(() => {
     const shown = dialog.current;
     if (shown && !shown.open) shown.showModal();
     return () => shown?.close();
@@ -24,6 +25,8 @@ export function Modal({ title, onClose, wide = false, children }: ModalProps) {
       className={wide ? 'modal wide' : 'modal'}
       aria-labelledby={titleId}
       onCancel={(event) => {
+        // Not that of a dialog that was opened from within.
+        if (event.target !== dialog.current) return;
         event.preventDefault();
         onClose();
       }}

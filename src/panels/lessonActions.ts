@@ -1,5 +1,4 @@
 import type { Lesson } from '../model/lessons/types';
-import type { Bench } from '../store/bench';
 import type { ProgressOfAll } from '../store/lessonProgress';
 
 /** A lesson of the list: one that comes with the bench, or one of the person's own files. */
@@ -30,6 +29,4 @@ export interface LessonActions {
   openDropped(files: DataTransfer['files']): Promise<LessonOpened>;
   /** Takes a lesson of one's own off the list. Null when it is gone, else why not. */
   removeOwn(key: string): string | null;
-  /** Gives a bench what is too slow for a frame; returns how to take it away. */
-  startSolvers(bench: Bench): () => void;
 }

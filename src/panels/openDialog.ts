@@ -1,2 +1,2 @@
 /** The dialog that stands open over the bench. */
-export type OpenDialog = 'cautions' | 'shortcuts' | null;
+export type OpenDialog = 'cautions' | 'shortcuts' | 'words' | null;

@@ -41,7 +41,14 @@ const SHARED =
   'That counts for all variants: only where things stand, what they weigh and what is aboard may differ.';
 
 /** What is written about the aircraft rather than built: nobody takes it for one variant's. */
-const ASIDE: ReadonlySet<string> = new Set(['name', 'notes', 'weighIns', 'referencePoints', 'gridMm']);
+const ASIDE: ReadonlySet<string> = new Set([
+  'name',
+  'notes',
+  'weighIns',
+  'referencePoints',
+  'gridMm',
+  'talk',
+]);
 
 /** Whether an edit for this variant only changed what all share, other than by what it added. */
 function reachesAll(before: Aircraft, after: Aircraft): boolean {

@@ -3,13 +3,14 @@ import type { Vec3 } from '../engine/geometry/types';
 import type { Face } from '../model/airframe/align';
 import { AT_START, type Positions } from '../model/airframe/loadSwitches';
 import { LEVEL } from '../model/balance/balance';
+import { layers, looks, type views } from '../model/document/schema/talk';
 import type { EditScope } from '../model/document/variants';
 import { type BenchAttitude, downOf, LEVEL_ATTITUDE } from '../model/loads/attitude';
 import { FIRST_CHOICES, FIRST_OF_AIRCRAFT, type SheetChoices } from '../model/sheet/choices';
 import type { UnitSystem } from '../model/units';
 import { createCalmStore } from './calmStore';
 
-export type View = 'free' | 'side' | 'top' | 'front';
+export type View = (typeof views)[number];
 /** The bench itself, and the places that lie over it. */
 export type PlaceId =
   | 'bench'
@@ -19,11 +20,14 @@ export type PlaceId =
   | 'build-sheet'
   | 'fleet'
   | 'lessons'
-  | 'begin';
+  | 'begin'
+  | 'present';
 export type Theme = 'system' | 'light' | 'dark';
 
 /** What the stage says beside the aircraft itself; each has one switch, and is remembered. */
-export const LAYERS = ['cg', 'stability', 'fit', 'leads', 'rooms', 'inertia'] as const;
+export const LAYERS = layers;
+/** Ways of looking into the aircraft, as they are named below. */
+export const LOOKS = looks;
 export type Layer = (typeof LAYERS)[number];
 export type Layers = Readonly<Record<Layer, boolean>>;
 

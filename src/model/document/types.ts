@@ -42,4 +42,7 @@ export type PowerPack = NonNullable<PartPower['pack']>;
 export type PowerUse = NonNullable<PartPower['use']>;
 export type PowerRegulator = NonNullable<PartPower['regulator']>;
 export type PowerSupply = NonNullable<PartPower['fedBy']>[number];
+export type Slide = NonNullable<Aircraft['talk']>[number];
+export type SlideAgainst = NonNullable<Slide['against']>;
+export type SlideFigure = Slide['figures'][number];
 export type PowerFlight = NonNullable<Aircraft['powerFlight']>;

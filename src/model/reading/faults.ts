@@ -12,6 +12,7 @@ import { meshHullFault } from './meshHullFault';
 import { placesOf } from './places';
 import { powerFaults } from './powerFaults';
 import { statedForFaults, switchFaults } from './switchFaults';
+import { talkFaults } from './talkFaults';
 import { tankFaults } from './tankFaults';
 import { traceFaults } from './traceFaults';
 import { twinFaults } from './twinFaults';
@@ -44,6 +45,7 @@ export function crossFaults(json: unknown, broken: readonly Fault[]): readonly F
     ...weighFaults(checked),
     ...powerFaults(checked),
     ...traceFaults(checked),
+    ...talkFaults(checked),
   ];
 }
 

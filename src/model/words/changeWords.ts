@@ -54,6 +54,7 @@ const MEMBERS: Partial<Record<keyof Aircraft, string>> = {
   stability: 'the margin wanted',
   leads: 'the leads',
   weighIns: 'the weigh-ins',
+  talk: 'the talk',
 };
 
 /** One sentence for what changed beside the things aboard and the airframe; null where nothing did. */

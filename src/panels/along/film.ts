@@ -12,6 +12,11 @@ export function filmTrouble(bench: Bench): string | null {
   if (bench.balance.get().travel.length < 2)
     return 'Nothing burns on this aircraft, so there is no film to make.';
   if (!bench.pictures.now()) return 'The stage has no picture, so there is no film to make.';
+  return filmKindTrouble();
+}
+
+/** The same of the browser alone. */
+export function filmKindTrouble(): string | null {
   const canRecord = typeof MediaRecorder === 'function' && 'captureStream' in HTMLCanvasElement.prototype;
   if (!canRecord || !kind())
     return 'This browser cannot film its own pictures as WebM; Chrome, Edge and Firefox can.';
@@ -25,13 +30,33 @@ const kind = () => KINDS.find((each) => MediaRecorder.isTypeSupported(each));
  * filmed.
  */
 export async function filmBurn(
-  { view, pictures }: Bench,
+  bench: Bench,
   signal: AbortSignal,
   onSeconds: (seconds: number) => void,
 ): Promise<Uint8Array<ArrayBuffer>> {
+  const { view } = bench;
+  const { fuelFraction } = view.getState();
+  const play = () => {
+    view.setState({ fuelFraction: 1, playing: false });
+    return played((share) => {
+      view.setState({ fuelFraction: 1 - share });
+      onSeconds(share * FILM_S);
+    }, signal);
+  };
+  try {
+    return await filmed(bench, play);
+  } finally {
+    view.setState({ fuelFraction });
+  }
+}
+
+/** Films the stage for as long as something is played on it. */
+export async function filmed(
+  { pictures }: Bench,
+  play: () => Promise<void>,
+): Promise<Uint8Array<ArrayBuffer>> {
   const canvas = pictures.now()?.canvas;
   if (!canvas) throw new Error('the stage has no picture');
-  const { fuelFraction } = view.getState();
   const mimeType = kind();
   const stream = canvas.captureStream(FRAMES_PER_S);
   const recorder = new MediaRecorder(stream, {
@@ -44,17 +69,12 @@ export async function filmBurn(
     recorder.onstop = () => resolve();
     recorder.onerror = () => reject(new Error('the recording broke off'));
   });
-  view.setState({ fuelFraction: 1, playing: false });
   recorder.start();
   try {
-    await played((share) => {
-      view.setState({ fuelFraction: 1 - share });
-      onSeconds(share * FILM_S);
-    }, signal);
+    await play();
   } finally {
     recorder.stop();
     for (const track of stream.getTracks()) track.stop();
-    view.setState({ fuelFraction });
   }
   await ended;
   return joined(await Promise.all(pieces));

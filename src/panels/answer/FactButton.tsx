@@ -10,6 +10,7 @@ import { setAttribute, setText } from '../drawing';
 import { useWritten } from '../Live';
 import { later } from '../later';
 import { useReadings } from '../readings';
+import { Term } from '../Term';
 import { answerOf } from './answerOf';
 
 const WorkingDialog = later(
@@ -99,8 +100,14 @@ export const FactButton = memo(function FactButton({ of, label }: FactButtonProp
   });
   return (
     <>
-      <button ref={button} type="button" onClick={() => (sum ? setWorking(true) : act(bench, of))}>
-        <span className="fact-label">{label}</span>
+      <Term of={of}>{label}</Term>
+      <button
+        ref={button}
+        type="button"
+        className="fact"
+        onClick={() => (sum ? setWorking(true) : act(bench, of))}
+      >
+        <span className="unseen">{label} </span>
         <span className="fact-value figure" />
         <span className="unseen" />
       </button>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { Asked } from '../../model/glossary/glossary';
 import type { Quantity } from '../../model/units';
 import { useView } from '../../store/react';
 import { entryText, readEntry } from '../fields/entryText';
@@ -6,6 +7,7 @@ import { TypedLine } from '../fields/TypedLine';
 
 interface FigureProps {
   readonly label: string;
+  readonly term?: Asked | undefined;
   readonly quantity: Quantity;
   /** Null while nothing is typed. */
   readonly value: number | null;
@@ -18,7 +20,7 @@ interface FigureProps {
 }
 
 /** A figure of the new aircraft, taken with every key so that the drawing follows; in whatever unit is typed. */
-export function Figure({ label, quantity, value, meanwhile, onValue, onLook, fault }: FigureProps) {
+export function Figure({ label, term, quantity, value, meanwhile, onValue, onLook, fault }: FigureProps) {
   const units = useView((view) => view.units);
   const [typed, setTyped] = useState<string | null>(null);
   const [unread, setUnread] = useState<string | null>(null);
@@ -26,6 +28,7 @@ export function Figure({ label, quantity, value, meanwhile, onValue, onLook, fau
   return (
     <TypedLine
       label={label}
+      term={term}
       fault={typed === null ? wrong : unread}
       placeholder={meanwhile}
       value={typed ?? entryText(value, quantity, units)}

@@ -1,6 +1,7 @@
 import { arrangementOf } from '../../model/begin/arrangements';
 import { motorOf } from '../../model/begin/beginAircraft';
 import { type Tape, type TapeField, tapeFields } from '../../model/begin/tape';
+import type { WordId } from '../../model/glossary/glossary';
 import { useReadings } from '../readings';
 import type { Sheet, SheetFaults } from './beginning';
 import { Figure } from './Figure';
@@ -33,6 +34,13 @@ export const howMeasured: Readonly<Record<TapeField, string>> = {
   tailChordMm: 'Half-way out, leading to trailing edge.',
 };
 
+/** Those whose name is a word of the trade. */
+const fieldWords: Readonly<Partial<Record<TapeField, WordId>>> = {
+  rootChordMm: 'chord',
+  tipChordMm: 'chord',
+  sweepMm: 'sweep',
+};
+
 interface TapeFieldsProps {
   readonly sheet: Sheet;
   readonly tape: Tape;
@@ -62,6 +70,7 @@ export function TapeFields({ sheet, tape, faults, looking, onLook, onChange }: T
           <Figure
             key={field}
             label={names[field]}
+            term={fieldWords[field]}
             quantity="length"
             value={typed[field] ?? null}
             meanwhile={`about ${say.length(tape[field])}`}

@@ -26,6 +26,7 @@ export function BandFields() {
     return by === 'station' ? (
       <Measure
         label={label}
+        term="band"
         quantity="length"
         from={fromMm}
         step={step}
@@ -35,6 +36,7 @@ export function BandFields() {
     ) : (
       <Measure
         label={label}
+        term="band"
         quantity="ratio"
         step={step}
         read={({ targetBand }) => (targetBand?.by === 'mac' ? targetBand[`${of}Pct`] : null)}
@@ -61,6 +63,7 @@ export function BandFields() {
       {by === 'mac' && (
         <Choice
           label="MAC of"
+          term="mac"
           step="Change the surface the band is read on"
           options={surfaces}
           read={({ targetBand }) => (targetBand?.by === 'mac' ? targetBand.surfaceId : '')}

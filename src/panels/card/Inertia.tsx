@@ -9,6 +9,7 @@ import { useBench, useView } from '../../store/react';
 import { toggleLayer } from '../../store/viewStore';
 import { Live } from '../Live';
 import { type Readings, useReadings } from '../readings';
+import { Term } from '../Term';
 
 const noUnit = { unit: false } as const;
 
@@ -74,7 +75,9 @@ export function Inertia() {
     <section className="inertia">
       <h3>Inertia about the CG</h3>
       <table>
-        <caption>Tensor, kg·m²</caption>
+        <caption>
+          <Term of="inertia">Inertia, as a tensor</Term>, kg·m²
+        </caption>
         <tbody>
           {tensorRows.map((row, at) => (
             <tr key={row.join()}>

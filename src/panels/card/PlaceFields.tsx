@@ -21,6 +21,8 @@ interface PlaceFieldsProps {
 
 export const axisNames = ['Station', 'Buttline', 'Waterline'] as const;
 
+const axisWords = ['station', 'buttline', 'waterline'] as const;
+
 const angles = [
   { key: 'yawDeg', label: 'Yaw' },
   { key: 'pitchDeg', label: 'Pitch' },
@@ -45,6 +47,7 @@ export function PlaceFields({ name, itemId, read, write }: PlaceFieldsProps) {
           <Measure
             key={label}
             label={label}
+            term={axisWords[axis]}
             quantity="length"
             from={axis === 0 ? fromMm : 0}
             step={`Move ${name}`}

@@ -27,6 +27,7 @@ export function StationField({ id, name }: { readonly id: string; readonly name:
     <>
       <Measure
         label="Station"
+        term="station"
         quantity="length"
         from={say.fromMm}
         step={`Move ${name}`}

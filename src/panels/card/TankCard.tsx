@@ -61,6 +61,7 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
         />
         <Measure
           label="Unusable"
+          term="usable"
           quantity="volume"
           step={`Change what stays in ${name}`}
           read={(aircraft) => read(aircraft)?.unusableMl}
@@ -76,6 +77,7 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
         <MassSource name={name} id={id} read={read} write={(aircraft, fields) => change(fields)(aircraft)} />
         <Choice
           label="Feeds"
+          term="header-tank"
           step={`Change what ${name} feeds`}
           options={feeds}
           read={(aircraft) => read(aircraft)?.feeds ?? 'outlet'}

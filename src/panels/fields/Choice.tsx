@@ -1,5 +1,6 @@
 import { type ReactNode, useState } from 'react';
 import type { Aircraft } from '../../model/document/types';
+import type { Asked } from '../../model/glossary/glossary';
 import { useAircraft } from '../../store/react';
 import { Refusal } from './EditButton';
 import { Pick } from './Pick';
@@ -12,6 +13,7 @@ export interface Option {
 
 interface ChoiceProps {
   readonly label: string;
+  readonly term?: Asked;
   readonly options: readonly Option[];
   readonly read: (aircraft: Aircraft) => string;
   /** A sentence says why it cannot be. */
@@ -22,13 +24,14 @@ interface ChoiceProps {
 }
 
 /** One of a few. */
-export function Choice({ label, options, read, write, step, mark }: ChoiceProps) {
+export function Choice({ label, term, options, read, write, step, mark }: ChoiceProps) {
   const value = useAircraft(read);
   const edit = useEdit();
   const [fault, setFault] = useState<string | null>(null);
   return (
     <Pick
       label={label}
+      term={term}
       value={value}
       options={options}
       mark={mark}

@@ -1,9 +1,11 @@
 import './fields.css';
 import { useId, useRef } from 'react';
 import type { Aircraft } from '../../model/document/types';
+import type { Asked } from '../../model/glossary/glossary';
 import type { Quantity } from '../../model/units';
 import { useView } from '../../store/react';
 import { useRestingValue, useWritten } from '../Live';
+import { Term } from '../Term';
 import { entryText, readEntry } from './entryText';
 import { useEdit } from './useEdit';
 import { useEntry } from './useEntry';
@@ -22,13 +24,15 @@ interface MeasureProps {
   readonly from?: number;
   /** A unit that has no quantity of its own. */
   readonly suffix?: string;
+  /** The word that its label is. */
+  readonly term?: Asked | undefined;
   /** Named for screen readers only. */
   readonly bare?: boolean;
 }
 
 /** A figure that a person types in whatever unit they like. */
 export function Measure(props: MeasureProps) {
-  const { label, quantity, read, write, empty, step, from = 0, suffix, bare = false } = props;
+  const { label, quantity, read, write, empty, step, from = 0, suffix, bare = false, term } = props;
   const units = useView((view) => view.units);
   const value = useRestingValue(({ document }) => read(document.current()) ?? null);
   const edit = useEdit();
@@ -52,9 +56,13 @@ export function Measure(props: MeasureProps) {
   });
   return (
     <div className={bare ? 'field bare' : 'field'}>
-      <label htmlFor={id} className={bare ? 'unseen' : undefined}>
-        {label}
-      </label>
+      {term ? (
+        <Term of={term}>{label}</Term>
+      ) : (
+        <label htmlFor={id} className={bare ? 'unseen' : undefined}>
+          {label}
+        </label>
+      )}
       <span className="entry">
         <input
           ref={input}
@@ -65,6 +73,7 @@ export function Measure(props: MeasureProps) {
           spellCheck={false}
           className="figure"
           placeholder={empty?.means}
+          aria-label={term && label}
           {...entry.input}
         />
         {suffix && <span className="suffix">{suffix}</span>}

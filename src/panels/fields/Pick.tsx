@@ -1,8 +1,12 @@
 import './fields.css';
 import { type ReactNode, useId } from 'react';
+import type { Asked } from '../../model/glossary/glossary';
+import { Term } from '../Term';
 
 interface PickProps<T extends string> {
   readonly label: string;
+  /** The word that its label is. */
+  readonly term?: Asked | undefined;
   readonly value: T;
   readonly options: readonly { readonly value: T; readonly label: string }[];
   readonly onPick: (value: T) => void;
@@ -13,14 +17,27 @@ interface PickProps<T extends string> {
 }
 
 /** One of a few, with its name. */
-export function Pick<T extends string>({ label, value, options, onPick, mark, children }: PickProps<T>) {
+export function Pick<T extends string>({
+  label,
+  term,
+  value,
+  options,
+  onPick,
+  mark,
+  children,
+}: PickProps<T>) {
   const id = useId();
   return (
     <div className="field">
-      <label htmlFor={id}>{label}</label>
+      {term ? <Term of={term}>{label}</Term> : <label htmlFor={id}>{label}</label>}
       <span className="entry">
         {mark}
-        <select id={id} value={value} onChange={(event) => onPick(event.target.value as T)}>
+        <select
+          id={id}
+          aria-label={term && label}
+          value={value}
+          onChange={(event) => onPick(event.target.value as T)}
+        >
           {options.map((option) => (
             <option key={option.value} value={option.value}>
               {option.label}

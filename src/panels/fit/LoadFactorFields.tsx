@@ -1,6 +1,7 @@
 import { defaultLoadFactors } from '../../model/fit/restraint';
 import { useCommitted } from '../../store/react';
 import { Measure } from '../fields/Measure';
+import { Term } from '../Term';
 
 const ways = [
   { key: 'ahead', label: 'Ahead' },
@@ -13,7 +14,9 @@ export function LoadFactorFields() {
   const stated = useCommitted(({ loadFactors }) => loadFactors !== undefined);
   return (
     <div className="fit-list">
-      <h4>Load factors of the fixings</h4>
+      <h4>
+        <Term of="load-factor">Load factors</Term> of the fixings
+      </h4>
       {ways.map(({ key, label }) => (
         <Measure
           key={key}

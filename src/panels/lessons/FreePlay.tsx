@@ -1,14 +1,14 @@
-import { useContext, useState } from 'react';
+import { use, useState } from 'react';
 import { useBench } from '../../store/react';
 import type { Turn } from '../layout/Turns';
-import { StageContext } from '../stageContext';
+import { OwnBenchContext } from '../ownBench';
 import { VerdictPlace } from '../trouble/VerdictPlace';
 import { useShortcuts } from '../useShortcuts';
 import { WorkBench } from '../WorkBench';
 
 /** The whole bench with the lesson's aircraft on it. */
 export function FreePlay() {
-  const stage = useContext(StageContext);
+  const stage = use(OwnBenchContext)?.stage;
   const [turn, setTurn] = useState<Turn>('stage');
   useLessonKeys();
   return (

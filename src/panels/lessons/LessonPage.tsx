@@ -1,13 +1,14 @@
 import './lessonPage.css';
-import { useEffect, useState } from 'react';
+import { use, useEffect, useState } from 'react';
 import type { LessonBench } from '../../model/lessons/bench';
 import type { Bench } from '../../store/bench';
 import { begunAnew, type LessonProgress, STAGES } from '../../store/lessonProgress';
 import { BenchContext, useBench } from '../../store/react';
 import { FilesContext } from '../filesContext';
-import type { LessonActions, ListedLesson } from '../lessonActions';
+import type { ListedLesson } from '../lessonActions';
 import { UndoRedo } from '../menu/UndoRedo';
 import { Notices } from '../Notices';
+import { OwnBenchContext } from '../ownBench';
 import { FreePlay } from './FreePlay';
 import { Guided } from './Guided';
 import { followPage, lessonSeat } from './lessonBench';
@@ -28,20 +29,20 @@ interface LessonPageProps {
   readonly onLeave: () => void;
   /** On to the lesson after this one; null after the last. */
   readonly next: { readonly title: string; open(): void } | null;
-  readonly actions: LessonActions;
 }
 
 /** One lesson on a bench of its own: its five stages, and free play from any of them and back. */
-export function LessonPage({ listed, progress, onProgress, onLeave, next, actions }: LessonPageProps) {
+export function LessonPage({ listed, progress, onProgress, onLeave, next }: LessonPageProps) {
   const { lesson } = listed;
   const main = useBench();
+  const own = use(OwnBenchContext);
   const [seat] = useState(() => lessonSeat(main, lesson, benchFor(lesson, progress)));
   /** How the lesson stood when it was left for free play; null while it is not. */
   const [left, setLeft] = useState<LessonBench | null>(null);
   /** Counts the beginnings, so that nothing of one is left in the next. */
   const [beginning, setBeginning] = useState(0);
   useEffect(() => followPage(main, seat.bench), [main, seat]);
-  useEffect(() => actions.startSolvers(seat.bench), [actions, seat]);
+  useEffect(() => own?.start(seat.bench), [own, seat]);
 
   const playFreely = () => {
     setLeft(seat.now());

@@ -1,6 +1,6 @@
 import './lessonWords.css';
-import { type ReactNode, useContext, useEffect, useRef } from 'react';
-import { StageContext } from '../stageContext';
+import { type ReactNode, use, useEffect, useRef } from 'react';
+import { OwnBenchContext } from '../ownBench';
 import { Boundary } from '../trouble/Boundary';
 import { useNudge } from '../useNudge';
 import { type AxisOfQuestion, LessonAxis } from './LessonAxis';
@@ -26,7 +26,7 @@ interface LessonSheetProps {
 
 /** The stage, the axis under it in the same width, and the words. */
 export function LessonSheet({ axis, open, wordsKey, children }: LessonSheetProps) {
-  const stage = useContext(StageContext);
+  const stage = use(OwnBenchContext)?.stage;
   const nudge = useNudge();
   const words = useRef<HTMLElement>(null);
   const shown = useRef(wordsKey);

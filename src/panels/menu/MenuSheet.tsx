@@ -43,6 +43,12 @@ export function MenuSheet({ files, onSheet, onChoose, onOpen, onTake, onPick }: 
         </MenuItem>
         <MenuItem onPick={then(() => bench.trace.setOpen(true))}>Lay a drawing under…</MenuItem>
         <MenuItem onPick={onTake}>Take along…</MenuItem>
+        <MenuItem onPick={then(async () => (await import('../present/Present')).bookmark(bench))}>
+          Bookmark for a talk
+        </MenuItem>
+        <MenuItem onPick={then(() => bench.view.setState({ place: 'present', playing: false }))}>
+          Present…
+        </MenuItem>
         <MenuItem
           onPick={then(() => {
             bench.view.setState({ place: 'bench' });
@@ -55,6 +61,7 @@ export function MenuSheet({ files, onSheet, onChoose, onOpen, onTake, onPick }: 
       <Settings />
       <ul>
         <MenuItem onPick={() => onSheet('cautions')}>Before the first flight</MenuItem>
+        <MenuItem onPick={() => onSheet('words')}>Words</MenuItem>
         <MenuItem onPick={() => onSheet('shortcuts')}>Keys</MenuItem>
       </ul>
     </>

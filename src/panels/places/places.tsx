@@ -71,6 +71,15 @@ export const places: readonly Place[] = [
     ),
   },
   {
+    id: 'present',
+    label: null,
+    Place: later(
+      () => import('../present/Present'),
+      (module) => module.Present,
+      { place: 'The talk', meanwhile },
+    ),
+  },
+  {
     id: 'variants',
     label: null,
     Place: later(

@@ -1,5 +1,6 @@
 import { setPower } from '../../model/document/powerEdits';
 import type { Aircraft, PartPower } from '../../model/document/types';
+import type { Asked } from '../../model/glossary/glossary';
 import { Measure } from '../fields/Measure';
 
 export const partOf = (id: string) => (aircraft: Aircraft) => aircraft.parts.find((part) => part.id === id);
@@ -30,17 +31,28 @@ interface FigureProps<K extends Section> extends Of {
   readonly field: keyof NonNullable<PartPower[K]> & string;
   readonly label: string;
   readonly unit: string;
+  readonly term?: Asked;
   /** What an empty field means; without it there must be a figure. */
   readonly empty?: string;
 }
 
 /** One figure of a part’s wiring. */
-export function Figure<K extends Section>({ id, name, section, field, label, unit, empty }: FigureProps<K>) {
+export function Figure<K extends Section>({
+  id,
+  name,
+  section,
+  field,
+  label,
+  unit,
+  empty,
+  term,
+}: FigureProps<K>) {
   const put = (aircraft: Aircraft, value: number | undefined) =>
     changed(aircraft, id, section, { [field]: value } as Partial<NonNullable<PartPower[K]>>);
   return (
     <Measure
       label={label}
+      term={term}
       quantity="number"
       suffix={unit}
       step={`Change ${label.toLowerCase()} of ${name}`}

@@ -51,6 +51,7 @@ export function Flight() {
       />
       <Measure
         label="Reserve"
+        term="reserve"
         quantity="ratio"
         step="Change the reserve"
         read={(aircraft) => aircraft.powerFlight?.reservePct}

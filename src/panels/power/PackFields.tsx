@@ -27,7 +27,14 @@ export function PackFields({ id, name }: Of) {
       <Figure {...figure} field="capacityMah" label="Capacity" unit="mAh" />
       <Figure {...figure} field="usablePct" label="To be used" unit="%" empty="as is common" />
       <Figure {...figure} field="maxA" label="Good for" unit="A" empty="not judged" />
-      <Figure {...figure} field="milliohm" label="Resistance" unit="mΩ" empty="as is common" />
+      <Figure
+        {...figure}
+        field="milliohm"
+        label="Resistance"
+        term="internal-resistance"
+        unit="mΩ"
+        empty="as is common"
+      />
       <TypicalMass id={id} name={name} />
       <p className="hint">
         Charge away from the model, on a surface that cannot burn; a pack that is swollen, dented or hot is

@@ -4,6 +4,7 @@ import { inLoadState, positionOf, switchesOf } from '../../model/airframe/loadSw
 import { fuelChoices, fuelChoiceWords, fuelChosen } from '../../model/sheet/balancing';
 import { useBench, useCommitted, useView } from '../../store/react';
 import { chooseSheet } from '../../store/viewStore';
+import { Term } from '../Term';
 
 /** The state that the aircraft will be balanced in: how full, and what is aboard. */
 export function BalancedAs() {
@@ -17,7 +18,9 @@ export function BalancedAs() {
   if (fuels.length === 0 && switches.length === 0) return null;
   return (
     <fieldset className="sheet-state">
-      <legend>Balanced with</legend>
+      <legend>
+        <Term of="load-state">Balanced with</Term>
+      </legend>
       {fuels.length > 0 && (
         <Select
           label="Tanks"

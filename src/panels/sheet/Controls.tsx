@@ -5,6 +5,7 @@ import type { OrderSearch } from '../../model/sheet/parts';
 import { useBench, useView } from '../../store/react';
 import { chooseSheet } from '../../store/viewStore';
 import { entryText, readEntry } from '../fields/entryText';
+import { Term } from '../Term';
 import { BalancedAs } from './BalancedAs';
 
 interface ControlsProps {
@@ -105,11 +106,14 @@ function ButtlineField() {
   };
   return (
     <div className="sheet-field">
-      <label htmlFor={id}>Wing marked at buttline</label>
+      <span>
+        Wing marked at <Term of="buttline">buttline</Term>
+      </span>
       <input
         id={id}
         type="text"
         inputMode="decimal"
+        aria-label="Wing marked at buttline"
         autoComplete="off"
         placeholder="beside the hull"
         value={typed ?? entryText(buttlineMm, 'length', units)}

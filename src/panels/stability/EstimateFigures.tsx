@@ -47,7 +47,7 @@ export default function EstimateFigures() {
       {!estimate && !fault && fresh && <p className="hint">Nothing aboard lifts, so there is no estimate.</p>}
       {estimate && (
         <dl className="figures derived">
-          <Figure name="Estimated neutral point" strong>
+          <Figure name="Estimated neutral point" term="neutral-point" strong>
             {say.stationFine(estimate.neutralPointMm)} ±{' '}
             {lengthUp(LINE_95 * estimate.neutralPointSigmaMm, say)}
             <span>{ofMac(estimate.pctMac)}</span>
@@ -125,7 +125,7 @@ function Margins() {
   const when = at > 0.995 ? 'full' : at < 0.005 ? 'dry' : `${Math.round(at * 100)} % left`;
   return (
     <>
-      <Figure name="Estimated margin now" strong>
+      <Figure name="Estimated margin now" term="margin" strong>
         {ofMac(now)}
       </Figure>
       {burns && (
@@ -143,7 +143,7 @@ function EstimatedBand({ say }: { readonly say: Readings }) {
   const aftMm = useBalance(({ estimatedBand }) => estimatedBand?.aftMm ?? null);
   if (forwardMm === null || aftMm === null) return null;
   return (
-    <Figure name="Estimated band">
+    <Figure name="Estimated band" term="band">
       {say.station(forwardMm)} – {say.station(aftMm)}
     </Figure>
   );
@@ -176,7 +176,7 @@ function Wing({ say }: { readonly say: Readings }) {
         write={(aircraft, to) => withMacMode(aircraft, to as MacMode)}
       />
       <dl className="figures">
-        <Figure name={mode === 'gross' ? 'MAC, gross' : 'MAC, as drawn'}>
+        <Figure name={mode === 'gross' ? 'MAC, gross' : 'MAC, as drawn'} term="mac">
           {say.lengthFine(wing.macMm)}
           <span>buttline {say.length(wing.macButtlineMm)}</span>
         </Figure>
@@ -188,7 +188,7 @@ function Wing({ say }: { readonly say: Readings }) {
           {formatArea(wing.areaMm2, say.units)}
           <span>aspect ratio {formatNumber(wing.aspectRatio, 1)}</span>
         </Figure>
-        <Figure name="CG on the MAC">
+        <Figure name="CG on the MAC" term="cg">
           <Live
             read={({ balance }) => {
               const cgMm = balance.get().cgMm;

@@ -1,10 +1,18 @@
 import './sums.css';
 import { useState } from 'react';
 import { sheetText, type WorkingSheet } from '../../model/words/workingSheet';
+import { Labelled } from '../glossary/Labelled';
 import { Icon } from '../icons';
 
+interface SheetViewProps {
+  readonly title: string;
+  readonly sheet: WorkingSheet;
+  /** Its rows are figures of the trade, not things aboard. */
+  readonly asWords?: boolean;
+}
+
 /** A sum on paper, and a button that puts it on the clipboard as text. */
-export function SheetView({ title, sheet }: { readonly title: string; readonly sheet: WorkingSheet }) {
+export function SheetView({ title, sheet, asWords = false }: SheetViewProps) {
   const [copied, setCopied] = useState<'no' | 'yes' | 'refused'>('no');
   const { says, head, rows, total, steps } = sheet;
   const copy = async () => {
@@ -27,7 +35,7 @@ export function SheetView({ title, sheet }: { readonly title: string; readonly s
                   <td key="name" />
                 ) : (
                   <th key={cell} scope="col">
-                    {cell}
+                    <Labelled>{cell}</Labelled>
                   </th>
                 ),
               )}
@@ -36,7 +44,7 @@ export function SheetView({ title, sheet }: { readonly title: string; readonly s
           <tbody>
             {rows.map(([name, ...figures], at) => (
               <tr key={at}>
-                <th scope="row">{name}</th>
+                <th scope="row">{asWords ? <Labelled>{name ?? ''}</Labelled> : name}</th>
                 {figures.map((figure, column) => (
                   <td key={head[column + 1]} className="figure">
                     {figure}

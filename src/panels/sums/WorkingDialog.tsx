@@ -41,7 +41,7 @@ export function WorkingDialog({ first, onClose }: { readonly first: Figure; read
           ))}
       </fieldset>
       {sheet ? (
-        <SheetView key={figure} title={label} sheet={sheet} />
+        <SheetView key={figure} title={label} sheet={sheet} asWords={figure === 'margin'} />
       ) : (
         <p className="hint">Nothing aboard weighs anything yet.</p>
       )}

@@ -1,3 +1,5 @@
+import { Labelled } from '../glossary/Labelled';
+
 interface FiguresTableProps {
   readonly by: string;
   readonly rows: readonly { readonly name: string; readonly listed: string; readonly measured: string }[];
@@ -18,7 +20,9 @@ export function FiguresTable({ by, rows }: FiguresTableProps) {
       <tbody>
         {rows.map(({ name, listed, measured }) => (
           <tr key={name}>
-            <th scope="row">{name}</th>
+            <th scope="row">
+              <Labelled>{name}</Labelled>
+            </th>
             <td className="figure">{listed}</td>
             <td className="figure">{measured}</td>
           </tr>

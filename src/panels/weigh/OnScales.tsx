@@ -5,6 +5,7 @@ import { useCommitted } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
 import { Measure } from '../fields/Measure';
 import { useReadings } from '../readings';
+import { Term } from '../Term';
 import { PointField } from './PointField';
 import { ScalesPicture } from './pictures/ScalesPicture';
 import { RemoveButton } from './RemoveButton';
@@ -33,8 +34,12 @@ export function OnScales({ id }: { readonly id: string }) {
             <th scope="col">Should read</th>
             <th scope="col">Reads</th>
             <th scope="col">Tare</th>
-            <th scope="col">Station</th>
-            <th scope="col">Buttline</th>
+            <th scope="col">
+              <Term of="station">Station</Term>
+            </th>
+            <th scope="col">
+              <Term of="buttline">Buttline</Term>
+            </th>
             {reading.pitchDeg !== 0 && <th scope="col">Waterline</th>}
             <td />
           </tr>

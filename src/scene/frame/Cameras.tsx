@@ -2,16 +2,17 @@ import { useFrame, useThree } from '@react-three/fiber';
 import { type RefObject, useCallback, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { OrthographicCamera, PerspectiveCamera, Quaternion, Vector3 } from 'three';
 import type { Bench } from '../../store/bench';
+import type { EyeMove } from '../../store/eye';
 import { createPiece } from '../../store/piece';
 import { useBench, useCommitted, useLive, useView } from '../../store/react';
 import type { View } from '../../store/viewStore';
 import { lessMotion } from './eased';
 import { registerElevation, STAND_OFF_MM } from './elevationCamera';
-import { eyeMover } from './eyeMoves';
+import { eyeMover, gazeNow } from './eyeMoves';
 import { type EyePose, poseOfElevation, poseOfFree, takePose, turnedPose } from './eyePose';
 import { createFlight } from './flight';
 import { ROOT_TURN, toWorld } from './frame';
-import type { PictureSize } from './freeCamera';
+import { aspectOf, type PictureSize } from './freeCamera';
 import { createFreeEye, type FreeEye } from './freeEye';
 import { type TiltState, useTilt } from './tilt';
 import { cornersOnce, useGroundMm } from './useGround';
@@ -57,7 +58,8 @@ export function Cameras({ control }: CamerasProps) {
         : poseOfElevation(square, STAND_OFF_MM),
     [bench, free, square, tilt],
   );
-  const flight = useFlight({ free, square, poseOf, latest });
+  const { flight, onWay } = useFlight({ free, square, poseOf, latest });
+  const picture = useCallback(() => latest.current, []);
 
   const frame = useCallback(() => {
     free.frame(cornersOnce(bench.document.current()), latest.current);
@@ -79,7 +81,7 @@ export function Cameras({ control }: CamerasProps) {
       change();
       flight.begin(from);
     };
-    const move = eyeMover({ bench, eye: free, frame, animate });
+    const move = eyeMover({ bench, eye: free, frame, animate, onWay, picture });
     control.current = {
       land: flight.land,
       zoomFree: (factor, at) => {
@@ -87,11 +89,12 @@ export function Cameras({ control }: CamerasProps) {
         invalidate();
       },
     };
-    return bench.eye.serve((wish) => {
+    const serve = (wish: EyeMove) => {
       move(wish);
       invalidate();
-    });
-  }, [bench, control, flight, frame, free, invalidate, poseOf]);
+    };
+    return bench.eye.serve(serve, () => gazeNow({ bench, eye: free, picture }));
+  }, [bench, control, flight, frame, free, invalidate, onWay, picture, poseOf]);
 
   if (!Orbit) return null;
   return (
@@ -155,7 +158,7 @@ function useFlight({ free, square, poseOf, latest }: FlightProps) {
 
   // Before anything else looks through the camera in this frame.
   useFrame(() => {
-    const aspect = latest.current.widthPx / latest.current.heightPx;
+    const aspect = aspectOf(latest.current);
     const { view: now } = bench.view.getState();
     free.camera.aspect = aspect;
     free.camera.updateProjectionMatrix();
@@ -163,7 +166,11 @@ function useFlight({ free, square, poseOf, latest }: FlightProps) {
     lastPose.current = pose;
     if (flight.pose() || now === 'free') takePose(eye, pose, aspect);
   }, -1);
-  return flight;
+  const onWay = useCallback(
+    () => flight.pose() !== null || shownView.current !== bench.view.getState().view,
+    [bench, flight],
+  );
+  return { flight, onWay };
 }
 
 /** The free view follows an aircraft that is seen to tilt over its mat; a tilted world leaves it as it is. */

@@ -8,7 +8,7 @@ export const ROOT_ROTATION = [-Math.PI / 2, 0, 0] as const;
 export const ROOT_TURN = new Quaternion().setFromEuler(new Euler(...ROOT_ROTATION));
 
 /** A point or direction of the scene's world in the aircraft's frame. */
-const toAircraft = ({ x, y, z }: { x: number; y: number; z: number }): Vec3 => [x, -z, y];
+export const toAircraft = ({ x, y, z }: { x: number; y: number; z: number }): Vec3 => [x, -z, y];
 
 /** A point or direction of the aircraft's frame in the scene's world. */
 export const toWorld = ([x, y, z]: Vec3, into: Vector3): Vector3 => into.set(x, z, -y);

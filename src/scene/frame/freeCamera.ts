@@ -23,6 +23,8 @@ export interface PictureSize {
   readonly heightPx: number;
 }
 
+export const aspectOf = ({ widthPx, heightPx }: PictureSize): number => widthPx / heightPx;
+
 /** How much of the picture's half width, and of its half height below the middle, the aircraft may fill. */
 const FILL_X = 0.92;
 const FILL_DOWN = 0.88;
@@ -37,10 +39,10 @@ const OVER_SHARE = 0.22;
 export function frameAircraft(
   camera: PerspectiveCamera,
   pointsMm: readonly Vec3[],
-  { widthPx, heightPx }: PictureSize,
+  picture: PictureSize,
 ): Vector3 {
-  const aspect = widthPx / heightPx;
-  const highest = 1 - 2 * Math.min(OVER_SHARE, OVER_PX / heightPx);
+  const aspect = aspectOf(picture);
+  const highest = 1 - 2 * Math.min(OVER_SHARE, OVER_PX / picture.heightPx);
   camera.aspect = aspect;
   camera.near = 20;
   camera.far = 40_000;

@@ -1,7 +1,9 @@
 import { createRef, type RefObject } from 'react';
 import { PerspectiveCamera, Vector3 } from 'three';
 import type { Vec3 } from '../../engine/geometry/types';
-import { frameAircraft, LOWEST_EYE, orbitBy, type PictureSize, zoomBy } from './freeCamera';
+import type { Gaze } from '../../store/eye';
+import { aspectOf, frameAircraft, LOWEST_EYE, orbitBy, type PictureSize, zoomBy } from './freeCamera';
+import { gazeOfFree, standForGaze } from './freeGaze';
 import type { OrbitHandle } from './Orbit';
 
 /** The free view in a level world: its camera, what it looks at, and whether a person has moved it. */
@@ -20,6 +22,10 @@ export interface FreeEye {
   zoom(factor: number, at?: readonly [number, number]): void;
   /** Turns it about what it looks at, degrees. */
   turn(rightDeg: number, upDeg: number): void;
+  /** What it looks at, and from where, for a picture of any size. */
+  gaze(picture: PictureSize): Gaze;
+  /** Stands so that all of that is in the picture. */
+  standFor(gaze: Gaze, picture: PictureSize): void;
   /** What it looks at does not sink below the mat. */
   holdAbove(groundMm: number): void;
 }
@@ -58,6 +64,13 @@ export function createFreeEye(): FreeEye {
     turn(rightDeg, upDeg) {
       eye.moved = true;
       orbitBy(camera, target(), rightDeg, upDeg, LOWEST_EYE);
+      orbit.current?.update();
+    },
+    gaze: (picture) => gazeOfFree(camera, target(), aspectOf(picture)),
+    standFor(gaze, picture) {
+      eye.moved = true;
+      standForGaze(camera, homeMm, gaze, aspectOf(picture));
+      orbit.current?.target.copy(homeMm);
       orbit.current?.update();
     },
     holdAbove(groundMm) {

@@ -12,10 +12,41 @@ const GHOST = '#ffffff';
 /** In front of everything but the marks of the CG. */
 const OVER_PARTS = 36;
 
-/** Faint outlines of where an arrangement would put things, each with a thread from where it stands now. */
+/** Faint outlines of where another state has things, each with a thread from where it stands now, and its CG. */
 export function Ghost() {
   const parts = usePlace(({ ghost }) => ghost?.parts ?? null);
-  return parts?.map((part) => <GhostPart key={part.id} part={part} />);
+  const cgMm = usePlace(({ ghost }) => ghost?.cgMm ?? null);
+  return (
+    <>
+      {parts?.map((part) => (
+        <GhostPart key={part.id} part={part} />
+      ))}
+      {cgMm && <GhostCg atMm={cgMm} />}
+    </>
+  );
+}
+
+/** How far the lines of the ghost's CG reach, mm. */
+const CG_REACH_MM = 34;
+
+/** Where its CG would be: three lines that cross there. */
+function GhostCg({ atMm }: { readonly atMm: Vec3 }) {
+  const pairs = useMemo(() => {
+    const end = (axis: number, by: number) => atMm.map((mm, at) => (at === axis ? mm + by : mm));
+    return new Float32Array(
+      [0, 1, 2].flatMap((axis) => [...end(axis, -CG_REACH_MM), ...end(axis, CG_REACH_MM)]),
+    );
+  }, [atMm]);
+  return (
+    <FatLines
+      pairs={pairs}
+      color={GHOST}
+      widthPx={2.2}
+      opacity={0.95}
+      depthTest={false}
+      renderOrder={OVER_PARTS}
+    />
+  );
 }
 
 function GhostPart({ part }: { readonly part: GhostItem }) {

@@ -77,7 +77,7 @@ test('a switch takes its part off: mass and CG by the lever rule', async () => {
 test('the sum on the screen adds up to the CG on the screen', async () => {
   const { page } = bench;
   const shown = await cgShown();
-  await page.locator('[data-fact=cg-full] button').click();
+  await page.locator('[data-fact=cg-full] .fact').click();
   const sum = page.getByTestId('sum');
   await sum.waitFor();
   const lines = await sum

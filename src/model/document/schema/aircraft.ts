@@ -36,6 +36,7 @@ import { partShape, tankShape } from './shapes';
 import { massFrom, sizeFrom } from './sources';
 import { structurePiece } from './structure';
 import { loadSwitch } from './switches';
+import { talk } from './talk';
 import { tensor } from './tensor';
 import { traceImages, traces } from './traces';
 import { variants } from './variants';
@@ -245,6 +246,7 @@ export const aircraft = record(
     variants: v.optional(variants),
     traces,
     traceImages,
+    talk,
     gridMm: about(sizeMm, 'the step that dragging snaps to, mm'),
   },
   'One aircraft on the bench. Lengths in mm from the datum (station aft +, buttline right +, waterline up +), masses in g, angles in degrees. Unknown keys are kept.',
