@@ -209,6 +209,21 @@ describe('a hand that goes astray', () => {
     expect(hint?.says).toContain('Flight pack');
   });
 
+  test('without a tolerance in the file a place counts within 3 mm, a mass within 1 g', () => {
+    const goals = [
+      { change: { do: 'place', itemId: 'pack', stationMm: 310 }, near: 312.9, off: 313.1, key: 'stationMm' },
+      { change: { do: 'mass', itemId: 'pack', massG: 300 }, near: 300.9, off: 301.1, key: 'massG' },
+    ] as const;
+    for (const { change, near, off, key } of goals) {
+      const loose: Lesson = { ...lesson, experiment: [{ do: 'Do it.', goal: { by: 'change', change } }] };
+      const doneAt = (figure: number) => {
+        const there = changed(progress.from, [{ ...change, [key]: figure }]);
+        return stepState(loose, progress, there, reading).done;
+      };
+      expect([doneAt(near), doneAt(off)]).toEqual([true, false]);
+    }
+  });
+
   test('what goes along with a tank that is taken out is not astray', () => {
     const header = lessonNamed('header-tank');
     const change = { do: 'takeOut', itemId: 'header' } as const;

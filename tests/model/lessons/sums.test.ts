@@ -4,7 +4,8 @@ import { changed, checkBench, freshBench, startBench } from '../../../src/model/
 import { askedSheets, fromPoint, lessonSheets } from '../../../src/model/lessons/sums/sumSheets';
 import type { WorkingSheet } from '../../../src/model/words/workingSheet';
 import { aircraftOf, boxPart } from '../aircraft';
-import { lessonNamed, lessonNames } from './lessonFiles';
+import { cgOf, movedTo, weights } from './byHand';
+import { lessonJson, lessonNamed, lessonNames, soundLesson } from './lessonFiles';
 
 /** A figure as it stands on paper: thin spaces between thousands, a true minus, "±" before what may be off. */
 const read = (text: string) => Number(text.replace(/[\u202f±+]/g, '').replace('−', '-'));
@@ -140,4 +141,17 @@ test('a lesson begins where its file says', () => {
   expect(startBench(lessonNamed('fuel-in-the-climb')).fuelFraction).toBe(0.5);
   expect(checkBench(lessonNamed('fuel-in-the-climb')).fuelFraction).toBe(1);
   expect(startBench(lessonNamed('see-saw')).fuelFraction).toBe(1);
+});
+
+test('a check may have an aircraft of its own, fresh on the bench, and is judged on that', () => {
+  const json = lessonJson('tank-ahead');
+  json.begin = [{ do: 'fuel', leftPct: 50 }];
+  json.check.aircraft = structuredClone(json.aircraft);
+  json.check.aircraft.parts = json.check.aircraft.parts.filter(({ id }: { id: string }) => id !== 'servos');
+  const lesson = soundLesson(json);
+  const bench = checkBench(lesson);
+  expect(bench.fuelFraction).toBe(1);
+  const dry = movedTo(weights(json.check.aircraft), 'pack', json.check.question.change[0].stationMm);
+  expect(answerOf(bench, lesson.check.question)!.answer).toBeCloseTo(cgOf(dry), 6);
+  expect(lessonAnswer(lesson)!.answer).toBeCloseTo(cgOf(weights(json.aircraft)), 6);
 });
