@@ -82,7 +82,6 @@ function Room({ actions }: { readonly actions: LessonActions }) {
               ? { title: after.lesson.title, open: () => setOpenKey(after.key) }
               : null
           }
-          actions={actions}
         />
       ) : (
         <main className="place lessons" data-testid="lessons">
