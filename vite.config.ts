@@ -5,6 +5,19 @@ import { offline } from './src/commands/offlinePlugin.mjs';
 
 const projectRoot = fileURLToPath(new URL('.', import.meta.url));
 
+/** What all tests in a browser share. */
+const browserTests = {
+  root: projectRoot,
+  environment: 'node',
+  // Each file closes what it opened, and the next finds the browser connected.
+  isolate: false,
+  testTimeout: 180_000,
+  hookTimeout: 180_000,
+  expect: { poll: { timeout: 60_000 } },
+  globalSetup: 'tests/browser/harness/globalSetup.ts',
+  setupFiles: 'tests/browser/harness/everyTest.ts',
+} as const;
+
 export default defineConfig({
   root: `${projectRoot}src`,
   publicDir: `${projectRoot}assets`,
@@ -45,18 +58,21 @@ export default defineConfig({
       },
       {
         test: {
+          ...browserTests,
           name: 'browser',
-          root: projectRoot,
-          environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
+          exclude: ['tests/browser/painted/**'],
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        test: {
+          ...browserTests,
+          name: 'painted',
+          include: ['tests/browser/painted/**/*.test.ts'],
           // One page at a time, and only when nothing else runs: software WebGL takes both cores.
           fileParallelism: false,
-          sequence: { groupOrder: 1 },
-          testTimeout: 180_000,
-          hookTimeout: 180_000,
-          expect: { poll: { timeout: 60_000 } },
-          globalSetup: 'tests/browser/harness/globalSetup.ts',
-          setupFiles: 'tests/browser/harness/everyTest.ts',
+          sequence: { groupOrder: 2 },
         },
       },
     ],

@@ -99,29 +99,34 @@ export interface ViewState {
 
 export type ViewStore = StoreApi<ViewState>;
 
+/** How an aircraft that has just come is looked at. */
+const FIRST_LOOK = {
+  selectedId: null,
+  groupIds: [],
+  hoveredId: null,
+  hiddenIds: [],
+  fuelFraction: 1,
+  playing: false,
+  positions: AT_START,
+  attitude: LEVEL_ATTITUDE,
+  down: LEVEL,
+  measureFromId: null,
+  editScope: 'this',
+} as const;
+
 export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
   const store = createCalmStore<ViewState>(() => ({
+    ...FIRST_LOOK,
     view: 'free',
-    selectedId: null,
-    groupIds: [],
-    hoveredId: null,
-    hiddenIds: [],
-    fuelFraction: 1,
-    playing: false,
-    positions: AT_START,
-    attitude: LEVEL_ATTITUDE,
-    down: LEVEL,
     layers: FIRST_LAYERS,
     looking: FIRST_LOOKING,
     tilts: 'aircraft',
     units: 'metric',
-    measureFromId: null,
     theme: 'system',
     face: 'middle',
     learned: [],
     folds: {},
     lowWindow: false,
-    editScope: 'this',
     place: 'bench',
     sheet: FIRST_CHOICES,
     ...initial,
@@ -136,18 +141,8 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
 /** Another aircraft is looked at afresh; how it is shown (view, units, theme) stays as the person chose. */
 export function lookAfresh(view: ViewStore): void {
   view.setState(({ sheet }) => ({
+    ...FIRST_LOOK,
     sheet: { ...sheet, ...FIRST_OF_AIRCRAFT },
-    selectedId: null,
-    groupIds: [],
-    hoveredId: null,
-    hiddenIds: [],
-    fuelFraction: 1,
-    playing: false,
-    positions: AT_START,
-    attitude: LEVEL_ATTITUDE,
-    down: LEVEL,
-    measureFromId: null,
-    editScope: 'this',
   }));
 }
 

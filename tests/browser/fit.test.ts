@@ -21,7 +21,7 @@ const PACK = 'flight-pack';
 let bench: Bench;
 let demo: Aircraft;
 beforeAll(async () => {
-  bench = await openBench({ width: 1100, height: 760 });
+  bench = await openBench({ width: 1100, height: 760, graphics: 'unpainted' });
   await bench.page.waitForSelector('[data-testid=stage] canvas');
   demo = await now();
 });

@@ -3,7 +3,7 @@ import { type Bench, drag, middleOf, openBench, settled, showView } from './harn
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 1440, height: 900, reducedMotion: true });
+  bench = await openBench({ width: 1440, height: 900, reducedMotion: true, graphics: 'unpainted' });
 });
 afterAll(() => bench.close());
 

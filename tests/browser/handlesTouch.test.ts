@@ -3,7 +3,7 @@ import { type Bench, drag, middleOf, openBench, showView } from './harness';
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ width: 820, height: 1180, touch: true });
+  bench = await openBench({ width: 820, height: 1180, touch: true, graphics: 'unpainted' });
 });
 afterAll(() => bench.close());
 

@@ -11,7 +11,7 @@ export default defineConfig({
       .map((path) => (path.endsWith('.ts') ? path : `${path}/**/*.test.{ts,tsx}`)),
     exclude: ['tests/browser/**', 'tests/house/**', '**/node_modules/**'],
     setupFiles: 'tests/setup.ts',
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
   },
 });

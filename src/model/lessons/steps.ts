@@ -82,9 +82,7 @@ export function stepState(
   const off = measured.filter(
     ({ is, shall, within: fixed = within }) => !(Math.abs(is - shall) <= fixed + ROUNDING),
   );
-  const other =
-    astray(from, now, new Set(way.map(subjectOf))) ??
-    (off.some(({ is }) => Number.isNaN(is)) ? nameOf(way, from) : null);
+  const other = astray(from, now, way) ?? (off.some(({ is }) => Number.isNaN(is)) ? nameOf(way, from) : null);
   if (other !== null) return { done: false, hint: hintOf('other', step, { item: other }, reading) };
   const [first] = off;
   if (measured.length > 0 && !first) return { done: true, hint: null };

@@ -1,49 +1,16 @@
-import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
+import type { KeyboardEvent, PointerEvent } from 'react';
 import { useAircraft, useBench, useView } from '../../store/react';
-import { setAttribute, setText } from '../drawing';
 import { QuarteredDisc } from '../icons';
 import { useBenchValue } from '../Live';
-import { useReadings } from '../readings';
-import { useDrawn } from '../useDrawn';
-import { type Line, pathThrough } from './lines';
-import { type Rows, rowsOf } from './rows';
+import type { Line } from './lines';
+import { rowsOf } from './rows';
 import { Spread } from './Spread';
 import { stabilityShown } from './stabilityLayer';
 import { TravelBand } from './TravelBand';
 import { TravelMac } from './TravelMac';
-import { type TravelScale, travelPx } from './travelScale';
-import { momentWords } from './travelWords';
+import { travelPx } from './travelScale';
+import { fractionToY, useTravelPicture } from './useTravelPicture';
 import { fromPx, toPx, useTravelScale } from './useTravelScale';
-
-/** Fuel remaining runs downward: full at the top, dry at the foot. */
-const fractionToY = (fraction: number, rows: Rows) =>
-  rows.travelTop + (1 - fraction) * (rows.travelFoot - rows.travelTop);
-
-/** A character of the reading, whose figures are all of one width; measuring would lay the page out again. */
-const CHARACTER_PX = 7.6;
-/** From the middle of the disc to its reading, px. */
-const OFF_PX = 18;
-
-interface ReadingRoom {
-  readonly discPx: readonly [x: number, y: number];
-  readonly widthPx: number;
-  readonly endPx: number;
-  /** The curve runs to the right on its way down. */
-  readonly fallsRight: boolean;
-}
-
-/** Where the reading begins, beside the disc where the curve does not run: right of it, else left, else under it. */
-function readingPlace({ discPx: [x, y], widthPx, endPx, fallsRight }: ReadingRoom, rows: Rows) {
-  const above = Math.max(y - 4, 11);
-  const below = Math.min(y + 14, rows.travelFoot);
-  const [right, left] = [x + OFF_PX, x - OFF_PX - widthPx];
-  if (right + widthPx <= endPx) return { xPx: right, yPx: fallsRight ? above : below };
-  if (left >= fromPx) return { xPx: left, yPx: fallsRight ? below : above };
-  return {
-    xPx: Math.max(4, Math.min(x - widthPx / 2, endPx - widthPx)),
-    yPx: Math.min(y + 30, rows.travelFoot - 8),
-  };
-}
 
 interface TravelProps {
   readonly line: Line;
@@ -53,63 +20,14 @@ interface TravelProps {
 /** The path of the CG from full to dry against the band, as large as it can be drawn, with the disc that scrubs the burn. */
 export function Travel({ line, widthPx }: TravelProps) {
   const bench = useBench();
-  const say = useReadings();
   const rows = useView(rowsOf);
   const stability = useView(stabilityShown) && line.axis === 0;
   const scaleOf = useTravelScale(line);
-  const curve = useRef<SVGPathElement>(null);
-  const ahead = useRef<SVGPathElement>(null);
-  const ends = useRef<SVGPathElement>(null);
-  const ghost = useRef<SVGPathElement>(null);
-  const handle = useRef<SVGGElement>(null);
-  const reading = useRef<SVGTextElement>(null);
+  const { curve, ahead, ends, ghost, handle, reading } = useTravelPicture(line, widthPx, scaleOf);
   const reservePct = useAircraft((aircraft) => aircraft.fuel?.reservePct ?? 0);
   const percent = useBenchValue(({ view }) => Math.round(view.getState().fuelFraction * 100));
   const factor = useBenchValue((live) => scaleOf(live).factor);
   const y = (fraction: number) => fractionToY(fraction, rows);
-  const x = (scale: TravelScale, mm: number) => travelPx(scale, mm);
-
-  useDrawn(() => {
-    const { travel, cgMm } = bench.balance.get();
-    const { fuelFraction, playing } = bench.view.getState();
-    const scale = scaleOf(bench);
-    const points = travel.map((point) => [x(scale, point.cgMm[line.axis]), y(point.fuelFraction)] as const);
-    const whole = pathThrough(points.map((point) => point.join(' ')));
-    // While the burn plays the curve draws itself, over a faint one of where it goes.
-    const burnt = playing && cgMm ? travel.filter((point) => point.fuelFraction > fuelFraction) : null;
-    const drawn = burnt?.map((point) => `${x(scale, point.cgMm[line.axis])} ${y(point.fuelFraction)}`);
-    const disc = cgMm ? `${x(scale, cgMm[line.axis])} ${y(fuelFraction)}` : '';
-    setAttribute(curve.current, 'd', drawn ? pathThrough([...drawn, disc]) : whole);
-    setAttribute(ahead.current, 'd', drawn ? whole : '');
-    const other = bench.place.get().ghost?.travel ?? [];
-    const path = other.map((point) => `${x(scale, point.cgMm[line.axis])} ${y(point.fuelFraction)}`);
-    // A travel of one point is a dot.
-    setAttribute(ghost.current, 'd', path.length === 1 ? `M${path[0]}h0` : pathThrough(path));
-    // A round cap makes each end a dot.
-    setAttribute(
-      ends.current,
-      'd',
-      [points[0], points.at(-1)].map((end) => end && `M${end.join(' ')}h0`).join(''),
-    );
-    if (!cgMm) return;
-    const [discX, discY] = [x(scale, cgMm[line.axis]), y(fuelFraction)];
-    setAttribute(handle.current, 'transform', `translate(${discX} ${discY})`);
-    const text = momentWords(bench, say, line);
-    if (!bench.document.api.getState().preview) setAttribute(handle.current, 'aria-valuetext', text);
-    if (!reading.current) return;
-    const [first, last] = [points[0] ?? [0, 0], points.at(-1) ?? [0, 0]];
-    const fallsRight = (last[0] - first[0]) * (last[1] - first[1]) >= 0;
-    const room = {
-      discPx: [discX, discY],
-      widthPx: text.length * CHARACTER_PX,
-      endPx: toPx(widthPx),
-      fallsRight,
-    } as const;
-    const at = readingPlace(room, rows);
-    setText(reading.current, text);
-    setAttribute(reading.current, 'x', String(at.xPx));
-    setAttribute(reading.current, 'y', String(stability ? Math.max(at.yPx, rows.travelTop + 22) : at.yPx));
-  });
 
   const burnTo = (fraction: number) =>
     bench.view.setState({ fuelFraction: Math.min(1, Math.max(0, fraction)), playing: false });

@@ -5,7 +5,6 @@ import { useCommitted } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
 import { TextEntry } from '../fields/TextEntry';
-import { FitPlace } from '../fit/FitPlace';
 import { Fold } from '../fold/Fold';
 import { Practice } from '../Practice';
 import { useReadings } from '../readings';
@@ -15,12 +14,11 @@ import { MeasuredInertia } from './MeasuredInertia';
 import { PairFields } from './PairFields';
 import { PlaceFields } from './PlaceFields';
 import { PlusMinusFields } from './PlusMinusFields';
-import { Room } from './Room';
 import { ShapeFields } from './ShapeFields';
 import { MassSource, SizeSource, sourceOfTyped } from './SourceFields';
 import { SwitchTick } from './SwitchTick';
-import { fitSummary, momentSummary, roomSummary, sizeSummary } from './summaries';
-import { Working } from './Working';
+import { sizeSummary } from './summaries';
+import { WhereItSits } from './WhereItSits';
 
 const roleOptions = roles.map((role) => ({ value: role as string, label: roleLooks[role].label }));
 
@@ -50,15 +48,7 @@ export function PartCard({ id, name }: { readonly id: string; readonly name: str
         />
         <PairFields id={id} name={name} />
       </section>
-      <Fold id="room" title="Where may it sit?" summary={roomSummary(id, say)} openAtFirst>
-        <Room id={id} />
-      </Fold>
-      <Fold id="fit" title="Fit" summary={fitSummary(id)} openAtFirst>
-        <FitPlace id={id} />
-      </Fold>
-      <Fold id="working" title="Working" summary={momentSummary(id, say)}>
-        <Working id={id} />
-      </Fold>
+      <WhereItSits id={id} />
       <Fold id="size" title="Size" summary={sizeSummary(id, say)}>
         <ShapeFields
           name={name}

@@ -5,7 +5,6 @@ import { formatVolume } from '../../model/units';
 import { useCommitted, useSteadyList, useView } from '../../store/react';
 import { Choice, Tick } from '../fields/Choice';
 import { Measure } from '../fields/Measure';
-import { FitPlace } from '../fit/FitPlace';
 import { Fold } from '../fold/Fold';
 import { Live } from '../Live';
 import { Practice } from '../Practice';
@@ -13,12 +12,11 @@ import { useReadings } from '../readings';
 import { PairFields } from './PairFields';
 import { PlaceFields } from './PlaceFields';
 import { PlusMinusFields } from './PlusMinusFields';
-import { Room } from './Room';
 import { ShapeFields } from './ShapeFields';
 import { MassSource, SizeSource, sourceOfTyped } from './SourceFields';
 import { SwitchTick } from './SwitchTick';
-import { fitSummary, momentSummary, roomSummary, sizeSummary } from './summaries';
-import { Working } from './Working';
+import { sizeSummary } from './summaries';
+import { WhereItSits } from './WhereItSits';
 
 /** The figures of a tank and of what is in it. */
 export function TankCard({ id, name }: { readonly id: string; readonly name: string }) {
@@ -99,15 +97,7 @@ export function TankCard({ id, name }: { readonly id: string; readonly name: str
         />
         <PairFields id={id} name={name} />
       </section>
-      <Fold id="room" title="Where may it sit?" summary={roomSummary(id, say)} openAtFirst>
-        <Room id={id} />
-      </Fold>
-      <Fold id="fit" title="Fit" summary={fitSummary(id)} openAtFirst>
-        <FitPlace id={id} />
-      </Fold>
-      <Fold id="working" title="Working" summary={momentSummary(id, say)}>
-        <Working id={id} />
-      </Fold>
+      <WhereItSits id={id} />
       <Fold id="size" title="Inside" summary={sizeSummary(id, say)}>
         <ShapeFields
           name={name}

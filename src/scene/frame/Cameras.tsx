@@ -1,30 +1,26 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { type RefObject, useCallback, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { OrthographicCamera, PerspectiveCamera, Quaternion, Vector3 } from 'three';
-import { panElevation, zoomElevation } from '../../interaction/elevation';
 import type { Bench } from '../../store/bench';
-import type { EyeMove } from '../../store/eye';
 import { createPiece } from '../../store/piece';
 import { useBench, useCommitted, useLive, useView } from '../../store/react';
-import { eased, lessMotion } from './eased';
+import type { View } from '../../store/viewStore';
+import { lessMotion } from './eased';
 import { registerElevation, STAND_OFF_MM } from './elevationCamera';
-import { type EyePose, mixedPose, poseOfElevation, poseOfFree, takePose, turnedPose } from './eyePose';
+import { eyeMover } from './eyeMoves';
+import { type EyePose, poseOfElevation, poseOfFree, takePose, turnedPose } from './eyePose';
+import { createFlight } from './flight';
 import { ROOT_TURN, toWorld } from './frame';
-import { frameAircraft, LOWEST_EYE, orbitBy, zoomBy } from './freeCamera';
-import type { OrbitHandle } from './Orbit';
-import { useTilt } from './tilt';
+import { createFreeEye, type FreeEye } from './freeEye';
+import { type TiltState, useTilt } from './tilt';
 import { cornersOnce, useGroundMm } from './useGround';
 import { useScenePiece } from './useScenePiece';
-import { fitToView } from './useStageBox';
 
 // The orbit is wanted by a hand, not by the first picture.
 const orbitPiece = createPiece(
   () => import('./Orbit'),
   (module) => module.default,
 );
-const FLIGHT_MS = 420;
-/** A degree of turning shifts an elevation by so much, px. */
-const PX_PER_DEG = 4;
 
 /** What the gestures ask of the camera. */
 export interface EyeControl {
@@ -40,76 +36,108 @@ interface CamerasProps {
 
 /** The free view's camera and its orbit; for the elevations a camera registered with the shared axis. */
 export function Cameras({ control }: CamerasProps) {
-  const view = useView((state) => state.view);
   const bench = useBench();
   const tilt = useTilt();
   const groundMm = useGroundMm();
   const name = useCommitted((aircraft) => aircraft.name);
-  const set = useThree((state) => state.set);
   const invalidate = useThree((state) => state.invalidate);
   const { width, height } = useThree((state) => state.size);
-  const orbit = useRef<OrbitHandle>(null);
   const Orbit = useScenePiece(orbitPiece, 'What turns the free view');
-  const moved = useRef(false);
-  /** Turned by the orbit in a level world; what is looked through is `eye`. */
-  const free = useMemo(() => Object.assign(new PerspectiveCamera(30), { manual: true }), []);
-  const eye = useMemo(() => Object.assign(new PerspectiveCamera(30), { manual: true }), []);
+  const free = useMemo(createFreeEye, []);
   const square = useMemo(() => Object.assign(new OrthographicCamera(), { manual: true }), []);
-  const home = useMemo(() => new Vector3(), []);
-  const flight = useRef<{ pose: EyePose; stop: () => void } | null>(null);
   const latest = useRef({ groundMm, aspect: width / height });
   latest.current = { groundMm, aspect: width / height };
 
-  const target = useCallback(() => orbit.current?.target ?? home, [home]);
-  const goal = useCallback(
-    (of: string): EyePose => {
-      if (of !== 'free') return poseOfElevation(square, STAND_OFF_MM);
-      const pose = poseOfFree(free, target());
-      const { turn, aboutMm } = tilt.getState();
-      if (bench.view.getState().tilts !== 'aircraft') return pose;
-      const inWorld = ROOT_TURN.clone().multiply(turn).multiply(new Quaternion().copy(ROOT_TURN).invert());
-      return turnedPose(pose, inWorld, toWorld(aboutMm, new Vector3()));
-    },
-    [bench, free, square, target, tilt],
+  /** How a view is looked at, at rest. */
+  const poseOf = useCallback(
+    (view: View): EyePose =>
+      view === 'free'
+        ? tiltedPose(poseOfFree(free.camera, free.target()), tilt.getState(), bench)
+        : poseOfElevation(square, STAND_OFF_MM),
+    [bench, free, square, tilt],
   );
+  const flight = useFlight({ free, square, poseOf, latest });
 
   const frame = useCallback(() => {
-    home.copy(frameAircraft(free, cornersOnce(bench.document.current()), latest.current.aspect));
-    orbit.current?.target.copy(home);
-    orbit.current?.update();
-    moved.current = false;
+    free.frame(cornersOnce(bench.document.current()), latest.current.aspect);
     invalidate();
-  }, [bench, free, home, invalidate]);
+  }, [bench, free, invalidate]);
+  // A new aircraft is framed afresh; a new size only where nobody has moved the camera yet.
+  useEffect(frame, [name, frame]);
+  useEffect(() => {
+    if (!free.moved) frame();
+    else invalidate();
+  }, [width, height, free, frame, invalidate]);
 
-  const land = useCallback(() => {
-    if (!flight.current) return;
-    flight.current.stop();
-    flight.current = null;
-    set({ camera: bench.view.getState().view === 'free' ? eye : square });
-    invalidate();
-  }, [bench, eye, set, square, invalidate]);
+  useLive(() => registerNow(bench, square));
+  useEffect(() => tilt.subscribe(() => invalidate()), [tilt, invalidate]);
 
-  /** From how it is looked at now to where the view shown leads, wherever that moves to meanwhile. */
-  const fly = useCallback(
-    (from: EyePose) => {
-      flight.current?.stop();
-      flight.current = null;
-      if (lessMotion()) return land();
-      set({ camera: eye });
-      const flying = { pose: from, stop: () => {} };
-      flight.current = flying;
-      flying.stop = eased(
-        0,
-        1,
-        FLIGHT_MS,
-        (share) => {
-          flying.pose = mixedPose(from, goal(bench.view.getState().view), share);
+  useEffect(() => {
+    const animate = (change: () => void) => {
+      const from = flight.pose() ?? poseOf(bench.view.getState().view);
+      change();
+      flight.begin(from);
+    };
+    const move = eyeMover({ bench, eye: free, frame, animate });
+    control.current = {
+      land: flight.land,
+      zoomFree: (factor, at) => {
+        free.zoom(factor, at);
+        invalidate();
+      },
+    };
+    return bench.eye.serve((wish) => {
+      move(wish);
+      invalidate();
+    });
+  }, [bench, control, flight, frame, free, invalidate, poseOf]);
+
+  if (!Orbit) return null;
+  return (
+    <Orbit
+      ref={free.orbit}
+      camera={free.camera}
+      homeMm={free.homeMm}
+      onStart={() => {
+        free.moved = true;
+        flight.land();
+      }}
+      // The eye itself is held above the mat by the orbit's own angle.
+      onChange={() => free.holdAbove(latest.current.groundMm)}
+    />
+  );
+}
+
+interface FlightProps {
+  readonly free: FreeEye;
+  readonly square: OrthographicCamera;
+  readonly poseOf: (view: View) => EyePose;
+  readonly latest: RefObject<{ readonly aspect: number }>;
+}
+
+/** The camera that is looked through: that of the view shown, and on the way from one to another a third. */
+function useFlight({ free, square, poseOf, latest }: FlightProps) {
+  const bench = useBench();
+  const view = useView((state) => state.view);
+  const set = useThree((state) => state.set);
+  const invalidate = useThree((state) => state.invalidate);
+  const eye = useMemo(() => Object.assign(new PerspectiveCamera(30), { manual: true }), []);
+  const settle = useCallback(
+    () => set({ camera: bench.view.getState().view === 'free' ? eye : square }),
+    [bench, eye, set, square],
+  );
+  const flight = useMemo(
+    () =>
+      createFlight({
+        goal: () => poseOf(bench.view.getState().view),
+        onTakeOff: () => set({ camera: eye }),
+        onStep: invalidate,
+        onLanded: () => {
+          settle();
           invalidate();
         },
-        land,
-      );
-    },
-    [bench, eye, goal, invalidate, land, set],
+      }),
+    [bench, eye, invalidate, poseOf, set, settle],
   );
 
   const lastPose = useRef<EyePose | null>(null);
@@ -117,93 +145,31 @@ export function Cameras({ control }: CamerasProps) {
   useLayoutEffect(() => {
     const before = shownView.current;
     shownView.current = view;
-    if (before === view) return set({ camera: view === 'free' ? eye : square });
-    const from = flight.current?.pose ?? lastPose.current ?? goal(before);
+    if (before === view) return settle();
+    const from = flight.pose() ?? lastPose.current ?? poseOf(before);
     registerNow(bench, square);
-    if (lessMotion()) set({ camera: view === 'free' ? eye : square });
-    fly(from);
-  }, [bench, set, view, eye, square, goal, fly]);
-
-  // A new aircraft is framed afresh; a new size only where nobody has moved the camera yet.
-  useEffect(frame, [name, frame]);
-  useEffect(() => {
-    if (!moved.current) frame();
-    else invalidate();
-  }, [width, height, frame, invalidate]);
-
-  useLive(() => registerNow(bench, square));
-  useEffect(() => tilt.subscribe(() => invalidate()), [tilt, invalidate]);
+    if (lessMotion()) settle();
+    flight.begin(from);
+  }, [bench, view, square, poseOf, flight, settle]);
 
   // Before anything else looks through the camera in this frame.
   useFrame(() => {
-    const now = bench.view.getState().view;
-    free.aspect = latest.current.aspect;
-    free.updateProjectionMatrix();
-    const pose = flight.current?.pose ?? goal(now);
+    const { aspect } = latest.current;
+    const { view: now } = bench.view.getState();
+    free.camera.aspect = aspect;
+    free.camera.updateProjectionMatrix();
+    const pose = flight.pose() ?? poseOf(now);
     lastPose.current = pose;
-    if (flight.current || now === 'free') takePose(eye, pose, latest.current.aspect);
+    if (flight.pose() || now === 'free') takePose(eye, pose, aspect);
   }, -1);
+  return flight;
+}
 
-  useEffect(() => {
-    const animate = (change: () => void) => {
-      const from = flight.current?.pose ?? goal(bench.view.getState().view);
-      change();
-      orbit.current?.update();
-      fly(from);
-    };
-    const serve = (move: EyeMove) => {
-      const { view: now } = bench.view.getState();
-      const axes = bench.axis.getState();
-      const middle = [axes.widthPx / 2, axes.heightPx / 2] as const;
-      if (move.kind === 'fit' || move.kind === 'reset') {
-        animate(() => (now === 'free' ? frame() : fitToView(bench)));
-      } else if (now === 'free') {
-        moved.current = true;
-        animate(() => {
-          if (move.kind === 'zoom') zoomBy(free, target(), move.factor, target());
-          else orbitBy(free, target(), move.rightDeg, move.upDeg, LOWEST_EYE);
-        });
-      } else if (move.kind === 'zoom') {
-        bench.axis.setState(zoomElevation(axes, now, move.factor, middle));
-      } else {
-        bench.axis.setState(panElevation(axes, now, [-move.rightDeg * PX_PER_DEG, move.upDeg * PX_PER_DEG]));
-      }
-      invalidate();
-    };
-    control.current = {
-      land,
-      zoomFree: (factor, at) => {
-        moved.current = true;
-        const about = new Vector3(at[0], at[1], 0.5).unproject(free).sub(free.position).normalize();
-        const away = target().clone().sub(free.position);
-        const ahead = away.clone().normalize();
-        about.multiplyScalar(away.length() / Math.max(about.dot(ahead), 0.2)).add(free.position);
-        zoomBy(free, target(), factor, about);
-        orbit.current?.update();
-        invalidate();
-      },
-    };
-    return bench.eye.serve(serve);
-  }, [bench, control, fly, frame, free, goal, invalidate, land, target]);
-
-  /** The eye is held above the mat by the angle; what it looks at must not sink below it either. */
-  const holdAboveMat = () => {
-    const at = orbit.current?.target;
-    if (at) at.y = Math.max(at.y, latest.current.groundMm);
-  };
-  if (!Orbit) return null;
-  return (
-    <Orbit
-      ref={orbit}
-      camera={free}
-      homeMm={home}
-      onStart={() => {
-        moved.current = true;
-        land();
-      }}
-      onChange={holdAboveMat}
-    />
-  );
+/** The free view follows an aircraft that is seen to tilt over its mat; a tilted world leaves it as it is. */
+function tiltedPose(pose: EyePose, { turn, aboutMm }: TiltState, { view }: Bench): EyePose {
+  if (view.getState().tilts !== 'aircraft') return pose;
+  const inWorld = ROOT_TURN.clone().multiply(turn).multiply(new Quaternion().copy(ROOT_TURN).invert());
+  return turnedPose(pose, inWorld, toWorld(aboutMm, new Vector3()));
 }
 
 function registerNow({ view, axis }: Bench, square: OrthographicCamera): void {

@@ -39,6 +39,12 @@ export function handOn({ page }: Bench, { touch = false } = {}): Hand {
     button,
     async type(field, text) {
       await press(field);
+      // A tap gives the focus a moment after the finger is up.
+      await field.evaluate(
+        (input) =>
+          document.activeElement === input ||
+          new Promise((focused) => input.addEventListener('focus', focused, { once: true })),
+      );
       await page.keyboard.press('Control+a');
       await page.keyboard.type(text);
       await page.keyboard.press('Enter');

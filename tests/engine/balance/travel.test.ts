@@ -34,6 +34,15 @@ describe('CG travel', () => {
     expect(travel[1]?.cgMm[0]).toBeCloseTo(fixedMoment / fixedMass, 10);
   });
 
+  test('the lever rule holds along all three axes', () => {
+    const fixed: MassProperties = { massG: 1000, cgMm: [100, 20, 30], inertiaAboutCgGmm2: none };
+    const travel = cgTravel(fixed, [
+      { fuelFraction: 1, massG: 500, momentGmm: [500 * 400, 500 * -10, 500 * 60] },
+    ]);
+    // A third of the way from the fixed mass to the liquid.
+    expect(travel[0]?.cgMm.map((mm) => Math.round(mm * 1e9) / 1e9)).toEqual([200, 10, 40]);
+  });
+
   test('no mass gives no point', () => {
     expect(cgTravel(point(0, 0), [liquid(0, 0, 0)])).toEqual([]);
     expect(cgTravel(point(0, 0), [liquid(1, 10, 30), liquid(0, 0, 0)])).toHaveLength(1);

@@ -202,6 +202,26 @@ describe('a hand that goes astray', () => {
     }
   });
 
+  test('the part in hand changed in another way is named too', () => {
+    const lighter = updatePart(packAt(310).aircraft, 'pack', { massG: 200 });
+    const { done, hint } = said({ ...packAt(310), aircraft: lighter });
+    expect([done, hint?.kind]).toEqual([false, 'other']);
+    expect(hint?.says).toContain('Flight pack');
+  });
+
+  test('what goes along with a tank that is taken out is not astray', () => {
+    const header = lessonNamed('header-tank');
+    const change = { do: 'takeOut', itemId: 'header' } as const;
+    const without: Lesson = {
+      ...header,
+      experiment: [{ do: 'Take it out.', goal: { by: 'change', change } }],
+    };
+    const first = firstProgress(without);
+    const there = changed(first.from, [change]);
+    expect(there.aircraft.tanks.map(({ feeds }) => feeds)).toEqual(['outlet']);
+    expect(stepState(without, first, there, reading)).toEqual({ done: true, hint: null });
+  });
+
   test('what has no weight in it is let be: names, notes, a lock', () => {
     const there = packAt(310);
     const renamed = updatePart(there.aircraft, 'motor', { name: 'Old motor', locked: true });

@@ -5,7 +5,7 @@ export const MOST_WORDS = 20;
 export const sentencesOf = (text: string): readonly string[] =>
   text
     .replace(/\{[^{}]*\}/g, 'FIGURE')
-    .split(/(?<=[.!?])\s+(?=["“]?[A-Z0-9±])/)
+    .split(/(?<=[.!?]["”)]?)\s+(?=["“]?[A-Z0-9±])/)
     .map((sentence) => sentence.trim())
     .filter((sentence) => sentence !== '');
 

@@ -1,5 +1,5 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import type { Aircraft } from '../../src/model/document/types';
+import type { Aircraft } from '../../../src/model/document/types';
 import {
   type Bench,
   drag,
@@ -10,7 +10,7 @@ import {
   openBench,
   placeOf,
   showView,
-} from './harness';
+} from '../harness';
 
 /** The pack that the demo aircraft is best balanced with. */
 const PACK = 'flight-pack';

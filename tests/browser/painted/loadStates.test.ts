@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { downFromAttitude } from '../../src/engine/liquid/attitude';
-import { balanceAt } from '../../src/model/balance/balance';
-import type { Aircraft } from '../../src/model/document/types';
-import { axe, type Bench, expectClean, look, openBench, openFold, settled, showView } from './harness';
+import { downFromAttitude } from '../../../src/engine/liquid/attitude';
+import { balanceAt } from '../../../src/model/balance/balance';
+import type { Aircraft } from '../../../src/model/document/types';
+import { axe, type Bench, expectClean, look, openBench, openFold, settled, showView } from '../harness';
 
 /** One page for the whole file: the tests follow each other as a person would go on. */
 let bench: Bench;

@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { Aircraft } from '../../src/model/document/types';
-import { newProblems, wholeFit } from '../../src/model/fit/wholeFit';
-import { demo } from '../demo/demoAircraft';
-import { redshank } from '../model/place/bench';
+import type { Aircraft } from '../../../src/model/document/types';
+import { newProblems, wholeFit } from '../../../src/model/fit/wholeFit';
+import { demo } from '../../demo/demoAircraft';
+import { redshank } from '../../model/place/bench';
 import {
   axe,
   type Bench,
@@ -14,7 +14,7 @@ import {
   put,
   screenshot,
   settled,
-} from './harness';
+} from '../harness';
 
 let bench: Bench;
 let page: Page;
