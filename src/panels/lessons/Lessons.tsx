@@ -30,6 +30,8 @@ function Room({ actions }: { readonly actions: LessonActions }) {
   const [openKey, setOpenKey] = useState(() => actions.here() ?? '');
   const [faulty, setFaulty] = useState<Faulty | null>(null);
   const [told, setTold] = useState<string | null>(null);
+  /** Counts the files taken in, so that one opened again is another lesson than the one it replaces. */
+  const [taken, setTaken] = useState(0);
   useEffect(() => {
     actions.noteHere(openKey);
     return () => actions.noteHere(null);
@@ -39,17 +41,18 @@ function Room({ actions }: { readonly actions: LessonActions }) {
     const all = { ...kept.progress, [key]: progress };
     setKept({ progress: all, fault: actions.keepProgress(all) });
   };
-  const taken = (opened: LessonOpened) => {
+  const take = (opened: LessonOpened) => {
     if (!opened.ok) {
       if ('fileName' in opened) setFaulty(opened);
       return;
     }
     setFaulty(null);
+    setTaken(taken + 1);
     setTold(opened.notKept);
     setList(actions.list());
     setOpenKey(opened.key);
   };
-  const openFile = async () => taken(await actions.openFile());
+  const openFile = async () => take(await actions.openFile());
   const drop = {
     onDragOver: (event: DragEvent) => {
       if (!event.dataTransfer.types.includes('Files')) return;
@@ -60,7 +63,7 @@ function Room({ actions }: { readonly actions: LessonActions }) {
       if (!event.dataTransfer.types.includes('Files')) return;
       event.preventDefault();
       event.stopPropagation();
-      taken(await actions.openDropped(event.dataTransfer.files));
+      take(await actions.openDropped(event.dataTransfer.files));
     },
   };
   const at = list.lessons.findIndex(({ key }) => key === openKey);
@@ -72,7 +75,7 @@ function Room({ actions }: { readonly actions: LessonActions }) {
     <div className="lessons-room" {...drop}>
       {listed ? (
         <LessonPage
-          key={listed.key}
+          key={`${listed.key} ${taken}`}
           listed={listed}
           progress={kept.progress[listed.key] ?? NOT_BEGUN}
           onProgress={(progress) => keep(listed.key, progress)}
