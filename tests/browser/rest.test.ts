@@ -21,7 +21,12 @@ const drawn = () =>
   bench.page.evaluate(() => {
     const info = window.document.querySelector('canvas')?.drawn;
     if (!info) throw new Error('the stage has not drawn');
-    return { frames: info.render.frame, geometries: info.memory.geometries, textures: info.memory.textures };
+    return {
+      frames: info.render.frame,
+      geometries: info.memory.geometries,
+      textures: info.memory.textures,
+      programs: info.programs?.length,
+    };
   });
 
 test('nothing is drawn at rest, and frames flow while the burn plays', async () => {
@@ -139,6 +144,7 @@ test('200 drags leave graphics memory and the heap level, and parts are drawn in
   const after = await drawn();
   expect(after.geometries).toBe(before.geometries);
   expect(after.textures).toBe(before.textures);
+  expect(after.programs).toBe(before.programs);
   expect((await heapBytes()) - heap).toBeLessThan(HEAP_SLACK);
 
   await page.evaluate(() => {

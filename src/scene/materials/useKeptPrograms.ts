@@ -1,6 +1,9 @@
 import { addAfterEffect, useThree } from '@react-three/fiber';
 import { useEffect } from 'react';
 
+/** The kind of material that a program was made for; the library's own declarations leave it out. */
+const typeOf = (program: object): unknown => ('type' in program ? program.type : undefined);
+
 /** Of our own shaders; such a program is identified by more than its text, and kept ones would pile up. */
 const OWN = 'ShaderMaterial';
 
@@ -15,7 +18,7 @@ export function useKeptPrograms(): void {
     const kept = new Set<object>();
     return addAfterEffect(() => {
       for (const program of info.programs ?? []) {
-        if (program.name === OWN || kept.has(program)) continue;
+        if (typeOf(program) === OWN || kept.has(program)) continue;
         kept.add(program);
         program.usedTimes += 1;
       }
