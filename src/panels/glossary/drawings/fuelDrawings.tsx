@@ -62,9 +62,7 @@ export const fuelDrawings: Readonly<Record<(typeof fuelEntries)[number]['id'], (
       <Note at={[170, 98]} tone="on">
         usable
       </Note>
-      <Note at={[170, 143]} tone="on">
-        unusable
-      </Note>
+      <Note at={[170, 143]}>unusable</Note>
       <Arrow from={[62, 114]} to={[32, 114]} tone="fuel" />
       <Note at={[44, 146]}>outlet</Note>
       <Line from={[80, 126]} to={[300, 126]} dashed />
@@ -114,7 +112,7 @@ export const fuelDrawings: Readonly<Record<(typeof fuelEntries)[number]['id'], (
     <Sheet shows="The way of the CG from full to dry under the aircraft, seen large against the band">
       <SideView at={[86, 44]} scale={0.72} />
       <Box at={[110, 78]} wide={160} high={86} kind="band" />
-      <path className="curve" d="M146 88C150 112 166 120 190 126 206 132 200 146 192 154" />
+      <path className="curve on-band" d="M146 88C150 112 166 120 190 126 206 132 200 146 192 154" />
       <Disc at={[146, 88]} r={8} />
       <Note at={[160, 92]} anchor="start" tone="on-band">
         full

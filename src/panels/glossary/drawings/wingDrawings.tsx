@@ -88,7 +88,7 @@ export const wingDrawings: Readonly<Record<(typeof wingEntries)[number]['id'], (
       <g transform="translate(10 4)">
         <TopView at={[40, 92]} />
         <path className="mac-line" d="M126 74H199M138 10H182" />
-        <Note at={[208, 58]} anchor="start">
+        <Note at={[204, 46]} anchor="start">
           root chord
         </Note>
         <Note at={[192, 14]} anchor="start">
