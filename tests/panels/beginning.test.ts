@@ -4,7 +4,7 @@ import { motorsOf } from '../../src/model/begin/beginAircraft';
 import { tapeFields } from '../../src/model/begin/tape';
 import { families } from '../../src/model/begin/thing';
 import { beginningOf, firstBand, firstKit, firstSheet, sheetFaults } from '../../src/panels/begin/beginning';
-import { howMeasured } from '../../src/panels/begin/TapeFields';
+import { howMeasured } from '../../src/panels/begin/howMeasured';
 
 test('a sheet on which nothing was typed is an aircraft already', () => {
   for (const arrangement of arrangementIds) expect(sheetFaults({ ...firstSheet, arrangement })).toEqual({});

@@ -5,6 +5,7 @@ import type { WordId } from '../../model/glossary/glossary';
 import { useReadings } from '../readings';
 import type { Sheet, SheetFaults } from './beginning';
 import { Figure } from './Figure';
+import { howMeasured } from './howMeasured';
 
 /** What each figure of the tape is called, of an arrangement. */
 export function fieldNames(arrangement: Sheet['arrangement']): Readonly<Record<TapeField, string>> {
@@ -21,18 +22,6 @@ export function fieldNames(arrangement: Sheet['arrangement']): Readonly<Record<T
     tailChordMm: `${surface} chord`,
   };
 }
-
-/** How each is taken, said while it is being typed. */
-export const howMeasured: Readonly<Record<TapeField, string>> = {
-  spanMm: 'Tip to tip, straight across.',
-  rootChordMm: 'Along the body, where the wing meets it.',
-  tipChordMm: 'Where the straight part of the wing ends, before a rounded or bent-up tip.',
-  sweepMm: 'How far the leading edge lies behind the root’s where the straight part ends, along the body.',
-  lengthMm: 'From the nose of the body, behind the spinner, to the last of tail or body.',
-  wingAtMm: 'From the nose to the wing’s leading edge where it meets the body.',
-  tailSpanMm: 'Tip to tip.',
-  tailChordMm: 'Half-way out, leading to trailing edge.',
-};
 
 /** Those whose name is a word of the trade. */
 const fieldWords: Readonly<Partial<Record<TapeField, WordId>>> = {
