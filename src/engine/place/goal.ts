@@ -57,6 +57,9 @@ export function addCommonColumns(program: Milp, problem: PlaceProblem, goal: Goa
 /** Rows ask for so much less, mm, so that no exact tie costs a search or a proof; the check forgives five times as much. */
 const EASED_MM = 2e-5;
 
+/** By this a row's g·mm are turned into mm. */
+export const rowScale = ({ massG }: Pick<BalanceRow, 'massG'>): number => 1 / Math.max(massG, 1);
+
 /** A balance row over the parts' terms (g·mm in the row's own sign), in mm so that tolerances mean the same everywhere. */
 export function addBalanceRow(
   program: Milp,
@@ -66,7 +69,7 @@ export function addBalanceRow(
   row: Pick<BalanceRow, 'perSpot' | 'needed' | 'massG' | 'axis'> & { readonly limits: readonly Limit[] },
   parts: Terms,
 ): void {
-  const scale = 1 / Math.max(row.massG, 1);
+  const scale = rowScale(row);
   const terms: (readonly [number, number])[] = parts.map(([column, factor]) => [column, factor * scale]);
   problem.spots.forEach(({ stepG }, k) => {
     terms.push([steps[k]!, row.perSpot[k]! * stepG * scale]);

@@ -1,6 +1,6 @@
 import { byBays } from './byBays';
 import type { Goal } from './goal';
-import { patternProgram } from './patternProgram';
+import { choicesOf, patternProgram } from './patternProgram';
 import { singlePatterns } from './patterns';
 import type { Choice } from './rooms';
 import { gapFor, type Search, settleChoices } from './search';
@@ -29,7 +29,7 @@ export function withoutOverlap(search: Search): void {
   const singles = singlePatterns(problem, rooms, rows);
   const misfits: Choice[][] = [];
   while (misfits.length < MOST_MISFITS && !shouldStop()) {
-    const { program, choicesIn } = patternProgram(problem, LEAST_BALLAST, rows, singles, {
+    const { program, patternsIn } = patternProgram(problem, LEAST_BALLAST, rows, singles, {
       forbidden: misfits,
       mostMoves,
     });
@@ -45,7 +45,7 @@ export function withoutOverlap(search: Search): void {
     }
     state.raise(found.bound);
     if (!found.values) return;
-    const choices = choicesIn(found.values);
+    const choices = choicesOf(patternsIn(found.values));
     const misfit = rooms
       .map((room) => within(room, choices))
       .find(
