@@ -23,8 +23,6 @@ interface Budget {
   readonly knownBound: number;
   /** Looks closer at patterns that were chosen; true where they give less than was thought, so that it is chosen anew. */
   readonly refine?: (chosen: readonly Pattern[]) => boolean;
-  /** No more choices than this are settled. */
-  readonly mostSettled?: number;
   isEnough(): boolean;
   onBound(bound: number): void;
 }
@@ -68,7 +66,6 @@ export function byBays(search: Search, goal: Goal, budget: Budget): ByBays {
     if (!settled) break;
     settledBound = Math.min(settledBound, settled.answer.bound);
     forbidden.push(choices);
-    if (forbidden.length >= (budget.mostSettled ?? Number.POSITIVE_INFINITY)) break;
   }
   return { bound, program, exhausted: false };
 }

@@ -6,7 +6,7 @@ import type { PlaceProblem } from './types';
 
 /** What is sought. With the grams given the mass is known, and the margin is linear too. */
 export type Goal =
-  | { readonly seek: 'least ballast'; readonly atLeastG?: number }
+  | { readonly seek: 'least ballast'; readonly atLeastG?: number; readonly atMostG?: number }
   | { readonly seek: 'most margin'; readonly ballastG: number }
   | { readonly seek: 'fewest moves'; readonly ballastG: number; readonly marginMm: number }
   /** The least that some limits must give way, mm, with any ballast. */
@@ -38,7 +38,8 @@ export function addCommonColumns(program: Milp, problem: PlaceProblem, goal: Goa
   });
   const grams = spots.map(({ stepG }, k) => [steps[k]!, stepG] as const);
   if (goal.seek === 'least ballast') {
-    if (goal.atLeastG) addRow(program, grams, goal.atLeastG);
+    const { atLeastG = 0, atMostG = Number.POSITIVE_INFINITY } = goal;
+    if (atLeastG > 0 || atMostG < Number.POSITIVE_INFINITY) addRow(program, grams, atLeastG, atMostG);
     return { steps, margin: null, breach: null };
   }
   if (goal.seek === 'least breach') {

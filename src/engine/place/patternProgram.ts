@@ -14,6 +14,8 @@ export interface PatternProgram {
   readonly common: CommonColumns;
   /** The first of the rows with one for each part, for each room, for each balance row. */
   readonly firstRow: { readonly parts: number; readonly rooms: number; readonly balance: number };
+  /** Patterns with their share in a solution, where they have any. */
+  sharesIn(values: readonly number[]): (readonly [Pattern, number])[];
   /** The patterns chosen. */
   patternsIn(values: readonly number[]): Pattern[];
 }
@@ -102,6 +104,8 @@ export function patternProgram(
     program,
     common,
     firstRow,
+    sharesIn: (values) =>
+      patterns.flatMap((pattern, p) => (values[chosen[p]!]! > 0 ? [[pattern, values[chosen[p]!]!]] : [])),
     patternsIn: (values) => patterns.filter((_, p) => values[chosen[p]!]! > 0.5),
   };
 }

@@ -1,5 +1,6 @@
 import type { SolveMilp } from '../milp';
 import type { Pattern } from '../patterns';
+import type { Choice } from '../rooms';
 import { railStepMm, type SetPrices, setPrices } from './cheapestSet';
 import { roomMeasure } from './roomMeasure';
 import {
@@ -18,8 +19,8 @@ export interface SetBound {
   readonly bound: number;
   /** Room by room. */
   readonly priced: readonly PricedRoom[];
-  /** Sets that came up on the way: what a good choice is likely made of. */
-  readonly promising: readonly Pattern[];
+  /** For each part the choice that counts most where the bound was found: a start for whole choices. */
+  readonly likely: readonly Choice[];
 }
 
 /** A room's prices along its rail and, where things need not stand in line, by each one's own ends: both are bounds. */
@@ -61,9 +62,10 @@ export function setBound(question: SetQuestion, { solve, over, onBound }: BoundO
   };
   rooms.forEach((room, r) => {
     const free = room.map(() => 0);
-    room.forEach((_, i) => add(r, [i], { perMm: free, fixed: free, acrossMm: free }));
+    for (const i of room.keys()) add(r, [i], { perMm: free, fixed: free, acrossMm: free });
   });
   let [bound, priced]: [number, readonly PricedRoom[] | null] = [Number.NEGATIVE_INFINITY, null];
+  let likely: readonly Choice[] = [];
   for (let round = 0; round < MOST_ROUNDS && !over(); round++) {
     const made = relaxedProgram(question, [...columns.values()]);
     const answer = solve(made.program, { timeMs: PROGRAM_MS });
@@ -73,6 +75,7 @@ export function setBound(question: SetQuestion, { solve, over, onBound }: BoundO
     }
     if (!answer.rowDuals) break;
     const duals = withSign(made.program, answer.rowDuals);
+    likely = likeliest(problem.parts.length, made.sharesIn(answer.values!));
     const before = columns.size;
     const here = measures.map((measure, r): PricedRoom => {
       const prices = roomPrices(question, made, duals, r);
@@ -89,5 +92,24 @@ export function setBound(question: SetQuestion, { solve, over, onBound }: BoundO
     }
     if (answer.bound - bound < SETTLED_WITHIN || columns.size === before) break;
   }
-  return priced && { bound, priced, promising: [...columns.values()] };
+  return priced && { bound, priced, likely };
+}
+
+/** For each part the choice whose sets have the largest share. */
+function likeliest(parts: number, shares: readonly (readonly [Pattern, number])[]): Choice[] {
+  const sums = new Map<string, { readonly choice: Choice; share: number }>();
+  for (const [{ choices }, share] of shares) {
+    for (const choice of choices) {
+      const key = `${choice.part} ${choice.option}`;
+      const before = sums.get(key) ?? { choice, share: 0 };
+      before.share += share;
+      sums.set(key, before);
+    }
+  }
+  return Array.from({ length: parts }, (_, part) =>
+    [...sums.values()].reduce<{ choice: Choice; share: number } | null>(
+      (best, each) => (each.choice.part === part && each.share > (best?.share ?? -1) ? each : best),
+      null,
+    ),
+  ).flatMap((found) => (found ? [found.choice] : []));
 }

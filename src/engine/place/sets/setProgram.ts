@@ -62,8 +62,8 @@ export function relaxedProgram(
     const { columns: list, values, ...ends } = program.rows[row]!;
     program.rows[row] = { ...ends, columns: [...list, column], values: [...values, 1] };
   };
-  problem.parts.forEach((_, part) => short(firstRow.parts + part));
-  rows.forEach((_, r) => short(firstRow.balance + r));
+  for (const part of problem.parts.keys()) short(firstRow.parts + part);
+  for (const r of rows.keys()) short(firstRow.balance + r);
   return made;
 }
 
