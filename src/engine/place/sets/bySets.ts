@@ -23,7 +23,7 @@ const SEED = 1;
  * arrangement with so much ballast can be made of, more and more ballast until one is found: then nothing less will do.
  */
 export function bySets(search: Search): void {
-  const { problem, rows, rooms, packer, solve, state, order, leftMs, shouldStop } = search;
+  const { problem, rows, rooms, packer, solve, state, order, mostMoves, leftMs, shouldStop } = search;
   if (state.isProved() || problem.parts.length === 0) return;
   const question: SetQuestion = { problem, goal: LEAST_BALLAST, rows, rooms };
   const overAfter = (share: number) => {
@@ -39,12 +39,15 @@ export function bySets(search: Search): void {
   if (!found || state.isProved()) return;
   const random = seededRandom(SEED);
   for (const share of FIRST_SHARES) {
-    exchange(question, found.likely, {
-      packer,
-      random,
-      over: overAfter(share),
-      take: (choices) => takePacked(search, choices, LEAST_BALLAST, state.isProved) && state.isProved(),
-    });
+    // Exchanges do not count moves.
+    if (mostMoves === undefined) {
+      exchange(question, found.likely, {
+        packer,
+        random,
+        over: overAfter(share),
+        take: (choices) => takePacked(search, choices, LEAST_BALLAST, state.isProved) && state.isProved(),
+      });
+    }
     deepen(search, question, found, mostG);
     if (state.isProved() || shouldStop()) return;
   }
