@@ -9,10 +9,18 @@ import { widestMargin } from './widestMargin';
 
 export type { ArrangeOrder } from './search';
 
+/** With fewer ways than this to choose options the whole program is done sooner. */
+const MANY_WAYS = 2000;
+
+function bySetsWhereMany(search: Search): void {
+  if (search.problem.parts.reduce((ways, { options }) => ways * options.length, 1) >= MANY_WAYS)
+    bySets(search);
+}
+
 /** The stages of a search for the least ballast; each may prove it, or that there is no arrangement. */
 const BALLAST: readonly ((search: Search) => void)[] = [
   asItStands,
-  bySets,
+  bySetsWhereMany,
   withoutOverlap,
   raced,
   askedAgain,

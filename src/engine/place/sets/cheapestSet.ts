@@ -25,7 +25,7 @@ export interface SetPrices {
 }
 
 /** Steps that a rail is cut into at most, and steps in which lengths mostly come, mm. */
-const MOST_STEPS = 4000;
+const MOST_STEPS = 2000;
 const USUAL_STEPS_MM = [1, 0.5, 0.25, 0.1] as const;
 const WHOLE_WITHIN = 1e-7;
 
