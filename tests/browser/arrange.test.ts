@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Aircraft } from '../../src/model/document/types';
 import { newProblems, wholeFit } from '../../src/model/fit/wholeFit';
 import { demo } from '../demo/demoAircraft';
+import { lostWays } from '../demo/lostWays';
 import { redshank } from '../model/place/bench';
 import {
   axe,
@@ -218,8 +219,10 @@ async function searched(toTheEnd: boolean): Promise<void> {
 test.each([
   ['whimbrel', true],
   ['corncrake', false],
+  ['sandmartin', false],
+  ['fieldfare', false],
 ] as const)(
-  '%s arranged and accepted is good on the screen, and fits',
+  '%s arranged and accepted is good on the screen, fits, and every part has the way in it had',
   async (name, toTheEnd) => {
     const before = demo(name);
     await put(page, before);
@@ -235,7 +238,9 @@ test.each([
       text: JSON.stringify(window.counterpoise.document.current()),
     }));
     expect(tone).toBe('good');
-    expect(newProblems(wholeFit(before), wholeFit(JSON.parse(text))).map(({ key }) => key)).toEqual([]);
+    const after: Aircraft = JSON.parse(text);
+    expect(newProblems(wholeFit(before), wholeFit(after)).map(({ key }) => key)).toEqual([]);
+    expect(lostWays(before, after)).toEqual([]);
   },
   180_000,
 );

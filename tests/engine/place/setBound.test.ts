@@ -32,9 +32,9 @@ const smallLines = (seed: number): PlaceProblem => {
 
 describe('what sets of parts prove and find is never better than what trying everything finds', () => {
   test.each([
-    { kind: 'single places', to: 60, problemOf: pointCase, bruteOf: bruteOfPoints, least: 3 },
-    { kind: 'wired places', to: 40, problemOf: wiredCase, bruteOf: bruteOfPoints, least: 1 },
-    { kind: 'parts in line', to: 24, problemOf: smallLines, bruteOf: bruteOfLines, least: 6 },
+    { kind: 'single places', to: 36, problemOf: pointCase, bruteOf: bruteOfPoints, least: 2 },
+    { kind: 'wired places', to: 24, problemOf: wiredCase, bruteOf: bruteOfPoints, least: 1 },
+    { kind: 'parts in line', to: 16, problemOf: smallLines, bruteOf: bruteOfLines, least: 4 },
   ])('$kind: seeds 1 to $to', ({ kind, to, problemOf, bruteOf, least }) => {
     let [above, needed, near] = [0, 0, 0];
     for (let seed = 1; seed <= to; seed++) {
