@@ -2,19 +2,15 @@ import { fewestMoves } from './fewestMoves';
 import { asItStands, askedAgain, raced, withoutOverlap } from './leastBallast';
 import { type ArrangeOrder, type Search, searchOf } from './search';
 import type { ArrangeAnswer } from './searchState';
-import { bySets } from './sets/bySets';
+import { bySets, hasManyWays } from './sets/bySets';
 import { shrunkBand } from './shrunkBand';
 import type { PlaceProblem } from './types';
 import { widestMargin } from './widestMargin';
 
 export type { ArrangeOrder } from './search';
 
-/** With fewer ways than this to choose options the whole program is done sooner. */
-const MANY_WAYS = 2000;
-
 function bySetsWhereMany(search: Search): void {
-  if (search.problem.parts.reduce((ways, { options }) => ways * options.length, 1) >= MANY_WAYS)
-    bySets(search);
+  if (hasManyWays(search.problem)) bySets(search);
 }
 
 /** The stages of a search for the least ballast; each may prove it, or that there is no arrangement. */

@@ -3,8 +3,9 @@ import { byBays } from '../byBays';
 import type { Goal } from '../goal';
 import { type Search, takePacked } from '../search';
 import { SAME_G } from '../tolerances';
+import type { PlaceProblem } from '../types';
 import { exchange } from './exchange';
-import { type SetBound, setBound } from './setBound';
+import { type SetBound, setBound, setsWithin } from './setBound';
 import { setPatterns } from './setPatterns';
 import type { SetQuestion } from './setProgram';
 
@@ -13,8 +14,12 @@ const LEAST_BALLAST: Goal = { seek: 'least ballast' };
 const BOUND_SHARE = 0.4;
 const FIRST_SHARES = [0.15, 0.4] as const;
 const PROOF_SHARE = 0.5;
-/** More sets than this in one room are more than the solver can choose from. */
-const MOST_SETS = 4000;
+/** With fewer ways than this to choose options the whole program is done sooner. */
+const MANY_WAYS = 2000;
+
+export const hasManyWays = ({ parts }: PlaceProblem): boolean =>
+  parts.reduce((ways, { options }) => ways * options.length, 1) >= MANY_WAYS;
+
 /** Chance that begins the same each time. */
 const SEED = 1;
 
@@ -65,17 +70,14 @@ function deepen(search: Search, question: SetQuestion, { bound, priced }: SetBou
       state.best ? state.best.ballastG - stepG : Number.POSITIVE_INFINITY,
       mostG,
     );
-    const sets = priced.map(({ leastCost, ways }) => {
-      const closest = ways.reduce((a, b) => (b.leastCost > a.leastCost ? b : a));
-      return closest.within(leastCost + targetG - bound + SAME_G, MOST_SETS);
-    });
-    if (sets.some((list) => list === null)) return;
+    const sets = setsWithin(priced, targetG - bound + SAME_G);
+    if (!sets) return;
     const beyondG = targetG + stepG;
     const { exhausted } = byBays(
       search,
       { seek: 'least ballast', atMostG: targetG },
       {
-        ...setPatterns(question, packer, sets as number[][][], packed),
+        ...setPatterns(question, packer, sets, packed),
         untilMs,
         knownBound: state.boundG,
         isEnough: () => state.isProved() || state.boundG >= beyondG - SAME_G,

@@ -113,3 +113,21 @@ function likeliest(parts: number, shares: readonly (readonly [Pattern, number])[
     ),
   ).flatMap((found) => (found ? [found.choice] : []));
 }
+
+/** More sets than this in one room are more than the solver can choose from. */
+const MOST_SETS = 4000;
+
+/**
+ * Room by room, by their places in its list, all sets that anything can be made of that comes within so much of the bound.
+ * Null where there are too many.
+ */
+export function setsWithin(priced: readonly PricedRoom[], slack: number): number[][][] | null {
+  const sets: number[][][] = [];
+  for (const { leastCost, ways } of priced) {
+    const closest = ways.reduce((a, b) => (b.leastCost > a.leastCost ? b : a));
+    const own = closest.within(leastCost + slack, MOST_SETS);
+    if (!own) return null;
+    sets.push(own);
+  }
+  return sets;
+}
