@@ -10,10 +10,12 @@ import { setPatterns } from './setPatterns';
 import type { SetQuestion } from './setProgram';
 
 const LEAST_BALLAST: Goal = { seek: 'least ballast' };
-/** Of the time that is left: for the bound, for exchanges before and after a first try at a proof, and for a proof. */
+/** Of the time that is left, for all of this: the whole program has the rest. */
+const ALL_SHARE = 0.65;
+/** Of that, as long as it lasts: for the bound, for exchanges before and after a first try at a proof, and for a proof. */
 const BOUND_SHARE = 0.4;
 const FIRST_SHARES = [0.15, 0.4] as const;
-const PROOF_SHARE = 0.5;
+const PROOF_SHARE = 0.7;
 /** With fewer ways than this to choose options the whole program is done sooner. */
 const MANY_WAYS = 2000;
 
@@ -31,8 +33,10 @@ export function bySets(search: Search): void {
   const { problem, rows, rooms, packer, solve, state, order, mostMoves, leftMs, shouldStop } = search;
   if (state.isProved() || problem.parts.length === 0) return;
   const question: SetQuestion = { problem, goal: LEAST_BALLAST, rows, rooms };
+  const endMs = order.now() + leftMs() * ALL_SHARE;
+  const until = (share: number) => order.now() + (endMs - order.now()) * share;
   const overAfter = (share: number) => {
-    const untilMs = order.now() + leftMs() * share;
+    const untilMs = until(share);
     return () => shouldStop() || order.now() > untilMs;
   };
   const mostG = problem.spots.reduce((sum, spot) => sum + spot.mostG, 0);
@@ -53,15 +57,20 @@ export function bySets(search: Search): void {
         take: (choices) => takePacked(search, choices, LEAST_BALLAST, state.isProved) && state.isProved(),
       });
     }
-    deepen(search, question, found, mostG);
-    if (state.isProved() || shouldStop()) return;
+    deepen(search, question, found, mostG, until(PROOF_SHARE));
+    if (state.isProved() || shouldStop() || order.now() > endMs) return;
   }
 }
 
 /** Asks for arrangements with no more ballast than so much, more each time, among all sets that they can be made of. */
-function deepen(search: Search, question: SetQuestion, { bound, priced }: SetBound, mostG: number): void {
-  const { packer, state, stepG, order, leftMs, shouldStop } = search;
-  const untilMs = order.now() + leftMs() * PROOF_SHARE;
+function deepen(
+  search: Search,
+  question: SetQuestion,
+  { bound, priced }: SetBound,
+  mostG: number,
+  untilMs: number,
+): void {
+  const { packer, state, stepG, order, shouldStop } = search;
   const packed = new Map<string, readonly number[] | null>();
   const open = () => !state.isProved() && !shouldStop() && order.now() < untilMs;
   for (let more = 0; open(); more = 2 * more + 1) {
