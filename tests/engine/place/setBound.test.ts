@@ -13,7 +13,7 @@ import { now, solve } from './solver';
 
 /** What is found and proved by sets of parts alone. */
 function foundBySets(problem: PlaceProblem): ArrangeAnswer {
-  const search = searchOf(problem, { solve, now, timeMs: 20_000 });
+  const search = searchOf(problem, { solve, now, timeMs: 5000 });
   bySets(search);
   return search.state.answer();
 }

@@ -64,6 +64,9 @@ export function exchange(
       return own.find(({ room, index }) => question.rooms[room]![index] === likely) ?? own[0]!;
     }),
   );
+  // Whatever fits is there at once, and bettered then.
+  best = bettered(best, steps, weigher, over, random, true);
+  if (best.grams < NO_FIT_G && take(choicesAt(question, best))) return;
   best = bettered(best, steps, weigher, over, random);
   for (let kicks = 0; ; kicks++) {
     if (kicks === 0 && best.grams < NO_FIT_G && take(choicesAt(question, best))) return;
@@ -183,25 +186,27 @@ function shortG(rows: readonly BalanceRow[], values: readonly number[], arms: re
   return worst[0]! + worst[1]!;
 }
 
-/** The first step that gains, again and again, until none does. */
+/** The first step that gains, again and again, until none does; or until all fits, where no more is asked. */
 function bettered(
   from: Assigned,
   steps: readonly ((assigned: Assigned) => readonly Change[] | null)[],
   weigher: Weigher,
   over: () => boolean,
   random: () => number,
+  untilFits = false,
 ): Assigned {
   let best = from;
   for (;;) {
     let gained = false;
     const start = Math.floor(random() * steps.length);
-    for (let k = 0; k < steps.length && !over(); k++) {
+    const isEnough = () => over() || (untilFits && best.grams < NO_FIT_G);
+    for (let k = 0; k < steps.length && !isEnough(); k++) {
       const changes = steps[(start + k) % steps.length]!(best);
       const next = changes && weigher.changed(best, changes);
       if (!next || next.grams >= best.grams - GAIN_G) continue;
       [best, gained] = [next, true];
     }
-    if (gained && !over()) continue;
+    if (gained && !isEnough()) continue;
     if (over() || !weigher.pack(best)) return best;
     best = weigher.assigned(best.at);
   }
