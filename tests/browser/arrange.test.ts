@@ -213,7 +213,13 @@ async function searched(toTheEnd: boolean): Promise<void> {
     null,
     { timeout: 120_000 },
   );
-  if (await button('Cancel').isVisible()) await button('Cancel').click();
+  // It may end by itself before it is cancelled: either way there is something to accept.
+  await Promise.race([
+    button('Cancel')
+      .click()
+      .catch(() => {}),
+    button('Accept').waitFor({ timeout: 120_000 }),
+  ]);
 }
 
 test.each([
