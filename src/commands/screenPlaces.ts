@@ -61,6 +61,20 @@ const opened = (name: string, place: string, button: string | RegExp): ScreenPla
   },
 });
 
+/** An arrangement that was found, with its moves, before it is accepted. */
+const arranged: ScreenPlace = {
+  name: 'arrange-found',
+  demo: 'whimbrel',
+  goTo: async (page) => {
+    await turnTo(page, 'Manifest');
+    await page.getByRole('button', { name: 'Arrange…' }).first().click();
+    await page.waitForFunction(() => window.counterpoise.place.solver() !== null);
+    await page.evaluate(() => window.counterpoise.place.api.setState({ searchMs: 6000 }));
+    await page.getByRole('button', { name: 'Start', exact: true }).click();
+    await page.getByRole('button', { name: 'Accept', exact: true }).waitFor({ timeout: 120_000 });
+  },
+};
+
 /** A weigh-in that is begun in one of the ways; the log as it comes with the demo without one. */
 const weighIn = (way: string | null): ScreenPlace => ({
   name: way ? `weigh-${way.toLowerCase()}` : 'weigh',
@@ -106,6 +120,7 @@ export const screenPlaces: readonly ScreenPlace[] = [
   },
   opened('add', 'Manifest', 'Add a part'),
   opened('arrange', 'Manifest', 'Arrange…'),
+  arranged,
   opened('keys', 'Stage', 'Keys'),
   ...[null, 'Tilted', 'Swung'].map(weighIn),
 ];

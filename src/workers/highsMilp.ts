@@ -42,12 +42,11 @@ export function highsMilp(highs: Highs, byWork?: WorkBound): SolveMilp {
       const status = model.getModelStatus();
       const hasIntegers = program.integer.some(Boolean);
       if (status === modelStatus.optimal) {
-        const values = [...model.getSolution().colValue];
-        return {
-          status: 'optimal',
-          values,
-          bound: hasIntegers ? (model.info.get('mip_dual_bound') as number) : model.getObjectiveValue(),
-        };
+        const { colValue, rowDual } = model.getSolution();
+        const values = [...colValue];
+        return hasIntegers
+          ? { status: 'optimal', values, bound: model.info.get('mip_dual_bound') as number }
+          : { status: 'optimal', values, bound: model.getObjectiveValue(), rowDuals: [...rowDual] };
       }
       if (status === modelStatus.objectiveTarget) best = [...model.getSolution().colValue];
       if (status === modelStatus.infeasible) return { status: 'infeasible', values: null, bound: Infinity };

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { balanceAt, LEVEL } from '../../src/model/balance/balance';
 import { removeItem } from '../../src/model/document/edit';
 import type { Aircraft } from '../../src/model/document/types';
-import { entryThroughAny } from '../../src/model/fit/entryThroughAny';
 import { newProblems, wholeFit } from '../../src/model/fit/wholeFit';
 import { bandToKeep } from '../../src/model/judgement/bandToKeep';
 import { judgeFully } from '../../src/model/judgement/judgeFully';
@@ -13,6 +12,7 @@ import { estimateStability } from '../../src/model/stability/estimateStability';
 import { stabilityInput } from '../../src/model/stability/stability';
 import { now, solve } from '../engine/place/solver';
 import { type DemoName, demo } from './demoAircraft';
+import { lostWays } from './lostWays';
 
 /** Every look at the clock counts as so much, ms: the search is bounded by its steps, however busy the machine is. */
 const LOOK_MS = 40;
@@ -44,13 +44,6 @@ function arrangedAsOffered(name: DemoName, timeMs: number) {
   const judged = (each: Aircraft) => judgeFully(each, { down: LEVEL, estimate });
   return { aircraft, after, found, judged };
 }
-
-/** What had a way in and has none any more, by a search that knows nothing of the arrangement. */
-const lostWays = (before: Aircraft, after: Aircraft): string[] =>
-  after.parts
-    .filter(({ id }) => before.parts.some((part) => part.id === id))
-    .filter(({ id }) => !entryThroughAny(after, id)?.found && entryThroughAny(before, id)?.found)
-    .map(({ id }) => id);
 
 describe('a demo arranged and accepted', () => {
   test.each([

@@ -2,14 +2,25 @@ import { fewestMoves } from './fewestMoves';
 import { asItStands, askedAgain, raced, withoutOverlap } from './leastBallast';
 import { type ArrangeOrder, type Search, searchOf } from './search';
 import type { ArrangeAnswer } from './searchState';
+import { bySets, hasManyWays } from './sets/bySets';
 import { shrunkBand } from './shrunkBand';
 import type { PlaceProblem } from './types';
 import { widestMargin } from './widestMargin';
 
 export type { ArrangeOrder } from './search';
 
+function bySetsWhereMany(search: Search): void {
+  if (hasManyWays(search.problem)) bySets(search);
+}
+
 /** The stages of a search for the least ballast; each may prove it, or that there is no arrangement. */
-const BALLAST: readonly ((search: Search) => void)[] = [asItStands, withoutOverlap, raced, askedAgain];
+const BALLAST: readonly ((search: Search) => void)[] = [
+  asItStands,
+  bySetsWhereMany,
+  withoutOverlap,
+  raced,
+  askedAgain,
+];
 /** What comes after, among arrangements with that ballast. */
 const THEN: readonly ((search: Search) => void)[] = [widestMargin, fewestMoves];
 

@@ -1,7 +1,7 @@
 import type { Goal } from './goal';
 import type { Milp, MilpAnswer } from './milp';
-import { patternProgram } from './patternProgram';
-import type { Patterns } from './patterns';
+import { choicesOf, patternProgram } from './patternProgram';
+import type { Pattern, Patterns } from './patterns';
 import type { Choice } from './rooms';
 import { gapFor, type Search, settleChoices } from './search';
 import { SAME_G } from './tolerances';
@@ -21,6 +21,8 @@ interface Budget {
   readonly untilMs: number;
   /** No better than this can be: known from elsewhere. */
   readonly knownBound: number;
+  /** Looks closer at patterns that were chosen; true where they give less than was thought, so that it is chosen anew. */
+  readonly refine?: (chosen: readonly Pattern[]) => boolean;
   isEnough(): boolean;
   onBound(bound: number): void;
 }
@@ -57,7 +59,9 @@ export function byBays(search: Search, goal: Goal, budget: Budget): ByBays {
     }
     raise(found.bound);
     if (!found.values) break;
-    const choices = made.choicesIn(found.values);
+    const chosen = made.patternsIn(found.values);
+    if (budget.refine?.(chosen)) continue;
+    const choices = choicesOf(chosen);
     const settled = settleChoices(search, choices, goal, budget.isEnough);
     if (!settled) break;
     settledBound = Math.min(settledBound, settled.answer.bound);

@@ -6,7 +6,7 @@ import type { PlaceProblem } from './types';
 
 /** What is sought. With the grams given the mass is known, and the margin is linear too. */
 export type Goal =
-  | { readonly seek: 'least ballast'; readonly atLeastG?: number }
+  | { readonly seek: 'least ballast'; readonly atLeastG?: number; readonly atMostG?: number }
   | { readonly seek: 'most margin'; readonly ballastG: number }
   | { readonly seek: 'fewest moves'; readonly ballastG: number; readonly marginMm: number }
   /** The least that some limits must give way, mm, with any ballast. */
@@ -38,7 +38,8 @@ export function addCommonColumns(program: Milp, problem: PlaceProblem, goal: Goa
   });
   const grams = spots.map(({ stepG }, k) => [steps[k]!, stepG] as const);
   if (goal.seek === 'least ballast') {
-    if (goal.atLeastG) addRow(program, grams, goal.atLeastG);
+    const { atLeastG = 0, atMostG = Number.POSITIVE_INFINITY } = goal;
+    if (atLeastG > 0 || atMostG < Number.POSITIVE_INFINITY) addRow(program, grams, atLeastG, atMostG);
     return { steps, margin: null, breach: null };
   }
   if (goal.seek === 'least breach') {
@@ -57,6 +58,9 @@ export function addCommonColumns(program: Milp, problem: PlaceProblem, goal: Goa
 /** Rows ask for so much less, mm, so that no exact tie costs a search or a proof; the check forgives five times as much. */
 const EASED_MM = 2e-5;
 
+/** By this a row's g·mm are turned into mm. */
+export const rowScale = ({ massG }: Pick<BalanceRow, 'massG'>): number => 1 / Math.max(massG, 1);
+
 /** A balance row over the parts' terms (g·mm in the row's own sign), in mm so that tolerances mean the same everywhere. */
 export function addBalanceRow(
   program: Milp,
@@ -66,7 +70,7 @@ export function addBalanceRow(
   row: Pick<BalanceRow, 'perSpot' | 'needed' | 'massG' | 'axis'> & { readonly limits: readonly Limit[] },
   parts: Terms,
 ): void {
-  const scale = 1 / Math.max(row.massG, 1);
+  const scale = rowScale(row);
   const terms: (readonly [number, number])[] = parts.map(([column, factor]) => [column, factor * scale]);
   problem.spots.forEach(({ stepG }, k) => {
     terms.push([steps[k]!, row.perSpot[k]! * stepG * scale]);

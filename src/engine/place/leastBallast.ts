@@ -1,9 +1,10 @@
 import { byBays } from './byBays';
 import type { Goal } from './goal';
-import { patternProgram } from './patternProgram';
+import { choicesOf, patternProgram } from './patternProgram';
 import { singlePatterns } from './patterns';
 import type { Choice } from './rooms';
 import { gapFor, type Search, settleChoices } from './search';
+import { bySets, hasManyWays } from './sets/bySets';
 import { arrangementOf, settlePlaces } from './settlePlaces';
 import { SAME_G } from './tolerances';
 
@@ -29,7 +30,7 @@ export function withoutOverlap(search: Search): void {
   const singles = singlePatterns(problem, rooms, rows);
   const misfits: Choice[][] = [];
   while (misfits.length < MOST_MISFITS && !shouldStop()) {
-    const { program, choicesIn } = patternProgram(problem, LEAST_BALLAST, rows, singles, {
+    const { program, patternsIn } = patternProgram(problem, LEAST_BALLAST, rows, singles, {
       forbidden: misfits,
       mostMoves,
     });
@@ -45,7 +46,7 @@ export function withoutOverlap(search: Search): void {
     }
     state.raise(found.bound);
     if (!found.values) return;
-    const choices = choicesIn(found.values);
+    const choices = choicesOf(patternsIn(found.values));
     const misfit = rooms
       .map((room) => within(room, choices))
       .find(
@@ -70,7 +71,10 @@ const within = (room: readonly Choice[], choices: readonly Choice[]): Choice[] =
 /** Each way is tried for so long before the better one goes on, ms. */
 const HEAT_MS = 1000;
 
-/** Sets of parts by bay and the whole program, a second each, and then the one that came further. */
+/**
+ * Sets of parts by bay and the whole program, a second each; where that is not enough all sets of a bay at once, if they have
+ * not been gone through already; and then of the two the one that came further.
+ */
 export function raced(search: Search): void {
   const { state, leftMs } = search;
   const open = () => !state.isProved() && !search.shouldStop();
@@ -80,6 +84,7 @@ export function raced(search: Search): void {
   const [bays, bestOfBays] = [state.boundG - start, state.best];
   if (!open()) return;
   wholeProgram(search, Math.min(HEAT_MS, leftMs() / 2));
+  if (open() && !hasManyWays(search.problem)) bySets(search);
   if (!open()) return;
   const isWholeAhead = state.boundG - start > bays + SAME_G || state.best !== bestOfBays;
   const [first, second] = isWholeAhead ? [wholeProgram, setsByBay] : [setsByBay, wholeProgram];

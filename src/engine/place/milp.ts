@@ -29,6 +29,8 @@ export interface MilpAnswer {
   readonly values: readonly number[] | null;
   /** Nothing is less than this. */
   readonly bound: number;
+  /** What the optimum rises by for each unit that a row asks more; only of a program without whole numbers, solved. */
+  readonly rowDuals?: readonly number[];
 }
 
 /** What solves a program: handed in, so that the engine depends on no solver. */

@@ -2,14 +2,14 @@ import type { Vec3 } from '../geometry/types';
 import type { Choice, Room, RoomPacker } from './rooms';
 import type { PlaceProblem } from './types';
 
-/** The chosen parts packed as far aft and as far forward as their masses ask, room by room: middles of boxes, mm. */
+/** The chosen parts packed as far forward and as far aft as their masses ask, room by room: middles of boxes, mm. */
 export function packedBothWays(
   problem: PlaceProblem,
   rooms: readonly Room[],
   packer: RoomPacker,
   choices: readonly Choice[],
 ): Vec3[][] {
-  return [1, -1].flatMap((sign) => {
+  return [-1, 1].flatMap((sign) => {
     const centres: Vec3[] = [];
     for (const room of rooms) {
       const own = choices.filter(({ part, option }) =>

@@ -12,8 +12,12 @@ import { volumeShares } from './volumeShares';
 export interface PatternProgram {
   readonly program: Milp;
   readonly common: CommonColumns;
-  /** The choice made for each part. */
-  choicesIn(values: readonly number[]): Choice[];
+  /** The first of the rows with one for each part, for each room, for each balance row. */
+  readonly firstRow: { readonly parts: number; readonly rooms: number; readonly balance: number };
+  /** Patterns with their share in a solution, where they have any. */
+  sharesIn(values: readonly number[]): (readonly [Pattern, number])[];
+  /** The patterns chosen. */
+  patternsIn(values: readonly number[]): Pattern[];
 }
 
 export interface PatternLimits {
@@ -37,6 +41,12 @@ export function patternProgram(
 ): PatternProgram {
   const program = emptyMilp();
   const common = addCommonColumns(program, problem, goal);
+  const parts = program.rows.length;
+  const firstRow = {
+    parts,
+    rooms: parts + problem.parts.length,
+    balance: parts + problem.parts.length + rooms.length,
+  };
   const leaving = ({ choices }: Pattern) =>
     choices.filter((choice) => optionOf(problem, choice).id !== STAY).length;
   const chosen = patterns.map((pattern) =>
@@ -44,7 +54,7 @@ export function patternProgram(
   );
   problem.parts.forEach((_, part) => {
     const terms: Terms = patterns.flatMap(({ choices }, p) =>
-      choices.some((choice) => choice.part === part) ? [[chosen[p]!, 1] as const] : [],
+      choices.flatMap((choice) => (choice.part === part ? [[chosen[p]!, 1] as const] : [])),
     );
     addRow(program, terms, 1, 1);
   });
@@ -93,12 +103,16 @@ export function patternProgram(
   return {
     program,
     common,
-    choicesIn: (values) =>
-      patterns
-        .flatMap(({ choices }, p) => (values[chosen[p]!]! > 0.5 ? choices : []))
-        .sort((a, b) => a.part - b.part),
+    firstRow,
+    sharesIn: (values) =>
+      patterns.flatMap((pattern, p) => (values[chosen[p]!]! > 0 ? [[pattern, values[chosen[p]!]!]] : [])),
+    patternsIn: (values) => patterns.filter((_, p) => values[chosen[p]!]! > 0.5),
   };
 }
+
+/** The choice made for each part. */
+export const choicesOf = (chosen: readonly Pattern[]): Choice[] =>
+  chosen.flatMap(({ choices }) => choices).sort((a, b) => a.part - b.part);
 
 const same = (a: Choice, b: Choice) => a.part === b.part && a.option === b.option;
 

@@ -89,7 +89,8 @@ function ofRoom(
   return grow(0, [], 0) ? found : null;
 }
 
-function mostOf(
+/** The most that choices of one room can give to each row, packed, g·mm; null when they do not fit. */
+export function mostOf(
   problem: PlaceProblem,
   packer: RoomPacker,
   rows: readonly BalanceRow[],

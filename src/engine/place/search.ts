@@ -89,21 +89,30 @@ export const settlingOf = ({ solve, tangents }: Search, problem: PlaceProblem): 
 export const gapFor = (goal: Goal, stepG: number): number =>
   goal.seek === 'most margin' ? SAME_MARGIN_MM / 4 : goal.seek === 'fewest moves' ? 0.999 : stepG * 0.999;
 
-/**
- * Places for chosen options: packed aft, packed forward, then in any order. What comes back is the solver's word on the
- * last, or null when it was good enough before.
- */
+/** Places for chosen options, packed forward and packed aft. True when that was good enough. */
+export function takePacked(
+  search: Search,
+  choices: readonly Choice[],
+  goal: Goal,
+  isEnough: () => boolean,
+): boolean {
+  const { problem, rooms, packer, state, leftMs, shouldStop } = search;
+  for (const likeMm of packedBothWays(problem, rooms, packer, choices)) {
+    state.take(settlePlaces(search, goal, { timeMs: leftMs() }, { choices, likeMm }).arrangement);
+    if (isEnough() || shouldStop()) return true;
+  }
+  return false;
+}
+
+/** Places for chosen options: packed, then in any order. The solver's word on that, or null when it was good enough before. */
 export function settleChoices(
   search: Search,
   choices: readonly Choice[],
   goal: Goal,
   isEnough: () => boolean,
 ): Settled | null {
-  const { problem, rooms, packer, state, stepG, leftMs, shouldStop } = search;
-  for (const likeMm of packedBothWays(problem, rooms, packer, choices)) {
-    state.take(settlePlaces(search, goal, { timeMs: leftMs() }, { choices, likeMm }).arrangement);
-    if (isEnough() || shouldStop()) return null;
-  }
+  const { problem, state, stepG, leftMs, shouldStop } = search;
+  if (takePacked(search, choices, goal, isEnough)) return null;
   const timeMs = Math.min(leftMs() / 4, SETTLE_MS);
   // With its options decided a lead that bends is known more closely.
   const settling = problem.leads.some(bendsAs)

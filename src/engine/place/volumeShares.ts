@@ -1,25 +1,30 @@
-import { AXES } from './regions';
+import { AXES, type Axis } from './regions';
 import { optionOf, type Room } from './rooms';
 import { SAME_MM } from './tolerances';
 import type { PlaceProblem } from './types';
 
-/**
- * The share of a room's volume that each choice takes at least; what fits together has shares of no more than 1 in sum.
- * A box that leaves too little beside it for even the smallest other one takes the whole breadth (a dual feasible
- * function: S. P. Fekete, J. Schepers, A general framework for bounds for higher-dimensional orthogonal packing problems,
- * Mathematical Methods of Operations Research 60, 2004), so in a narrow bay it is the lengths that count.
- */
-export function volumeShares(problem: PlaceProblem, room: Room): number[] {
-  const options = room.map((choice) => optionOf(problem, choice));
-  const shares = options.map(() => 1);
+/** The least gap that any two of a room keep, mm. */
+export function leastGapMm(problem: PlaceProblem, room: Room): number {
   const ids = new Set(room.map(({ part }) => problem.parts[part]!.id));
-  const gap = Math.min(
+  return Math.min(
     problem.clearanceMm,
     ...problem.apart.flatMap(({ a, b, gapMm, by }) =>
       by !== 'straight' && ids.has(a) && ids.has(b) ? [gapMm] : [],
     ),
   );
-  for (const axis of AXES) {
+}
+
+/**
+ * The share of a room's volume, or of its breadths along some axes, that each choice takes at least; what fits together has shares of no more than 1 in sum.
+ * A box that leaves too little beside it for even the smallest other one takes the whole breadth (a dual feasible
+ * function: S. P. Fekete, J. Schepers, A general framework for bounds for higher-dimensional orthogonal packing problems,
+ * Mathematical Methods of Operations Research 60, 2004), so in a narrow bay it is the lengths that count.
+ */
+export function volumeShares(problem: PlaceProblem, room: Room, axes: readonly Axis[] = AXES): number[] {
+  const options = room.map((choice) => optionOf(problem, choice));
+  const shares = options.map(() => 1);
+  const gap = leastGapMm(problem, room);
+  for (const axis of axes) {
     // With the least gap that any two keep given to each box and once to the room, boxes may touch.
     const breadth =
       Math.max(...options.map(({ region }) => region.maxMm[axis])) -

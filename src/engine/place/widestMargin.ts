@@ -2,6 +2,8 @@ import { byBays } from './byBays';
 import type { Goal } from './goal';
 import { gapFor, type Search } from './search';
 import { SAME_MARGIN_MM } from './searchState';
+import { hasManyWays } from './sets/bySets';
+import { marginBySets } from './sets/marginBySets';
 import { settlePlaces } from './settlePlaces';
 
 /** Of all arrangements with the least ballast the one with the largest margin. */
@@ -9,7 +11,7 @@ export function widestMargin(search: Search): void {
   const { problem, state, order, mostMoves, leftMs, shouldStop } = search;
   if (!state.best) return;
   const { band } = problem;
-  const goal: Goal = { seek: 'most margin', ballastG: state.best.ballastG };
+  const goal: Extract<Goal, { seek: 'most margin' }> = { seek: 'most margin', ballastG: state.best.ballastG };
   let boundMm = (band.aftMm - band.forwardMm) / 2;
   const isReached = () => state.best!.marginMm >= boundMm - SAME_MARGIN_MM;
   const lower = (toMm: number) => {
@@ -18,7 +20,9 @@ export function widestMargin(search: Search): void {
   };
   lower(boundMm);
   const budgetMs = leftMs() * 0.4;
-  if (!isReached() && !shouldStop()) {
+  if (!isReached() && !shouldStop() && hasManyWays(problem)) {
+    marginBySets(search, goal, { untilMs: order.now() + budgetMs, isReached, lower });
+  } else if (!isReached() && !shouldStop()) {
     byBays(search, goal, {
       patterns: search.patterns(budgetMs / 2),
       untilMs: order.now() + budgetMs,

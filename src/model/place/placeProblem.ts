@@ -157,7 +157,7 @@ function notesFor(
   );
   const names = stuck.map(({ name }) => name);
   const excess = [
-    ...pairNotes(aircraft, items),
+    ...pairNotes(aircraft, items, rules),
     ...(aircraft.bays ?? []).flatMap((bay) => bayExcessWords(aircraft, bay, bayBox(bay)) ?? []),
   ];
   if (names.length === 0) return excess;
@@ -169,12 +169,19 @@ function notesFor(
   ];
 }
 
-/** Of mirrored pairs that would else have been moved: why they are not. */
-function pairNotes(aircraft: Aircraft, items: readonly Item[]): string[] {
-  const names = items.flatMap(({ twinId, ...alone }) =>
-    twinId !== undefined && defaultRule(aircraft, alone as Item).by !== 'stay' ? [alone.name] : [],
-  );
+/** Of mirrored pairs that would else have been moved, or were asked to be: that they are not, and why. */
+function pairNotes(
+  aircraft: Aircraft,
+  items: readonly Item[],
+  rules: NonNullable<PlaceSettings['rules']>,
+): string[] {
+  const names = items.flatMap(({ twinId, ...alone }) => {
+    const rule = rules[alone.id] ?? defaultRule(aircraft, alone as Item);
+    return twinId !== undefined && rule.by !== 'stay' ? [alone.name] : [];
+  });
   return names.length > 0
-    ? [`${listed(names)} stay where they are: a mirrored pair is moved by hand, or broken first.`]
+    ? [
+        `${listed(names)} ${names.length > 1 ? 'stay where they are' : 'stays where it is'}: the search places each part by itself and would part a mirrored pair. Move a pair by hand, or break it first.`,
+      ]
     : [];
 }

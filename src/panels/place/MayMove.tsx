@@ -37,7 +37,9 @@ function MayMoveRow({ aircraft, item, wishes, onChange }: RowProps) {
     return (
       <li>
         <span className="may-move-name">{item.name}</span>
-        <span className="hint">stays: one of a mirrored pair, which moves by hand or is broken first</span>
+        <span className="hint">
+          stays: the search would part a mirrored pair; move it by hand, or break it first
+        </span>
       </li>
     );
   }

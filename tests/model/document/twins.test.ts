@@ -223,7 +223,7 @@ describe('what is offered moves both or neither', () => {
     if ('fault' in answer) throw new Error(answer.fault);
     expect(answer.problem.parts.map(({ id }) => id)).not.toContain('servo');
     expect(answer.problem.parts.map(({ id }) => id)).not.toContain(twinServo);
-    expect(answer.notes.join(' ')).toMatch(/Servo, right.*mirrored pair is moved by hand, or broken first/);
+    expect(answer.notes.join(' ')).toMatch(/Servo, right.*part a mirrored pair/);
   });
 
   test('the zone of one is that of both moved together: its ends hold, a step beyond does not', () => {
