@@ -69,30 +69,30 @@ function keepOne(
   by: 'axis' | 'straight',
   likeMm: readonly [Vec3, Vec3] | undefined,
 ): void {
-  const meeting = occupants(a).flatMap((one) =>
-    occupants(b).flatMap((other) => (mayMeet(one.what, other.what, gapMm) ? [{ one, other }] : [])),
+  const meeting = occupants(a).flatMap((mine) =>
+    occupants(b).flatMap((other) => (mayMeet(mine.what, other.what, gapMm) ? [{ mine, other }] : [])),
   );
   if (meeting.length === 0) return;
   if (likeMm) {
-    const { one, other } = meeting[0]!;
-    hold(program, a, b, wayAt(likeMm, [one.what.sizeMm, other.what.sizeMm], gapMm, by), null);
+    const { mine, other } = meeting[0]!;
+    hold(program, a, b, wayAt(likeMm, [mine.what.sizeMm, other.what.sizeMm], gapMm, by), null);
     return;
   }
   const ways = by === 'axis' ? axisWays(gapMm) : straightWays(gapMm);
   const possible = ways.filter((way) =>
-    meeting.some(({ one, other }) => canBeApart(one.what, other.what, way)),
+    meeting.some(({ mine, other }) => canBeApart(mine.what, other.what, way)),
   );
   const columns = possible.map((way) => {
     const column = addColumn(program, 0, 1, true);
     hold(program, a, b, way, column);
     return column;
   });
-  for (const { one, other } of meeting) {
+  for (const { mine, other } of meeting) {
     const terms: Terms = [
       ...columns.map((column) => [column, 1] as const),
-      ...[one.column, other.column].flatMap((column) => (column === null ? [] : [[column, -1] as const])),
+      ...[mine.column, other.column].flatMap((column) => (column === null ? [] : [[column, -1] as const])),
     ];
-    const choosing = Number(one.column !== null) + Number(other.column !== null);
+    const choosing = Number(mine.column !== null) + Number(other.column !== null);
     addRow(program, terms, 1 - choosing);
   }
 }

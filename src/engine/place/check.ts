@@ -82,7 +82,7 @@ export function checkPlaced(
     ...leadFaults(problem, placed),
     ...ballastFaults(problem, ballast),
   );
-  const margins = cases.map((one) => Math.min(one.forwardMarginMm, one.aftMarginMm));
+  const margins = cases.map((load) => Math.min(load.forwardMarginMm, load.aftMarginMm));
   return { cases, marginMm: Math.min(...margins), faults };
 }
 
@@ -146,8 +146,8 @@ function leadFaults(problem: PlaceProblem, placed: readonly Placed[]): string[] 
 /** A lead's ends with everything placed; null where an end has no place. */
 function endsOf(problem: PlaceProblem, lead: Lead, placed: readonly Placed[]): readonly [Vec3, Vec3] | null {
   const places = problem.parts.map(({ id, options }) => {
-    const found = placed.find((one) => one.id === id);
-    const option = options.findIndex((one) => one.id === found?.optionId);
+    const found = placed.find((place) => place.id === id);
+    const option = options.findIndex((option) => option.id === found?.optionId);
     return found && option >= 0 ? { option, centreMm: found.centreMm } : null;
   });
   if ([lead.from, lead.to].some((end) => places[problem.parts.findIndex(({ id }) => id === end)] === null))

@@ -120,7 +120,7 @@ export function learnTangents(tangents: LeadTangents, lead: Lead, from: Vec3, to
   const known = tangents.get(lead.id) ?? [];
   const fresh = [points[1]!, points.at(-1)!].flatMap((end, i) => {
     const way = normalise(sub(i === 0 ? from : points.at(-2)!, end));
-    return way && !known.some((one) => length(sub(one, way)) < 1e-9) ? [way, scale(way, -1)] : [];
+    return way && !known.some((each) => length(sub(each, way)) < 1e-9) ? [way, scale(way, -1)] : [];
   });
   if (fresh.length === 0) return false;
   tangents.set(lead.id, [...known, ...fresh]);

@@ -66,7 +66,7 @@ export function withoutOverlap(search: Search): void {
 }
 
 const within = (room: readonly Choice[], choices: readonly Choice[]): Choice[] =>
-  choices.filter(({ part, option }) => room.some((one) => one.part === part && one.option === option));
+  choices.filter(({ part, option }) => room.some((each) => each.part === part && each.option === option));
 
 /** Each way is tried for so long before the better one goes on, ms. */
 const HEAT_MS = 1000;

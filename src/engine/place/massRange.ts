@@ -37,13 +37,13 @@ export function massRange(
     else if (perGram < 0 && needed / perGram < mostG) [mostG, mostBy] = [needed / perGram, one];
     else if (perGram === 0 && needed > nothing) leastG = Number.POSITIVE_INFINITY;
   };
-  for (const one of cases) {
-    const [px, py] = one.momentGmm;
-    need(one, atMm[0] - band.forwardMm, band.forwardMm * one.massG - px);
-    need(one, band.aftMm - atMm[0], px - band.aftMm * one.massG);
+  for (const load of cases) {
+    const [px, py] = load.momentGmm;
+    need(load, atMm[0] - band.forwardMm, band.forwardMm * load.massG - px);
+    need(load, band.aftMm - atMm[0], px - band.aftMm * load.massG);
     if (lateralMm === null) continue;
-    need(one, atMm[1] + lateralMm, -lateralMm * one.massG - py);
-    need(one, lateralMm - atMm[1], py - lateralMm * one.massG);
+    need(load, atMm[1] + lateralMm, -lateralMm * load.massG - py);
+    need(load, lateralMm - atMm[1], py - lateralMm * load.massG);
   }
   return leastG <= mostG && Number.isFinite(leastG) ? { leastG, mostG, mostBy } : null;
 }
@@ -67,9 +67,9 @@ export function spotEffects(
   massG: number,
 ): SpotEffect[] {
   return spots.map((spot) => {
-    const there = cases.map((one) => ({
-      cgXMm: (one.momentGmm[0] + massG * spot.positionMm[0]) / (one.massG + massG),
-      cgYMm: (one.momentGmm[1] + massG * spot.positionMm[1]) / (one.massG + massG),
+    const there = cases.map((load) => ({
+      cgXMm: (load.momentGmm[0] + massG * spot.positionMm[0]) / (load.massG + massG),
+      cgYMm: (load.momentGmm[1] + massG * spot.positionMm[1]) / (load.massG + massG),
     }));
     const { band, lateralMm } = limits;
     return {

@@ -192,10 +192,10 @@ export function nextSteps(
       values,
       made.reduce((sum, { moves }) => sum + moves, movesNow),
       made.length === 1,
-      (part) => (made.find((one) => one.part === part)?.left ?? left[part])!,
+      (part) => (made.find((each) => each.part === part)?.left ?? left[part])!,
     );
     const step = {
-      places: places.map((place, part) => made.find((one) => one.part === part)?.place ?? place),
+      places: places.map((place, part) => made.find((each) => each.part === part)?.place ?? place),
       changed: made.map(({ part }) => part),
       gramsG,
       worth,
@@ -207,18 +207,20 @@ export function nextSteps(
     at,
     singles: () =>
       best(
-        changes.flatMap((own) => own.flatMap((one) => (one.meets.length === 0 ? (stepOf([one]) ?? []) : []))),
+        changes.flatMap((change) =>
+          change.flatMap((each) => (each.meets.length === 0 ? (stepOf([each]) ?? []) : [])),
+        ),
       ),
     pairs(most) {
       const found: Step[] = [];
       changes.forEach((own, i) => {
         for (const others of changes.slice(0, i)) {
-          for (const one of own) {
+          for (const each of own) {
             for (const other of others) {
-              if (one.meets.some((part) => part !== other.part)) continue;
-              if (other.meets.some((part) => part !== one.part)) continue;
-              if (!pair(one.part, one.box, other.part, other.box)) continue;
-              const step = stepOf([one, other]);
+              if (each.meets.some((part) => part !== other.part)) continue;
+              if (other.meets.some((part) => part !== each.part)) continue;
+              if (!pair(each.part, each.box, other.part, other.box)) continue;
+              const step = stepOf([each, other]);
               if (step) found.push(step);
             }
           }

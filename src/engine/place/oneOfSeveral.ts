@@ -35,18 +35,18 @@ export function bestOfSeveral(answers: readonly ArrangeAnswer[]): OneOfSeveral {
   const rivals = answers.filter((_, i) => i !== index);
   // Answers that keep the margin wanted stand before those for which there is none that does.
   const equals = rivals.filter(({ keptMarginMm }) => keptMarginMm >= chosen.keptMarginMm);
-  const boundG = Math.min(chosen.boundG, ...equals.map((one) => one.boundG));
+  const boundG = Math.min(chosen.boundG, ...equals.map((each) => each.boundG));
   const proved = best
     ? best.ballastG <= boundG + SAME_G
     : answers.every(({ boundG: g }) => g === Number.POSITIVE_INFINITY);
-  const tied = equals.filter((one) => best !== null && one.boundG <= best.ballastG + SAME_G);
+  const tied = equals.filter((each) => best !== null && each.boundG <= best.ballastG + SAME_G);
   const marginMm = best?.marginMm ?? 0;
   const isWider = (one: ArrangeAnswer) =>
     one.marginBoundMm === null || one.marginBoundMm > marginMm + SAME_MARGIN_MM;
   const marginBoundMm =
     chosen.marginBoundMm === null
       ? null
-      : Math.max(chosen.marginBoundMm, ...tied.map((one) => one.marginBoundMm ?? Number.POSITIVE_INFINITY));
+      : Math.max(chosen.marginBoundMm, ...tied.map((each) => each.marginBoundMm ?? Number.POSITIVE_INFINITY));
   const told = {
     best,
     boundG,
@@ -54,7 +54,7 @@ export function bestOfSeveral(answers: readonly ArrangeAnswer[]): OneOfSeveral {
     proved,
     marginBoundMm,
     marginProved: chosen.marginProved && !tied.some(isWider),
-    movesProved: chosen.movesProved && tied.every((one) => one.movesProved),
+    movesProved: chosen.movesProved && tied.every((each) => each.movesProved),
     keptMarginMm: chosen.keptMarginMm,
   };
   return { index, answer: { ...told, sentence: arrangeSentence(told) } };

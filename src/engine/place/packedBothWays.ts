@@ -13,7 +13,7 @@ export function packedBothWays(
     const centres: Vec3[] = [];
     for (const room of rooms) {
       const own = choices.filter(({ part, option }) =>
-        room.some((one) => one.part === part && one.option === option),
+        room.some((each) => each.part === part && each.option === option),
       );
       if (own.length === 0) continue;
       const weights = own.map(({ part }) => sign * Math.max(...problem.parts[part]!.massesG));

@@ -90,8 +90,8 @@ export function patternProgram(
   for (const sum of oppositeRows(rows)) addBalanceRow(program, problem, goal, common, sum, []);
   for (const set of forbidden) {
     const terms: Terms = patterns.flatMap(({ choices }, p) =>
-      choices.some((one) => set.some((other) => same(one, other)))
-        ? [[chosen[p]!, choices.filter((one) => set.some((other) => same(one, other))).length] as const]
+      choices.some((choice) => set.some((other) => same(choice, other)))
+        ? [[chosen[p]!, choices.filter((choice) => set.some((other) => same(choice, other))).length] as const]
         : [],
     );
     addRow(program, terms, Number.NEGATIVE_INFINITY, set.length - 1);

@@ -95,8 +95,8 @@ function withForgotten(
   { kind, id }: Hypothesis,
 ): readonly WholeMeasurement[] {
   if (kind !== 'forgotten') return measurements;
-  return measurements.map((one) =>
-    one.aboard ? { ...one, aboard: new Set([...one.aboard, `forgotten ${id}`]) } : one,
+  return measurements.map((each) =>
+    each.aboard ? { ...each, aboard: new Set([...each.aboard, `forgotten ${id}`]) } : each,
   );
 }
 
@@ -115,10 +115,10 @@ function withAnything(thought: readonly ThoughtOf[], { minMm, maxMm }: Extent): 
 
 /** log of how likely the measurements are, constants left out, and the chance of differences as large. */
 function likelihood(things: readonly ThoughtOf[], measurements: readonly WholeMeasurement[]) {
-  const present = measurements.map((one) =>
-    one.aboard && things.some(({ id }) => id === 'something else')
-      ? { ...one, aboard: new Set([...one.aboard, 'something else']) }
-      : one,
+  const present = measurements.map((each) =>
+    each.aboard && things.some(({ id }) => id === 'something else')
+      ? { ...each, aboard: new Set([...each.aboard, 'something else']) }
+      : each,
   );
   const rows = rowsOf(things, present);
   const spread = choleskyOf(spreadOf(things, present, rows));

@@ -23,7 +23,7 @@ export function halvesAmong(surfaces: readonly LiftingSurface[]): readonly Halve
   const rights = sided.filter(({ corners }) => isRight(corners));
   const taken = new Set<LiftingSurface>();
   return rights.flatMap(({ surface: right, corners }) => {
-    const twin = sided.find((one) => !taken.has(one.surface) && areMirrored(corners, one.corners));
+    const twin = sided.find((each) => !taken.has(each.surface) && areMirrored(corners, each.corners));
     if (!twin) return [];
     taken.add(twin.surface);
     return [{ right, left: twin.surface }];

@@ -170,7 +170,7 @@ export function clearanceTest(
   const shape = itemShape(item);
   return (pose) => {
     const solid: Solid = solidOf({ shape, pose });
-    const hit = obstacles.find((one) => boxGap(solid, one.solid) === 0 && shapesClash(solid, one.solid));
+    const hit = obstacles.find((each) => boxGap(solid, each.solid) === 0 && shapesClash(solid, each.solid));
     if (hit) return { name: hit.name, id: hit.sourceId };
     const wall = walls.find(({ tree }) => tree.nearest(solid, touchMm));
     return wall ? { name: wall.name, id: null } : null;

@@ -93,7 +93,7 @@ function join(aircraft: Aircraft, alike: readonly FitProblem[], problem: FitProb
     const worse = worstFirst(other, problem) <= 0 ? other : problem;
     return join(
       aircraft,
-      alike.filter((one) => one !== other),
+      alike.filter((each) => each !== other),
       { ...worse, states },
     );
   }

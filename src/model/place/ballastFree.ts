@@ -36,7 +36,7 @@ export const ballastFreeZones = (aircraft: Aircraft): Obstacle[] => [
 /** What is said of spots that lie in a zone kept free of ballast. */
 export const keptFreeNotes = (spots: readonly BallastSpot[], free: readonly Obstacle[]): string[] =>
   spots.flatMap((spot) => {
-    const zone = free.find((one) => halfBeside(spot, one, 0) < growthMm(spot));
+    const zone = free.find((each) => halfBeside(spot, each, 0) < growthMm(spot));
     return zone ? [`No ballast at ${spot.name}: it lies in ${zone.name}, where none may be.`] : [];
   });
 

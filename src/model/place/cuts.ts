@@ -23,11 +23,11 @@ export function withoutRefused(
   timesBefore: ReadonlyMap<string, number>,
 ): { readonly problem: PlaceProblem; readonly cutIds: readonly string[] } | null {
   const about = new Set(refusals.flatMap(({ ids }) => ids));
-  const moved = arrangement.placed.filter((one) => one.moved);
+  const moved = arrangement.placed.filter((place) => place.moved);
   const named = moved.filter(({ id }) => about.has(id));
   // Ballast is a part of its own only once it is aboard: what is refused and no part before is ballast.
   const isNew = [...about].some(
-    (id) => !itemById(aircraft, id) && !aircraft.structure.some((one) => id.startsWith(one.id)),
+    (id) => !itemById(aircraft, id) && !aircraft.structure.some((piece) => id.startsWith(piece.id)),
   );
   const cut = named.length > 0 ? named : isNew ? [] : moved;
   if (cut.length === 0 && arrangement.ballast.length === 0) return null;
@@ -39,8 +39,8 @@ export function withoutRefused(
     const options = part.options.flatMap((option) => {
       if (option.id !== placed.optionId) return [option];
       if (times >= MOST_TIMES) return [];
-      return (noWayIn ? underHatches(aircraft, option, times) : [option]).flatMap((one) =>
-        awayFrom(one, placed.centreMm[0], FIRST_MM * 2 ** times),
+      return (noWayIn ? underHatches(aircraft, option, times) : [option]).flatMap((each) =>
+        awayFrom(each, placed.centreMm[0], FIRST_MM * 2 ** times),
       );
     });
     return withPresent(aircraft, { ...part, options });

@@ -27,7 +27,7 @@ export const fitRefusals = (before: Aircraft, after: Aircraft): Refusal[] =>
 
 /** Of a lead the two items that it joins, of anything else itself. */
 function endsOf({ leads = [] }: Aircraft, id: string): readonly string[] {
-  const lead = leads.find((one) => one.id === id);
+  const lead = leads.find((lead) => lead.id === id);
   return lead ? [lead.from, lead.to] : [id];
 }
 

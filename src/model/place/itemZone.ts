@@ -69,8 +69,8 @@ function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3, band: Band | nul
   const twin = twinOf(aircraft, itemId);
   const massOf = (one: AircraftCase) => one.massOf(itemId) + (twin ? one.massOf(twin.id) : 0);
   const inputFor = (cases: readonly AircraftCase[]): ZoneInput => {
-    const massesG = cases.map((one) =>
-      hanging.reduce((sum, { id, shareG }) => (one.massOf(id) > 0 ? sum + shareG : sum), massOf(one)),
+    const massesG = cases.map((load) =>
+      hanging.reduce((sum, { id, shareG }) => (load.massOf(id) > 0 ? sum + shareG : sum), massOf(load)),
     );
     return {
       cases: cases.map(({ id, name, massG, momentGmm }, s) => ({

@@ -50,10 +50,10 @@ export function inFittingOrder<T extends Moving>(
   const order: T[] = [];
   while (left.length > 0) {
     const free = left.findIndex(
-      (one) =>
-        !one.to ||
+      (each) =>
+        !each.to ||
         left.every(
-          (other) => other === one || !other.from || !meet(itemExtent(one.to!), itemExtent(other.from)),
+          (other) => other === each || !other.from || !meet(itemExtent(each.to!), itemExtent(other.from)),
         ),
     );
     // Two that swap places: one of them has to be put aside.

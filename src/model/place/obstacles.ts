@@ -70,9 +70,9 @@ export function asCloseAsNow(
   const boxes = moving.map(({ id }) => ({ id, ...partBox(itemById(aircraft, id)!) }));
   const apartMm = (a: PlaceBox, b: PlaceBox) =>
     Math.max(...([0, 1, 2] as const).map((axis) => gapAlong(a, b, axis)));
-  const closest = boxes.map((own) =>
+  const closest = boxes.map((box) =>
     Math.min(
-      ...boxes.filter((other) => other !== own).map((other) => Math.max(0, apartMm(own, other))),
+      ...boxes.filter((other) => other !== box).map((other) => Math.max(0, apartMm(box, other))),
       gapMm,
     ),
   );
@@ -107,7 +107,8 @@ const neverTogether = (aircraft: Aircraft, a: string, b: string): boolean =>
   (aircraft.switches ?? []).length > 0 &&
   flyingPositions(aircraft).every((positions) => {
     const { parts, tanks } = inLoadState(aircraft, positions);
-    const aboard = (id: string) => parts.some((one) => one.id === id) || tanks.some((one) => one.id === id);
+    const aboard = (id: string) =>
+      parts.some((part) => part.id === id) || tanks.some((tank) => tank.id === id);
     const isItem = itemById(aircraft, a) && itemById(aircraft, b);
     return isItem ? !(aboard(a) && aboard(b)) : false;
   });

@@ -52,7 +52,7 @@ export function movingLeads(
         by: 'straight' as const,
         lengthMm: mustReach && lengthMm !== undefined ? lengthMm - SPARE_MM : Number.POSITIVE_INFINITY,
         waypointsMm,
-        mass: { ...stated, aboard: cases.map((one) => one.massOf(id) > 0) },
+        mass: { ...stated, aboard: cases.map((load) => load.massOf(id) > 0) },
       },
     ];
   });

@@ -60,10 +60,10 @@ export function placeProblem(aircraft: Aircraft, settings: PlaceSettings): Place
   const spots = settings.spots ?? [...emptiedSpots(emptied, free), ...room.spots];
   return {
     problem: {
-      cases: cases.map((one) =>
+      cases: cases.map((load) =>
         without(
           aircraft,
-          one,
+          load,
           moving,
           leads.map(({ id }) => id),
         ),
@@ -112,7 +112,7 @@ function movable(
     {
       id: item.id,
       name: item.name,
-      massesG: cases.map((one) => one.massOf(item.id)),
+      massesG: cases.map((load) => load.massOf(item.id)),
       options: all,
       present: { centreMm, optionId: (now ?? all[0]!).id },
     },

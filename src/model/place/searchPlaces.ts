@@ -69,7 +69,7 @@ export function searchPlaces(request: PlaceRequest, tools: PlaceTools): PlaceOut
     if ('fault' in one) return one;
     found.push(one);
   }
-  const { index, answer } = bestOfSeveral(found.map((one) => one.answer));
+  const { index, answer } = bestOfSeveral(found.map((searched) => searched.answer));
   return { ...found[index]!, answer: variants.length > 1 ? answer : found[0]!.answer };
 }
 

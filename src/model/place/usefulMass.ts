@@ -35,11 +35,11 @@ export function usefulMass(aircraft: Aircraft, down: Vec3, band: Band | null): U
       const at = partBody(part).mass.cgMm;
       if (!USEFUL.has(part.role) || part.locked || part.twinId !== undefined || !at) return [];
       // Where it is not aboard its mass changes nothing, so those cases must do without.
-      const aboard = cases.filter((one) => one.massOf(part.id) > 0);
-      const rest = cases.filter((one) => one.massOf(part.id) === 0);
+      const aboard = cases.filter((load) => load.massOf(part.id) > 0);
+      const rest = cases.filter((load) => load.massOf(part.id) === 0);
       if (massRange(rest.map(plain), limits, at)?.leastG !== 0 && rest.length > 0) return [];
       const range = massRange(
-        aboard.map((one) => less(one, part.massG, at)),
+        aboard.map((each) => less(each, part.massG, at)),
         limits,
         at,
       );

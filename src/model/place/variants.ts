@@ -26,7 +26,9 @@ const MOST_VARIANTS = 8;
  * a pack that is wired, which `otherPacks` is for: of a shelf's pack nobody knows whether it does what is asked of it.
  */
 export const alternativesFor = ({ role, name, twinId, power }: Part): readonly ShelfPart[] =>
-  twinId === undefined && !power?.pack ? shelf.filter((one) => one.role === role && one.name !== name) : [];
+  twinId === undefined && !power?.pack
+    ? shelf.filter((thing) => thing.role === role && thing.name !== name)
+    : [];
 
 /** So many packs beside the one aboard are offered. */
 const MOST_PACKS = 3;
@@ -69,7 +71,10 @@ export function variantsOf(
 ): readonly Variant[] | { readonly fault: string } {
   let all: readonly Variant[] = [{ name: '', aircraft }];
   for (const [partId, alternatives] of Object.entries(instead)) {
-    all = all.flatMap((one) => [one, ...alternatives.flatMap((other) => swapped(one, partId, other) ?? [])]);
+    all = all.flatMap((each) => [
+      each,
+      ...alternatives.flatMap((other) => swapped(each, partId, other) ?? []),
+    ]);
   }
   return all.length > MOST_VARIANTS
     ? { fault: `Expected ${MOST_VARIANTS} combinations of alternatives at most, got ${all.length}.` }
@@ -87,7 +92,7 @@ function swapped({ name, aircraft }: Variant, partId: string, other: Alternative
     const after = withOtherPack(aircraft, partId, other.capacityMah);
     return after && named(`${other.capacityMah} mAh`, after);
   }
-  const from = shelf.find((one) => one.name === other.shelfName);
+  const from = shelf.find((thing) => thing.name === other.shelfName);
   if (!from) return null;
   const first = withStandIn(aircraft, part, from);
   return other.count === 2 ? named(`two ${from.name}`, withSecond(first, partId)) : named(from.name, first);

@@ -167,8 +167,8 @@ export function setClear(
 
 /** A part or tank turned left for right where it stands: shape, yaw and roll. */
 function turnedOver(aircraft: Aircraft, id: string): Aircraft {
-  const part = aircraft.parts.find((one) => one.id === id);
-  const tank = aircraft.tanks.find((one) => one.id === id);
+  const part = aircraft.parts.find((part) => part.id === id);
+  const tank = aircraft.tanks.find((tank) => tank.id === id);
   if (part) {
     const { shape, yawDeg, rollDeg } = part;
     return updatePart(aircraft, id, {

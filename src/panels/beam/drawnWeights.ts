@@ -95,12 +95,12 @@ export function weightAt(
   reachPx: number,
 ): string | null {
   let best: { id: string; off: number } | null = null;
-  for (const one of drawn) {
-    const top = isHung(one) ? beamPx + one.offPx + 4 : beamPx - one.offPx - one.sizePx;
-    const dx = Math.max(0, Math.abs(x - one.xPx) - one.sizePx / 2);
-    const dy = Math.max(0, top - y, y - top - one.sizePx);
+  for (const mark of drawn) {
+    const top = isHung(mark) ? beamPx + mark.offPx + 4 : beamPx - mark.offPx - mark.sizePx;
+    const dx = Math.max(0, Math.abs(x - mark.xPx) - mark.sizePx / 2);
+    const dy = Math.max(0, top - y, y - top - mark.sizePx);
     const off = Math.hypot(dx, dy);
-    if (off <= reachPx && (!best || off < best.off)) best = { id: one.weight.sourceId, off };
+    if (off <= reachPx && (!best || off < best.off)) best = { id: mark.weight.sourceId, off };
   }
   return best?.id ?? null;
 }

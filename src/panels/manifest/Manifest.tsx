@@ -28,7 +28,7 @@ const sections: readonly { readonly group: Group; readonly title: string }[] = [
 ];
 
 const without = (groups: ReadonlySet<Group>, group: Group): ReadonlySet<Group> =>
-  groups.has(group) ? new Set([...groups].filter((one) => one !== group)) : groups;
+  groups.has(group) ? new Set([...groups].filter((each) => each !== group)) : groups;
 
 /**
  * Brings a row and its actions into the list's own window. Only the list scrolls: were the page to follow, the stage

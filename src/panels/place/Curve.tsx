@@ -68,19 +68,19 @@ export function Curve(props: CurveProps) {
         )}
         <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true" preserveAspectRatio="none">
           <path className="curve-axes" d={`M${AXIS} 0V${HEIGHT - 1}H${WIDTH}`} />
-          <path className="curve-line" d={`M${list.map((one) => `${x(one)} ${y(one)}`).join('L')}`} />
+          <path className="curve-line" d={`M${list.map((each) => `${x(each)} ${y(each)}`).join('L')}`} />
         </svg>
-        {list.map((one) => (
+        {list.map((each) => (
           <button
-            key={`${across(one)} ${one.ballastG}`}
+            key={`${across(each)} ${each.ballastG}`}
             type="button"
             className="curve-point"
-            aria-pressed={one === pointed}
-            aria-label={`${say.mass(one.ballastG)} of ballast, ${sayAcross(across(one))} ${acrossName}`}
-            style={{ left: `${(x(one) / WIDTH) * 100}%`, top: `${(y(one) / HEIGHT) * 100}%` }}
-            onPointerEnter={({ pointerType }) => pointerType === 'mouse' && onPoint(one)}
-            onFocus={({ currentTarget }) => currentTarget.matches(':focus-visible') && onPoint(one)}
-            onClick={() => (one === pointed ? onAccept(one) : onPoint(one))}
+            aria-pressed={each === pointed}
+            aria-label={`${say.mass(each.ballastG)} of ballast, ${sayAcross(across(each))} ${acrossName}`}
+            style={{ left: `${(x(each) / WIDTH) * 100}%`, top: `${(y(each) / HEIGHT) * 100}%` }}
+            onPointerEnter={({ pointerType }) => pointerType === 'mouse' && onPoint(each)}
+            onFocus={({ currentTarget }) => currentTarget.matches(':focus-visible') && onPoint(each)}
+            onClick={() => (each === pointed ? onAccept(each) : onPoint(each))}
           />
         ))}
       </div>

@@ -19,7 +19,7 @@ export function Moves({ rows, shown = null, ticks = false }: MovesProps) {
   const say = useReadings();
   const [done, setDone] = useState<readonly string[]>([]);
   const toggle = (id: string) =>
-    setDone((ids) => (ids.includes(id) ? ids.filter((one) => one !== id) : [...ids, id]));
+    setDone((ids) => (ids.includes(id) ? ids.filter((each) => each !== id) : [...ids, id]));
   return (
     <ol className="moves">
       {rows.map((row, i) => (

@@ -103,7 +103,7 @@ export function Swap() {
 /** The one whose mass is nearest without being the same, the heavier of two as near. */
 const nearest = (like: readonly ShelfPart[], massG: number): ShelfPart | undefined =>
   like
-    .filter((one) => one.massG !== massG)
+    .filter((each) => each.massG !== massG)
     .sort((a, b) => Math.abs(a.massG - massG) - Math.abs(b.massG - massG) || b.massG - a.massG)[0];
 
 interface SideProps {

@@ -22,7 +22,7 @@ export function Kitchen() {
   const [step, setStep] = useState<number>(1);
   // The order is that of the moment the list was opened: nothing jumps away under the hand that ticks it off.
   const order = useMemo(() => toWeigh(aircraft, bench.balance.get()).map(({ id }) => id), [bench]);
-  const now = new Map(toWeigh(aircraft, bench.balance.get()).map((one) => [one.id, one]));
+  const now = new Map(toWeigh(aircraft, bench.balance.get()).map((each) => [each.id, each]));
   const list = order.flatMap((id) => now.get(id) ?? []);
   const done = list.filter(({ weighedOn }) => weighedOn !== null);
   return (

@@ -12,17 +12,17 @@ export function LoadState({ id }: { readonly id: string }) {
   const gone = entry ? positionsGone(aircraft, entry) : [];
   return (
     <>
-      {switchesOf(aircraft).map((one) => (
+      {switchesOf(aircraft).map((each) => (
         <Choice
-          key={one.id}
-          label={one.name}
-          options={one.positions.map((position) => ({ value: position.id, label: position.name }))}
-          step={`Change ${one.name.toLowerCase()} at a weigh-in`}
+          key={each.id}
+          label={each.name}
+          options={each.positions.map((position) => ({ value: position.id, label: position.name }))}
+          step={`Change ${each.name.toLowerCase()} at a weigh-in`}
           read={(now) => {
             const read = weighInById(now, id);
-            return read ? positionOf(one, positionsOf(read)).id : '';
+            return read ? positionOf(each, positionsOf(read)).id : '';
           }}
-          write={(now, positionId) => put(now, id, one.id, positionId)}
+          write={(now, positionId) => put(now, id, each.id, positionId)}
         />
       ))}
       {gone.length > 0 && (
@@ -35,6 +35,7 @@ export function LoadState({ id }: { readonly id: string }) {
 }
 
 function put(aircraft: Aircraft, id: string, switchId: string, positionId: string): Aircraft {
-  const others = weighInById(aircraft, id)?.switches.filter((one) => one.switchId !== switchId) ?? [];
+  const others =
+    weighInById(aircraft, id)?.switches.filter((loadSwitch) => loadSwitch.switchId !== switchId) ?? [];
   return updateWeighIn(aircraft, id, { switches: [...others, { switchId, positionId }] });
 }

@@ -36,7 +36,7 @@ function CgVerdict({ id }: { readonly id: string }) {
             {agreementWords(held, say)}
           </p>
           <Differences
-            rows={held.reconciled.differences.map((one) => ({ ...one, name: quantityName(one) }))}
+            rows={held.reconciled.differences.map((each) => ({ ...each, name: quantityName(each) }))}
           />
           {held.weighed.withoutLiquid && held.thought.balance.liquids.length > 0 && (
             <p className="hint">
@@ -45,10 +45,10 @@ function CgVerdict({ id }: { readonly id: string }) {
           )}
           <FiguresTable
             by={held.by}
-            rows={held.reconciled.differences.map((one) => ({
-              name: quantityName(one),
-              listed: quantityFigure(one, one.predicted, say),
-              measured: quantityFigure(one, one.measured, say),
+            rows={held.reconciled.differences.map((each) => ({
+              name: quantityName(each),
+              listed: quantityFigure(each, each.predicted, say),
+              measured: quantityFigure(each, each.measured, say),
             }))}
           />
           {!held.reconciled.agrees && <Explained held={held} id={id} />}

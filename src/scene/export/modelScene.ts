@@ -70,8 +70,8 @@ function named<T extends Group | Mesh>(thing: T, name: string): T {
 /** Triangles of their own corners, so that edges stay sharp. A solid turned left for right turns its triangles about. */
 function geometryOf({ shape, pose, flipped, mirrored }: Placed): BufferGeometry {
   const { verticesMm, triangles } = tessellate(shape, { segments: SEGMENTS });
-  const placed = verticesMm.map((own) => {
-    const at = pointToAircraft(pose, flipped ? mirrorY(own) : own);
+  const placed = verticesMm.map((each) => {
+    const at = pointToAircraft(pose, flipped ? mirrorY(each) : each);
     return inGltf(mirrored ? mirrorY(at) : at);
   });
   const turned = flipped !== mirrored;

@@ -67,9 +67,9 @@ export function dragReading(bench: Bench, { positionMm, caught }: Snapped): stri
   const { station, buttline, waterline } = readingOf(bench, positionMm);
   const { itemId } = bench.drag.api.getState();
   const clash = itemId ? bench.fit.clashName(itemId) : '';
-  const snap = caught.every((one) => one === 'free')
+  const snap = caught.every((each) => each === 'free')
     ? CAUGHT.free
-    : [...new Set(caught.filter((one) => one !== 'free').map((one) => CAUGHT[one]))]
+    : [...new Set(caught.filter((each) => each !== 'free').map((each) => CAUGHT[each]))]
         .filter(Boolean)
         .join(', ');
   const place = `station ${station}${fromWords(bench)} · buttline ${buttline} · waterline ${waterline}`;
