@@ -99,13 +99,13 @@ const marginLines = perObjects(
   ({ cases, massesG }: ZoneInput, axis: 0 | 1, lowMm: number, highMm: number) => {
     const lower: Line[] = [];
     const upper: Line[] = [];
-    cases.forEach((one, s) => {
+    cases.forEach((load, s) => {
       const ownG = massesG[s] ?? 0;
-      const massG = one.massG + ownG;
+      const massG = load.massG + ownG;
       if (!(massG > 0)) return;
-      const restMm = one.momentGmm[axis] / massG;
-      lower.push({ case: one, atZeroMm: restMm - lowMm, perMm: ownG / massG });
-      upper.push({ case: one, atZeroMm: highMm - restMm, perMm: -ownG / massG });
+      const restMm = load.momentGmm[axis] / massG;
+      lower.push({ case: load, atZeroMm: restMm - lowMm, perMm: ownG / massG });
+      upper.push({ case: load, atZeroMm: highMm - restMm, perMm: -ownG / massG });
     });
     return lower.length > 0 ? { lower, upper } : null;
   },

@@ -90,7 +90,7 @@ export function wayAt(
     const front = onMm >= 0 ? ('a' as const) : ('b' as const);
     return { axis, front, gapMm: Math.abs(onMm) - (sizes[0][axis] + sizes[1][axis]) / 2 };
   });
-  const widest = gaps.reduce((one, other) => (other.gapMm > one.gapMm ? other : one));
+  const widest = gaps.reduce((widestSoFar, other) => (other.gapMm > widestSoFar.gapMm ? other : widestSoFar));
   const free = gaps.filter(({ gapMm: mm }) => mm > 0);
   if (by === 'axis' || free.length < 2 || widest.gapMm >= gapMm) {
     return { along: [{ axis: widest.axis, front: widest.front, weight: 1 }], leastMm: gapMm };

@@ -117,12 +117,12 @@ function addStraight(program: Milp, lead: Lead, from: Point, to: Point, seen: re
 /** Keeps the directions in which a lead that is too short runs with its ends here; false where they were known. */
 export function learnTangents(tangents: LeadTangents, lead: Lead, from: Vec3, to: Vec3): boolean {
   const points = [from, ...(lead.waypointsMm ?? []), to];
-  const known = tangents.get(lead.id) ?? [];
+  const already = tangents.get(lead.id) ?? [];
   const fresh = [points[1]!, points.at(-1)!].flatMap((end, i) => {
     const way = normalise(sub(i === 0 ? from : points.at(-2)!, end));
-    return way && !known.some((each) => length(sub(each, way)) < 1e-9) ? [way, scale(way, -1)] : [];
+    return way && !already.some((each) => length(sub(each, way)) < 1e-9) ? [way, scale(way, -1)] : [];
   });
   if (fresh.length === 0) return false;
-  tangents.set(lead.id, [...known, ...fresh]);
+  tangents.set(lead.id, [...already, ...fresh]);
   return true;
 }

@@ -27,8 +27,8 @@ export function arrangeOneOf(problems: readonly PlaceProblem[], order: ArrangeOr
 /** The same for answers that are there already. Expects one at least. */
 export function bestOfSeveral(answers: readonly ArrangeAnswer[]): OneOfSeveral {
   let index = 0;
-  answers.forEach((one, i) => {
-    if (isBetter(one, answers[index]!)) index = i;
+  answers.forEach((each, i) => {
+    if (isBetter(each, answers[index]!)) index = i;
   });
   const chosen = answers[index]!;
   const { best } = chosen;
@@ -41,13 +41,13 @@ export function bestOfSeveral(answers: readonly ArrangeAnswer[]): OneOfSeveral {
     : answers.every(({ boundG: g }) => g === Number.POSITIVE_INFINITY);
   const tied = equals.filter((each) => best !== null && each.boundG <= best.ballastG + SAME_G);
   const marginMm = best?.marginMm ?? 0;
-  const isWider = (one: ArrangeAnswer) =>
-    one.marginBoundMm === null || one.marginBoundMm > marginMm + SAME_MARGIN_MM;
+  const isWider = (each: ArrangeAnswer) =>
+    each.marginBoundMm === null || each.marginBoundMm > marginMm + SAME_MARGIN_MM;
   const marginBoundMm =
     chosen.marginBoundMm === null
       ? null
       : Math.max(chosen.marginBoundMm, ...tied.map((each) => each.marginBoundMm ?? Number.POSITIVE_INFINITY));
-  const told = {
+  const outcome = {
     best,
     boundG,
     gapG: best && Math.max(0, best.ballastG - boundG),
@@ -57,7 +57,7 @@ export function bestOfSeveral(answers: readonly ArrangeAnswer[]): OneOfSeveral {
     movesProved: chosen.movesProved && tied.every((each) => each.movesProved),
     keptMarginMm: chosen.keptMarginMm,
   };
-  return { index, answer: { ...told, sentence: arrangeSentence(told) } };
+  return { index, answer: { ...outcome, sentence: arrangeSentence(outcome) } };
 }
 
 function isBetter(a: ArrangeAnswer, b: ArrangeAnswer): boolean {

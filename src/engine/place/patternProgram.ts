@@ -59,11 +59,11 @@ export function patternProgram(
     addRow(program, terms, 1, 1);
   });
   rooms.forEach((room, index) => {
-    const own = patterns.flatMap((pattern, p) => (pattern.room === index ? [p] : []));
+    const ofRoom = patterns.flatMap((pattern, p) => (pattern.room === index ? [p] : []));
     if (!loose[index]) {
       addRow(
         program,
-        own.map((p) => [chosen[p]!, 1] as const),
+        ofRoom.map((p) => [chosen[p]!, 1] as const),
         Number.NEGATIVE_INFINITY,
         1,
       );
@@ -72,7 +72,7 @@ export function patternProgram(
     const shares = volumeShares(problem, room);
     addRow(
       program,
-      own.map((p, k) => [chosen[p]!, shares[k]!] as const),
+      ofRoom.map((p, k) => [chosen[p]!, shares[k]!] as const),
       Number.NEGATIVE_INFINITY,
       1 + FULL_WITHIN,
     );

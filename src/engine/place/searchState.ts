@@ -59,7 +59,7 @@ export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer
     answer() {
       const { best, boundG, marginBoundMm, marginProved, movesProved } = state;
       const gapG = best && Math.max(0, best.ballastG - boundG);
-      const told = {
+      const outcome = {
         best,
         boundG,
         gapG,
@@ -69,11 +69,11 @@ export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer
         movesProved,
         keptMarginMm: 0,
       };
-      return { ...told, sentence: arrangeSentence(told) };
+      return { ...outcome, sentence: arrangeSentence(outcome) };
     },
-    take(one) {
-      if (!one || (state.best && !isBetter(one, state.best))) return;
-      state.best = one;
+    take(found) {
+      if (!found || (state.best && !isBetter(found, state.best))) return;
+      state.best = found;
       onProgress?.(state.answer());
     },
     raise(grams) {
@@ -97,8 +97,8 @@ export function searchState(stepG: number, onProgress?: (progress: ArrangeAnswer
 }
 
 /** Less ballast; as much and a larger margin; as much and the same margin with fewer moves. */
-function isBetter(one: Arrangement, than: Arrangement): boolean {
-  if (Math.abs(one.ballastG - than.ballastG) > SAME_G) return one.ballastG < than.ballastG;
-  if (Math.abs(one.marginMm - than.marginMm) > SAME_MARGIN_MM) return one.marginMm > than.marginMm;
-  return one.moves < than.moves;
+function isBetter(found: Arrangement, than: Arrangement): boolean {
+  if (Math.abs(found.ballastG - than.ballastG) > SAME_G) return found.ballastG < than.ballastG;
+  if (Math.abs(found.marginMm - than.marginMm) > SAME_MARGIN_MM) return found.marginMm > than.marginMm;
+  return found.moves < than.moves;
 }

@@ -57,7 +57,7 @@ export function keepApartFaults(aircraft: Aircraft): KeepApartFault[] {
       }
     }
   }
-  return faults.sort((one, other) => other.shortByMm - one.shortByMm);
+  return faults.sort((first, other) => other.shortByMm - first.shortByMm);
 }
 
 function faultOf(rule: KeepApartRule, a: Item, b: Item): KeepApartFault | null {

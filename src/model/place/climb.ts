@@ -136,7 +136,8 @@ const isAloneAtFault = (
   said: readonly Refusal[],
   isOfFile: (id: string) => boolean,
 ): boolean => {
-  const own = parts[part]!.id;
-  const staysOrOwn = (id: string) => id === own || (isOfFile(id) && !parts.some((other) => other.id === id));
-  return said.some(({ what, ids }) => what === 'fit' && ids.includes(own) && ids.every(staysOrOwn));
+  const ownId = parts[part]!.id;
+  const staysOrOwn = (id: string) =>
+    id === ownId || (isOfFile(id) && !parts.some((other) => other.id === id));
+  return said.some(({ what, ids }) => what === 'fit' && ids.includes(ownId) && ids.every(staysOrOwn));
 };

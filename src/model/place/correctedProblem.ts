@@ -21,14 +21,14 @@ export function correctedProblem(
   const thought = checkPlaced(problem, arrangement.placed, arrangement.ballast).cases;
   return {
     ...problem,
-    cases: problem.cases.map((one, s) => {
+    cases: problem.cases.map((load, s) => {
       const { massG, cgMm } = thought[s]!;
-      const seen = real.find(({ id }) => id === one.id);
-      if (!seen) return one;
-      const [x, y, z] = one.momentGmm;
+      const seen = real.find(({ id }) => id === load.id);
+      if (!seen) return load;
+      const [x, y, z] = load.momentGmm;
       return {
-        ...one,
-        massG: one.massG + seen.massG - massG,
+        ...load,
+        massG: load.massG + seen.massG - massG,
         momentGmm: [x + seen.momentGmm[0] - massG * cgMm[0], y + seen.momentGmm[1] - massG * cgMm[1], z],
       };
     }),

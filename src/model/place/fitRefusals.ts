@@ -98,26 +98,26 @@ function lostWay(before: Aircraft, after: Aircraft, item: Item, moved: ReadonlyS
   return unlessFound(now, item, moved);
 
   function keepWay(of: Aircraft, way: Way): void {
-    const known = waysTo(of, item.id);
-    if (!known.includes(way)) known.push(way);
+    const ways = waysTo(of, item.id);
+    if (!ways.includes(way)) ways.push(way);
   }
 }
 
 function lostQuickly(before: Aircraft, after: Aircraft, item: Item, moved: ReadonlySet<string>): Refusal[] {
   const isNew = !itemById(before, item.id);
-  const known = waysTo(before, item.id);
-  if (known.some((way) => isStillClear(after, item, way, isNew))) return [];
+  const ways = waysTo(before, item.id);
+  if (ways.some((way) => isStillClear(after, item, way, isNew))) return [];
   // Ballast at the end of a hull is what others come to stand before.
   const isBallast = 'role' in item && item.role === 'ballast';
-  if (!moved.has(item.id) && !isBallast && known.length === 0) return [];
+  if (!moved.has(item.id) && !isBallast && ways.length === 0) return [];
   const was = isNew ? null : wayIn(before, item.id);
   if (was && !was.found) return [];
-  if (was?.found && known.length === 0) {
-    known.push(was);
+  if (was?.found && ways.length === 0) {
+    ways.push(was);
     if (isStillClear(after, item, was, isNew)) return [];
   }
   const now = isNew ? wayInFirst(after, item, QUICK_POSES) : quickWayIn(after, item.id);
-  if (now?.found) known.push(now);
+  if (now?.found) ways.push(now);
   return unlessFound(now, item, moved);
 }
 

@@ -48,13 +48,13 @@ interface Inside {
 }
 
 function insideOf({ shape, pose }: Piece): Inside | null {
-  const own = (p: Vec3): Vec3 => sub(p, pose.positionMm);
+  const toHull = (p: Vec3): Vec3 => sub(p, pose.positionMm);
   const [at] = pose.positionMm;
   if (shape.kind === 'mesh') {
     const { minMm, maxMm } = shapeBounds(shape);
     const beside = [-WALL_MM, WALL_MM];
     const holds = (p: Vec3) => {
-      const [x, y, z] = own(p);
+      const [x, y, z] = toHull(p);
       return beside.every((dy) => beside.every((dz) => meshHolds(shape, [x, y + dy, z + dz])));
     };
     return { noseMm: at + minMm[0], tailMm: at + maxMm[0], holds };
@@ -62,7 +62,7 @@ function insideOf({ shape, pose }: Piece): Inside | null {
   if (shape.kind !== 'loft') return null;
   const { sections } = shape;
   const [noseMm, tailMm] = [at + (sections[0]?.xMm ?? 0), at + (sections.at(-1)?.xMm ?? 0)];
-  return { noseMm, tailMm, holds: (p) => insideSection(sections, ...own(p)) };
+  return { noseMm, tailMm, holds: (p) => insideSection(sections, ...toHull(p)) };
 }
 
 /** Whether a point lies inside the rounded rectangle that the hull is at a station, a wall's thickness in. */

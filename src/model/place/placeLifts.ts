@@ -28,8 +28,8 @@ export function placeLifts(aircraft: Aircraft, settings: PlaceSettings): LiftQue
   if ('fault' in wide) return wide;
   const lifts: Lift[] = [];
   const parts = wide.problem.parts.map((part) => {
-    const own = aircraft.parts.find(({ id }) => id === part.id)!;
-    const asked = settings.rules?.[own.id] ?? defaultRule(aircraft, own);
+    const piece = aircraft.parts.find(({ id }) => id === part.id)!;
+    const asked = settings.rules?.[piece.id] ?? defaultRule(aircraft, piece);
     if (asked.by === 'stay') {
       const now = part.options.find(({ id }) => id === part.present.optionId) ?? part.options[0]!;
       const half = now.sizeMm.map((mm) => mm / 2);
@@ -45,10 +45,10 @@ export function placeLifts(aircraft: Aircraft, settings: PlaceSettings): LiftQue
         },
       };
       lifts.push({
-        id: `lock ${own.id}`,
-        name: own.name,
+        id: `lock ${piece.id}`,
+        name: piece.name,
         what: 'lock',
-        partId: own.id,
+        partId: piece.id,
         optionIds: part.options.map(({ id }) => id),
       });
       return { ...part, options: [here, ...part.options], present: { ...part.present, optionId: 'locked' } };
@@ -59,10 +59,10 @@ export function placeLifts(aircraft: Aircraft, settings: PlaceSettings): LiftQue
       );
       if (beyond.length > 0) {
         lifts.push({
-          id: `bay ${own.id}`,
-          name: own.name,
+          id: `bay ${piece.id}`,
+          name: piece.name,
           what: 'bay',
-          partId: own.id,
+          partId: piece.id,
           optionIds: beyond.map(({ id }) => id),
         });
       }

@@ -22,7 +22,7 @@ export function relaxed(
           keepApart: keepApartRules(aircraft).filter((_rule, index) => !ruleIds.includes(`rule ${index}`)),
         }
       : aircraft;
-  return lifts.reduce((one, lift) => without(one, lift, wholeUp(breachMm)), start);
+  return lifts.reduce((least, lift) => without(least, lift, wholeUp(breachMm)), start);
 }
 
 function without(aircraft: Aircraft, lift: Lift, byMm: number): Aircraft {

@@ -65,9 +65,9 @@ export function searchPlaces(request: PlaceRequest, tools: PlaceTools): PlaceOut
   const found: PlaceFound[] = [];
   for (const [variant, { aircraft }] of variants.entries()) {
     const timeMs = Math.max(1, (endMs - tools.now()) / (variants.length - variant));
-    const one = searchOne(aircraft, request, { ...tools, timeMs }, variant);
-    if ('fault' in one) return one;
-    found.push(one);
+    const searched = searchOne(aircraft, request, { ...tools, timeMs }, variant);
+    if ('fault' in searched) return searched;
+    found.push(searched);
   }
   const { index, answer } = bestOfSeveral(found.map((searched) => searched.answer));
   return { ...found[index]!, answer: variants.length > 1 ? answer : found[0]!.answer };
@@ -217,7 +217,7 @@ function soundAnswer(
   const marginProved = proved && marginBoundMm !== null && best.marginMm >= marginBoundMm - SAME_MARGIN_MM;
   const leastMoves = marginProved && bounds.movesProved ? bounds.best!.moves : 0;
   const movesProved = best === fewest || best.moves <= leastMoves;
-  const told = {
+  const outcome = {
     best,
     boundG,
     gapG: best.ballastG - boundG,
@@ -227,7 +227,7 @@ function soundAnswer(
     movesProved,
     keptMarginMm,
   };
-  return { ...told, sentence: arrangeSentence(told) };
+  return { ...outcome, sentence: arrangeSentence(outcome) };
 }
 
 const NOTHING: ArrangeAnswer = {

@@ -44,8 +44,8 @@ export function marksOf(
     figure: `${formatLength(stationMm - say.fromMm, say.units, { fine: true, unit: false })}${more}`,
   });
   const { estimate, estimateFresh } = balance;
-  const known = margin.status === 'estimated' && estimate && estimateFresh;
-  const plusMinus = known ? ` ± ${lengthUp(LINE_95 * estimate.neutralPointSigmaMm, say)}` : '';
+  const isEstimated = margin.status === 'estimated' && estimate && estimateFresh;
+  const plusMinus = isEstimated ? ` ± ${lengthUp(LINE_95 * estimate.neutralPointSigmaMm, say)}` : '';
   const estimated = band?.from === 'estimate' ? ', est.' : '';
   const stations = [
     ...(shown ? [mark('cg-full', shown.burns ? 'CG full' : 'CG', shown.full.cgMm[0])] : []),
@@ -56,7 +56,9 @@ export function marksOf(
           mark('aft', `Aft limit${estimated}`, band.aftMm),
         ]
       : []),
-    ...(known ? [mark('neutral-point', 'Neutral point, est.', estimate.neutralPointMm, plusMinus)] : []),
+    ...(isEstimated
+      ? [mark('neutral-point', 'Neutral point, est.', estimate.neutralPointMm, plusMinus)]
+      : []),
     ...aircraft.structure.flatMap((piece) =>
       piece.kind === 'leg' ? [mark('axle', `${piece.name}, axle`, piece.axleMm[0])] : [],
     ),

@@ -67,7 +67,7 @@ function scalesBlocks({ aircraft, say, balanced, wideMm }: FormInput): readonly 
       writeBox,
     ],
   }));
-  const known = loads !== null;
+  const isCounted = loads !== null;
   rows.push({
     id: 'sum',
     strong: true,
@@ -75,7 +75,7 @@ function scalesBlocks({ aircraft, say, balanced, wideMm }: FormInput): readonly 
       cell('Together'),
       cell(''),
       cell(''),
-      cell(known ? formatMass(balanced.balance.massG, say.units, { unit: false }) : '–'),
+      cell(isCounted ? formatMass(balanced.balance.massG, say.units, { unit: false }) : '–'),
       cell(''),
       cell(''),
       writeBox,
@@ -99,7 +99,7 @@ function scalesBlocks({ aircraft, say, balanced, wideMm }: FormInput): readonly 
       rows,
     },
     words(
-      `${known ? '' : 'Where each scale should read what cannot be told from the list: there are no wheels down to stand on, or more than three supports. '}Station of the CG = sum of net × station, divided by the sum of net; the same with buttlines across.`,
+      `${isCounted ? '' : 'Where each scale should read what cannot be told from the list: there are no wheels down to stand on, or more than three supports. '}Station of the CG = sum of net × station, divided by the sum of net; the same with buttlines across.`,
       'note',
     ),
   ];

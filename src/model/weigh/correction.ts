@@ -63,15 +63,18 @@ export function correctionOf(
   if (!dryIds.has(id)) return null;
   const sourceId = sources.get(id) ?? id;
   const item = id === sourceId ? itemById(aircraft, sourceId) : undefined;
-  const own = suspects.find((suspect) => suspect.id === id);
-  if (!own?.mass.cgMm) return null;
+  const suspected = suspects.find((suspect) => suspect.id === id);
+  if (!suspected?.mass.cgMm) return null;
   if (kind === 'not-aboard') return item ? { kind: 'remove', id } : null;
   if (kind === 'not-weighed' || kind === 'mass-times-ten' || kind === 'mass-unit') {
     if (item) return massG > 0 ? { kind: 'mass', id, massG: tenth(massG) } : null;
-    const moreG = massG - own.mass.massG;
+    const moreG = massG - suspected.mass.massG;
     if (!(moreG > 0)) return null;
     const name = `Correction for ${names.get(id) ?? id}`;
-    return { kind: 'add', part: makeUp(name, moreG, own.mass.cgMm, 'What the scales say is missing there.') };
+    return {
+      kind: 'add',
+      part: makeUp(name, moreG, suspected.mass.cgMm, 'What the scales say is missing there.'),
+    };
   }
   if (!item) return null;
   return {

@@ -14,11 +14,11 @@ interface Baked {
 
 /** Worked out once for each piece: reshaping a piece works out that piece alone. */
 export const bakedPiece = perObject((piece: Piece): Baked => {
-  const own = ownFigures(piece.shape);
+  const solid = ownFigures(piece.shape);
   const made = {
-    positions: posed(piece, own.positions, true),
-    normals: posed(piece, own.normals, false),
-    lines: posed(piece, own.lines, true),
+    positions: posed(piece, solid.positions, true),
+    normals: posed(piece, solid.normals, false),
+    lines: posed(piece, solid.lines, true),
   };
   if (piece.mirrored) for (const figures of [made.positions, made.normals]) turnRound(figures);
   return made;
