@@ -23,6 +23,7 @@ function wish(): Wish | string {
       allowPositionals: true,
       options: { share: text, seed: text, tests: text },
     });
+    if (positionals.length > 1) return `Expected one PATH, got ${positionals.length}.`;
     const path = (positionals[0] ?? '').replace(/^\.\//, '').replace(/\/$/, '');
     if (!path.startsWith('src/') || !existsSync(inProject(path))) return `There is no "${path}".`;
     const { share = '0.1', seed = '1', tests = testsOf(path) } = values;

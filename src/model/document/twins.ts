@@ -4,46 +4,62 @@ import type { Tensor } from '../../engine/mass/types';
 import type { Aircraft, Part, TankItem } from './types';
 
 /**
- * A mirrored pair: two parts or two tanks, each the image of the other in the plane of symmetry. Name, notes, bay,
- * plumbing and a person's own keys are each one's own; all that is named here is the pair's.
+ * A mirrored pair: two parts or two tanks, each the image of the other in the plane of symmetry. What is true here is
+ * the pair's; name, notes, bay, plumbing and a person's own keys are each one's own. The compiler asks about a new field.
  */
-const sharedByParts = [
-  'role',
-  'shape',
-  'massG',
-  'plusMinusG',
-  'plusMinusMm',
-  'inertiaGmm2',
-  'positionMm',
-  'yawDeg',
-  'pitchDeg',
-  'rollDeg',
-  'locked',
-  'inTheOpen',
-  'gyro',
-  'massFrom',
-  'sizeFrom',
-  'weighedOn',
-] as const satisfies readonly (keyof Part)[];
+const sharedByParts = sharedOf<Part>({
+  id: false,
+  name: false,
+  role: true,
+  shape: true,
+  massG: true,
+  plusMinusG: true,
+  plusMinusMm: true,
+  inertiaGmm2: true,
+  positionMm: true,
+  yawDeg: true,
+  pitchDeg: true,
+  rollDeg: true,
+  locked: true,
+  inTheOpen: true,
+  bayId: false,
+  mayTurn: false,
+  gyro: true,
+  massFrom: true,
+  sizeFrom: true,
+  twinId: false,
+  weighedOn: true,
+  notes: false,
+  power: false,
+});
 
-const sharedByTanks = [
-  'shape',
-  'mirrored',
-  'positionMm',
-  'yawDeg',
-  'pitchDeg',
-  'rollDeg',
-  'emptyMassG',
-  'plusMinusG',
-  'plusMinusMm',
-  'startMl',
-  'unusableMl',
-  'locked',
-  'inTheOpen',
-  'massFrom',
-  'sizeFrom',
-  'weighedOn',
-] as const satisfies readonly (keyof TankItem)[];
+const sharedByTanks = sharedOf<TankItem>({
+  id: false,
+  name: false,
+  shape: true,
+  positionMm: true,
+  yawDeg: true,
+  pitchDeg: true,
+  rollDeg: true,
+  mirrored: true,
+  emptyMassG: true,
+  plusMinusG: true,
+  plusMinusMm: true,
+  startMl: true,
+  unusableMl: true,
+  feeds: false,
+  rank: false,
+  locked: true,
+  inTheOpen: true,
+  massFrom: true,
+  sizeFrom: true,
+  twinId: false,
+  weighedOn: true,
+});
+
+function sharedOf<T>(shared: Readonly<Record<keyof T, boolean>>): readonly (keyof T)[] {
+  return (Object.keys(shared) as (keyof T)[]).filter((field) => shared[field]);
+}
 
 /** Left for right: of what is 0, 0 and not −0. */
 const flipped = (value: number): number => 0 - value;

@@ -14,31 +14,26 @@ type Change = NonNullable<Variant['changes']>[number];
 /** For whom an edit is: for the variant on the bench only, or for all. */
 export type EditScope = 'this' | 'all';
 
-/** What may be otherwise about a part or tank. */
-export const VARIED = [
-  'positionMm',
-  'yawDeg',
-  'pitchDeg',
-  'rollDeg',
-  'shape',
-  'massG',
-  'emptyMassG',
-  'startMl',
-] as const;
+/** What may be otherwise about a part or tank; true of what it need not say. The compiler asks about a new one. */
+const varied: Readonly<Record<Exclude<keyof Change, 'of'>, boolean>> = {
+  positionMm: false,
+  yawDeg: false,
+  pitchDeg: false,
+  rollDeg: false,
+  shape: false,
+  massG: false,
+  emptyMassG: false,
+  startMl: false,
+  plusMinusG: true,
+  plusMinusMm: true,
+  inertiaGmm2: true,
+  massFrom: true,
+  sizeFrom: true,
+  weighedOn: true,
+  power: true,
+};
 
-/** The same of what a part or tank need not say. */
-export const VARIED_MARKS = [
-  'plusMinusG',
-  'plusMinusMm',
-  'inertiaGmm2',
-  'massFrom',
-  'sizeFrom',
-  'weighedOn',
-  'power',
-] as const;
-
-export const isVaried = (field: string): boolean =>
-  [...VARIED, ...VARIED_MARKS].some((varied) => varied === field);
+export const isVaried = (field: string): field is keyof typeof varied => Object.hasOwn(varied, field);
 
 /** The lists of things that a variant may leave out. */
 export const LEAVABLE = ['structure', 'tanks', 'parts'] as const;
@@ -115,7 +110,7 @@ export function withFields<T extends Part | TankItem>(item: T, said: Readonly<Re
   const next: Record<string, unknown> = { ...item };
   for (const [field, value] of Object.entries(said)) {
     if (!isVaried(field)) continue;
-    if (value === null && VARIED_MARKS.some((mark) => mark === field)) delete next[field];
+    if (value === null && varied[field]) delete next[field];
     else next[field] = value;
   }
   return next as T;

@@ -14,10 +14,9 @@ interface Place {
 const meanwhile = <main className="place" />;
 
 /** In the order of the navigation. */
-export const places: readonly Place[] = [
-  { id: 'bench', label: 'Bench', Place: null },
-  {
-    id: 'power',
+const placesById: Readonly<Record<PlaceId, Omit<Place, 'id'>>> = {
+  bench: { label: 'Bench', Place: null },
+  power: {
     label: 'Power',
     Place: later(
       () => import('../power/Power'),
@@ -25,8 +24,7 @@ export const places: readonly Place[] = [
       { place: 'Power', meanwhile },
     ),
   },
-  {
-    id: 'weigh-in',
+  'weigh-in': {
     label: 'Weigh-in',
     Place: later(
       () => import('../weigh/WeighIn'),
@@ -34,8 +32,7 @@ export const places: readonly Place[] = [
       { place: 'The weigh-in', meanwhile },
     ),
   },
-  {
-    id: 'build-sheet',
+  'build-sheet': {
     label: 'Sheet',
     Place: later(
       () => import('../sheet/BuildSheet'),
@@ -43,8 +40,7 @@ export const places: readonly Place[] = [
       { place: 'The build sheet', meanwhile },
     ),
   },
-  {
-    id: 'fleet',
+  fleet: {
     label: 'Fleet',
     Place: later(
       () => import('../fleet/FleetPlace'),
@@ -52,8 +48,7 @@ export const places: readonly Place[] = [
       { place: 'The fleet', meanwhile },
     ),
   },
-  {
-    id: 'lessons',
+  lessons: {
     label: 'Lessons',
     Place: later(
       () => import('../lessons/Lessons'),
@@ -61,8 +56,7 @@ export const places: readonly Place[] = [
       { place: 'The lessons', meanwhile },
     ),
   },
-  {
-    id: 'begin',
+  begin: {
     label: null,
     Place: later(
       () => import('../begin/Begin'),
@@ -70,8 +64,7 @@ export const places: readonly Place[] = [
       { place: 'New aircraft', meanwhile },
     ),
   },
-  {
-    id: 'present',
+  present: {
     label: null,
     Place: later(
       () => import('../present/Present'),
@@ -79,8 +72,7 @@ export const places: readonly Place[] = [
       { place: 'The talk', meanwhile },
     ),
   },
-  {
-    id: 'variants',
+  variants: {
     label: null,
     Place: later(
       () => import('../variants/Variants'),
@@ -88,4 +80,9 @@ export const places: readonly Place[] = [
       { place: 'The variants', meanwhile },
     ),
   },
-];
+};
+
+export const places: readonly Place[] = (Object.keys(placesById) as PlaceId[]).map((id) => ({
+  id,
+  ...placesById[id],
+}));

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { Vec3 } from '../../../src/engine/geometry/types';
-import type { Shape } from '../../../src/engine/mass/shapes';
+import type { Shape, ShapeKind } from '../../../src/engine/mass/shapes';
 
 const section = (xMm: number, w: number, h: number, y: number, z: number, roundness: number) => ({
   xMm,
@@ -11,55 +11,77 @@ const section = (xMm: number, w: number, h: number, y: number, z: number, roundn
   roundness,
 });
 
-/** One tank of each kind, some of them awkward. */
-export const TANKS: Readonly<Record<string, Shape>> = {
-  box: { kind: 'box', lengthMm: 120, widthMm: 70, heightMm: 45 },
+type TankKind = Exclude<ShapeKind, 'tube' | 'panel' | 'mesh'>;
+
+/** Tanks of each kind, some of them awkward: the compiler asks for one of a new solid. */
+const tanksOf: { readonly [K in TankKind]: Readonly<Record<string, Extract<Shape, { kind: K }>>> } = {
+  box: { box: { kind: 'box', lengthMm: 120, widthMm: 70, heightMm: 45 } },
   taperedBox: {
-    kind: 'taperedBox',
-    lengthMm: 110,
-    frontWidthMm: 60,
-    frontHeightMm: 30,
-    rearWidthMm: 24,
-    rearHeightMm: 56,
+    taperedBox: {
+      kind: 'taperedBox',
+      lengthMm: 110,
+      frontWidthMm: 60,
+      frontHeightMm: 30,
+      rearWidthMm: 24,
+      rearHeightMm: 56,
+    },
   },
-  cylinder: { kind: 'cylinder', lengthMm: 130, diameterMm: 62 },
-  coin: { kind: 'cylinder', lengthMm: 14, diameterMm: 90 },
-  frustum: { kind: 'frustum', lengthMm: 100, frontDiameterMm: 70, rearDiameterMm: 30 },
-  cone: { kind: 'frustum', lengthMm: 100, frontDiameterMm: 0, rearDiameterMm: 64 },
-  sphere: { kind: 'sphere', diameterMm: 80 },
-  ellipsoid: { kind: 'ellipsoid', lengthMm: 140, widthMm: 60, heightMm: 40 },
-  capsule: { kind: 'capsule', lengthMm: 150, diameterMm: 60 },
-  saddle: {
-    kind: 'prism',
-    lengthMm: 80,
-    outlineMm: [
-      [-50, 30],
-      [-50, -40],
-      [-24, -40],
-      [-24, 8],
-      [24, 8],
-      [24, -40],
-      [50, -40],
-      [50, 30],
-    ],
+  cylinder: {
+    cylinder: { kind: 'cylinder', lengthMm: 130, diameterMm: 62 },
+    coin: { kind: 'cylinder', lengthMm: 14, diameterMm: 90 },
   },
-  roundedBox: { kind: 'loft', sections: [section(-60, 60, 40, 0, 0, 0.3), section(60, 60, 40, 0, 0, 0.3)] },
-  oval: {
-    kind: 'loft',
-    sections: [section(-70, 30, 24, 0, -6, 1), section(-10, 64, 50, 4, 2, 1), section(70, 26, 60, -3, 5, 1)],
+  frustum: {
+    frustum: { kind: 'frustum', lengthMm: 100, frontDiameterMm: 70, rearDiameterMm: 30 },
+    cone: { kind: 'frustum', lengthMm: 100, frontDiameterMm: 0, rearDiameterMm: 64 },
   },
-  fuselage: {
-    kind: 'loft',
-    sections: [
-      section(-70, 40, 30, 3, 0, 0.15),
-      section(0, 70, 60, 0, 4, 0.7),
-      section(60, 30, 44, -5, 9, 1),
-    ],
+  sphere: { sphere: { kind: 'sphere', diameterMm: 80 } },
+  ellipsoid: { ellipsoid: { kind: 'ellipsoid', lengthMm: 140, widthMm: 60, heightMm: 40 } },
+  capsule: { capsule: { kind: 'capsule', lengthMm: 150, diameterMm: 60 } },
+  prism: {
+    saddle: {
+      kind: 'prism',
+      lengthMm: 80,
+      outlineMm: [
+        [-50, 30],
+        [-50, -40],
+        [-24, -40],
+        [-24, 8],
+        [24, 8],
+        [24, -40],
+        [50, -40],
+        [50, 30],
+      ],
+    },
   },
-  crate: { kind: 'loft', sections: [section(-50, 40, 30, 3, 0, 0), section(60, 60, 44, -5, 9, 0)] },
+  loft: {
+    roundedBox: { kind: 'loft', sections: [section(-60, 60, 40, 0, 0, 0.3), section(60, 60, 40, 0, 0, 0.3)] },
+    oval: {
+      kind: 'loft',
+      sections: [
+        section(-70, 30, 24, 0, -6, 1),
+        section(-10, 64, 50, 4, 2, 1),
+        section(70, 26, 60, -3, 5, 1),
+      ],
+    },
+    fuselage: {
+      kind: 'loft',
+      sections: [
+        section(-70, 40, 30, 3, 0, 0.15),
+        section(0, 70, 60, 0, 4, 0.7),
+        section(60, 30, 44, -5, 9, 1),
+      ],
+    },
+    crate: { kind: 'loft', sections: [section(-50, 40, 30, 3, 0, 0), section(60, 60, 44, -5, 9, 0)] },
+  },
 };
 
+export const TANKS: Readonly<Record<string, Shape>> = Object.assign({}, ...Object.values(tanksOf));
+
 export const TANK_NAMES = Object.keys(TANKS);
+
+/** Those whose faces are all flat, so that their facets are the shape itself. */
+export const FLAT_NAMES: readonly string[] = ['box', 'taperedBox', 'saddle', 'crate'];
+export const CURVED_NAMES = TANK_NAMES.filter((name) => !FLAT_NAMES.includes(name));
 
 /** Any direction, with those near an axis made common, for that is where tanks lie. */
 export const anyDown: fc.Arbitrary<Vec3> = fc

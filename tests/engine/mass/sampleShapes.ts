@@ -1,5 +1,5 @@
 import type { Pose } from '../../../src/engine/geometry/types';
-import type { LoftShape, PanelShape, PrismShape, Shape } from '../../../src/engine/mass/shapes';
+import type { LoftShape, PanelShape, PrismShape, Shape, ShapeKind } from '../../../src/engine/mass/shapes';
 
 /** A channel, as a saddle tank has. */
 export const saddle: PrismShape = {
@@ -42,10 +42,10 @@ export const wing: PanelShape = {
   tipThickness: 0.09,
 };
 
-/** One of each kind but the mesh. */
-export const sampleShapes: readonly Shape[] = [
-  { kind: 'box', lengthMm: 140, widthMm: 45, heightMm: 30 },
-  {
+/** A solid of each kind but the mesh: the compiler asks for one of a new kind. */
+const samples: { readonly [K in Exclude<ShapeKind, 'mesh'>]: Extract<Shape, { kind: K }> } = {
+  box: { kind: 'box', lengthMm: 140, widthMm: 45, heightMm: 30 },
+  taperedBox: {
     kind: 'taperedBox',
     lengthMm: 90,
     frontWidthMm: 30,
@@ -53,16 +53,21 @@ export const sampleShapes: readonly Shape[] = [
     rearWidthMm: 44,
     rearHeightMm: 12,
   },
-  { kind: 'cylinder', lengthMm: 60, diameterMm: 35 },
-  { kind: 'tube', lengthMm: 200, outerDiameterMm: 20, innerDiameterMm: 16 },
-  { kind: 'frustum', lengthMm: 55, frontDiameterMm: 60, rearDiameterMm: 24 },
+  cylinder: { kind: 'cylinder', lengthMm: 60, diameterMm: 35 },
+  tube: { kind: 'tube', lengthMm: 200, outerDiameterMm: 20, innerDiameterMm: 16 },
+  frustum: { kind: 'frustum', lengthMm: 55, frontDiameterMm: 60, rearDiameterMm: 24 },
+  sphere: { kind: 'sphere', diameterMm: 42 },
+  ellipsoid: { kind: 'ellipsoid', lengthMm: 130, widthMm: 70, heightMm: 40 },
+  capsule: { kind: 'capsule', lengthMm: 120, diameterMm: 50 },
+  prism: saddle,
+  loft: fuselage,
+  panel: wing,
+};
+
+/** One of each kind but the mesh, and a frustum with a point. */
+export const sampleShapes: readonly Shape[] = [
+  ...Object.values(samples),
   { kind: 'frustum', lengthMm: 55, frontDiameterMm: 0, rearDiameterMm: 50 },
-  { kind: 'sphere', diameterMm: 42 },
-  { kind: 'ellipsoid', lengthMm: 130, widthMm: 70, heightMm: 40 },
-  { kind: 'capsule', lengthMm: 120, diameterMm: 50 },
-  saddle,
-  fuselage,
-  wing,
 ];
 
 /** At home; far off and turned; beyond a quarter turn on every axis. */
