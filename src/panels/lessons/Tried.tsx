@@ -4,7 +4,9 @@ import { filled } from '../../model/lessons/fill';
 import { subjectOf } from '../../model/lessons/goals';
 import { benchAtStep, settled, stepState, wayOf } from '../../model/lessons/steps';
 import { GoalMeter } from './GoalMeter';
+import { LessonCautions } from './LessonCautions';
 import type { SeatOfLesson } from './lessonBench';
+import { Said } from './Said';
 import { StepControls } from './StepControls';
 import type { Told } from './told';
 import { liveEstimator, useNow } from './useNow';
@@ -52,7 +54,10 @@ export function Tried({ lesson, reading, fillings, seat, steps, onStep, onDone }
             Step {index + 1} of {experiment.length}
           </p>
         )}
-        <h3 tabIndex={-1}>{filled(step.do, fillings, reading)}</h3>
+        <h3 tabIndex={-1}>
+          <Said>{filled(step.do, fillings, reading)}</Said>
+        </h3>
+        {index === 0 && <LessonCautions ids={lesson.cautions} />}
       </div>
       <div className="lesson-does">
         <StepControls key={index} seat={seat} from={from} way={way} />
