@@ -7,9 +7,7 @@ export function LessonCautions({ ids }: { readonly ids: Lesson['cautions'] }) {
   if (heeded.length === 0) return null;
   return (
     <details className="lesson-cautions">
-      <summary>
-        Before you do this to a real aircraft: {heeded.map(({ about }) => inLine(about)).join(', ')}
-      </summary>
+      <summary>Before you do this to a real aircraft: {heeded.map(({ about }) => about).join(' · ')}</summary>
       <dl>
         {heeded.map(({ id, about, says }) => (
           <div key={id}>
@@ -21,5 +19,3 @@ export function LessonCautions({ ids }: { readonly ids: Lesson['cautions'] }) {
     </details>
   );
 }
-
-const inLine = (about: string): string => about.charAt(0).toLowerCase() + about.slice(1);
