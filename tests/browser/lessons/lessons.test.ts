@@ -61,6 +61,10 @@ test('a lesson is left for free play and come back to; what was done there is no
   await predict(page, seeSaw.question.axis.least, 'keys');
   await next(page).click();
   await expect.poll(async () => (await benchNow(page)).cgShown).toBe(true);
+  // What the step is about is in hand: the arrow keys move it at once.
+  const chosen = () =>
+    room(page).evaluate((place) => (place as HTMLElement).lessonBench!.view.getState().selectedId);
+  await expect.poll(chosen).toBe('pack');
   const left = await benchNow(page);
   await page.getByRole('button', { name: 'Try freely' }).click();
   await room(page).getByTestId('manifest').waitFor();
