@@ -41,7 +41,9 @@ export function lessonRoom(pickers: FilePickers): LessonActions {
     if (read === null) return { ok: false, cancelled: true };
     if (!read.ok) return read;
     const { lesson, text } = read;
-    return { ok: true, key: add(lesson), notKept: own.keep({ id: lesson.id, text }) };
+    const before = opened.get(ownKey(lesson.id))?.lesson;
+    const isNew = JSON.stringify(before) !== JSON.stringify(lesson);
+    return { ok: true, key: add(lesson), notKept: own.keep({ id: lesson.id, text }), isNew };
   };
 
   return {

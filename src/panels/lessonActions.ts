@@ -11,7 +11,13 @@ export interface ListedLesson {
 
 /** How the opening of a lesson file ended; `cancelled` when the person thought better of it. */
 export type LessonOpened =
-  | { readonly ok: true; readonly key: string; readonly notKept: string | null }
+  | {
+      readonly ok: true;
+      readonly key: string;
+      readonly notKept: string | null;
+      /** It is not the lesson that stood under this key, so nothing that was answered there belongs to it. */
+      readonly isNew: boolean;
+    }
   | { readonly ok: false; readonly cancelled: true }
   | { readonly ok: false; readonly fileName: string; readonly sentences: readonly string[] };
 

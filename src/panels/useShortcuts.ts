@@ -5,6 +5,8 @@ import { views } from './ViewSwitch';
 interface Openers {
   readonly openShortcuts: () => void;
   readonly save: () => void;
+  /** Nothing may be moved, played or looked at otherwise for now. */
+  readonly still?: boolean;
 }
 
 /** Whether a key belongs to what has the focus rather than to the bench. */
@@ -16,7 +18,7 @@ function isTyping(target: EventTarget | null): boolean {
 }
 
 /** The keys that work wherever the focus is, save in a field or a dialog. */
-export function useShortcuts({ openShortcuts, save }: Openers): void {
+export function useShortcuts({ openShortcuts, save, still = false }: Openers): void {
   const bench = useBench();
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
@@ -24,6 +26,7 @@ export function useShortcuts({ openShortcuts, save }: Openers): void {
       const { document: history, view } = bench;
       // The lessons have a bench of their own, whose keys these are.
       if (view.getState().place === 'lessons' && event.key !== '?') return;
+      if (still && event.key.toLowerCase() !== 's' && event.key !== '?') return;
       if ((event.ctrlKey || event.metaKey) && !event.altKey) {
         const key = event.key.toLowerCase();
         if (key === 'y' || (key === 'z' && event.shiftKey)) history.redo();
@@ -49,5 +52,5 @@ export function useShortcuts({ openShortcuts, save }: Openers): void {
     };
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
-  }, [bench, openShortcuts, save]);
+  }, [bench, openShortcuts, save, still]);
 }

@@ -1,4 +1,5 @@
 import { filled } from '../../model/lessons/fill';
+import { Said } from './Said';
 import type { Draft, Told } from './told';
 
 interface AskedProps extends Told {
@@ -11,7 +12,9 @@ export function Asked({ lesson, reading, fillings, draft, onPredict }: AskedProp
   return (
     <>
       <div className="lesson-says">
-        <h3 tabIndex={-1}>{filled(lesson.question.ask, fillings, reading)}</h3>
+        <h3 tabIndex={-1}>
+          <Said>{filled(lesson.question.ask, fillings, reading)}</Said>
+        </h3>
       </div>
       <div className="lesson-does">
         <p>

@@ -4,6 +4,7 @@ import { figureText } from '../../model/lessons/figureText';
 import { answerFillings, filled } from '../../model/lessons/fill';
 import { type CheckReply, isRight } from '../../model/lessons/outcome';
 import { Icon } from '../icons';
+import { Said } from './Said';
 import type { Draft, Told, WaysOn } from './told';
 
 interface CheckedProps extends Told, WaysOn {
@@ -27,7 +28,9 @@ export function Checked(props: CheckedProps) {
   return (
     <>
       <div className="lesson-says">
-        <h3 tabIndex={-1}>{ask}</h3>
+        <h3 tabIndex={-1}>
+          <Said>{ask}</Said>
+        </h3>
       </div>
       <div className="lesson-does">
         {question.by === 'marker' ? (
@@ -74,7 +77,7 @@ function Closing({ lesson, reading, answer, reply, all, onLeave, onTake, next }:
       <div className="lesson-says">
         <h3 tabIndex={-1} data-right={right || undefined}>
           {right ? <Icon name="tick" /> : null}{' '}
-          {filled(lesson.check[right ? 'right' : 'wrong'], all, reading)}
+          <Said>{filled(lesson.check[right ? 'right' : 'wrong'], all, reading)}</Said>
         </h3>
         <p>
           {chosen === undefined
@@ -84,7 +87,9 @@ function Closing({ lesson, reading, answer, reply, all, onLeave, onTake, next }:
         </p>
       </div>
       <div className="lesson-does">
-        <p className="lesson-home">{filled(lesson.closing, all, reading)}</p>
+        <p className="lesson-home">
+          <Said>{filled(lesson.closing, all, reading)}</Said>
+        </p>
         <p className="lesson-go">
           {next ? (
             <button type="button" className="button strong lesson-next" onClick={next.open}>

@@ -21,11 +21,12 @@ export function FreePlay() {
   );
 }
 
-/** The bench's keys, on the lesson's bench. What would save the aircraft says where it goes instead. */
-export function useLessonKeys(): void {
+/** The bench's keys, on the lesson's bench; none of them moves anything while it is still. What would save the aircraft says where it goes instead. */
+export function useLessonKeys(still = false): void {
   const { notice } = useBench();
   useShortcuts({
     openShortcuts: () => {},
+    still,
     save: () =>
       notice.tell({
         about: 'lesson',

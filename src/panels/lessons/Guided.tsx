@@ -34,7 +34,9 @@ export function Guided({ lesson, seat, progress, onProgress, ...ways }: GuidedPr
   const checkAnswer = useMemo(() => answerOf(checkBench(lesson), lesson.check.question), [lesson]);
   const { stage, checkGuess } = progress;
   const [draft, setDraft] = useState<Draft>(() => freshDraft(lesson, stage));
-  useLessonKeys();
+  const open = stage === 'tried' || stage === 'happened' || stage === 'summed' || checkGuess !== null;
+  // A key that plays the fuel would show what is being asked.
+  useLessonKeys(!open);
   useBenchOfStage(lesson, seat, progress);
   const now = useNow(seat);
   const live = stage === 'tried' ? liveFigure(lesson, now, liveEstimator(seat.bench)) : null;
@@ -57,11 +59,7 @@ export function Guided({ lesson, seat, progress, onProgress, ...ways }: GuidedPr
     return <p className="lesson-none">The engine finds no answer for this lesson’s aircraft.</p>;
   const told = { lesson, reading, fillings };
   return (
-    <LessonSheet
-      axis={axis}
-      open={stage === 'tried' || stage === 'happened' || stage === 'summed' || checkGuess !== null}
-      wordsKey={`${stage} ${progress.steps} ${checkGuess === null}`}
-    >
+    <LessonSheet axis={axis} open={open} wordsKey={`${stage} ${progress.steps} ${checkGuess === null}`}>
       {stage === 'asked' && (
         <Asked {...told} draft={draft} onPredict={() => go('tried', { guess: draft.value, steps: 0 })} />
       )}

@@ -2,6 +2,7 @@ import type { Answer } from '../../model/lessons/answer';
 import { differenceText, figureText } from '../../model/lessons/figureText';
 import { filled, predictionFillings } from '../../model/lessons/fill';
 import { compared } from '../../model/lessons/outcome';
+import { Said } from './Said';
 import type { Told } from './told';
 
 interface HappenedProps extends Told {
@@ -20,9 +21,11 @@ export function Happened({ lesson, reading, fillings, guess, answer, onDone }: H
     <>
       <div className="lesson-says">
         <h3 tabIndex={-1} data-right={comparison === 'right' || undefined}>
-          {filled(outcome[comparison], all, reading)}
+          <Said>{filled(outcome[comparison], all, reading)}</Said>
         </h3>
-        <p>{filled(outcome.why, all, reading)}</p>
+        <p>
+          <Said>{filled(outcome.why, all, reading)}</Said>
+        </p>
       </div>
       <div className="lesson-does">
         <dl className="lesson-compared">

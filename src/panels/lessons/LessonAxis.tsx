@@ -8,7 +8,7 @@ import { useMarker } from './useMarker';
 /** Rows of the axis, px from its upper edge. */
 const RULE_PX = 58;
 const NUMERALS_PX = 77;
-const HIGH_PX = 120;
+const HIGH_PX = 136;
 const DISC_PX = 11;
 /** How high the funnel between the stage and an enlarged axis is, px. */
 const FUNNEL_PX = 30;
@@ -116,11 +116,11 @@ function Rule({ of, value }: { readonly of: AxisOfQuestion; readonly value: numb
           )}
         </g>
       ))}
-      <text className="lesson-unit" x="14" y={HIGH_PX - 12}>
+      <text className="lesson-unit" x="14" y={HIGH_PX - 11}>
         {sides ? `◂ ${sides[0]} · ${unit}` : unit}
       </text>
       {sides && (
-        <text className="lesson-unit-end" x={scale.widthPx - 14} y={HIGH_PX - 12}>
+        <text className="lesson-unit-end" x={scale.widthPx - 14} y={HIGH_PX - 11}>
           {sides[1]} ▸
         </text>
       )}
@@ -188,7 +188,7 @@ function Answer({ of: { scale, say, isOfCg }, from, value, isLive }: AnswerProps
         </svg>
         <span
           className="lesson-answer-value figure"
-          style={{ translate: `${heldIn(atPx, scale.widthPx)}px` }}
+          style={{ translate: `${heldIn(atPx, scale.widthPx, isLive ? HALF_NOW_PX : HALF_WORDS_PX)}px` }}
         >
           {isLive && 'now '}
           {say(value)}
@@ -198,9 +198,11 @@ function Answer({ of: { scale, say, isOfCg }, from, value, isLive }: AnswerProps
   );
 }
 
-/** Half of what a value takes in words, px. */
-const HALF_WORDS_PX = 58;
+/** Half of what a value takes in words at its longest, px. */
+const HALF_WORDS_PX = 70;
+/** The same with "now" before it. */
+const HALF_NOW_PX = 88;
 
 /** How far words over a place must move so as to stay on the page, px. */
-const heldIn = (px: number, widthPx: number): number =>
-  Math.max(0, HALF_WORDS_PX - px) - Math.max(0, px + HALF_WORDS_PX - widthPx);
+const heldIn = (px: number, widthPx: number, halfPx = HALF_WORDS_PX): number =>
+  Math.max(0, halfPx - px) - Math.max(0, px + halfPx - widthPx);

@@ -47,6 +47,7 @@ function Room({ actions }: { readonly actions: LessonActions }) {
       return;
     }
     setFaulty(null);
+    if (opened.isNew) keep(opened.key, NOT_BEGUN);
     setTaken(taken + 1);
     setTold(opened.notKept);
     setList(actions.list());

@@ -3,6 +3,7 @@ import { filled } from '../../model/lessons/fill';
 import { lessonSheets } from '../../model/lessons/sums/sumSheets';
 import { useView } from '../../store/react';
 import { SheetView } from '../sums/SheetView';
+import { Said } from './Said';
 import type { Told } from './told';
 
 interface SummedProps extends Told {
@@ -16,7 +17,9 @@ export function Summed({ lesson, reading, fillings, onDone }: SummedProps) {
   return (
     <>
       <div className="lesson-says">
-        <h3 tabIndex={-1}>{filled(lesson.sum.intro, fillings, reading)}</h3>
+        <h3 tabIndex={-1}>
+          <Said>{filled(lesson.sum.intro, fillings, reading)}</Said>
+        </h3>
         <div className="lesson-sums">
           {sheets.map(({ title, sheet }) => (
             <section key={title ?? ''} aria-label={title ?? 'The sum'}>
@@ -27,7 +30,9 @@ export function Summed({ lesson, reading, fillings, onDone }: SummedProps) {
         </div>
       </div>
       <div className="lesson-does">
-        <p>{filled(lesson.sum.closing, fillings, reading)}</p>
+        <p>
+          <Said>{filled(lesson.sum.closing, fillings, reading)}</Said>
+        </p>
         <p className="lesson-go">
           <button type="button" className="button strong lesson-next" onClick={onDone}>
             One more, on a new case

@@ -1,10 +1,13 @@
-import { useLayoutEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { changed, type LessonBench } from '../../model/lessons/bench';
 import { filled } from '../../model/lessons/fill';
 import { subjectOf } from '../../model/lessons/goals';
 import { benchAtStep, settled, stepState, wayOf } from '../../model/lessons/steps';
+import type { Change } from '../../model/lessons/types';
 import { GoalMeter } from './GoalMeter';
+import { LessonCautions } from './LessonCautions';
 import type { SeatOfLesson } from './lessonBench';
+import { Said } from './Said';
 import { StepControls } from './StepControls';
 import type { Told } from './told';
 import { liveEstimator, useNow } from './useNow';
@@ -27,15 +30,17 @@ export function Tried({ lesson, reading, fillings, seat, steps, onStep, onDone }
   const way = wayOf(lesson, step);
   const isLast = index === experiment.length - 1;
 
-  useLayoutEffect(() => {
-    const { rail } = step;
-    seat.holdTo(rail ?? null);
-    const [first] = wayOf(lesson, step);
-    const subject = first ? subjectOf(first) : '';
-    const aboard = [...seat.now().aircraft.parts, ...seat.now().aircraft.tanks];
-    seat.bench.view.setState({ selectedId: aboard.some(({ id }) => id === subject) ? subject : null });
+  // After the page has put the bench as the stage wants it, which lets go of whatever was chosen.
+  useEffect(() => {
+    seat.holdTo(step.rail ?? null);
+    choose(seat, wayOf(lesson, step));
     return () => seat.holdTo(null);
   }, [lesson, seat, step]);
+
+  const putOn = (bench: LessonBench) => {
+    seat.putOn(bench);
+    choose(seat, way);
+  };
 
   const goOn = () => {
     const after = settled(lesson, { index, from }, seat.now());
@@ -52,7 +57,10 @@ export function Tried({ lesson, reading, fillings, seat, steps, onStep, onDone }
             Step {index + 1} of {experiment.length}
           </p>
         )}
-        <h3 tabIndex={-1}>{filled(step.do, fillings, reading)}</h3>
+        <h3 tabIndex={-1}>
+          <Said>{filled(step.do, fillings, reading)}</Said>
+        </h3>
+        {index === 0 && <LessonCautions ids={lesson.cautions} />}
       </div>
       <div className="lesson-does">
         <StepControls key={index} seat={seat} from={from} way={way} />
@@ -69,12 +77,12 @@ export function Tried({ lesson, reading, fillings, seat, steps, onStep, onDone }
             {isLast ? 'Hold it against my prediction' : 'Next step'}
           </button>
           {state.hint?.kind === 'other' && (
-            <button type="button" className="button" onClick={() => seat.putOn(from)}>
+            <button type="button" className="button" onClick={() => putOn(from)}>
               Put it all back
             </button>
           )}
           {!state.done && (
-            <button type="button" className="link lesson-show" onClick={() => seat.putOn(changed(from, way))}>
+            <button type="button" className="link lesson-show" onClick={() => putOn(changed(from, way))}>
               Show me
             </button>
           )}
@@ -82,4 +90,12 @@ export function Tried({ lesson, reading, fillings, seat, steps, onStep, onDone }
       </div>
     </>
   );
+}
+
+/** Takes up what a step is about, so that keys move it; nothing where it is not aboard. */
+function choose(seat: SeatOfLesson, [first]: readonly Change[]): void {
+  const subject = first ? subjectOf(first) : '';
+  const { parts, tanks } = seat.now().aircraft;
+  const isAboard = [...parts, ...tanks].some(({ id }) => id === subject);
+  seat.bench.view.setState({ selectedId: isAboard ? subject : null });
 }

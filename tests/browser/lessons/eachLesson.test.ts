@@ -6,8 +6,20 @@ import { filled, lessonFillings, predictionFillings, readingFor } from '../../..
 import { compared, rightOptions } from '../../../src/model/lessons/outcome';
 import { wayOf } from '../../../src/model/lessons/steps';
 import type { Lesson } from '../../../src/model/lessons/types';
+import { cautions } from '../../../src/model/words/cautions';
 import { type Bench, expectClean, openBench } from '../harness';
-import { benchNow, doByHand, lessons, marker, next, openLesson, predict, room, title } from './lessonHand';
+import {
+  benchNow,
+  doByHand,
+  lessons,
+  marker,
+  next,
+  openLesson,
+  playing,
+  predict,
+  room,
+  title,
+} from './lessonHand';
 
 /** Against a hang, not on speed. */
 const SLOW = 120_000;
@@ -60,9 +72,18 @@ describe.each(lessons.map((lesson) => ({ name: lesson.title, lesson })))('$name'
     const before = await page.locator('.lesson-stage').evaluate((stage) => stage.outerHTML);
     expect(before).not.toMatch(/CG at|neutral point at/);
     expect(await next(page).isDisabled()).toBe(true);
+    // Nor does a key that would play the fuel away or look at it otherwise.
+    const asItWas = await benchNow(page);
+    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+    for (const key of ['Space', '2', 'Control+z', 'Control+y']) await page.keyboard.press(key);
+    expect(await playing(page)).toBe(false);
+    expect(await benchNow(page)).toEqual(asItWas);
 
     await predict(page, answer.answer);
     await next(page).click();
+    const heeded = (await page.locator('.lesson-cautions').textContent()) ?? '';
+    for (const { id, says: sentence } of cautions)
+      expect(heeded.includes(sentence), id).toBe(lesson.cautions.includes(id));
     for (const [at, step] of lesson.experiment.entries()) {
       await expect.poll(() => title(page).textContent()).toBe(filled(step.do, fillings, reading));
       expect(await next(page).isDisabled()).toBe(true);

@@ -47,6 +47,10 @@ export const benchNow = (page: Page): Promise<LessonBench & { readonly cgShown: 
     );
   });
 
+/** Whether the lesson's bench plays its fuel away. */
+export const playing = (page: Page): Promise<boolean> =>
+  room(page).evaluate((place) => (place as HTMLElement).lessonBench!.view.getState().playing);
+
 /** Where a point of the lesson's aircraft falls on the page in the elevation shown; null in the free view. */
 const onStage = (page: Page, pointMm: readonly number[]): Promise<PagePoint | null> =>
   room(page).evaluate((place, p) => {

@@ -61,6 +61,10 @@ test('a lesson is left for free play and come back to; what was done there is no
   await predict(page, seeSaw.question.axis.least, 'keys');
   await next(page).click();
   await expect.poll(async () => (await benchNow(page)).cgShown).toBe(true);
+  // What the step is about is in hand: the arrow keys move it at once.
+  const chosen = () =>
+    room(page).evaluate((place) => (place as HTMLElement).lessonBench!.view.getState().selectedId);
+  await expect.poll(chosen).toBe('pack');
   const left = await benchNow(page);
   await page.getByRole('button', { name: 'Try freely' }).click();
   await room(page).getByTestId('manifest').waitFor();
@@ -171,6 +175,17 @@ test('a lesson of one’s own: a faulty one is told, a good one stands apart and
 
   await give('mine.json', text.replace('"The see-saw"', '"The see-saw, mine"'));
   await title(page).waitFor();
+  // The same file again goes on where it was left; another one under its id has been answered nothing of.
+  const stage = () => room(page).getAttribute('data-stage');
+  await predict(page, seeSaw.question.axis.least, 'keys');
+  await next(page).click();
+  await page.getByRole('button', { name: 'All lessons' }).click();
+  await give('mine.json', text.replace('"The see-saw"', '"The see-saw, mine"'));
+  await expect.poll(stage).toBe('tried');
+  await page.getByRole('button', { name: 'All lessons' }).click();
+  const other = text.replace('"The see-saw"', '"The see-saw, mine"').replace('"within": 8', '"within": 7');
+  await give('other.json', other);
+  await expect.poll(stage).toBe('asked');
   await page.getByRole('button', { name: 'All lessons' }).click();
   const mine = page.getByRole('region', { name: 'Lessons of your own' }).getByTestId('lesson-card');
   expect(await mine.textContent()).toContain('The see-saw, mine');
@@ -251,6 +266,7 @@ test.each([
   await predict(page, seeSaw.question.axis.most, 'touch');
   expect(await axe(page)).toEqual([]);
   await next(page).click();
+  expect(await page.locator('.lesson-axis').evaluate(wordsOff)).toEqual([]);
   for (const change of wayOf(seeSaw, seeSaw.experiment[0]!)) await doByHand(page, change, true);
   await expect.poll(() => page.locator('.lesson-hint').textContent()).not.toBe('');
   const show = page.getByRole('button', { name: 'Show me' });
@@ -260,4 +276,33 @@ test.each([
   // The page never scrolls as a whole, and nothing stands out of it.
   expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
   await tablet.close();
+});
+
+/** Words of the axis that stand off the page or on other words of it. */
+function wordsOff(axis: Element): string[] {
+  const words = [...axis.querySelectorAll('.figure:not(text), .lesson-unit, .lesson-unit-end')];
+  const boxes = words.map((each) => ({ says: each.textContent ?? '', box: each.getBoundingClientRect() }));
+  return boxes.flatMap(({ says, box }, at) => {
+    const off = box.left < 0 || box.right > innerWidth ? [`${says} is cut off`] : [];
+    const over = boxes
+      .slice(at + 1)
+      .filter(
+        ({ box: b }) =>
+          b.left < box.right && b.right > box.left && b.top < box.bottom - 1 && b.bottom > box.top + 1,
+      );
+    return [...off, ...over.map((other) => `${says} over ${other.says}`)];
+  });
+}
+
+test('what the axis says stays on the narrow page, however far to its end', { timeout: SLOW }, async () => {
+  const phone = await openBench({ width: 390, height: 844, graphics: 'unpainted' });
+  const { page } = phone;
+  await page.waitForSelector('.answer-headline');
+  const scale = lessons.find(({ id }) => id === 'kitchen-scale')!;
+  await openLesson(page, scale);
+  await predict(page, scale.question.axis.most, 'keys');
+  await next(page).click();
+  await page.getByTestId('lesson-answer').waitFor();
+  expect(await page.locator('.lesson-axis').evaluate(wordsOff)).toEqual([]);
+  await phone.close();
 });

@@ -280,8 +280,8 @@ export const unsound: readonly Break[] = [
   [
     'a word of the trade',
     'see-saw',
-    set('closing', 'Mind the decalage.'),
-    /^closing: “decalage” is a word that nothing explains/,
+    set('closing', 'Mind the phugoid.'),
+    /^closing: “phugoid” is a word that nothing explains/,
   ],
   [
     'a long word',

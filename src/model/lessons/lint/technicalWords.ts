@@ -1,37 +1,12 @@
-/**
- * The trade's words that a lesson may use: each is explained on the bench, or says itself what it is. A term of several words
- * stands here with spaces.
- */
-export const EXPLAINED: readonly string[] = [
-  'CG',
-  'MAC',
-  'arm',
-  'ballast',
-  'balance',
-  'band',
-  'beam',
-  'climb',
-  'datum',
-  'gyro',
-  'header tank',
-  'inertia',
-  'mass',
-  'moment',
-  'neutral point',
-  'margin',
-  'nose-heavy',
-  'tail-heavy',
-  'station',
-  'yaw',
-];
+import { isExplained, spellings } from '../../glossary/spellings';
 
-/** Abbreviations among them, as they are written. */
+/** Abbreviations that the glossary explains, as they are written. */
 export const EXPLAINED_SHORT: ReadonlySet<string> = new Set(
-  EXPLAINED.filter((word) => /^[A-Z]{2,}$/.test(word)),
+  spellings.filter((word) => /^\p{Lu}{2,}$/u.test(word)),
 );
 
-/** Words of the trade that are not said without being explained; an instructor is asked for a plainer one. */
-export const UNEXPLAINED: readonly string[] = [
+/** Hard words of the trade. */
+const HARD: readonly string[] = [
   'aerodynamic centre',
   'anhedral',
   'aspect ratio',
@@ -59,6 +34,9 @@ export const UNEXPLAINED: readonly string[] = [
   'variance',
   'waterline',
 ];
+
+/** Those that the glossary does not explain; an instructor is asked for a plainer one. */
+export const UNEXPLAINED: readonly string[] = HARD.filter((word) => !isExplained(word));
 
 /** A word longer than this is a hard one, unless it is in the list below. */
 export const LONGEST_PLAIN = 12;
