@@ -25,9 +25,9 @@ test('a word of the answer opens by touch of the mouse and by keys, and gives th
   await word().getByRole('button', { name: 'Neutral point' }).click();
   expect(await word().getAttribute('data-word')).toBe('neutral-point');
   // The focus went along, so that the new word is read out and the keys go on from there.
-  expect(await page.evaluate(() => document.activeElement?.closest('dialog')?.querySelector('h2')?.textContent)).toBe(
-    'Neutral point',
-  );
+  expect(
+    await page.evaluate(() => document.activeElement?.closest('dialog')?.querySelector('h2')?.textContent),
+  ).toBe('Neutral point');
   await page.keyboard.press('Escape');
   await word().waitFor({ state: 'detached' });
   await expect.poll(() => term.evaluate((element) => element === document.activeElement)).toBe(true);

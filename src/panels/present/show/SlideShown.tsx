@@ -41,7 +41,9 @@ export function SlideShown({ aircraft, slide, round, pointer, onSwipe, bench }: 
           {beside && <figcaption>Now</figcaption>}
           {ghost && against && <GhostCaption ghost={ghost} name={against.name} />}
         </figure>
-        {beside && against && <Beside key={slide.id} slide={slide} state={beside} name={against.name} round={round} />}
+        {beside && against && (
+          <Beside key={slide.id} slide={slide} state={beside} name={against.name} round={round} />
+        )}
         <Hand pointer={pointer} onSwipe={onSwipe} />
       </div>
       {shown.missing.length > 0 && (
