@@ -4,6 +4,8 @@ export interface Pictures {
   png(widePx: number): Promise<Uint8Array<ArrayBuffer>>;
   /** The aircraft as glTF, binary. */
   glb(): Promise<Uint8Array<ArrayBuffer>>;
+  /** Draws the picture again as it is: a film has only what is drawn while it runs. */
+  paint(): void;
   readonly canvas: HTMLCanvasElement;
 }
 

@@ -24,8 +24,13 @@ test('a word of the answer opens by touch of the mouse and by keys, and gives th
   await word().waitFor();
   await word().getByRole('button', { name: 'Neutral point' }).click();
   expect(await word().getAttribute('data-word')).toBe('neutral-point');
+  // The focus went along, so that the new word is read out and the keys go on from there.
+  expect(
+    await page.evaluate(() => document.activeElement?.closest('dialog')?.querySelector('h2')?.textContent),
+  ).toBe('Neutral point');
   await page.keyboard.press('Escape');
   await word().waitFor({ state: 'detached' });
+  await expect.poll(() => term.evaluate((element) => element === document.activeElement)).toBe(true);
   // The rest of the cell still opens the sum, and the words in it are words too.
   await page.locator('[data-fact=margin] .fact-value').click();
   await page.getByTestId('sum').getByRole('button', { name: 'Mean aerodynamic chord' }).click();

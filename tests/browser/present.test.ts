@@ -98,6 +98,8 @@ test('it is presented by keys; the figures are the bench’s; leaving leaves all
   await page.keyboard.press('n');
   await show().getByText('This slide has no note.').waitFor();
   await page.keyboard.press('1');
+  // Nothing is undone behind what is shown.
+  await page.keyboard.press('Control+z');
   await page.keyboard.press('Escape');
   await show().waitFor({ state: 'detached' });
   expect(await aircraftNow()).toBe(before);
@@ -119,6 +121,27 @@ test('a slide whose part is gone says so and shows the rest', async () => {
     .getByText(/The variant of this slide \(“winter”\) is no longer there\./)
     .waitFor();
   await expect.poll(() => show().locator('[data-figure=cg-full] dd').textContent()).toMatch(/\d\smm$/);
+  await show().getByRole('button', { name: 'Leave' }).click();
+  await show().waitFor({ state: 'detached' });
+});
+
+test('of two states side by side both burn, each from its own fuel', async () => {
+  const { page } = bench;
+  await putOn(bench, ({ talk, ...aircraft }) => ({
+    ...aircraft,
+    talk: [
+      {
+        ...talk[4],
+        burn: { to: 0.1, seconds: 1 },
+        against: { as: 'beside', name: 'Half', fuel: 0.5 },
+      },
+    ],
+  }));
+  await page.getByRole('button', { name: 'Present', exact: true }).click();
+  const left = show().locator('[data-figure=fuel] dd');
+  await expect.poll(() => left.allTextContents(), { timeout: 60_000 }).toEqual(['10 %', '10 %']);
+  await show().getByRole('button', { name: 'Again' }).click();
+  await expect.poll(() => left.allTextContents()).toEqual(['100 %', '50 %']);
   await show().getByRole('button', { name: 'Leave' }).click();
   await show().waitFor({ state: 'detached' });
 });
@@ -164,6 +187,8 @@ test('by touch at 820 × 1180 a swipe turns the slide, two states stand one abov
     expect(below?.top).toBeGreaterThanOrEqual(above?.bottom ?? Number.NaN);
     await swipe(300, 600);
     await shown.getByText('4 / 6').waitFor();
+    // Held nose up and half full, it is about the CG of the moment.
+    expect(await shown.locator('[data-figure=fuel] dd').textContent()).toBe('50 %');
     await shown.getByRole('button', { name: 'Leave' }).tap();
     await shown.waitFor({ state: 'detached' });
   } finally {

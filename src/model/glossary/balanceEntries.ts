@@ -85,7 +85,8 @@ export const balanceEntries = [
   {
     id: 'band',
     word: 'Target band',
-    also: ['CG limits', 'forward limit', 'aft limit', 'band'],
+    also: ['CG limits', 'band'],
+    parts: ['forward limit', 'aft limit'],
     says: [
       'The stations between which the CG must stay.',
       'It runs from the forward limit to the aft limit.',
@@ -96,7 +97,8 @@ export const balanceEntries = [
   {
     id: 'tail-heavy',
     word: 'Tail-heavy and nose-heavy',
-    also: ['tail-heavy', 'nose-heavy'],
+    also: [],
+    parts: ['tail-heavy', 'nose-heavy'],
     says: [
       'Tail-heavy: the CG lies behind the target band.',
       'The nose then wants to rise, and the pilot may not be able to hold it.',
@@ -129,10 +131,12 @@ export const balanceEntries = [
   {
     id: 'inertia',
     word: 'Moment of inertia',
-    also: ['inertia', 'radius of gyration'],
+    also: ['inertia'],
+    parts: ['radius of gyration'],
     says: [
-      'How hard it is to start or stop a turn.',
+      'How hard it is to set the aircraft turning about an axis, or to stop it.',
       'A mass counts by its distance squared: twice as far out, four times as much.',
+      'The radius of gyration is the distance at which all the mass would do the same.',
       'Two aircraft may balance alike and still turn quite differently.',
     ],
     related: ['arm', 'gyro', 'ballast'],

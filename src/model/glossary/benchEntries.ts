@@ -15,18 +15,20 @@ export const benchEntries = [
   {
     id: 'load-state',
     word: 'Load state',
-    also: ['worst', 'state'],
+    also: ['state'],
+    parts: ['worst'],
     says: [
       'One way in which the aircraft may be loaded.',
-      'It is a mix of fuel, undercarriage up or down, and payload on or off.',
-      'The worst is the one whose CG comes nearest to a limit or lies past it.',
+      'It is a combination of fuel, undercarriage up or down, and payload on or off.',
+      'The worst is the one whose CG comes nearest to a limit, or lies farthest past it.',
     ],
     related: ['verdict', 'dry-full', 'band'],
   },
   {
     id: 'fit',
     word: 'Fit',
-    also: ['clash', 'clearance'],
+    also: [],
+    parts: ['clash', 'clearance'],
     says: [
       'Whether everything has room: no two things in one place, nothing through the skin.',
       'It is judged in every load state.',
@@ -36,7 +38,8 @@ export const benchEntries = [
   {
     id: 'bay',
     word: 'Bay and hatch',
-    also: ['bay', 'hatch'],
+    also: [],
+    parts: ['bay', 'hatch'],
     says: ['A bay is a room in which parts may be mounted.', 'The hatch is the opening they go in through.'],
     related: ['fit'],
   },
@@ -56,7 +59,7 @@ export const benchEntries = [
     word: 'Estimate',
     also: ['estimated', 'typical', 'assumed'],
     says: [
-      'A figure that was worked out or taken as usual, not measured.',
+      'A figure that was not measured: it was worked out, or is what is usual.',
       'Treat it with care until you have checked it.',
     ],
     related: ['plus-minus', 'neutral-point'],
@@ -64,7 +67,8 @@ export const benchEntries = [
   {
     id: 'load-factor',
     word: 'Load factor',
-    also: ['g'],
+    also: [],
+    parts: ['g'],
     says: [
       'How many times its own weight a thing pulls at its fixing.',
       'In a hard landing or a tight turn that is several times.',

@@ -16,7 +16,8 @@ export const fuelEntries = [
   {
     id: 'dry-full',
     word: 'Dry and full',
-    also: ['dry', 'full', 'fuel state'],
+    also: ['fuel state'],
+    parts: ['dry', 'full'],
     says: [
       'Full: all of the usable fuel is aboard.',
       'Dry: all of the usable fuel is gone; what cannot be drawn is still there.',
@@ -26,7 +27,8 @@ export const fuelEntries = [
   {
     id: 'usable',
     word: 'Usable and unusable fuel',
-    also: ['trapped fuel', 'unusable', 'residual fuel'],
+    also: [],
+    parts: ['usable', 'unusable', 'trapped fuel', 'residual fuel'],
     says: [
       'Usable fuel is what the engine can draw.',
       'Unusable fuel stays in the tank when the engine stops.',
@@ -37,7 +39,8 @@ export const fuelEntries = [
   {
     id: 'clunk',
     word: 'Clunk and vent',
-    also: ['pick-up', 'vent'],
+    also: ['pick-up'],
+    parts: ['clunk', 'vent'],
     says: [
       'The clunk is a weight on a hose in the tank; fuel leaves through it.',
       'It falls to where the fuel lies. The vent lets air in behind.',
@@ -47,10 +50,12 @@ export const fuelEntries = [
   {
     id: 'burn',
     word: 'Burn',
-    also: ['fuel profile'],
+    also: [],
+    parts: ['fuel profile'],
     says: [
-      'How the fuel grows less over the flight.',
-      'The tanks empty one after the other, so the CG does not move evenly.',
+      'How the fuel goes down over the flight.',
+      'Tanks often empty one after the other, so the CG may turn back on its way.',
+      'The fuel profile says how much is drawn in each part of the flight.',
     ],
     related: ['travel', 'dry-full', 'header-tank'],
   },
@@ -59,7 +64,7 @@ export const fuelEntries = [
     word: 'CG travel',
     also: ['travel'],
     says: [
-      'The way of the CG from full to dry.',
+      'The path of the CG from full to dry.',
       'All of it must lie in the target band, not only its ends.',
     ],
     related: ['burn', 'band', 'cg'],
@@ -77,7 +82,8 @@ export const fuelEntries = [
   {
     id: 'internal-resistance',
     word: 'Internal resistance',
-    also: ['resistance', 'mΩ'],
+    also: ['resistance'],
+    parts: ['mΩ'],
     says: [
       'What inside a pack stands in the way of its current.',
       'The more current is drawn, the more volts it takes away.',

@@ -49,13 +49,11 @@ export function wordsWith(typed: string): readonly GlossaryWord[] {
   const sought = typed.trim().toLowerCase();
   if (sought === '') return glossary;
   const holds = (text: string) => text.toLowerCase().includes(sought);
-  const rank = ({ word, also, says }: GlossaryWord) =>
-    word.toLowerCase() === sought || also.some((name) => name.toLowerCase() === sought)
-      ? 0
-      : [word, ...also].some(holds)
-        ? 1
-        : says.some(holds)
-          ? 2
-          : 3;
+  const rank = ({ word, also, parts = [], says }: GlossaryWord) => {
+    const names = [word, ...also, ...parts];
+    if (names.some((name) => name.toLowerCase() === sought)) return 0;
+    if (names.some(holds)) return 1;
+    return says.some(holds) ? 2 : 3;
+  };
   return glossary.filter((each) => rank(each) < 3).sort((a, b) => rank(a) - rank(b));
 }

@@ -5,7 +5,8 @@ export const wingEntries = [
   {
     id: 'chord',
     word: 'Chord',
-    also: ['root chord', 'tip chord'],
+    also: [],
+    parts: ['root chord', 'tip chord'],
     says: [
       'The length of the wing from front edge to rear edge, along the flight.',
       'At the body it is the root chord, at the end the tip chord.',
@@ -15,11 +16,13 @@ export const wingEntries = [
   {
     id: 'mac',
     word: 'MAC',
-    also: ['mean aerodynamic chord', 'LEMAC', '% MAC'],
+    also: ['mean aerodynamic chord'],
+    parts: ['LEMAC', '% MAC'],
     says: [
       'The mean aerodynamic chord: one chord that stands for the whole wing.',
       'Wide parts of the wing count for more in it than narrow ones.',
-      'A place at 25 % MAC lies a quarter of it behind its front edge.',
+      'LEMAC is where its front edge lies.',
+      'A place at 25 % MAC lies a quarter of the MAC behind that.',
     ],
     related: ['chord', 'neutral-point', 'margin'],
   },
@@ -28,9 +31,9 @@ export const wingEntries = [
     word: 'Neutral point',
     also: ['NP', 'estimated neutral point'],
     says: [
-      'The point at which more lift neither raises nor lowers the nose.',
+      'If the CG lay here, a gust from below would neither raise nor lower the nose.',
       'The CG must lie ahead of it, or the aircraft will not settle by itself.',
-      'Wing and tail fix where it is; packs and fuel do not move it.',
+      'Wing, tail and body fix where it is; packs and fuel do not move it.',
     ],
     related: ['margin', 'mac', 'cg'],
   },

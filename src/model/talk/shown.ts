@@ -14,9 +14,11 @@ export interface ShownState {
 export interface ShownSlide {
   readonly now: ShownState;
   readonly against: ShownState | null;
-  /** What the slide asks for and the aircraft has no longer, a sentence each. */
+  /** What the slide asks for and cannot be shown, a sentence each. */
   readonly missing: readonly string[];
 }
+
+const BURNS_UP = 'The burn of this slide is to end with more fuel than it begins with, so none is played.';
 
 type Asked = Pick<Slide, 'variantId' | 'positions' | 'fuel'>;
 
@@ -27,7 +29,8 @@ export function shownSlide(aircraft: Aircraft, slide: Slide): ShownSlide {
   const here = new Set(everything(now.aircraft));
   if (slide.selectedId !== undefined && !here.has(slide.selectedId))
     missing.push(`What this slide selects (“${shownText(slide.selectedId)}”) is no longer aboard.`);
-  const { against } = slide;
+  const { against, burn } = slide;
+  if (burn && burn.to > slide.fuel) missing.push(BURNS_UP);
   return {
     now,
     against: against ? againstState(aircraft, against, missing) : null,

@@ -50,35 +50,46 @@ export async function filmBurn(
   }
 }
 
-/** Films the stage for as long as something is played on it. */
+/** How long the end of a film stands, ms: so that its last picture is on it. */
+const END_MS = 400;
+
+/** Films the stage for as long as something is played on it; also what stands still there takes its time. */
 export async function filmed(
   { pictures }: Bench,
   play: () => Promise<void>,
 ): Promise<Uint8Array<ArrayBuffer>> {
-  const canvas = pictures.now()?.canvas;
-  if (!canvas) throw new Error('the stage has no picture');
+  const stage = pictures.now();
+  if (!stage) throw new Error('the stage has no picture');
   const mimeType = kind();
-  const stream = canvas.captureStream(FRAMES_PER_S);
+  const stream = stage.canvas.captureStream(FRAMES_PER_S);
   const recorder = new MediaRecorder(stream, {
     ...(mimeType && { mimeType }),
     videoBitsPerSecond: 8_000_000,
   });
   const pieces: Promise<ArrayBuffer>[] = [];
   recorder.ondataavailable = ({ data }) => void pieces.push(data.arrayBuffer());
-  const ended = new Promise<void>((resolve, reject) => {
+  const ended = new Promise<void>((resolve) => {
     recorder.onstop = () => resolve();
+  });
+  const broken = new Promise<never>((_, reject) => {
     recorder.onerror = () => reject(new Error('the recording broke off'));
   });
   recorder.start();
+  const painting = setInterval(() => pictures.now()?.paint(), 1000 / FRAMES_PER_S);
   try {
-    await play();
+    await Promise.race([play().then(() => rest(END_MS)), broken]);
   } finally {
-    recorder.stop();
+    clearInterval(painting);
+    if (recorder.state !== 'inactive') recorder.stop();
     for (const track of stream.getTracks()) track.stop();
   }
   await ended;
-  return joined(await Promise.all(pieces));
+  const film = joined(await Promise.all(pieces));
+  if (film.byteLength === 0) throw new Error('the browser recorded nothing');
+  return film;
 }
+
+const rest = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
 /** Runs from 0 to 1 in the film’s time, frame by frame. */
 const played = (show: (share: number) => void, signal: AbortSignal): Promise<void> =>

@@ -14,7 +14,8 @@ interface WordsProps {
 export function Words({ first, onClose }: WordsProps) {
   const [shown, setShown] = useState<WordId | null>(first ? wordOf(first).id : null);
   if (shown === null) return <WordList onPick={setShown} onClose={onClose} />;
-  return <Word word={wordOf(shown)} onPick={setShown} onClose={onClose} />;
+  // A dialog for each: the focus goes into it, and its name is read out.
+  return <Word key={shown} word={wordOf(shown)} onPick={setShown} onClose={onClose} />;
 }
 
 interface WordProps {

@@ -16,6 +16,7 @@ export function PictureServer() {
     () =>
       bench.pictures.serve({
         canvas: get().gl.domElement,
+        paint: () => get().invalidate(),
         png: (widePx) => larger(get(), widePx),
         glb: async () => {
           const { glbOf } = await import('./glb');

@@ -82,6 +82,22 @@ describe('the glossary', () => {
     expect(TRADE.filter(([pattern]) => pattern.test(all)).length).toBeGreaterThan(12);
   });
 
+  /** Table of words of the conventions: what stands beside a word there and means another thing. */
+  test.each([
+    ['mac', 'LEMAC'],
+    ['mac', '% MAC'],
+    ['inertia', 'radius of gyration'],
+    ['band', 'aft limit'],
+    ['dry-full', 'dry'],
+    ['burn', 'fuel profile'],
+    ['clunk', 'vent'],
+  ] as const)('under %s, %s is found and is not called the same', (id, name) => {
+    expect(wordsWith(name)[0]?.id).toBe(id);
+    expect(wordOf(id).also).not.toContain(name);
+    // It is explained there.
+    expect(wordOf(id).says.join(' ').toLowerCase()).toContain(name.toLowerCase());
+  });
+
   test('what a beginner asks for is found first, in any spelling', () => {
     const asked: readonly (readonly [string, string])[] = [
       ['centre of gravity', 'cg'],

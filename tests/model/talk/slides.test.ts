@@ -76,6 +76,12 @@ describe('the slides of a talk', () => {
     expect(slidesOf(demo('sandmartin'))).toEqual([]);
   });
 
+  test('a burn that would fill the tanks is told', () => {
+    const slide = { id: 'a', ...plain, fuel: 0.2, burn: { to: 0.5, seconds: 3 } };
+    expect(shownSlide(bare, slide).missing.join()).toMatch(/more fuel than it begins with/);
+    expect(shownSlide(bare, { ...slide, fuel: 0.6 }).missing).toEqual([]);
+  });
+
   test('what is wrong in a file is told with its place', () => {
     const slide = { id: 'a', ...plain };
     expect(faultsOf([slide, slide])).toMatch(/talk.*that of another slide/s);
@@ -150,6 +156,10 @@ describe('what a slide shows', () => {
     expect(fuelAt(slide, begins)).toBe(0.8);
     expect(fuelAt(slide, begins + 3000)).toBeCloseTo(0.5, 9);
     expect(fuelAt({ fuel: 0.4 }, 5000)).toBe(0.4);
+    // At its end it is exactly there: nothing waits for a last bit.
+    expect(fuelAt({ fuel: 0.7, burn: { to: 0.1, seconds: 3 } }, 1e6)).toBe(0.1);
+    // From less than it ends with, nothing burns and nothing is filled up.
+    expect(fuelAt({ fuel: 0, burn: { to: 0.5, seconds: 3 } }, 1e6)).toBe(0);
   });
 });
 

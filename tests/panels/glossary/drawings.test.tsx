@@ -23,14 +23,26 @@ describe('the drawings of the glossary', () => {
     expect(svg).toMatch(/role="img" aria-label="[A-Z][^"]{20,}"/);
     expect(svg).not.toMatch(/NaN|undefined|Infinity/);
     // Letters of 13 px are some 6.6 px wide each: words must not run over the edge of the sheet.
+    const uprights = [...svg.matchAll(/<line x1="([\d.]+)" y1="([\d.]+)" x2="([\d.]+)" y2="([\d.]+)"/g)]
+      .map((line) => line.slice(1).map(Number) as [number, number, number, number])
+      .filter(([x1, , x2]) => x1 === x2);
     for (const [, tag = '', text = ''] of svg.matchAll(/<text ([^>]*)>([^<]*)<\/text>/g)) {
       if (svg.includes('<g transform')) continue;
       const at = (name: string) => Number(new RegExp(`${name}="([^"]*)"`).exec(tag)?.[1]);
       const anchor = /text-anchor="(\w+)"/.exec(tag)?.[1];
       const wide = text.length * 6.6;
       const left = at(' ?x') - (anchor === 'end' ? wide : anchor === 'middle' ? wide / 2 : 0);
-      expect(left, text).toBeGreaterThanOrEqual(-1);
-      expect(left + wide, text).toBeLessThanOrEqual(WIDE + 1);
+      expect(left, text).toBeGreaterThanOrEqual(4);
+      expect(left + wide, text).toBeLessThanOrEqual(WIDE - 4);
+      // No line goes through a word.
+      for (const [x, y1, , y2] of uprights)
+        expect(
+          x > left + 3 &&
+            x < left + wide - 3 &&
+            Math.min(y1, y2) < at('y') - 1 &&
+            Math.max(y1, y2) > at('y') - 8,
+          `${text}, line at ${x}`,
+        ).toBe(false);
       expect(at('y'), text).toBeLessThanOrEqual(HIGH - 2);
       expect(at('y'), text).toBeGreaterThanOrEqual(11);
     }
@@ -51,6 +63,12 @@ describe('the drawings of the glossary', () => {
     expect(drawn.macButtlineMm).toBeCloseTo(out, 9);
     expect(drawn.lemacMm).toBeCloseTo((out / spanMm) * sweepMm, 9);
     expect(tip).toBeLessThan(root);
+  });
+
+  // Level turn: the lift's upright part, cos of the bank, carries the weight; any textbook of flight (from memory).
+  test('the load factor drawn is that of the bank drawn', () => {
+    const [, g = '', bank = ''] = /(\d+) g at (\d+)°/.exec(markupOf('load-factor')) ?? [];
+    expect(Number(g) * Math.cos((Number(bank) * Math.PI) / 180)).toBeCloseTo(1, 9);
   });
 
   test('what is written on the drawings is what is worked out', () => {

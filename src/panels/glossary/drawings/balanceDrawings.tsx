@@ -62,9 +62,12 @@ export const balanceDrawings: Readonly<
       <Disc at={[164, 90]} />
       <Wedge at={[164, 140]} />
       <Arrow from={[164, 46]} to={[164, 78]} />
-      <Note at={[164, 38]}>all its weight acts here</Note>
-      <Note at={[184, 158]} anchor="start" strong>
+      <Note at={[164, 22]} strong>
         CG
+      </Note>
+      <Note at={[164, 38]}>all its weight acts here</Note>
+      <Note at={[184, 158]} anchor="start">
+        balances here
       </Note>
     </Sheet>
   ),
@@ -192,12 +195,12 @@ export const balanceDrawings: Readonly<
   ),
   'tail-heavy': () => (
     <Sheet shows="One aircraft with its CG ahead of the band, nose down; another with it behind, nose up">
-      <SideView at={[10, 92]} scale={0.58} pitchDeg={-9} />
       <Box at={[66, 66]} wide={22} high={60} kind="band" />
+      <SideView at={[10, 92]} scale={0.58} pitchDeg={-9} />
       <Disc at={[50, 98]} r={8} />
       <Note at={[84, 156]}>nose-heavy</Note>
-      <SideView at={[196, 92]} scale={0.58} pitchDeg={9} />
       <Box at={[252, 66]} wide={22} high={60} kind="band" />
+      <SideView at={[196, 92]} scale={0.58} pitchDeg={9} />
       <Disc at={[292, 96]} r={8} />
       <Note at={[270, 156]} tone="bad" strong>
         tail-heavy

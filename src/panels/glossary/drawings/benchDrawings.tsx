@@ -1,5 +1,44 @@
 import type { benchEntries } from '../../../model/glossary/benchEntries';
-import { Arrow, Box, Dimension, Disc, Line, Note, Sheet, SideView, TopView } from './pencil';
+import { formatNumber } from '../../../model/units';
+import { turnG } from './figures';
+import { Arrow, Box, Dimension, Disc, FrontView, Line, Note, Sheet } from './pencil';
+
+const BANK_DEG = 60;
+const ONE_G_PX = 27;
+
+/** The pull on what is aboard, away from the aircraft's own floor. */
+function Pull({
+  at: [x, y],
+  bankDeg,
+}: {
+  readonly at: readonly [x: number, y: number];
+  readonly bankDeg: number;
+}) {
+  const g = turnG(bankDeg);
+  const turn = (bankDeg * Math.PI) / 180;
+  const long = ONE_G_PX * g;
+  return (
+    <>
+      <FrontView at={[x, y]} rollDeg={bankDeg} scale={0.5} />
+      <circle className="thing" data-kind="energy" cx={x} cy={y} r={7} />
+      <Arrow
+        from={[x, y]}
+        to={[x - long * Math.sin(turn), y + long * Math.cos(turn)]}
+        tone={bankDeg === 0 ? 'mark' : 'bad'}
+      />
+      <Note at={[x, 168]} strong={bankDeg !== 0}>
+        {bankDeg === 0 ? '1 g in level flight' : `${formatNumber(g, 0)} g at ${bankDeg}° of bank`}
+      </Note>
+    </>
+  );
+}
+
+const LoadFactor = () => (
+  <Sheet shows="From ahead: in a turn banked by 60 degrees a thing pulls twice as hard as in level flight">
+    <Pull at={[92, 82]} bankDeg={0} />
+    <Pull at={[264, 82]} bankDeg={BANK_DEG} />
+  </Sheet>
+);
 
 export const benchDrawings: Readonly<Record<(typeof benchEntries)[number]['id'], () => React.JSX.Element>> = {
   verdict: () => (
@@ -99,21 +138,5 @@ export const benchDrawings: Readonly<Record<(typeof benchEntries)[number]['id'],
       <Note at={[258, 158]}>weighed</Note>
     </Sheet>
   ),
-  'load-factor': () => (
-    <Sheet shows="In a tight turn a pack pulls at its strap with several times its own weight">
-      <g transform="translate(-6 8)">
-        <TopView at={[22, 88]} scale={0.5} />
-      </g>
-      <SideView at={[176, 74]} scale={0.66} />
-      <Box at={[222, 66]} wide={36} high={14} kind="energy" />
-      <Arrow from={[240, 82]} to={[240, 104]} />
-      <Note at={[252, 102]} anchor="start" tone="quiet">
-        level: 1 g
-      </Note>
-      <Arrow from={[228, 82]} to={[228, 158]} tone="bad" />
-      <Note at={[220, 160]} anchor="end" tone="bad">
-        in the turn: 4 g
-      </Note>
-    </Sheet>
-  ),
+  'load-factor': LoadFactor,
 };

@@ -51,3 +51,6 @@ export const inertiaTimes = (timesFarther: number): number => {
     inertiaAbout(massSum([along(100, -armMm), along(100, armMm)]), [0, 0, 0]).yy;
   return bell(100 * timesFarther) / bell(100);
 };
+
+/** How many times its weight a thing pulls in a level turn with so many degrees of bank, g. */
+export const turnG = (bankDeg: number): number => 1 / Math.cos((bankDeg * Math.PI) / 180);

@@ -80,8 +80,8 @@ export const fuelDrawings: Readonly<Record<(typeof fuelEntries)[number]['id'], (
       <Note at={[54, 50]} anchor="end">
         vent
       </Note>
-      <Note at={[88, 94]} anchor="end">
-        to the engine
+      <Note at={[54, 79]} anchor="end">
+        engine
       </Note>
       <Arrow from={[150, 44]} to={[200, 44]} />
       <Note at={[172, 30]} tone="quiet">
@@ -109,7 +109,7 @@ export const fuelDrawings: Readonly<Record<(typeof fuelEntries)[number]['id'], (
     </Sheet>
   ),
   travel: () => (
-    <Sheet shows="The way of the CG from full to dry under the aircraft, seen large against the band">
+    <Sheet shows="The path of the CG from full to dry under the aircraft, seen large against the band">
       <SideView at={[86, 44]} scale={0.72} />
       <Box at={[110, 78]} wide={160} high={86} kind="band" />
       <path className="curve on-band" d="M146 88C150 112 166 120 190 126 206 132 200 146 192 154" />
@@ -121,7 +121,7 @@ export const fuelDrawings: Readonly<Record<(typeof fuelEntries)[number]['id'], (
         dry
       </Note>
       <Note at={[104, 124]} anchor="end">
-        forward
+        forward limit
       </Note>
       <Note at={[276, 124]} anchor="start">
         aft limit

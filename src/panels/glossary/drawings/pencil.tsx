@@ -169,10 +169,16 @@ export function TopView(props: AircraftProps) {
   );
 }
 
+interface FrontProps {
+  readonly at: Point;
+  readonly rollDeg?: number;
+  readonly scale?: number;
+}
+
 /** The same from ahead: the wing stands across, 280 wide, about its middle. */
-export function FrontView({ at: [x, y], rollDeg = 0 }: { readonly at: Point; readonly rollDeg?: number }) {
+export function FrontView({ at: [x, y], rollDeg = 0, scale = 1 }: FrontProps) {
   return (
-    <g className="aircraft" transform={`translate(${x} ${y}) rotate(${rollDeg})`}>
+    <g className="aircraft" transform={`translate(${x} ${y}) rotate(${rollDeg}) scale(${scale})`}>
       <path className="wing" d="M-140-10L-18 2H18L140-10V-5L18 12H-18L-140-5Z" />
       <path d="M-4-20L-2-60H2L4-20A22 22 0 1 1-4-20Z" />
     </g>

@@ -72,9 +72,8 @@ function Margin() {
         {`${neutralPointMm - cgMm} mm`}
       </Dimension>
       <Note at={[marginAt(cgMm) - 14, 112]}>CG</Note>
-      <Note at={[marginAt(neutralPointMm) + 8, 112]} anchor="start">
-        neutral point
-      </Note>
+      <Line from={[marginAt(neutralPointMm), 98]} to={[marginAt(neutralPointMm), 116]} />
+      <Note at={[marginAt(neutralPointMm), 130]}>neutral point</Note>
       <Note at={[180, 24]} strong>
         {`${neutralPointMm - cgMm} ÷ ${macMm} = ${formatNumber(marginPct(), 1)} % of the MAC`}
       </Note>

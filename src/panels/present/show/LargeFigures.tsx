@@ -27,7 +27,7 @@ export function LargeFigures({ slide }: { readonly slide: Slide }) {
         </p>
       )}
       <dl>
-        {(slide.burn || slide.against) && <NowFigures />}
+        {isOfNow(slide) && <NowFigures />}
         {facts.map(({ key, label, value, tone: of }) => (
           <div key={key} data-figure={key} data-tone={of}>
             <dt>{label}</dt>
@@ -39,6 +39,10 @@ export function LargeFigures({ slide }: { readonly slide: Slide }) {
   );
 }
 
+/** Whether the CG of the moment is what it is about: the facts beside it are of full and dry. */
+const isOfNow = ({ burn, against, attitude, fuel }: Slide): boolean =>
+  burn !== undefined || against !== undefined || attitude !== undefined || (fuel > 0 && fuel < 1);
+
 /** What moves while the burn is played, and what differs between two states. */
 function NowFigures() {
   const say = useReadings();
@@ -47,12 +51,15 @@ function NowFigures() {
     const { cgMm } = balance.get();
     return cgMm ? say.stationFine(cgMm[0]) : '–';
   });
+  const hasFuel = useBenchValue(({ balance }) => balance.get().usableMl > 0);
   return (
     <>
-      <div data-figure="fuel">
-        <dt>Fuel left</dt>
-        <dd className="figure">{left} %</dd>
-      </div>
+      {hasFuel && (
+        <div data-figure="fuel">
+          <dt>Fuel left</dt>
+          <dd className="figure">{left} %</dd>
+        </div>
+      )}
       <div data-figure="cg-now">
         <dt>CG now</dt>
         <dd className="figure">{cg}</dd>

@@ -1,6 +1,8 @@
 import './show.css';
 import { use, useEffect, useMemo, useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
+import { fileStem } from '../../../model/document/fileStem';
+import type { Slide } from '../../../model/document/types';
 import { slidesOf } from '../../../model/talk/slides';
 import { useCommitted } from '../../../store/react';
 import { FilesContext } from '../../filesContext';
@@ -107,6 +109,12 @@ export function Show({ from, filmed, onClose }: ShowProps) {
   );
 }
 
+/** What is and what is not on the film. */
+const filmSaid = (slides: readonly Slide[]): string =>
+  slides.some(({ against }) => against?.as === 'beside')
+    ? 'Filming: the picture, without the words; of two side by side “Now” alone'
+    : 'Filming: the picture, without the words';
+
 /** Films the talk from its first slide to its last, saves it and leaves; says how far it is, or why not. */
 function useFilm(
   filmed: boolean,
@@ -117,6 +125,7 @@ function useFilm(
 ): string {
   const files = use(FilesContext);
   const [said, setSaid] = useState('Waiting for the picture …');
+  const stem = useCommitted(({ name }) => fileStem(name));
   const latest = useRef({ slides, onSlide, onDone });
   latest.current = { slides, onSlide, onDone };
   useEffect(() => {
@@ -125,11 +134,11 @@ function useFilm(
     const { slides: all, onSlide: show, onDone: done } = latest.current;
     const onProgress = (at: number) => {
       show(at);
-      setSaid('Filming: the picture, without the words');
+      setSaid(filmSaid(all));
     };
     filmOfShow(bench, all, onProgress, control.signal).then(
       (bytes) => {
-        files?.saveBytes('talk.webm', bytes, 'video/webm');
+        files?.saveBytes(`${stem}-talk.webm`, bytes, 'video/webm');
         done();
       },
       (error: unknown) => {
@@ -137,6 +146,6 @@ function useFilm(
       },
     );
     return () => control.abort();
-  }, [filmed, bench, files]);
+  }, [filmed, bench, files, stem]);
   return said;
 }

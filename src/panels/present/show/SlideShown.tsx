@@ -41,7 +41,9 @@ export function SlideShown({ aircraft, slide, round, pointer, onSwipe, bench }: 
           {beside && <figcaption>Now</figcaption>}
           {ghost && against && <GhostCaption ghost={ghost} name={against.name} />}
         </figure>
-        {beside && against && <Beside key={slide.id} slide={slide} state={beside} name={against.name} />}
+        {beside && against && (
+          <Beside key={slide.id} slide={slide} state={beside} name={against.name} round={round} />
+        )}
         <Hand pointer={pointer} onSwipe={onSwipe} />
       </div>
       {shown.missing.length > 0 && (
@@ -73,16 +75,16 @@ interface BesideProps {
   readonly slide: Slide;
   readonly state: NonNullable<ReturnType<typeof shownSlide>['against']>;
   readonly name: string;
+  readonly round: number;
 }
 
 /** The other state in a picture of its own, looked at the same way. */
-function Beside({ slide, state, name }: BesideProps) {
+function Beside({ slide, state, name, round }: BesideProps) {
   const bench = useShowBench(state.aircraft);
-  const alone = useMemo((): Slide => {
-    const { burn: _, ...still } = slide;
-    return still;
-  }, [slide]);
-  useSlideOn(bench, alone, state, null);
+  // The burn is played from what this state has in its tanks.
+  const asThere = useMemo((): Slide => ({ ...slide, fuel: state.fuel }), [slide, state]);
+  useSlideOn(bench, asThere, state, null);
+  useBurnPlay(bench, asThere, round);
   return (
     <figure>
       <BenchContext.Provider value={bench}>

@@ -26,16 +26,24 @@ const doOn: Readonly<Record<string, (ways: ShowWays) => void>> = {
   r: (ways) => ways.again(),
 };
 
+/** Keys that undo, redo and save with Ctrl held. */
+const ofBench: ReadonlySet<string> = new Set(['z', 'y', 's']);
+
 /** While something is presented the keys are its own: none of them reaches the bench behind it. */
 export function useShowKeys(ways: ShowWays): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
-      if (event.key === 'Tab' || event.ctrlKey || event.metaKey || event.altKey) return;
+      if (event.key === 'Tab') return;
+      event.stopImmediatePropagation();
+      // The browser may have its own of these; the bench behind has none: nothing is undone or saved unseen.
+      if (event.ctrlKey || event.metaKey || event.altKey) {
+        if (ofBench.has(event.key.toLowerCase())) event.preventDefault();
+        return;
+      }
       const pressing =
         (event.key === ' ' || event.key === 'Enter') &&
         event.target instanceof HTMLElement &&
         event.target.closest('button') !== null;
-      event.stopImmediatePropagation();
       if (pressing) return;
       const action = doOn[event.key.length === 1 ? event.key.toLowerCase() : event.key];
       if (!action) return;
