@@ -1,14 +1,19 @@
-import { glossary, type WordId } from './glossary';
+import { type GlossaryWord, glossary, type WordId } from './glossary';
+
+/** A word's name last, so that it wins over what is merely explained with another. */
+function spellingsOf({ word, also, parts = [] }: GlossaryWord): readonly string[] {
+  return [...parts, ...also, word];
+}
 
 /** Each way in which a word of the glossary is written, in small letters, and which word it is. */
 const words: ReadonlyMap<string, WordId> = new Map(
-  glossary.flatMap(({ id, word, also }) =>
-    [...also, word].map((spelling): [string, WordId] => [spelling.toLowerCase(), id]),
+  glossary.flatMap((entry) =>
+    spellingsOf(entry).map((spelling): [string, WordId] => [spelling.toLowerCase(), entry.id]),
   ),
 );
 
 /** All of them as they are written. */
-export const spellings: readonly string[] = glossary.flatMap(({ word, also }) => [word, ...also]);
+export const spellings: readonly string[] = glossary.flatMap(spellingsOf);
 
 /** Whether the glossary explains a word, however its letters are set. */
 export const isExplained = (spelling: string): boolean => words.has(spelling.toLowerCase());
