@@ -74,19 +74,42 @@ export async function filmed(
   const broken = new Promise<never>((_, reject) => {
     recorder.onerror = () => reject(new Error('the recording broke off'));
   });
+  const painting = keepPainting(pictures);
+  // The first pictures of a stage take long, and would be missing at the beginning.
+  await painting.begun;
   recorder.start();
-  const painting = setInterval(() => pictures.now()?.paint(), 1000 / FRAMES_PER_S);
+  const before = painting.count();
   try {
     await Promise.race([play().then(() => rest(END_MS)), broken]);
   } finally {
-    clearInterval(painting);
+    painting.stop();
     if (recorder.state !== 'inactive') recorder.stop();
     for (const track of stream.getTracks()) track.stop();
   }
   await ended;
   const film = joined(await Promise.all(pieces));
   if (film.byteLength === 0) throw new Error('the browser recorded nothing');
+  if (painting.count() === before)
+    throw new Error('the browser drew nothing meanwhile; its window has to stay in sight');
   return film;
+}
+
+/** So many pictures are drawn before a film begins. */
+const FIRST_PICTURES = 4;
+
+/** Draws the stage again and again, also while nothing on it moves. */
+function keepPainting(pictures: Bench['pictures']) {
+  let painted = 0;
+  let frame = 0;
+  const begun = new Promise<void>((resolve) => {
+    frame = requestAnimationFrame(function run() {
+      pictures.now()?.paint();
+      painted += 1;
+      if (painted === FIRST_PICTURES) resolve();
+      frame = requestAnimationFrame(run);
+    });
+  });
+  return { begun, count: () => painted, stop: () => cancelAnimationFrame(frame) };
 }
 
 const rest = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));

@@ -33,6 +33,7 @@ class Recorder {
 }
 
 let paints: number;
+let drawsUntilMs: number;
 const bench = () => {
   const made = createBench(aircraftOf([], []));
   const canvas = { captureStream: () => ({ getTracks: () => [] }) };
@@ -47,6 +48,13 @@ beforeEach(() => {
   Recorder.gives = new Blob(['film']);
   vi.useFakeTimers();
   vi.stubGlobal('MediaRecorder', Recorder);
+  drawsUntilMs = Number.POSITIVE_INFINITY;
+  // A screen of 60 pictures in a second, for as long as it is in sight.
+  const beganMs = Date.now();
+  const next = (then: () => void) =>
+    setTimeout(() => Date.now() - beganMs < drawsUntilMs && then(), 1000 / 60);
+  vi.stubGlobal('requestAnimationFrame', next);
+  vi.stubGlobal('cancelAnimationFrame', clearTimeout);
 });
 afterEach(() => {
   vi.useRealTimers();
@@ -69,6 +77,13 @@ describe('a film', () => {
     Recorder.gives = new Blob([]);
     const film = expect(filmed(bench(), still(100))).rejects.toThrow(/recorded nothing/);
     await vi.advanceTimersByTimeAsync(2000);
+    await film;
+  });
+
+  test('of a window that is out of sight is told', async () => {
+    drawsUntilMs = 75;
+    const film = expect(filmed(bench(), still(3000))).rejects.toThrow(/in sight/);
+    await vi.advanceTimersByTimeAsync(5000);
     await film;
   });
 
