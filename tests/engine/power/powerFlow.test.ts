@@ -5,21 +5,7 @@ import { pairOhm } from '../../../src/engine/power/cells';
 import { powerFlow } from '../../../src/engine/power/powerFlow';
 import type { PackSource, PowerNet } from '../../../src/engine/power/types';
 import { seed } from '../../seed';
-
-const pack = (id: string, emfV: number, ohm: number): PackSource => ({
-  id,
-  fullV: emfV,
-  nominalV: emfV,
-  emptyV: emfV,
-  ohm,
-  capacityMah: 1000,
-  usableShare: 1,
-});
-
-const wire = (from: string, to: string, ohm = 0, pastRegulator = false) => ({ from, to, ohm, pastRegulator });
-
-const nominal = (net: PowerNet) => (id: string) =>
-  net.packs.find((source) => source.id === id)?.nominalV ?? null;
+import { nominal, pack, wire } from './nets';
 
 /** Two packs side by side on one load. */
 const sideBySide = (a: PackSource, b: PackSource): PowerNet => ({

@@ -1,10 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import { blankAircraft } from '../../../src/model/document/blank';
+import type { Aircraft, Part, StructurePiece } from '../../../src/model/document/types';
 import type { FitProblem } from '../../../src/model/fit/fitProblem';
 import {
   bandFindings,
   fitFindings,
   lateralFindings,
   marginFindings,
+  massFindings,
 } from '../../../src/model/judgement/findings';
 import type { CgPoint, Finding, JudgedBand, MarginJudgement } from '../../../src/model/judgement/types';
 
@@ -154,5 +157,30 @@ describe('fit', () => {
     const mixed = [problem('caution'), problem('bad')];
     expect(inShort(fitFindings(mixed))).toEqual(['fit: bad']);
     expect(fitFindings(mixed)[0]).toMatchObject({ problems: mixed });
+  });
+});
+
+describe('masses that nobody knows', () => {
+  const blank = blankAircraft();
+  const part = { id: 'a', name: 'Receiver', massFrom: 'unknown' } as unknown as Part;
+  const weighed = { id: 'b', name: 'Pack', massFrom: 'weighed' } as unknown as Part;
+
+  test('none is found where all are known', () => {
+    expect(massFindings({ ...blank, parts: [weighed] })).toEqual([]);
+  });
+
+  test('each is named, and it is unknown, not bad', () => {
+    expect(massFindings({ ...blank, parts: [part, weighed] })).toEqual([
+      { kind: 'mass-unknown', severity: 'unknown', names: ['Receiver'] },
+    ]);
+  });
+
+  test('an airframe that counts as a whole stands for its pieces', () => {
+    const piece = { id: 'c', name: 'Wing', massFrom: 'unknown' } as unknown as StructurePiece;
+    const whole = { use: 'replace', massFrom: 'unknown' } as unknown as Aircraft['bareAirframe'];
+    const named = (aircraft: Aircraft) =>
+      massFindings(aircraft).flatMap((found) => ('names' in found ? found.names : []));
+    expect(named({ ...blank, structure: [piece] })).toEqual(['Wing']);
+    expect(named({ ...blank, structure: [piece], bareAirframe: whole })).toEqual(['Bare airframe']);
   });
 });

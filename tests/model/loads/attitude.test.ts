@@ -114,3 +114,11 @@ test('on the bench the CG follows attitude and switches', () => {
   expect(bench.balance.get().massG).toBeCloseTo(level.massG - aircraft.parts[0]!.massG, 9);
   expect(told).toBe(3);
 });
+
+test.each([
+  [{ pitchDeg: 0, rollDeg: -30, forwardG: 0 }, '30° left bank'],
+  [{ pitchDeg: 0, rollDeg: 30, forwardG: 0 }, '30° right bank'],
+  [{ pitchDeg: 0, rollDeg: 90, forwardG: 0 }, 'knife edge'],
+])('a bank is told by the wing that is low: %o', (attitude, words) => {
+  expect(attitudeName({ ...LEVEL_ATTITUDE, ...attitude }).toLowerCase()).toContain(words);
+});

@@ -3,6 +3,7 @@ import { sayIn } from '../../../src/commands/say';
 import { LEVEL } from '../../../src/model/balance/balance';
 import type { Aircraft, Part } from '../../../src/model/document/types';
 import { judgeFully } from '../../../src/model/judgement/judgeFully';
+import { compareSeverity } from '../../../src/model/judgement/types';
 import { withPower } from '../../../src/model/judgement/withPower';
 import { headAndCause } from '../../../src/model/words/headline';
 import { aircraftOf, boxPart } from '../aircraft';
@@ -58,4 +59,12 @@ it('an unstated flight is no finding', () => {
   const aircraft = servoOn(9, [50, 150]);
   expect(judged(aircraft).findings.some(({ kind }) => kind === 'power')).toBe(false);
   expect(judged(aircraft).severity).toBe(judgeFully(aircraft, { down: LEVEL, estimate: null }).severity);
+});
+
+it('what is found stands by how bad it is, the wiring among the rest', () => {
+  for (const aircraft of [servoOn(6, [0, 90]), servoOn(6, [105, 165]), servoOn(6, [50, 150])]) {
+    const severities = judged(aircraft).findings.map(({ severity }) => severity);
+    expect(severities).toEqual(severities.toSorted(compareSeverity));
+    expect(judged(aircraft).findings.some(({ kind }) => kind === 'power')).toBe(true);
+  }
 });

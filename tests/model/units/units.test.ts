@@ -9,8 +9,10 @@ import {
   formatMoment,
   formatTime,
   formatVolume,
+  fromOwnUnit,
   parseQuantity,
   type Quantity,
+  toOwnUnit,
   type UnitSystem,
 } from '../../../src/model/units';
 
@@ -180,4 +182,24 @@ describe('formatting', () => {
       }),
     );
   });
+});
+
+test('an entry of 500 characters is read, and a longer one is refused by its length', () => {
+  const sum = (terms: number) => Array.from({ length: terms }, () => '1').join('+');
+  // 250 ones and 249 signs, and a space.
+  expect(read(`${sum(250)} `, 'length')).toBe(250);
+  expect(read(`${sum(250)}  `, 'length')).toContain('at most 500 characters');
+});
+
+test.each(['90 s', '90 sec', '90 second', '1.5 min'])('%s is a minute and a half', (text) => {
+  expect(read(text, 'time')).toBe(90);
+});
+
+test.each([
+  // NIST SP 811 (2008), appendix B.
+  [2, 'length', 'inch-ounce', 50.8],
+  [2, 'length', 'metric', 2],
+] as const)('%d of one’s own unit of %s, %s, in the file’s', (value, quantity, system, inFile) => {
+  expect(fromOwnUnit(value, quantity, system)).toBeCloseTo(inFile, 9);
+  expect(toOwnUnit(inFile, quantity, system)).toBeCloseTo(value, 9);
 });
