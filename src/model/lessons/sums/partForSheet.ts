@@ -49,6 +49,18 @@ interface Rest {
   readonly wantedMm: number;
 }
 
+/** What either sum begins from: everything else, the CG that is wanted, and what of the part is fixed. */
+const given = (
+  name: string,
+  start: From,
+  [w, x, wanted]: readonly [string, string, string],
+  fixed: readonly [string, string],
+) => ({
+  says: `“${name}” balances everything else about the wanted CG. Arms from ${start.name}.`,
+  rows: [['Mass of everything else', w], ['Its CG', x], ['Wanted CG', wanted], fixed],
+  total: null,
+});
+
 function massSheet(
   { name, restG, restMm, wantedMm, atMm }: Rest & { readonly atMm: number },
   units: UnitSystem,
@@ -61,16 +73,10 @@ function massSheet(
     { figures: shownPlaces('length', units, true), result: shownPlaces('mass', units) },
   );
   const [w = '', x = '', wanted = '', at = ''] = figures.map((figure) => formatNumber(figure, places));
+  const head = ['', `${mass.symbol} and ${arm.symbol}`];
   return {
-    says: `“${name}” balances everything else about the wanted CG. Arms from ${start.name}.`,
-    head: ['', `${mass.symbol} and ${arm.symbol}`],
-    rows: [
-      ['Mass of everything else', w],
-      ['Its CG', x],
-      ['Wanted CG', wanted],
-      [`Where “${name}” is`, at],
-    ],
-    total: null,
+    ...given(name, start, [w, x, wanted], [`Where “${name}” is`, at]),
+    head,
     steps: [
       'Mass = everything else × (its CG − wanted) ÷ (wanted − where it is)',
       `${w} × (${x} − ${wanted}) ÷ (${wanted} − ${at}) = ${formatNumber(result, shownPlaces('mass', units))} ${mass.symbol}`,
@@ -91,16 +97,10 @@ function placeSheet(
     { figures: shown, result: shown },
   );
   const [w = '', x = '', wanted = '', m = ''] = figures.map((figure) => formatNumber(figure, places));
+  const head = ['', `${mass.symbol} and ${arm.symbol}`];
   return {
-    says: `“${name}” balances everything else about the wanted CG. Arms from ${start.name}.`,
-    head: ['', `${mass.symbol} and ${arm.symbol}`],
-    rows: [
-      ['Mass of everything else', w],
-      ['Its CG', x],
-      ['Wanted CG', wanted],
-      [`Mass of “${name}”`, m],
-    ],
-    total: null,
+    ...given(name, start, [w, x, wanted], [`Mass of “${name}”`, m]),
+    head,
     steps: [
       'Place = wanted − everything else × (its CG − wanted) ÷ its mass',
       `${wanted} − ${w} × (${x} − ${wanted}) ÷ ${m} = ${formatNumber(result, shown)} ${arm.symbol}`,
