@@ -99,8 +99,9 @@ describe('a pack dragged into its neighbour', () => {
       const during = await now();
       const depth = sharedMm(during, PACK, 'receiver');
       expect(depth).toBeGreaterThan(5);
-      expect(await words()).toContain(`Runs into Receiver, ${depth.toFixed(1)}\u202fmm deep.`);
-      expect(await page.getByTestId('stage-words').textContent()).toContain('into Receiver');
+      // The words may follow the hand by a little; the page is asked until they have.
+      await expect.poll(words).toContain(`Runs into Receiver, ${depth.toFixed(1)}\u202fmm deep.`);
+      await expect.poll(() => page.getByTestId('stage-words').textContent()).toContain('into Receiver');
     });
     const clashing = await placeOf(page, PACK);
     const { steps } = await look(page);
@@ -123,13 +124,14 @@ describe('a pack dragged into its neighbour', () => {
       // Along the axis that parts the two boxes; the pack's aft face and the receiver's front face.
       expect(-sharedMmAlong(during, 0)).toBeGreaterThan(6);
       const nearest = clearances(during, PACK).filter(({ distanceMm }) => distanceMm >= 0);
-      const rows = await bench.page.getByTestId('clearances').locator('tr').allTextContents();
-      expect(rows).toHaveLength(4);
-      rows.forEach((row, i) => {
+      const rows = () => bench.page.getByTestId('clearances').locator('tr').allTextContents();
+      await expect.poll(async () => (await rows()).join()).toContain((-sharedMmAlong(during, 0)).toFixed(1));
+      const listed = await rows();
+      expect(listed).toHaveLength(4);
+      listed.forEach((row, i) => {
         expect(row).toContain(nearest[i]?.name);
         expect(row).toContain(nearest[i]?.distanceMm.toFixed(1));
       });
-      expect(rows.join()).toContain((-sharedMmAlong(during, 0)).toFixed(1));
     });
   });
 });

@@ -27,12 +27,16 @@ export async function drag(
   const { steps = 10, cancel = false, touch = false, beforeRelease } = options;
   const pointer = touch ? await finger(page) : mouse(page);
   await pointer.down(from);
-  for (let step = 1; step <= steps; step++) {
-    const part = step / steps;
-    await pointer.move({ x: from.x + (to.x - from.x) * part, y: from.y + (to.y - from.y) * part });
+  try {
+    for (let step = 1; step <= steps; step++) {
+      const part = step / steps;
+      await pointer.move({ x: from.x + (to.x - from.x) * part, y: from.y + (to.y - from.y) * part });
+    }
+    await beforeRelease?.();
+  } finally {
+    // Let go even where the test has failed, so that the next begins with a free hand.
+    await (cancel ? pointer.cancel() : pointer.up());
   }
-  await beforeRelease?.();
-  await (cancel ? pointer.cancel() : pointer.up());
 }
 
 interface Pointer {
