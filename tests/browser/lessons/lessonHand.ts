@@ -52,7 +52,7 @@ export const playing = (page: Page): Promise<boolean> =>
   room(page).evaluate((place) => (place as HTMLElement).lessonBench!.view.getState().playing);
 
 /** Where a point of the lesson's aircraft falls on the page in the elevation shown; null in the free view. */
-const onStage = (page: Page, pointMm: readonly number[]): Promise<PagePoint | null> =>
+export const onStage = (page: Page, pointMm: readonly number[]): Promise<PagePoint | null> =>
   room(page).evaluate((place, p) => {
     const { view, axis } = (place as HTMLElement).lessonBench!;
     const { station, lateral, middleMm, spanStretch } = axis.getState();
@@ -104,10 +104,10 @@ async function keysTo(slider: Locator, value: number): Promise<void> {
     await slider.page().keyboard.press(presses > 0 ? 'ArrowUp' : 'ArrowDown');
 }
 
-const figure = async (slider: Locator, name: string): Promise<number> =>
+export const figure = async (slider: Locator, name: string): Promise<number> =>
   Number(await slider.getAttribute(name));
 
-async function middle(locator: Locator): Promise<PagePoint> {
+export async function middle(locator: Locator): Promise<PagePoint> {
   const box = await locator.boundingBox();
   if (!box) throw new Error('it is not on the page');
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
@@ -154,7 +154,7 @@ export async function doByHand(page: Page, change: Change, touch = false): Promi
   }
 }
 
-const namedIn = ({ parts, tanks, structure }: Aircraft, id: string): string =>
+export const namedIn = ({ parts, tanks, structure }: Aircraft, id: string): string =>
   [...parts, ...tanks, ...structure].find((item) => item.id === id)?.name ?? 'Bare airframe';
 
 /** Carries a part to about its place by mouse or finger, and nudges it the rest of the way. */
