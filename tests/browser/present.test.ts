@@ -26,6 +26,10 @@ afterAll(() => bench.close());
 const slides = () => bench.page.getByTestId('slide');
 const titles = () => bench.page.getByLabel(/^Title of slide/);
 const show = () => bench.page.getByTestId('show');
+const focused = () =>
+  bench.page.evaluate(
+    () => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent?.trim(),
+  );
 const aircraftNow = () =>
   bench.page.evaluate(() => JSON.stringify(window.counterpoise.document.api.getState().committed));
 
@@ -43,6 +47,8 @@ test('a talk is made by hand: bookmarked, named, put in order, replaced, undone'
   await titles().nth(1).press('Enter');
   await page.getByRole('button', { name: 'Move slide 2 up' }).click();
   await expect.poll(() => titles().first().inputValue()).toBe('Half');
+  // What cannot go further up takes no focus; it goes to the slide that stands there now.
+  await expect.poll(focused).toBe('Show from slide 2');
   await page.keyboard.press('Control+z');
   await expect.poll(() => titles().first().inputValue()).toBe('Full');
   // The burn, and what stands now kept as a ghost, before a pack is moved.
@@ -50,6 +56,10 @@ test('a talk is made by hand: bookmarked, named, put in order, replaced, undone'
   await slides().nth(1).getByLabel('Play the burn').check();
   await slides().nth(1).getByLabel('In', { exact: true }).fill('1');
   await slides().nth(1).getByLabel('In', { exact: true }).press('Enter');
+  await slides().nth(1).getByLabel('Down to').fill('150');
+  await slides().nth(1).getByLabel('Down to').press('Enter');
+  await slides().nth(1).getByText('Expected 0 to 100 % of the fuel, got 150.0 %.').waitFor();
+  await slides().nth(1).getByLabel('Down to').press('Escape');
   await slides().nth(1).getByLabel('Compare').selectOption('ghost');
   await slides()
     .nth(1)
@@ -123,6 +133,10 @@ test('a slide whose part is gone says so and shows the rest', async () => {
   await expect.poll(() => show().locator('[data-figure=cg-full] dd').textContent()).toMatch(/\d\smm$/);
   await show().getByRole('button', { name: 'Leave' }).click();
   await show().waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: 'Delete slide 1' }).click();
+  await expect.poll(focused).toBe('Show from slide 1');
+  await page.getByRole('button', { name: 'Delete slide 1' }).click();
+  await expect.poll(focused).toBe('Bookmark what is on the bench');
 });
 
 test('of two states side by side both burn, each from its own fuel', async () => {
@@ -140,8 +154,16 @@ test('of two states side by side both burn, each from its own fuel', async () =>
   await page.getByRole('button', { name: 'Present', exact: true }).click();
   const left = show().locator('[data-figure=fuel] dd');
   await expect.poll(() => left.allTextContents(), { timeout: 60_000 }).toEqual(['10 %', '10 %']);
+  // It burns on at once: what stood there is noted as it comes.
+  await show().evaluate((place) => {
+    const note = () => {
+      const figures = [...place.querySelectorAll('[data-figure=fuel] dd')];
+      place.dataset.seen += `${figures.map(({ textContent }) => textContent).join(' and ')};`;
+    };
+    new MutationObserver(note).observe(place, { subtree: true, childList: true, characterData: true });
+  });
   await show().getByRole('button', { name: 'Again' }).click();
-  await expect.poll(() => left.allTextContents()).toEqual(['100 %', '50 %']);
+  await expect.poll(() => show().getAttribute('data-seen')).toContain('100 % and 50 %');
   await show().getByRole('button', { name: 'Leave' }).click();
   await show().waitFor({ state: 'detached' });
 });

@@ -7,15 +7,22 @@ interface EditButtonProps extends Omit<ButtonHTMLAttributes<HTMLButtonElement>, 
   /** What undo would take back. */
   readonly step: string;
   readonly edit: (aircraft: Aircraft) => Edited;
+  /** Called once the edit was made. */
+  readonly onDone?: () => void;
 }
 
 /** A button that makes one edit, or says beside itself why it cannot. */
-export function EditButton({ step, edit, className = 'button', ...button }: EditButtonProps) {
+export function EditButton({ step, edit, onDone, className = 'button', ...button }: EditButtonProps) {
   const commit = useEdit();
   const [fault, setFault] = useState<string | null>(null);
+  const make = () => {
+    const refused = commit(step, edit);
+    setFault(refused);
+    if (refused === null) onDone?.();
+  };
   return (
     <>
-      <button type="button" className={className} {...button} onClick={() => setFault(commit(step, edit))} />
+      <button type="button" className={className} {...button} onClick={make} />
       <Refusal fault={fault} />
     </>
   );

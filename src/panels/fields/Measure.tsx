@@ -7,15 +7,15 @@ import { useView } from '../../store/react';
 import { useRestingValue, useWritten } from '../Live';
 import { Term } from '../Term';
 import { entryText, readEntry } from './entryText';
-import { useEdit } from './useEdit';
+import { type Edited, useEdit } from './useEdit';
 import { useEntry } from './useEntry';
 
 interface MeasureProps {
   readonly label: string;
   readonly quantity: Quantity;
   readonly read: (aircraft: Aircraft) => number | null | undefined;
-  /** The value comes in the file's unit; null only where the field may be empty. */
-  readonly write: (aircraft: Aircraft, value: number) => Aircraft;
+  /** The value comes in the file's unit; or a sentence that says why it cannot be so. */
+  readonly write: (aircraft: Aircraft, value: number) => Edited;
   /** What an empty field means; without it a field must hold a figure. */
   readonly empty?: { readonly means: string; readonly write: (aircraft: Aircraft) => Aircraft };
   /** What undo would take back. */

@@ -1,5 +1,5 @@
 import './present.css';
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { slidesOf } from '../../model/talk/slides';
 import { useBench, useCommitted } from '../../store/react';
 import { Icon } from '../icons';
@@ -21,10 +21,19 @@ export function Present() {
   const name = useCommitted((aircraft) => aircraft.name);
   const [showing, setShowing] = useState<Showing | null>(null);
   const none = slides.length === 0;
+  const place = useRef<HTMLElement>(null);
+  /** The focus goes to the slide that now stands there, or to the way to a first one. */
+  const keepFocus = (at: number) =>
+    requestAnimationFrame(() => {
+      if (document.activeElement !== document.body && !document.activeElement?.matches(':disabled')) return;
+      const shows = [...(place.current?.querySelectorAll<HTMLElement>('.slide-show') ?? [])];
+      const next = shows[at] ?? shows.at(-1) ?? place.current?.querySelector<HTMLElement>('.slide-add');
+      next?.focus();
+    });
   // Here the slide itself is seen.
   useEffect(() => bench.notice.drop(ABOUT), [bench]);
   return (
-    <main className="place present" data-testid="present">
+    <main className="place present" data-testid="present" ref={place}>
       <header className="present-head">
         <h2>Present {name}</h2>
         <button type="button" className="button" onClick={() => bench.view.setState({ place: 'bench' })}>
@@ -45,7 +54,7 @@ export function Present() {
         >
           <Icon name="play" /> Present
         </button>
-        <button type="button" className="button" onClick={() => addBookmark(bench)}>
+        <button type="button" className="button slide-add" onClick={() => addBookmark(bench)}>
           <Icon name="plus" /> Bookmark what is on the bench
         </button>
         <button
@@ -65,6 +74,7 @@ export function Present() {
             at={at}
             last={at === slides.length - 1}
             onShow={() => setShowing({ from: at, filmed: false })}
+            onGone={() => keepFocus(at)}
           />
         ))}
       </ol>

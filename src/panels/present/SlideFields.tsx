@@ -1,6 +1,7 @@
 import { slideFigures } from '../../model/document/schema/talk';
 import type { Slide, SlideFigure } from '../../model/document/types';
 import { slideById, updateSlide } from '../../model/talk/slides';
+import { formatNumber } from '../../model/units';
 import { stateNow } from '../../store/bookmark';
 import { useBench, useCommitted } from '../../store/react';
 import { EditButton } from '../fields/EditButton';
@@ -102,7 +103,11 @@ function Burn({ slide: { id, burn }, step }: PieceProps) {
               const to = slideById(aircraft, id)?.burn?.to;
               return to === undefined ? undefined : to * 100;
             }}
-            write={(aircraft, pct) => updateSlide(aircraft, id, { burn: { ...burn, to: pct / 100 } })}
+            write={(aircraft, pct) =>
+              pct < 0 || pct > 100
+                ? `Expected 0 to 100 % of the fuel, got ${formatNumber(pct, 1)} %.`
+                : updateSlide(aircraft, id, { burn: { ...burn, to: pct / 100 } })
+            }
           />
           <Measure
             label="In"

@@ -14,10 +14,12 @@ interface SlideRowProps {
   readonly at: number;
   readonly last: boolean;
   readonly onShow: () => void;
+  /** Called once it was deleted or moved, which takes the focus away. */
+  readonly onGone: () => void;
 }
 
 /** One slide of the talk: its title, what it shows, and all that can be done with it. */
-export function SlideRow({ slide, at, last, onShow }: SlideRowProps) {
+export function SlideRow({ slide, at, last, onShow, onGone }: SlideRowProps) {
   const bench = useBench();
   const { id, title } = slide;
   const line = useCommitted((aircraft) => slideLine(aircraft, slide));
@@ -47,6 +49,7 @@ export function SlideRow({ slide, at, last, onShow }: SlideRowProps) {
           disabled={at === 0}
           step={`Move slide “${title}”`}
           edit={(aircraft) => moveSlide(aircraft, id, -1)}
+          onDone={onGone}
         >
           <Icon name="up" />
         </EditButton>
@@ -56,6 +59,7 @@ export function SlideRow({ slide, at, last, onShow }: SlideRowProps) {
           disabled={last}
           step={`Move slide “${title}”`}
           edit={(aircraft) => moveSlide(aircraft, id, 1)}
+          onDone={onGone}
         >
           <Icon name="down" />
         </EditButton>
@@ -66,7 +70,12 @@ export function SlideRow({ slide, at, last, onShow }: SlideRowProps) {
         >
           Replace
         </EditButton>
-        <button type="button" className="button" aria-label={`Show from slide ${at + 1}`} onClick={onShow}>
+        <button
+          type="button"
+          className="button slide-show"
+          aria-label={`Show from slide ${at + 1}`}
+          onClick={onShow}
+        >
           Show
         </button>
         <EditButton
@@ -74,6 +83,7 @@ export function SlideRow({ slide, at, last, onShow }: SlideRowProps) {
           aria-label={`Delete slide ${at + 1}`}
           step={`Delete slide “${title}”`}
           edit={(aircraft) => removeSlide(aircraft, id)}
+          onDone={onGone}
         >
           <Icon name="bin" />
         </EditButton>
