@@ -90,11 +90,11 @@ export function hypotheses(
   const anywhere: Vec3 = [wide[0] / Math.sqrt(12), wide[1] * NEAR_MIDDLE, wide[2] * NEAR_MIDDLE];
   return [
     ...suspects.flatMap((suspect) => {
-      const own = thought.find(({ id }) => id === suspect.id);
-      return own
+      const thing = thought.find(({ id }) => id === suspect.id);
+      return thing
         ? [
-            ...ofMass(suspect, own, replaced),
-            ...ofPlace(suspect, own, replaced).filter(within(extent)).filter(isFree),
+            ...ofMass(suspect, thing, replaced),
+            ...ofPlace(suspect, thing, replaced).filter(within(extent)).filter(isFree),
           ]
         : [];
     }),
