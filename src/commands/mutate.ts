@@ -71,7 +71,7 @@ async function mutate({ path, share, seed, tests }: Wish): Promise<void> {
     dryRunTimeoutMinutes: 20,
     // A break that makes the tests slow counts as seen; one that only a busy machine makes slow must not.
     timeoutMS: 30_000,
-    timeoutFactor: 4,
+    timeoutFactor: 2,
     symlinkNodeModules: true,
     thresholds: { high: 92, low: 80, break: null },
   }).runMutationTest();
