@@ -14,7 +14,7 @@ const ownKey = (id: string): string => `own:${id}`;
 /** The lessons as the page has them: fetched with their place, when it is first wanted. */
 export function lessonRoom(pickers: FilePickers): LessonActions {
   const progress = createKeptProgress(pageStorage);
-  const own = createOwnLessons(pageStorage);
+  const ownLessons = createOwnLessons(pageStorage);
   const ours = builtInLessons();
   /** Those of this visit, kept or not. */
   const opened = new Map<string, ListedLesson>();
@@ -28,7 +28,7 @@ export function lessonRoom(pickers: FilePickers): LessonActions {
   }
 
   function readOwn() {
-    const read = own.read();
+    const read = ownLessons.read();
     fault = read.fault;
     return read.kept;
   }
@@ -43,7 +43,7 @@ export function lessonRoom(pickers: FilePickers): LessonActions {
     const { lesson, text } = read;
     const before = opened.get(ownKey(lesson.id))?.lesson;
     const isNew = JSON.stringify(before) !== JSON.stringify(lesson);
-    return { ok: true, key: add(lesson), notKept: own.keep({ id: lesson.id, text }), isNew };
+    return { ok: true, key: add(lesson), notKept: ownLessons.keep({ id: lesson.id, text }), isNew };
   };
 
   return {
@@ -57,7 +57,7 @@ export function lessonRoom(pickers: FilePickers): LessonActions {
     removeOwn: (key) => {
       const listed = opened.get(key);
       opened.delete(key);
-      return listed ? own.remove(listed.lesson.id) : null;
+      return listed ? ownLessons.remove(listed.lesson.id) : null;
     },
   };
 }

@@ -53,8 +53,8 @@ export function liveJudgement(
     const { down, positions } = view.getState();
     const { estimate, estimateFresh } = now;
     const loads = searched(envelope, loadSearch);
-    const known = { down, positions, estimate, estimateFresh, estimating, loads, certainty };
-    const judgement = judge(document.current(), { ...known, fit: problems, balance: now });
+    const facts = { down, positions, estimate, estimateFresh, estimating, loads, certainty };
+    const judgement = judge(document.current(), { ...facts, fit: problems, balance: now });
     kept = { causes, judgement };
     return judgement;
   };

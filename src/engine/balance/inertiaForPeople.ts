@@ -55,8 +55,8 @@ export function equivalentBox({
     momentsGmm2: [a, b, c],
     axes,
   } = principalMoments(tensor);
-  const side = (own: number, other: number, another: number) =>
-    Math.sqrt(Math.max(0, (6 * (other + another - own)) / massG));
+  const side = (along: number, other: number, another: number) =>
+    Math.sqrt(Math.max(0, (6 * (other + another - along)) / massG));
   return { centreMm: cgMm, sidesMm: [side(a, b, c), side(b, c, a), side(c, a, b)], axes };
 }
 

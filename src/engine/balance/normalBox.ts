@@ -73,11 +73,11 @@ function stretch(
   let [from, to] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   for (const side of [0, 1] as const) {
     for (const k of sides[side]) {
-      const own = factors[k]!;
+      const pointFactors = factors[k]!;
       let at = points[k]!.mean;
-      for (let d = 0; d < rest.length; d += 1) at += own[d + 1]! * rest[d]!;
+      for (let d = 0; d < rest.length; d += 1) at += pointFactors[d + 1]! * rest[d]!;
       const room = limits[side] - at;
-      const slope = own[0]!;
+      const slope = pointFactors[0]!;
       if (slope === 0) {
         if (side === 0 ? room > 0 : room < 0) return 0;
       } else if (slope > 0 === (side === 0)) from = Math.max(from, room / slope);
@@ -89,11 +89,11 @@ function stretch(
 
 /** Few independent errors with the same covariances, a row for each point; the first is that of the most doubtful point. */
 function pivoted(points: readonly NormalPoint[]): number[][] {
-  const left = points.map(({ loadings }) => loadings.reduce((sum, own) => sum + own * own, 0));
+  const left = points.map(({ loadings }) => loadings.reduce((sum, loading) => sum + loading * loading, 0));
   const whole = Math.max(...left);
   const rows: number[][] = points.map(() => []);
   for (let depth = 0; depth < MOST_FACTORS; depth += 1) {
-    const pivot = left.reduce((best, own, k) => (own > left[best]! ? k : best), 0);
+    const pivot = left.reduce((best, variance, k) => (variance > left[best]! ? k : best), 0);
     if (!(left[pivot]! > ROUNDING * whole)) break;
     const root = Math.sqrt(left[pivot]!);
     const pivotRow = [...rows[pivot]!];
@@ -101,9 +101,9 @@ function pivoted(points: readonly NormalPoint[]): number[][] {
       let covariance = 0;
       for (let j = 0; j < loadings.length; j += 1) covariance += loadings[j]! * points[pivot]!.loadings[j]!;
       for (let d = 0; d < depth; d += 1) covariance -= rows[k]![d]! * pivotRow[d]!;
-      const own = covariance / root;
-      rows[k]!.push(own);
-      left[k] = Math.max(0, left[k]! - own * own);
+      const loading = covariance / root;
+      rows[k]!.push(loading);
+      left[k] = Math.max(0, left[k]! - loading * loading);
     });
     left[pivot] = 0;
   }

@@ -111,8 +111,8 @@ function standOff(facets: readonly Facet[], points: readonly Vec3[]): number {
     const size = Math.hypot(...outward);
     if (size === 0) continue;
     const [nx, ny, nz] = [outward[0] / size, outward[1] / size, outward[2] / size];
-    const own = corners[0]![0] * nx + corners[0]![1] * ny + corners[0]![2] * nz;
-    for (const [x, y, z] of points) most = Math.max(most, x * nx + y * ny + z * nz - own);
+    const facetAt = corners[0]![0] * nx + corners[0]![1] * ny + corners[0]![2] * nz;
+    for (const [x, y, z] of points) most = Math.max(most, x * nx + y * ny + z * nz - facetAt);
   }
   return most;
 }

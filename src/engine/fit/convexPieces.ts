@@ -134,7 +134,7 @@ function joinedPart(
 ): readonly number[] | null {
   for (const [i, p] of a.entries()) {
     const q = a[(i + 1) % a.length]!;
-    const at = b.findIndex((one, k) => one === q && b[(k + 1) % b.length] === p);
+    const at = b.findIndex((corner, k) => corner === q && b[(k + 1) % b.length] === p);
     if (at < 0) continue;
     const ours = [...a.slice(i + 1), ...a.slice(0, i + 1)];
     const theirs = [...b.slice(at), ...b.slice(0, at)].slice(2);

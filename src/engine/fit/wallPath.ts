@@ -94,7 +94,7 @@ function nearestAngle({ centre, half: [a, b], corner: [ra, rb] }: InnerFace, poi
     number,
   ];
   const [u, v] = [Math.abs(y), Math.abs(z)];
-  const t = nearestOnEllipse([ra, rb], [Math.max(0, u - (a - ra)), Math.max(0, v - (b - rb))]);
+  const t = nearestOnEllipse([ra, rb], [u - (a - ra), v - (b - rb)]);
   const feet: readonly Flat[] = [
     [a, Math.min(v, b - rb)],
     [Math.min(u, a - ra), b],
@@ -106,11 +106,14 @@ function nearestAngle({ centre, half: [a, b], corner: [ra, rb] }: InnerFace, poi
 }
 
 /**
- * The parameter of the point of a quarter ellipse nearest to a point of its quadrant: the squared distance
- * falls, then rises along the quarter, so halving finds where its slope turns.
+ * The parameter of the point of a quarter ellipse that is nearest to a point of its plane, its ends left to what adjoins
+ * them. From within the quadrant the squared distance falls along the quarter and then rises, so halving finds where its
+ * slope turns; from below it rises first, and from the left it falls once more at last, up to or from the steepest place,
+ * where tan³ t = |rb·q / (ra·p)|.
  */
 function nearestOnEllipse([ra, rb]: Flat, [p, q]: Flat): number {
-  let [low, high] = [0, Math.PI / 2];
+  const steepest = Math.atan2(Math.cbrt(Math.abs(rb * q)), Math.cbrt(Math.abs(ra * p)));
+  let [low, high] = [q < 0 ? steepest : 0, p < 0 ? steepest : Math.PI / 2];
   for (let i = 0; i < 52; i += 1) {
     const t = (low + high) / 2;
     const [c, s] = [Math.cos(t), Math.sin(t)];

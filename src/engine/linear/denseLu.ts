@@ -50,17 +50,17 @@ function factorColumns(a: Float64Array, n: number, start: number, end: number, o
   }
 }
 
-function swapRows(a: Float64Array, n: number, one: number, two: number, order: Int32Array): void {
-  const first = one * n;
-  const second = two * n;
+function swapRows(a: Float64Array, n: number, row: number, other: number, order: Int32Array): void {
+  const first = row * n;
+  const second = other * n;
   for (let j = 0; j < n; j++) {
     const held = a[first + j] as number;
     a[first + j] = a[second + j] as number;
     a[second + j] = held;
   }
-  const held = order[one] as number;
-  order[one] = order[two] as number;
-  order[two] = held;
+  const held = order[row] as number;
+  order[row] = order[other] as number;
+  order[other] = held;
 }
 
 /** Brings the block's own rows, right of the block, to their final U form. */

@@ -43,22 +43,22 @@ export function checkPlaced(
     let massG = state.massG;
     let [x, y] = [state.momentGmm[0], state.momentGmm[1]];
     placed.forEach(({ id, cgMm }) => {
-      const own = problem.parts.find((part) => part.id === id)?.massesG[s] ?? 0;
-      massG += own;
-      x += own * cgMm[0];
-      y += own * cgMm[1];
+      const partG = problem.parts.find((part) => part.id === id)?.massesG[s] ?? 0;
+      massG += partG;
+      x += partG * cgMm[0];
+      y += partG * cgMm[1];
     });
-    for (const { lead, massG: own, momentGmm } of pulls) {
+    for (const { lead, massG: leadG, momentGmm } of pulls) {
       if (!lead.mass?.aboard[s]) continue;
-      massG += own;
+      massG += leadG;
       x += momentGmm[0];
       y += momentGmm[1];
     }
-    for (const { spotId, massG: own } of ballast) {
+    for (const { spotId, massG: pieceG } of ballast) {
       const spot = problem.spots.find(({ id }) => id === spotId)!;
-      massG += own;
-      x += own * spot.positionMm[0];
-      y += own * spot.positionMm[1];
+      massG += pieceG;
+      x += pieceG * spot.positionMm[0];
+      y += pieceG * spot.positionMm[1];
     }
     const cgMm = [x / massG, y / massG] as const;
     const lateral = problem.lateralMm === null ? null : problem.lateralMm - Math.abs(cgMm[1]);
@@ -102,24 +102,24 @@ function placeFaults(
     if (box) boxes.push({ id: spotId, name: `Ballast at ${spot.name}`, box, fixed: false });
   }
   for (const part of problem.parts) {
-    const own = placed.find(({ id }) => id === part.id);
-    const option = part.options.find(({ id }) => id === own?.optionId);
-    if (!own || !option) {
+    const place = placed.find(({ id }) => id === part.id);
+    const option = part.options.find(({ id }) => id === place?.optionId);
+    if (!place || !option) {
       faults.push(`${part.name} has no place.`);
       continue;
     }
     for (const axis of AXES) {
       const { lowMm, highMm } = centreRange(option, axis);
-      const out = Math.max(lowMm - own.centreMm[axis], own.centreMm[axis] - highMm);
+      const out = Math.max(lowMm - place.centreMm[axis], place.centreMm[axis] - highMm);
       if (out > FORGIVEN_MM)
         faults.push(`${part.name} sticks out of ${option.name} by ${out.toFixed(3)} mm.`);
     }
     const half = option.sizeMm.map((size) => size / 2);
     const corner = (side: 1 | -1) =>
       [
-        own.centreMm[0] + side * half[0]!,
-        own.centreMm[1] + side * half[1]!,
-        own.centreMm[2] + side * half[2]!,
+        place.centreMm[0] + side * half[0]!,
+        place.centreMm[1] + side * half[1]!,
+        place.centreMm[2] + side * half[2]!,
       ] as const;
     boxes.push({ id: part.id, name: part.name, box: { minMm: corner(-1), maxMm: corner(1) }, fixed: false });
   }

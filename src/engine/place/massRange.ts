@@ -30,11 +30,11 @@ export function massRange(
   let leastG = 0;
   let mostG = Number.POSITIVE_INFINITY;
   let mostBy: LoadCase | null = null;
-  const need = (one: LoadCase, perGram: number, needed: number) => {
+  const need = (state: LoadCase, perGram: number, needed: number) => {
     // To rounding of the moment, which is what a limit is met with.
-    const nothing = 1e-12 * Math.max(1, Math.abs(one.momentGmm[0]), Math.abs(one.momentGmm[1]));
+    const nothing = 1e-12 * Math.max(1, Math.abs(state.momentGmm[0]), Math.abs(state.momentGmm[1]));
     if (perGram > 0) leastG = Math.max(leastG, needed / perGram);
-    else if (perGram < 0 && needed / perGram < mostG) [mostG, mostBy] = [needed / perGram, one];
+    else if (perGram < 0 && needed / perGram < mostG) [mostG, mostBy] = [needed / perGram, state];
     else if (perGram === 0 && needed > nothing) leastG = Number.POSITIVE_INFINITY;
   };
   for (const load of cases) {

@@ -213,9 +213,9 @@ export function nextSteps(
       ),
     pairs(most) {
       const found: Step[] = [];
-      changes.forEach((own, i) => {
+      changes.forEach((ofPart, i) => {
         for (const others of changes.slice(0, i)) {
-          for (const each of own) {
+          for (const each of ofPart) {
             for (const other of others) {
               if (each.meets.some((part) => part !== other.part)) continue;
               if (other.meets.some((part) => part !== each.part)) continue;

@@ -12,14 +12,14 @@ export function packedBothWays(
   return [-1, 1].flatMap((sign) => {
     const centres: Vec3[] = [];
     for (const room of rooms) {
-      const own = choices.filter(({ part, option }) =>
+      const inRoom = choices.filter(({ part, option }) =>
         room.some((each) => each.part === part && each.option === option),
       );
-      if (own.length === 0) continue;
-      const weights = own.map(({ part }) => sign * Math.max(...problem.parts[part]!.massesG));
-      const packing = packer.pack(own, weights);
+      if (inRoom.length === 0) continue;
+      const weights = inRoom.map(({ part }) => sign * Math.max(...problem.parts[part]!.massesG));
+      const packing = packer.pack(inRoom, weights);
       if (!packing?.centresMm) return [];
-      own.forEach(({ part }, k) => {
+      inRoom.forEach(({ part }, k) => {
         centres[part] = packing.centresMm![k]!;
       });
     }

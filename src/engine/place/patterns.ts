@@ -49,9 +49,9 @@ export function packedPatterns(
 ): Patterns {
   const patterns: Pattern[] = [];
   const loose = rooms.map((room, index) => {
-    const own = ofRoom(problem, room, index, rows, packer, mostOfRoom, shouldStop);
-    patterns.push(...(own ?? singles(problem, room, index, rows)));
-    return own === null;
+    const complete = ofRoom(problem, room, index, rows, packer, mostOfRoom, shouldStop);
+    patterns.push(...(complete ?? singles(problem, room, index, rows)));
+    return complete === null;
   });
   return { rooms, patterns, loose };
 }
@@ -96,12 +96,12 @@ export function mostOf(
   rows: readonly BalanceRow[],
   choices: readonly Choice[],
 ): number[] | null {
-  const known = new Map<string, number | null>();
+  const mostByRow = new Map<string, number | null>();
   const most: number[] = [];
   for (const row of rows) {
     const key = `${row.axis}:${choices.map(({ part, option }) => `${row.perPart[part]} ${row.perOption[part]![option]}`).join(',')}`;
-    if (!known.has(key)) known.set(key, mostPacked(problem, packer, row, choices));
-    const value = known.get(key) ?? null;
+    if (!mostByRow.has(key)) mostByRow.set(key, mostPacked(problem, packer, row, choices));
+    const value = mostByRow.get(key) ?? null;
     if (value === null) return null;
     most.push(value);
   }

@@ -32,8 +32,8 @@ export const optionOf = (problem: PlaceProblem, { part, option }: Choice): Place
  * rooms: between rooms they are left to the whole program, which a bound may do.
  */
 export function roomsOf(problem: PlaceProblem): Room[] {
-  const choices = problem.parts.flatMap((one, part) =>
-    one.options.flatMap((option, k) => (fitsRegion(option) ? [{ part, option: k }] : [])),
+  const choices = problem.parts.flatMap(({ options }, part) =>
+    options.flatMap((option, k) => (fitsRegion(option) ? [{ part, option: k }] : [])),
   );
   const roomOf = choices.map((_, i) => i);
   const rootOf = (i: number): number => (roomOf[i] === i ? i : rootOf(roomOf[i]!));

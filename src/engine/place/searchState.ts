@@ -37,7 +37,7 @@ export interface SearchState {
   lastProof: Milp | null;
   answer(): ArrangeAnswer;
   /** Keeps an arrangement if it is better, and tells of it. */
-  take(one: Arrangement | null): void;
+  take(arrangement: Arrangement | null): void;
   /** Raises the bound on the ballast, to whole steps, g, and tells of it. */
   raise(grams: number): void;
   /** A bound that did not stand up is no more than this, g. */

@@ -174,14 +174,12 @@ function solveBlocked(plan: Plan, loadA: (unit: number) => number): Solved {
 
 /** One linear solve: the conductances of wires and sources against the currents drawn. */
 function solveNodes(plan: Plan, sources: readonly Source[], loadA: (unit: number) => number): Float64Array {
-  const { nodeCount, inputNode, live, factors } = plan;
+  const { nodeCount, inputNode, factors } = plan;
   const right = new Float64Array(nodeCount);
   for (const { node, ohm, emfV, blocked } of sources) {
     if (!blocked) right[node] = (right[node] as number) + emfV / ohm;
   }
-  for (const [unit, node] of inputNode.entries()) {
-    if (live[node]) right[node] = (right[node] as number) - loadA(unit);
-  }
+  for (const [unit, node] of inputNode.entries()) right[node] = (right[node] as number) - loadA(unit);
   // Only what is cut off changes the conductances.
   const cutOff = sources.map(({ blocked }) => Number(blocked)).join('');
   const factored = factors.get(cutOff) ?? luFactor(conductances(plan, sources), nodeCount);

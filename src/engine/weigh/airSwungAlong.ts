@@ -29,8 +29,8 @@ export function airSwungAlong(strips: readonly AirStrip[], axis: Vec3, aboutMm: 
     const r: Vec3 = [centreMm[0] - aboutMm[0], centreMm[1] - aboutMm[1], centreMm[2] - aboutMm[2]];
     const broadside = dot(cross(axis, r), normal);
     const moved = ((AIR_G_MM3 * Math.PI * chordMm ** 2) / 4) * spanMm * broadside ** 2;
-    const own = ((AIR_G_MM3 * Math.PI * chordMm ** 4) / 128) * spanMm * dot(axis, along) ** 2;
-    return sum + moved + own;
+    const turned = ((AIR_G_MM3 * Math.PI * chordMm ** 4) / 128) * spanMm * dot(axis, along) ** 2;
+    return sum + moved + turned;
   }, 0);
   return { value, sigma: SHARE_UNSURE * value };
 }

@@ -90,11 +90,11 @@ export function hypotheses(
   const anywhere: Vec3 = [wide[0] / Math.sqrt(12), wide[1] * NEAR_MIDDLE, wide[2] * NEAR_MIDDLE];
   return [
     ...suspects.flatMap((suspect) => {
-      const own = thought.find(({ id }) => id === suspect.id);
-      return own
+      const thing = thought.find(({ id }) => id === suspect.id);
+      return thing
         ? [
-            ...ofMass(suspect, own, replaced),
-            ...ofPlace(suspect, own, replaced).filter(within(extent)).filter(isFree),
+            ...ofMass(suspect, thing, replaced),
+            ...ofPlace(suspect, thing, replaced).filter(within(extent)).filter(isFree),
           ]
         : [];
     }),
@@ -149,19 +149,21 @@ function ofMass(
 /** A slip whose mending would put the item outside the aircraft did not happen. */
 const within =
   ({ minMm, maxMm }: Extent) =>
-  ({ id, things }: Hypothesis): boolean => {
-    const at = things.find((thing) => thing.id === id)?.positionMm ?? [0, 0, 0];
-    return at.every((coordinate, axis) => {
+  (hypothesis: Hypothesis): boolean =>
+    placeIn(hypothesis).every((coordinate, axis) => {
       const slack = ROOM_MM + 0.02 * (maxMm[axis]! - minMm[axis]!);
       return coordinate >= minMm[axis]! - slack && coordinate <= maxMm[axis]! + slack;
     });
-  };
 
 /** Nor one that would put it where another item of the list is already: the left one of a pair is not the right one mirrored. */
-function isFree({ id, things }: Hypothesis): boolean {
-  const at = things.find((thing) => thing.id === id)?.positionMm;
-  return !things.some((other) => other.id !== id && at && distance(other.positionMm, at) < TAKEN_MM);
+function isFree(hypothesis: Hypothesis): boolean {
+  const at = placeIn(hypothesis);
+  const others = hypothesis.things.filter(({ id }) => id !== hypothesis.id);
+  return others.every(({ positionMm }) => distance(positionMm, at) >= TAKEN_MM);
 }
+
+/** Where the item in question would be. */
+const placeIn = ({ id, things }: Hypothesis): Vec3 => things.find((thing) => thing.id === id)!.positionMm;
 
 function ofPlace(
   { typedMm }: Suspect,

@@ -138,6 +138,6 @@ function culpritOf(
   const name = kind === 'forgotten' ? `forgotten ${id}` : id;
   const free = kind === 'forgotten' || kind === 'not-weighed';
   const list = free ? mostLikely(things, measurements).thought : things;
-  const own = list.find((thing) => thing.id === name)!;
-  return { kind, id, axis, factor, massG: own.massG, positionMm: own.positionMm, ...rest };
+  const found = list.find((thing) => thing.id === name)!;
+  return { kind, id, axis, factor, massG: found.massG, positionMm: found.positionMm, ...rest };
 }

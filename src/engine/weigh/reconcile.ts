@@ -198,10 +198,10 @@ function wholeFigures(
     const weighted = before.map(
       (thing, at) => variancesOf(thing).map((variance, k) => variance * slopes[at]![k]!) as unknown as Four,
     );
-    let variance = weighted.reduce((sum, own, at) => sum + along(own, slopes[at]!), 0);
+    let variance = weighted.reduce((sum, four, at) => sum + along(four, slopes[at]!), 0);
     if (rows && factor) {
       const through = rows.slopes.map((row) =>
-        row.reduce((sum, own, at) => sum + along(own, weighted[at]!), 0),
+        row.reduce((sum, four, at) => sum + along(four, weighted[at]!), 0),
       );
       variance -= quadratic(factor, through);
     }

@@ -82,11 +82,11 @@ async function whatIsNew(waiting: ServiceWorker): Promise<string> {
   waiting.postMessage('what is new', [port2]);
   const list = await answer;
   port1.close();
-  const known = new Set(changes.map(({ says }) => says));
+  const alreadyHere = new Set(changes.map(({ says }) => says));
   return (Array.isArray(list) ? list : [])
     .filter(isChange)
     .map(({ says }) => says)
-    .filter((says) => !known.has(says))
+    .filter((says) => !alreadyHere.has(says))
     .join('; ');
 }
 

@@ -15,11 +15,11 @@ export const solidHandles = (thing: Solid): Handle[] =>
   thing.shape.kind === 'loft' ? loftHandles(thing, thing.shape) : plainHandles(thing);
 
 /** The sizes of a plain solid that a hand can change, and the way of its own frame in which each is measured. */
-const SIZES: Readonly<Record<string, { readonly label: string; readonly own: Vec3 }>> = {
-  lengthMm: { label: 'Length', own: [1, 0, 0] },
-  widthMm: { label: 'Width', own: [0, 1, 0] },
-  heightMm: { label: 'Height', own: [0, 0, 1] },
-  diameterMm: { label: 'Diameter', own: [0, 0, 1] },
+const SIZES: Readonly<Record<string, { readonly label: string; readonly along: Vec3 }>> = {
+  lengthMm: { label: 'Length', along: [1, 0, 0] },
+  widthMm: { label: 'Width', along: [0, 1, 0] },
+  heightMm: { label: 'Height', along: [0, 0, 1] },
+  diameterMm: { label: 'Diameter', along: [0, 0, 1] },
 };
 
 /** A plain shape, its middle staying where it is. */
@@ -33,7 +33,7 @@ function plainHandles(thing: Solid): Handle[] {
       label: size.label,
       place: 0,
       middleMm: thing.positionMm,
-      axis: directionToAircraft(pose, size.own),
+      axis: directionToAircraft(pose, size.along),
       sizeMm,
       set: (value) => ({ ...thing, shape: { ...thing.shape, [key]: value } }) as Shaped,
     });

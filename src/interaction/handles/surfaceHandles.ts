@@ -82,7 +82,7 @@ function tipHandles(surface: Surface, index: number, panel: Panel, tip: Vec3): H
   const pose = surfacePose(surface);
   const of = surface.panels.length > 1 ? `, panel ${index + 1}` : '';
   const on = (share: number) => pointToAircraft(pose, [tip[0] + share * tipChordMm, tip[1], tip[2]]);
-  const way = (own: Vec3) => directionToAircraft(pose, own);
+  const way = (direction: Vec3) => directionToAircraft(pose, direction);
   const set = (change: (value: number) => Partial<Panel>) => (value: number) => ({
     ...surface,
     panels: surface.panels.with(index, { ...panel, ...change(value) }),

@@ -92,11 +92,11 @@ const measuredThing = lastPerObject(
     const mass = massSum([first, ...others].map((body) => body.mass));
     if (!mass.cgMm) return null;
     const sourceId = id === BARE_AIRFRAME_ID ? id : first.sourceId;
-    const told = toldBy(sourceId, entry);
-    const { plusMinusG, plusMinusMm } = told;
+    const source = toldBy(sourceId, entry);
+    const { plusMinusG, plusMinusMm } = source;
     const mm: Vec3 =
-      plusMinusMm === undefined ? usualPlusMinusMm(mass, told) : [plusMinusMm, plusMinusMm, plusMinusMm];
-    const plusMinus = { g: plusMinusG ?? usualPlusMinusG(mass.massG, told), mm: mm[0] };
+      plusMinusMm === undefined ? usualPlusMinusMm(mass, source) : [plusMinusMm, plusMinusMm, plusMinusMm];
+    const plusMinus = { g: plusMinusG ?? usualPlusMinusG(mass.massG, source), mm: mm[0] };
     return {
       id,
       sourceId,
@@ -104,7 +104,7 @@ const measuredThing = lastPerObject(
       mass,
       plusMinus,
       stated: plusMinusG !== undefined,
-      massFrom: told.massFrom ?? (told.byDensity ? 'assumed' : null),
+      massFrom: source.massFrom ?? (source.byDensity ? 'assumed' : null),
       sigmaG: standardUncertainty(plusMinus.g),
       sigmaMm: mm.map(standardUncertainty) as unknown as Vec3,
     };
@@ -141,8 +141,8 @@ function toldBy(id: string, entry: Entry | null): Told {
 
 /** Where the mass of something aboard comes from, by its id or the bare airframe's; a density is assumed, null where nobody said. */
 export function massSourceOf(aircraft: Aircraft, id: string): MassFrom | null {
-  const told = toldBy(id, entriesIn(aircraft)(id));
-  return told.massFrom ?? (told.byDensity ? 'assumed' : null);
+  const source = toldBy(id, entriesIn(aircraft)(id));
+  return source.massFrom ?? (source.byDensity ? 'assumed' : null);
 }
 
 const byDensity = (element: StructurePiece) => element.kind !== 'leg' && element.mass.by !== 'weighed';

@@ -98,8 +98,8 @@ function attempt(test: (pose: Pose) => Hit | null) {
   const clear = (pose: Pose) => {
     const hit = test(pose);
     if (hit) {
-      const known = struck.get(hit.id ?? hit.name) ?? { ...hit, count: 0 };
-      struck.set(hit.id ?? hit.name, { ...known, count: known.count + 1 });
+      const before = struck.get(hit.id ?? hit.name) ?? { ...hit, count: 0 };
+      struck.set(hit.id ?? hit.name, { ...before, count: before.count + 1 });
     }
     return !hit;
   };

@@ -42,11 +42,11 @@ export interface OpenedWall {
  * The inner faces of the hulls, without what the hatch opens: all of the wall over its rectangle, on its side.
  * Of other hulls than the item's own, what reaches into that one is no wall either.
  */
-export const wallsWithout = (aircraft: Aircraft, hatch: Hatch, own: NamedHull | null): OpenedWall[] =>
-  hulls(aircraft).map((hull) => wallWithout(hull, hatch, own));
+export const wallsWithout = (aircraft: Aircraft, hatch: Hatch, around: NamedHull | null): OpenedWall[] =>
+  hulls(aircraft).map((hull) => wallWithout(hull, hatch, around));
 
 /** Hulls and hatches stay the same while parts are moved. */
-const wallWithout = perObjects((hull: NamedHull, hatch: Hatch, own: NamedHull | null): OpenedWall => {
+const wallWithout = perObjects((hull: NamedHull, hatch: Hatch, around: NamedHull | null): OpenedWall => {
   const planes = sidePlanes(hatch);
   const { normal } = hatchAxes(hatch);
   const deepest = Math.max(hatch.lengthMm, hatch.widthMm) / 2;
@@ -56,7 +56,7 @@ const wallWithout = perObjects((hull: NamedHull, hatch: Hatch, own: NamedHull | 
       dot(outward, normal) > 0 && facet.some((p) => Math.abs(dot(sub(p, hatch.centreMm), normal)) < deepest)
     );
   };
-  const joined = (facet: Triangle) => own && hull !== own && facet.some((p) => hullHolds(own, p));
+  const joined = (facet: Triangle) => around && hull !== around && facet.some((p) => hullHolds(around, p));
   const facets = innerFacets(hull).filter((facet) => !joined(facet));
   const left = facets.flatMap((facet) => (atHatch(facet) ? outsideOf(facet, planes) : [facet]));
   return { name: hull.name, tree: triangleTree(left) };

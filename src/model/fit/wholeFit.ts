@@ -40,8 +40,8 @@ function judged(aircraft: Aircraft, clearanceMm: number): WholeFit {
   const byId = new Map<string, FitProblem[]>();
   for (const problem of problems) {
     for (const id of new Set(concerned(problem))) {
-      const own = byId.get(id);
-      if (own) own.push(problem);
+      const ofItem = byId.get(id);
+      if (ofItem) ofItem.push(problem);
       else byId.set(id, [problem]);
     }
   }
@@ -119,11 +119,11 @@ const sameMm = 0.01;
  * that have become worse by more than a hundredth of a millimetre. Empty: nothing has been made worse.
  */
 export function newProblems(before: WholeFit, after: WholeFit): FitProblem[] {
-  const known = new Map<string, FitProblem[]>();
-  for (const problem of before.problems) known.set(problem.key, [...(known.get(problem.key) ?? []), problem]);
+  const byKey = new Map<string, FitProblem[]>();
+  for (const problem of before.problems) byKey.set(problem.key, [...(byKey.get(problem.key) ?? []), problem]);
   return after.problems.filter(
     ({ key, severity, byMm, states }) =>
-      !known
+      !byKey
         .get(key)
         ?.some(
           (old) =>

@@ -28,11 +28,11 @@ export function stateBalances(
   aircraft: Aircraft,
   { down, positions = {}, estimate, estimateFresh, balance }: Known,
 ): StateBalances {
-  const stateAt = (chosen: Positions, own?: Balance): StateBalance => ({
+  const stateAt = (chosen: Positions, ready?: Balance): StateBalance => ({
     positions: chosen,
     flies: isFlying(aircraft, chosen),
     balance:
-      own ??
+      ready ??
       balanceAt(aircraft, {
         fuelFraction: 1,
         down,

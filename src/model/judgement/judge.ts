@@ -28,13 +28,13 @@ import {
  * done, and from the fuel states of each load state besides; nothing that is not finite or not checked is ever good.
  * Pure, and quick enough for every frame of a drag while there are few load states.
  */
-export function judge(aircraft: Aircraft, known: Known): Judgement {
-  const { shown, states, all } = stateBalances(aircraft, known);
+export function judge(aircraft: Aircraft, facts: Known): Judgement {
+  const { shown, states, all } = stateBalances(aircraft, facts);
   const band = judgedBand(shown.balance);
   const against: Against = { band, neutralPoint: neutralPointOf(shown.balance) };
-  const statedFor = band && statedPoint(aircraft, known, against);
+  const statedFor = band && statedPoint(aircraft, facts, against);
   const judged = states.flatMap((state) => judgedState(state, against) ?? []);
-  const searched = searchedPoints(known, against);
+  const searched = searchedPoints(facts, against);
   const points: readonly CgPoint[] = [
     ...judged.flatMap((state) => [state.foremost, state.aftmost]),
     ...searched,
@@ -45,11 +45,11 @@ export function judge(aircraft: Aircraft, known: Known): Judgement {
     Math.abs(cgMm[1]),
   );
   const margin =
-    marginAwaited(aircraft, known) ?? marginJudgement(aircraft, shown.balance, foremost, aftmost);
+    marginAwaited(aircraft, facts) ?? marginJudgement(aircraft, shown.balance, foremost, aftmost);
   const limitMm = lateralLimitMm(aircraft);
   // What only the balancing stand sees is information.
-  const fit = known.fit?.filter((problem) => holdsInFlight(problem.states)) ?? null;
-  const loads = loadsChecked(known, states, all);
+  const fit = facts.fit?.filter((problem) => holdsInFlight(problem.states)) ?? null;
+  const loads = loadsChecked(facts, states, all);
   const findings = sortedFindings([
     ...figureFindings(states, judged, searched),
     ...bandFindings(band, statedFor ?? foremost, statedFor ?? aftmost),
@@ -73,7 +73,7 @@ export function judge(aircraft: Aircraft, known: Known): Judgement {
     margin,
     lateralLimitMm: limitMm,
     fit,
-    certainty: known.certainty,
+    certainty: facts.certainty,
     loads,
   };
 }

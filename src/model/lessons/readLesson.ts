@@ -38,8 +38,8 @@ function readDocument(json: unknown): LessonRead {
   if (faults.length > 0 || !main.aircraft) return { ok: false, faults: cappedFaults(faults) };
   const file = json as LessonFile;
   const { aircraft: _, ...check } = file.check;
-  const own = second?.aircraft ? { ...check, aircraft: second.aircraft } : check;
-  return { ok: true, lesson: { ...file, aircraft: main.aircraft, check: own } };
+  const wholeCheck = second?.aircraft ? { ...check, aircraft: second.aircraft } : check;
+  return { ok: true, lesson: { ...file, aircraft: main.aircraft, check: wholeCheck } };
 }
 
 /** That this is no lesson, or one of a later version; then nothing else of it is looked at. */

@@ -20,9 +20,9 @@ export interface HuntMeans {
 /** Where an arrangement has put things, by the options of a problem that it was found in; null where one is unknown. */
 export function placesOf({ parts }: PlaceProblem, placed: Arrangement['placed']): Around | null {
   const places = parts.flatMap(({ id, options }): Place[] => {
-    const own = placed.find((each) => each.id === id);
-    const option = options.findIndex((each) => each.id === own?.optionId);
-    return own && option >= 0 ? [{ option, centreMm: own.centreMm }] : [];
+    const stands = placed.find((each) => each.id === id);
+    const option = options.findIndex((each) => each.id === stands?.optionId);
+    return stands && option >= 0 ? [{ option, centreMm: stands.centreMm }] : [];
   });
   return places.length === parts.length ? places : null;
 }
@@ -138,8 +138,10 @@ function lastTaken(
   return null;
 }
 
-const isFurther = (one: Arrangement, than: Arrangement | undefined): boolean =>
-  !than || one.ballastG < than.ballastG - 1e-6 || one.marginMm > than.marginMm + SAME_MARGIN_MM;
+const isFurther = (arrangement: Arrangement, than: Arrangement | undefined): boolean =>
+  !than ||
+  arrangement.ballastG < than.ballastG - 1e-6 ||
+  arrangement.marginMm > than.marginMm + SAME_MARGIN_MM;
 
 /** Rounds in which the moments are put right and the distances settled again. */
 const ROUNDS = 3;

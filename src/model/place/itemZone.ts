@@ -67,7 +67,7 @@ function zoneOf(aircraft: Aircraft, itemId: string, down: Vec3, band: Band | nul
   // share of its leads that hangs on it.
   const hanging = leadSharesG(aircraft, item);
   const twin = twinOf(aircraft, itemId);
-  const massOf = (one: AircraftCase) => one.massOf(itemId) + (twin ? one.massOf(twin.id) : 0);
+  const massOf = (state: AircraftCase) => state.massOf(itemId) + (twin ? state.massOf(twin.id) : 0);
   const inputFor = (cases: readonly AircraftCase[]): ZoneInput => {
     const massesG = cases.map((load) =>
       hanging.reduce((sum, { id, shareG }) => (load.massOf(id) > 0 ? sum + shareG : sum), massOf(load)),

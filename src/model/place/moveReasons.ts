@@ -20,12 +20,12 @@ const meet = (a: PlaceBox, b: PlaceBox): boolean =>
   ([0, 1, 2] as const).every((axis) => gapAlong(a, b, axis) < -SAID_MM);
 
 /** Why an item moves, in a few words: to make room for another, or for what its weight does. */
-export function moveReason(one: Moving, all: readonly Moving[]): string {
-  const { from, to } = one;
+export function moveReason(moving: Moving, all: readonly Moving[]): string {
+  const { from, to } = moving;
   if (!from) return 'as ballast';
   if (!to) return 'to start without it';
   const incoming = all.find(
-    (other) => other !== one && other.to && meet(itemExtent(other.to), itemExtent(from)),
+    (other) => other !== moving && other.to && meet(itemExtent(other.to), itemExtent(from)),
   );
   if (incoming?.to) return `to make room for ${incoming.to.name}`;
   const [alongMm, acrossMm] = [to.positionMm[0] - from.positionMm[0], to.positionMm[1] - from.positionMm[1]];

@@ -27,8 +27,12 @@ export function obstaclesOf(aircraft: Aircraft, moves: (id: string) => boolean):
   );
   return [
     ...items.map((item) => ({ id: item.id, name: item.name, ...itemExtent(item) })),
-    ...structure.flatMap((one, k) =>
-      boxesOf(one).map((box, i) => ({ id: `structure ${one.id} ${k} ${i}`, name: one.name, ...box })),
+    ...structure.flatMap((element, k) =>
+      boxesOf(element).map((box, i) => ({
+        id: `structure ${element.id} ${k} ${i}`,
+        name: element.name,
+        ...box,
+      })),
     ),
     ...foamOf(aircraft),
   ];
@@ -76,20 +80,20 @@ export function asCloseAsNow(
       gapMm,
     ),
   );
-  const pairs = boxes.flatMap((own, i) => [
+  const pairs = boxes.flatMap((box, i) => [
     ...boxes.slice(0, i).flatMap((other, j): KeepApart[] => {
       const near = Math.min(closest[i]!, closest[j]!);
-      if (neverTogether(aircraft, own.id, other.id)) return [allowed(own.id, other.id, -1e6)];
-      return near < gapMm ? [allowed(own.id, other.id, near)] : [];
+      if (neverTogether(aircraft, box.id, other.id)) return [allowed(box.id, other.id, -1e6)];
+      return near < gapMm ? [allowed(box.id, other.id, near)] : [];
     }),
     ...obstacles.flatMap((other): KeepApart[] => {
-      const nowMm = apartMm(own, other);
-      if (neverTogether(aircraft, own.id, other.id)) return [allowed(own.id, other.id, -1e6)];
+      const nowMm = apartMm(box, other);
+      if (neverTogether(aircraft, box.id, other.id)) return [allowed(box.id, other.id, -1e6)];
       if (nowMm >= gapMm) return [];
-      const clashes = clashesOf(aircraft, own.id).some(
+      const clashes = clashesOf(aircraft, box.id).some(
         ({ otherId }) => otherId === sourceOf(other.id) || otherId === other.id,
       );
-      return clashes ? [] : [allowed(own.id, other.id, nowMm)];
+      return clashes ? [] : [allowed(box.id, other.id, nowMm)];
     }),
   ]);
   return pairs;

@@ -240,13 +240,13 @@ function railBetween(
 export function bayBox(bay: Bay): PlaceBox {
   const { positionMm: c } = bay;
   const r = poseRotation(poseOf(bay));
-  const own: Vec3 = [bay.lengthMm / 2, bay.widthMm / 2, bay.heightMm / 2];
+  const half: Vec3 = [bay.lengthMm / 2, bay.widthMm / 2, bay.heightMm / 2];
   // Seen from the aircraft the bay reaches so far along each axis; a box of that shape is shrunk until it is inside.
   const reach = [0, 1, 2].map((row) =>
-    own.reduce((sum, half, column) => sum + Math.abs(r[row * 3 + column]!) * half, 0),
+    half.reduce((sum, half, column) => sum + Math.abs(r[row * 3 + column]!) * half, 0),
   );
   const share = Math.min(
-    ...own.map(
+    ...half.map(
       (half, column) => half / reach.reduce((sum, far, row) => sum + Math.abs(r[row * 3 + column]!) * far, 0),
     ),
   );

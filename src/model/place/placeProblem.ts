@@ -122,25 +122,25 @@ function movable(
 /** A load case less what is to be placed and the leads that hang on it. */
 function without(
   aircraft: Aircraft,
-  one: AircraftCase,
+  state: AircraftCase,
   moving: readonly MovablePart[],
   leadIds: readonly string[],
 ) {
-  let { massG } = one;
-  const momentGmm: [number, number, number] = [...one.momentGmm];
+  let { massG } = state;
+  const momentGmm: [number, number, number] = [...state.momentGmm];
   for (const { id } of moving) {
-    const itemG = one.massOf(id);
+    const itemG = state.massOf(id);
     const { centreMm, cgFromCentreMm } = partBox(itemById(aircraft, id)!);
     massG -= itemG;
     for (const axis of [0, 1, 2] as const) momentGmm[axis] -= itemG * (centreMm[axis] + cgFromCentreMm[axis]);
   }
   for (const id of leadIds) {
-    if (one.massOf(id) === 0) continue;
+    if (state.massOf(id) === 0) continue;
     const pull = leadPull(aircraft, id);
     massG -= pull.massG;
     for (const axis of [0, 1, 2] as const) momentGmm[axis] -= pull.momentGmm[axis];
   }
-  return { id: one.id, name: one.name, massG: Math.max(0, massG), momentGmm };
+  return { id: state.id, name: state.name, massG: Math.max(0, massG), momentGmm };
 }
 
 function notesFor(

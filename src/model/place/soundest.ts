@@ -48,10 +48,11 @@ export function soundestSoFar(
 }
 
 /** The wanted margin first, then less ballast, then more margin, then fewer moves. */
-function isBetter(one: Candidate, than: Candidate | null): boolean {
-  if (!than || one.keptMarginMm !== than.keptMarginMm) return !than || one.keptMarginMm > than.keptMarginMm;
-  const lessG = than.best.ballastG - one.best.ballastG;
+function isBetter(candidate: Candidate, than: Candidate | null): boolean {
+  if (!than || candidate.keptMarginMm !== than.keptMarginMm)
+    return !than || candidate.keptMarginMm > than.keptMarginMm;
+  const lessG = than.best.ballastG - candidate.best.ballastG;
   if (Math.abs(lessG) > SAME_G) return lessG > 0;
-  const moreMm = one.best.marginMm - than.best.marginMm;
-  return Math.abs(moreMm) > SAME_MARGIN_MM ? moreMm > 0 : one.best.moves < than.best.moves;
+  const moreMm = candidate.best.marginMm - than.best.marginMm;
+  return Math.abs(moreMm) > SAME_MARGIN_MM ? moreMm > 0 : candidate.best.moves < than.best.moves;
 }

@@ -12,7 +12,7 @@ export function twinFaults(checked: Checked): readonly Fault[] {
   const complete = (key: 'parts' | 'tanks', count: number) => checked.aircraft[key]?.length === count;
   // A twin that the schema found fault with may be the one that is missed here.
   if (!complete('parts', parts.length) || !complete('tanks', tanks.length)) return [];
-  const told = (key: 'parts' | 'tanks', index: number, item: Part | TankItem): Fault[] => {
+  const faultsOf = (key: 'parts' | 'tanks', index: number, item: Part | TankItem): Fault[] => {
     if (item.twinId === undefined) return [];
     const at = [key, index, 'twinId'];
     const received = `"${item.twinId}"`;
@@ -35,7 +35,7 @@ export function twinFaults(checked: Checked): readonly Fault[] {
     return [checked.tell(at, sentence, 'the mirror image of the other one', received)];
   };
   return [
-    ...parts.flatMap(({ item, index }) => told('parts', index, item)),
-    ...tanks.flatMap(({ item, index }) => told('tanks', index, item)),
+    ...parts.flatMap(({ item, index }) => faultsOf('parts', index, item)),
+    ...tanks.flatMap(({ item, index }) => faultsOf('tanks', index, item)),
   ];
 }

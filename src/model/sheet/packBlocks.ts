@@ -20,9 +20,9 @@ interface PackInput {
 
 function shiftCells(allowed: PackShift['allowed'], say: Say): readonly [string, string] {
   if (!allowed) return ['no place keeps it', 'no place keeps it'];
-  const one = (mm: number, other: string) =>
+  const wayLeft = (mm: number, other: string) =>
     !Number.isFinite(mm) ? 'any' : mm < 0 ? `must go ${lengthUp(-mm, say)} ${other}` : lengthDown(mm, say);
-  return [one(allowed.forwardMm, 'aft'), one(allowed.aftMm, 'forward')];
+  return [wayLeft(allowed.forwardMm, 'aft'), wayLeft(allowed.aftMm, 'forward')];
 }
 
 /** How far each pack may move, a row for each. */

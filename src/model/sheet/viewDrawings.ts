@@ -54,10 +54,10 @@ const costOf = ({ scale, detailScale }: Split): number => scale ** 2 * detailSca
 function bestSplit(input: ViewInput, view: SheetView, { all, room, window }: SplitOptions): Split | null {
   const freeMm = room.highMm - HEADINGS_MM;
   const splits = SHARES.map((share): Split => {
-    const own: Size = { wideMm: room.wideMm, highMm: freeMm * share };
-    const { scale, highMm } = wholeFrame(input, view, { all, room: own, window });
+    const wholeRoom: Size = { wideMm: room.wideMm, highMm: freeMm * share };
+    const { scale, highMm } = wholeFrame(input, view, { all, room: wholeRoom, window });
     const detailRoom: Size = { wideMm: room.wideMm, highMm: freeMm - highMm };
-    return { scale, room: own, detailRoom, detailScale: scaleIn(window, detailRoom) };
+    return { scale, room: wholeRoom, detailRoom, detailScale: scaleIn(window, detailRoom) };
   });
   return splits
     .filter(({ scale, detailScale }) => detailScale * WORTH_IT <= scale)

@@ -50,8 +50,8 @@ const lastSwung = lastPerObject((weighIn: WeighIn, aircraft: Aircraft) => swungO
 function swungOf(aircraft: Aircraft, weighIn: WeighIn): Swung | Refusal {
   const { reading } = weighIn;
   if (reading.by !== 'swing') return refusal('Nothing was swung.');
-  const known = propagate(thoughtAt(aircraft, weighIn).suspects);
-  if (!known?.mass.cgMm)
+  const expected = propagate(thoughtAt(aircraft, weighIn).suspects);
+  if (!expected?.mass.cgMm)
     return refusal('Nothing aboard has a mass yet, so there is nothing to hold it against.');
   const massG = wholeFigure(reading.massG, reading.massPlusMinusG);
   if (!massG) return refusal('The mass of the whole aircraft is needed: weigh it first.');
@@ -59,7 +59,7 @@ function swungOf(aircraft: Aircraft, weighIn: WeighIn): Swung | Refusal {
   if (!periodS.ok) return periodS;
   const { axis, lessAir = false } = reading;
   const { index, unit, up } = axes[axis];
-  const [x, y, z] = known.mass.cgMm;
+  const [x, y, z] = expected.mass.cgMm;
   const arm = reading.how === 'compound' ? reading.apartMm : 0;
   const about: Vec3 = [x + arm * up[0], y + arm * up[1], z + arm * up[2]];
   const air = airSwungAlong(airStrips(aircraft), unit, about);
@@ -68,8 +68,8 @@ function swungOf(aircraft: Aircraft, weighIn: WeighIn): Swung | Refusal {
     ...(lessAir && { airGmm2: air }),
   });
   if (!answer.ok) return answer;
-  const { xx, yy, zz } = known.mass.inertiaAboutCgGmm2;
-  const listed = { value: [xx, yy, zz][index]!, sigma: known.inertiaSigmaGmm2[index] };
+  const { xx, yy, zz } = expected.mass.inertiaAboutCgGmm2;
+  const listed = { value: [xx, yy, zz][index]!, sigma: expected.inertiaSigmaGmm2[index] };
   const swung = answer.inertiaGmm2;
   return {
     ok: true,

@@ -3,28 +3,28 @@ import type { FitKind, FitProblem } from '../fit/fitProblem';
 /** One and several of each kind, as they are counted. */
 const COUNTED: readonly {
   readonly kinds: readonly FitKind[];
-  readonly one: string;
+  readonly single: string;
   readonly many: string;
 }[] = [
-  { kinds: ['overlap', 'within'], one: 'clash', many: 'clashes' },
-  { kinds: ['through'], one: 'through the skin', many: 'through the skin' },
-  { kinds: ['outside'], one: 'outside the hull', many: 'outside the hull' },
-  { kinds: ['outOfBay'], one: 'out of its bay', many: 'out of their bays' },
-  { kinds: ['shortLead'], one: 'lead too short', many: 'leads too short' },
-  { kinds: ['tooNear'], one: 'pair too close', many: 'pairs too close' },
-  { kinds: ['thinWall'], one: 'wall too thin', many: 'walls too thin' },
+  { kinds: ['overlap', 'within'], single: 'clash', many: 'clashes' },
+  { kinds: ['through'], single: 'through the skin', many: 'through the skin' },
+  { kinds: ['outside'], single: 'outside the hull', many: 'outside the hull' },
+  { kinds: ['outOfBay'], single: 'out of its bay', many: 'out of their bays' },
+  { kinds: ['shortLead'], single: 'lead too short', many: 'leads too short' },
+  { kinds: ['tooNear'], single: 'pair too close', many: 'pairs too close' },
+  { kinds: ['thinWall'], single: 'wall too thin', many: 'walls too thin' },
   {
     kinds: ['keptFree'],
-    one: 'piece of ballast where none may be',
+    single: 'piece of ballast where none may be',
     many: 'pieces of ballast where none may be',
   },
 ];
 
 /** "2 clashes, 1 outside the hull". */
 export function fitCount(problems: readonly FitProblem[]): string {
-  return COUNTED.flatMap(({ kinds, one, many }) => {
+  return COUNTED.flatMap(({ kinds, single, many }) => {
     const count = problems.filter(({ kind }) => kinds.includes(kind)).length;
-    return count > 0 ? [`${count} ${count === 1 ? one : many}`] : [];
+    return count > 0 ? [`${count} ${count === 1 ? single : many}`] : [];
   }).join(', ');
 }
 

@@ -79,11 +79,11 @@ const signs = { station: ', aft +', buttline: ', right +', waterline: ', up +' }
 function marginSheet({ cgMm, estimate }: Balance, units: UnitSystem, from: From): WorkingSheet | null {
   if (!estimate || !cgMm) return null;
   const arm = ownUnit('length', units);
-  const own = [estimate.neutralPointMm - from.mm, cgMm[0] - from.mm, estimate.macMm].map(
+  const exact = [estimate.neutralPointMm - from.mm, cgMm[0] - from.mm, estimate.macMm].map(
     (mm) => mm / arm.size,
   );
   const { figures, places, result } = calculatorFigures(
-    own,
+    exact,
     ([np = 0, cg = 0, mac = 1]) => ((np - cg) / mac) * 100,
     { figures: shownPlaces('length', units, true), result: 1 },
   );
@@ -115,8 +115,8 @@ export function momentSheet(
   from: From,
 ): WorkingSheet {
   const [mass, arm] = [ownUnit('mass', units), ownUnit('length', units)];
-  const own = [massG / mass.size, (stationMm - from.mm) / arm.size, (cgStationMm - from.mm) / arm.size];
-  const { figures, places, result } = calculatorFigures(own, ([m = 0, at = 0, cg = 0]) => m * (at - cg), {
+  const exact = [massG / mass.size, (stationMm - from.mm) / arm.size, (cgStationMm - from.mm) / arm.size];
+  const { figures, places, result } = calculatorFigures(exact, ([m = 0, at = 0, cg = 0]) => m * (at - cg), {
     figures: shownPlaces('length', units, true),
     result: shownPlaces('length', units),
   });

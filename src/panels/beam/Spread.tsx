@@ -26,8 +26,8 @@ export function Spread({ line, x, y }: SpreadProps) {
       travel.map(
         (point, at) => `${x(point.cgMm[line.axis] + way * (plusMinus[at] ?? 0))} ${y(point.fuelFraction)}`,
       );
-    const known = travel.length > 0 && plusMinus.length === travel.length;
-    setAttribute(blur.current, 'd', known ? `M${[...edge(-1), ...edge(1).reverse()].join('L')}Z` : '');
+    const isSpread = travel.length > 0 && plusMinus.length === travel.length;
+    setAttribute(blur.current, 'd', isSpread ? `M${[...edge(-1), ...edge(1).reverse()].join('L')}Z` : '');
     const ends = line.axis === 0 ? wander?.station : wander?.buttline;
     const level = y(view.getState().fuelFraction);
     setAttribute(

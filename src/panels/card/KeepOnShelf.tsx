@@ -8,7 +8,7 @@ import { FilesContext } from '../filesContext';
 export function KeepOnShelf({ id }: { readonly id: string }) {
   const { document } = useBench();
   const files = useContext(FilesContext);
-  const [told, setTold] = useState<string | null>(null);
+  const [kept, setKept] = useState<string | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   if (!files) return null;
   const keep = () => {
@@ -16,16 +16,16 @@ export function KeepOnShelf({ id }: { readonly id: string }) {
     if (!part) return;
     const refused = files.shelf.keep(offAircraft(part));
     setFault(refused);
-    setTold(refused === null ? `${part.name} is on your shelf, under “Add”.` : null);
+    setKept(refused === null ? `${part.name} is on your shelf, under “Add”.` : null);
   };
   return (
     <div className="keep-on-shelf">
       <button type="button" className="button" onClick={keep}>
         Put it on your shelf
       </button>
-      {told && (
+      {kept && (
         <p className="hint" role="status">
-          {told}
+          {kept}
         </p>
       )}
       <Refusal fault={fault} />

@@ -57,15 +57,15 @@ export function Guided({ lesson, seat, progress, onProgress, ...ways }: GuidedPr
   };
   if (!answer || !checkAnswer)
     return <p className="lesson-none">The engine finds no answer for this lesson’s aircraft.</p>;
-  const told = { lesson, reading, fillings };
+  const common = { lesson, reading, fillings };
   return (
     <LessonSheet axis={axis} open={open} wordsKey={`${stage} ${progress.steps} ${checkGuess === null}`}>
       {stage === 'asked' && (
-        <Asked {...told} draft={draft} onPredict={() => go('tried', { guess: draft.value, steps: 0 })} />
+        <Asked {...common} draft={draft} onPredict={() => go('tried', { guess: draft.value, steps: 0 })} />
       )}
       {stage === 'tried' && (
         <Tried
-          {...told}
+          {...common}
           seat={seat}
           steps={progress.steps}
           onStep={(steps) => onProgress({ ...progress, steps })}
@@ -73,12 +73,12 @@ export function Guided({ lesson, seat, progress, onProgress, ...ways }: GuidedPr
         />
       )}
       {stage === 'happened' && (
-        <Happened {...told} guess={progress.guess ?? 0} answer={answer} onDone={() => go('summed')} />
+        <Happened {...common} guess={progress.guess ?? 0} answer={answer} onDone={() => go('summed')} />
       )}
-      {stage === 'summed' && <Summed {...told} onDone={() => go('checked', { checkGuess: null })} />}
+      {stage === 'summed' && <Summed {...common} onDone={() => go('checked', { checkGuess: null })} />}
       {stage === 'checked' && (
         <Checked
-          {...told}
+          {...common}
           {...ways}
           answer={checkAnswer}
           reply={checkGuess}

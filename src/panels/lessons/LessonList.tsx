@@ -15,7 +15,7 @@ interface LessonListProps {
 /** All lessons: those that come with the bench, and below them those of one's own. */
 export function LessonList({ lessons, progress, onOpen, onRemove, onOpenFile }: LessonListProps) {
   const ours = lessons.filter(({ isOwn }) => !isOwn);
-  const own = lessons.filter(({ isOwn }) => isOwn);
+  const added = lessons.filter(({ isOwn }) => isOwn);
   const done = ours.filter(({ key }) => progress[key]?.done).length;
   return (
     <div className="lesson-list">
@@ -42,9 +42,9 @@ export function LessonList({ lessons, progress, onOpen, onRemove, onOpenFile }: 
           A lesson is a small file. Open one that your instructor gave you, or drop it on this page; it stays
           in this browser.
         </p>
-        {own.length > 0 && (
+        {added.length > 0 && (
           <ul className="lesson-cards">
-            {own.map((listed) => (
+            {added.map((listed) => (
               <LessonCard
                 key={listed.key}
                 listed={listed}

@@ -35,14 +35,14 @@ interface LessonPageProps {
 export function LessonPage({ listed, progress, onProgress, onLeave, next }: LessonPageProps) {
   const { lesson } = listed;
   const main = useBench();
-  const own = use(OwnBenchContext);
+  const ownBench = use(OwnBenchContext);
   const [seat] = useState(() => lessonSeat(main, lesson, benchFor(lesson, progress)));
   /** How the lesson stood when it was left for free play; null while it is not. */
   const [left, setLeft] = useState<LessonBench | null>(null);
   /** Counts the beginnings, so that nothing of one is left in the next. */
   const [beginning, setBeginning] = useState(0);
   useEffect(() => followPage(main, seat.bench), [main, seat]);
-  useEffect(() => own?.start(seat.bench), [own, seat]);
+  useEffect(() => ownBench?.start(seat.bench), [ownBench, seat]);
 
   const playFreely = () => {
     setLeft(seat.now());

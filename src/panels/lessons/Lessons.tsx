@@ -29,7 +29,7 @@ function Room({ actions }: { readonly actions: LessonActions }) {
   const [kept, setKept] = useState(actions.readProgress);
   const [openKey, setOpenKey] = useState(() => actions.here() ?? '');
   const [faulty, setFaulty] = useState<Faulty | null>(null);
-  const [told, setTold] = useState<string | null>(null);
+  const [notKept, setNotKept] = useState<string | null>(null);
   /** Counts the files taken in, so that one opened again is another lesson than the one it replaces. */
   const [taken, setTaken] = useState(0);
   useEffect(() => {
@@ -49,7 +49,7 @@ function Room({ actions }: { readonly actions: LessonActions }) {
     setFaulty(null);
     if (opened.isNew) keep(opened.key, NOT_BEGUN);
     setTaken(taken + 1);
-    setTold(opened.notKept);
+    setNotKept(opened.notKept);
     setList(actions.list());
     setOpenKey(opened.key);
   };
@@ -70,7 +70,7 @@ function Room({ actions }: { readonly actions: LessonActions }) {
   const at = list.lessons.findIndex(({ key }) => key === openKey);
   const listed = list.lessons[at];
   const after = list.lessons[at + 1];
-  const faults = [list.fault, kept.fault, told].filter((fault) => fault !== null);
+  const faults = [list.fault, kept.fault, notKept].filter((fault) => fault !== null);
 
   return (
     <div className="lessons-room" {...drop}>
@@ -95,7 +95,7 @@ function Room({ actions }: { readonly actions: LessonActions }) {
             onOpen={setOpenKey}
             onOpenFile={() => void openFile()}
             onRemove={(key) => {
-              setTold(actions.removeOwn(key));
+              setNotKept(actions.removeOwn(key));
               setList(actions.list());
             }}
           />

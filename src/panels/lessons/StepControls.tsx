@@ -65,8 +65,8 @@ function Control({ seat, from, change }: ControlProps) {
   const now = useNow(seat);
   const units = useView((view) => view.units);
   const { bench } = seat;
-  const commit = (label: string, one: Change) => {
-    const { aircraft } = changed({ ...now, aircraft: bench.document.api.getState().committed }, [one]);
+  const commit = (label: string, made: Change) => {
+    const { aircraft } = changed({ ...now, aircraft: bench.document.api.getState().committed }, [made]);
     bench.document.commit(label, aircraft);
   };
   const nameOf = (id: string) =>

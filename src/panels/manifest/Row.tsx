@@ -33,12 +33,12 @@ const rowMarks: Readonly<Record<MassFrom, { readonly sign: string; readonly says
 interface RowProps {
   readonly row: ManifestRow;
   readonly isFirst: boolean;
-  readonly own: OwnOrder;
+  readonly ownOrder: OwnOrder;
   readonly onOpenCard: () => void;
 }
 
 /** One item aboard. The selected one opens its actions below. */
-export const Row = memo(function Row({ row, isFirst, own, onOpenCard }: RowProps) {
+export const Row = memo(function Row({ row, isFirst, ownOrder, onOpenCard }: RowProps) {
   const bench = useBench();
   const { id, name, role, locked, massFrom, counted } = row;
   const mark = massFrom && rowMarks[massFrom];
@@ -66,7 +66,7 @@ export const Row = memo(function Row({ row, isFirst, own, onOpenCard }: RowProps
             className="row-grip"
             aria-hidden="true"
             title="Drag it to its place in your own order"
-            onPointerDown={(event) => own.drag(event, id)}
+            onPointerDown={(event) => ownOrder.drag(event, id)}
           />
           <button
             type="button"
@@ -99,7 +99,7 @@ export const Row = memo(function Row({ row, isFirst, own, onOpenCard }: RowProps
           </span>
         </td>
       </tr>
-      {selected && !chosen && <RowActions row={row} own={own} />}
+      {selected && !chosen && <RowActions row={row} ownOrder={ownOrder} />}
     </>
   );
 });

@@ -54,10 +54,10 @@ export function useActions() {
 /** The buttons under the selected row. */
 export function RowActions({
   row: { id, name, group, locked },
-  own,
+  ownOrder,
 }: {
   readonly row: ManifestRow;
-  readonly own: OwnOrder;
+  readonly ownOrder: OwnOrder;
 }) {
   const bench = useBench();
   const act = useActions();
@@ -113,8 +113,16 @@ export function RowActions({
             onPick={() => act.mirror(id, name)}
           />
         )}
-        <Action icon="up" label={`Put ${name} higher in your own order`} onPick={() => own.step(id, -1)} />
-        <Action icon="down" label={`Put ${name} lower in your own order`} onPick={() => own.step(id, 1)} />
+        <Action
+          icon="up"
+          label={`Put ${name} higher in your own order`}
+          onPick={() => ownOrder.step(id, -1)}
+        />
+        <Action
+          icon="down"
+          label={`Put ${name} lower in your own order`}
+          onPick={() => ownOrder.step(id, 1)}
+        />
         <Action icon="bin" label={`Take out ${name}`} onPick={remove} />
       </td>
     </tr>

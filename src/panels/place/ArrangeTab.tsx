@@ -51,7 +51,7 @@ export function ArrangeTab() {
     const { committed } = bench.document.api.getState();
     const { down } = bench.view.getState();
     const emptied = takeOut ? looseBallast(committed) : [];
-    const empty = emptied.reduce((one, { id }) => removeItem(one, id), committed);
+    const empty = emptied.reduce((left, { id }) => removeItem(left, id), committed);
     const variants = variantsOf(empty, wishes.instead);
     setFault('fault' in variants ? variants.fault : null);
     if ('fault' in variants) return;

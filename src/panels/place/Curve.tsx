@@ -39,8 +39,8 @@ export function Curve(props: CurveProps) {
   const [least, most] = span(list.map(({ ballastG }) => ballastG));
   const share = (value: number, low: number, high: number) =>
     high - low > 1e-9 ? (value - low) / (high - low) : 0.5;
-  const x = (one: Arrangement) =>
-    EDGE.left + share(across(one), left, right) * (WIDTH - EDGE.left - EDGE.right);
+  const x = (arrangement: Arrangement) =>
+    EDGE.left + share(across(arrangement), left, right) * (WIDTH - EDGE.left - EDGE.right);
   const y = ({ ballastG }: Arrangement) =>
     HEIGHT - EDGE.bottom - share(ballastG, least, most) * (HEIGHT - EDGE.top - EDGE.bottom);
   const shown = pointed && list.includes(pointed) ? pointed : null;
@@ -103,9 +103,9 @@ function choicesOf(
   moreIsBetter: boolean,
 ): Arrangement[] {
   return list.filter(
-    (one, i) =>
+    (arrangement, i) =>
       !list.some((other, k) => {
-        const [lessG, more] = [one.ballastG - other.ballastG, across(other) - across(one)];
+        const [lessG, more] = [arrangement.ballastG - other.ballastG, across(other) - across(arrangement)];
         const isSame = Math.abs(lessG) < SAME && Math.abs(more) < SAME;
         const isBeaten = moreIsBetter && lessG > -SAME && more > -SAME;
         return k !== i && (isSame ? k < i : isBeaten);

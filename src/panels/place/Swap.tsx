@@ -35,8 +35,8 @@ export function Swap() {
     [aircraft, swap],
   );
   const { estimate, fresh } = bench.stability.get();
-  const said = (one: Aircraft) =>
-    verdict(one, judgeFully(one, { down, positions, estimate, estimateFresh: fresh }), say);
+  const said = (candidate: Aircraft) =>
+    verdict(candidate, judgeFully(candidate, { down, positions, estimate, estimateFresh: fresh }), say);
   return (
     <section className="swap">
       <h3>Another one in its place</h3>

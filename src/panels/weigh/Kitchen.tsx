@@ -91,7 +91,7 @@ function Line({ thing, step }: { readonly thing: ToWeigh; readonly step: number 
     if (!typed.ok) return typed.sentence;
     return typed.value === null ? 'Type a figure.' : enter(typed.value);
   });
-  const told = entry.fault ?? fault;
+  const sentence = entry.fault ?? fault;
   return (
     <li data-weighed={weighedOn !== null || undefined}>
       <label htmlFor={fieldId}>
@@ -121,9 +121,9 @@ function Line({ thing, step }: { readonly thing: ToWeigh; readonly step: number 
       >
         <Icon name="tick" />
       </button>
-      {told && (
+      {sentence && (
         <p id={entry.faultId} className="fault" role="alert">
-          {told}
+          {sentence}
         </p>
       )}
     </li>

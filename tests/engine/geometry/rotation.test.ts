@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cosDeg, sinDeg } from '../../../src/engine/geometry/angle';
 import {
+  anglesOf,
   directionFromAircraft,
   directionToAircraft,
   mirrorPose,
@@ -14,7 +15,17 @@ import {
   turnBack,
 } from '../../../src/engine/geometry/rotation';
 import type { Mat3, Pose, Vec3 } from '../../../src/engine/geometry/types';
-import { cross, length, mirrorY, normalise, sub } from '../../../src/engine/geometry/vec3';
+import {
+  add,
+  addScaled,
+  cross,
+  distance,
+  length,
+  lerp,
+  mirrorY,
+  normalise,
+  sub,
+} from '../../../src/engine/geometry/vec3';
 
 const nose: Vec3 = [-1, 0, 0];
 const rightWing: Vec3 = [0, 1, 0];
@@ -124,6 +135,51 @@ test('quarter turns are exact', () => {
 test('what has no direction has no unit vector', () => {
   expect(normalise([0, 0, 0])).toBeNull();
   expect(normalise([Number.NaN, 1, 0])).toBeNull();
+  expect(normalise([Number.POSITIVE_INFINITY, 1, 0])).toBeNull();
   expect(normalise([0, 3, 4])).toEqual([0, 0.6000000000000001, 0.8]);
   expect(sub([3, 2, 1], [1, 1, 1])).toEqual([2, 1, 0]);
+});
+
+describe('the angles of a rotation', () => {
+  test('turn as it does, whatever pose it came from, with the pitch within ±90°', () => {
+    fc.assert(
+      fc.property(poses, (pose) => {
+        const r = poseRotation(pose);
+        const angles = anglesOf(r);
+        expect(Math.abs(angles.pitchDeg)).toBeLessThanOrEqual(90);
+        const again = poseRotation({ ...poseAtDatum, ...angles });
+        again.forEach((entry, k) => {
+          expect(entry).toBeCloseTo(r[k]!, 6);
+        });
+      }),
+    );
+  });
+
+  test('where it stands on end all of the turn about the upright is roll', () => {
+    for (const pitchDeg of [90, -90]) {
+      for (const rollDeg of [-170, -30, 0, 45, 120]) {
+        const angles = anglesOf(poseRotation({ ...poseAtDatum, pitchDeg, rollDeg }));
+        expect(angles.yawDeg).toBe(0);
+        expect(angles.pitchDeg).toBeCloseTo(pitchDeg, 5);
+        expect(angles.rollDeg).toBeCloseTo(rollDeg, 9);
+      }
+    }
+  });
+
+  test('rounding beyond a whole sine is no fault', () => {
+    const slightly = 1 + 1e-15;
+    expect(anglesOf([0, 0, slightly, 0, 1, 0, -slightly, 0, 0]).pitchDeg).toBe(90);
+    expect(anglesOf([0, 0, -slightly, 0, 1, 0, slightly, 0, 0]).pitchDeg).toBe(-90);
+  });
+});
+
+test('between and beyond two points', () => {
+  const [a, b]: [Vec3, Vec3] = [
+    [1, 2, 3],
+    [5, 0, 11],
+  ];
+  expect(lerp(a, b, 0.25)).toEqual([2, 1.5, 5]);
+  expect(addScaled(a, b, -2)).toEqual([-9, 2, -19]);
+  expect(add(a, b)).toEqual([6, 2, 14]);
+  expect(distance(a, [3, 5, 9])).toBe(7);
 });

@@ -14,9 +14,11 @@ import {
   noMass,
 } from '../../../src/engine/mass/massProperties';
 import { massFault } from '../../../src/engine/mass/principal';
+import type { Shape } from '../../../src/engine/mass/shapes';
 import type { MassProperties } from '../../../src/engine/mass/types';
-import { solidOfMass } from '../../../src/engine/mass/volumeProperties';
+import { solidMass, solidOfMass, volumeProperties } from '../../../src/engine/mass/volumeProperties';
 import { expectTensor } from './closeTo';
+import { nameOf, sampleShapes } from './sampleShapes';
 
 const askew: Pose = { positionMm: [4, 5, 6], yawDeg: 10, pitchDeg: 20, rollDeg: 30 };
 
@@ -31,6 +33,22 @@ describe('none, zero, negative, not a number', () => {
     expect(solidOfMass({ kind: 'sphere', diameterMm: 3 }, 0)).toBe(noMass);
     expect(noMass.cgMm).toBeNull();
   });
+
+  test.each([...sampleShapes.map((shape) => [nameOf(shape), shape] as const)])(
+    'a %s of no size has no volume, no middle and no inertia, and holds no mass',
+    (_, shape) => {
+      const none = JSON.parse(JSON.stringify(shape), (key, value) =>
+        key.endsWith('Mm') && typeof value === 'number' ? 0 : value,
+      ) as Shape;
+      const shrunk = none.kind === 'prism' ? { ...none, lengthMm: 0 } : none;
+      const { volumeMm3, centroidMm, inertiaAboutCentroidMm5 } = volumeProperties(shrunk);
+      expect([volumeMm3, centroidMm]).toEqual([0, null]);
+      expectTensor(inertiaAboutCentroidMm5, noMass.inertiaAboutCgGmm2, 0);
+      expect(solidMass(shrunk, 1.2)).toBe(noMass);
+      expect(solidOfMass(shrunk, 0)).toBe(noMass);
+      expect(() => solidOfMass(shrunk, 5)).toThrow(`a ${shape.kind} of no volume cannot hold 5 g`);
+    },
+  );
 
   test('nothing added changes nothing', () => {
     expect(massAdd(body, noMass)).toBe(body);

@@ -90,6 +90,48 @@ test.each<[string, Shape]>([
   expect(shapeFault(shape)).toBe(fault);
 });
 
+/** What a field of a shape is called, by its own name: "frontWidthMm" is the front width. */
+const fieldWords = (key: string) =>
+  key === 'innerDiameterMm'
+    ? 'bore'
+    : key.replace(/(Mm|Deg)$/, '').replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+const nouns: Readonly<Record<string, string>> = { taperedBox: 'tapered box', frustum: 'cone' };
+
+describe('each size that is none is words by the shape’s name and its own', () => {
+  const fields = sampleShapes.flatMap((shape) =>
+    Object.entries(shape).flatMap(([key, value]) =>
+      typeof value === 'number' ? [[`${nameOf(shape)}’s ${fieldWords(key)}`, shape, key] as const] : [],
+    ),
+  );
+  test.each(fields)('%s', (_, shape, key) => {
+    const noun = nouns[shape.kind] ?? shape.kind;
+    const of = (value: number) => shapeFault({ ...shape, [key]: value } as Shape);
+    const words = `The ${noun}'s ${fieldWords(key)} must be`;
+    expect(of(Number.NaN)).toMatch(words);
+    expect(of(Number.POSITIVE_INFINITY)).toMatch(words);
+    // What may point either way may be less than nothing; no size may.
+    if (!/sweep|rise|Twist/.test(key)) expect(of(-1)).toMatch(new RegExp(`^${words}.*; it is -1\\.$`));
+  });
+  test('a tapered box without height, a loft’s centres', () => {
+    const flat: Shape = {
+      kind: 'taperedBox',
+      lengthMm: 9,
+      frontWidthMm: 1,
+      frontHeightMm: 0,
+      rearWidthMm: 1,
+      rearHeightMm: 0,
+    };
+    expect(shapeFault(flat)).toBe("The tapered box's front and rear height cannot both be 0.");
+    expect(shapeFault(loft({ ...ring, centreYMm: Number.NaN }, ring))).toMatch(/section 1's centre y must/);
+    expect(shapeFault(loft(ring, { ...ring, xMm: 9, centreZMm: Number.NaN }))).toMatch(
+      /section 2's centre z must/,
+    );
+    expect(shapeFault(loft({ ...ring, heightMm: -5 }, ring))).toMatch(
+      /section 1's height must be 0 mm or more/,
+    );
+  });
+});
+
 describe('meshes', () => {
   const cube = tessellate(box);
   const changed = (change: Partial<Mesh>): Shape => ({ kind: 'mesh', ...cube, ...change });

@@ -57,9 +57,28 @@ describe('balance stand', () => {
     expect(inside / 4000).toBeLessThan(0.962);
   });
 
-  test('grams without the mass of the whole are refused', () => {
-    const answer = balancePoint({ supportMm: exact(1), added: { massG: exact(5), atMm: exact(0) } });
-    expect(answer.ok ? '' : answer.sentence).toMatch(/mass of the whole aircraft is needed/);
+  test('no grams laid on: the support itself, whatever the whole weighs', () => {
+    const supportMm = { value: 742, sigma: 1 };
+    const added = { massG: exact(0), atMm: exact(40) };
+    expect(balancePoint({ supportMm, added })).toEqual({ ok: true, cgMm: supportMm, fromSupportMm: 0 });
+    const weighed = balancePoint({ supportMm, added, massG: exact(6800) });
+    expect(weighed.ok && weighed.cgMm.value).toBe(742);
+    expect(weighed.ok && weighed.cgMm.sigma).toBeCloseTo(1, 6);
+  });
+
+  test('what gives no answer says why', () => {
+    const refused = (found: Parameters<typeof balancePoint>[0]) => {
+      const answer = balancePoint(found);
+      return answer.ok ? '' : answer.sentence;
+    };
+    const added = { massG: exact(5), atMm: exact(0) };
+    expect(refused({ supportMm: exact(1), added })).toMatch(/mass of the whole aircraft is needed/);
+    expect(refused({ supportMm: exact(1), added, massG: exact(0) })).toMatch(/mass of the whole aircraft/);
+    expect(refused({ supportMm: exact(1), added, massG: exact(0.1) })).toBe('');
+    expect(refused({ supportMm: exact(Number.NaN) })).toMatch(/where it stood/);
+    expect(refused({ supportMm: exact(1), added: { ...added, massG: exact(-3) }, massG: exact(9) })).toMatch(
+      /0 g or more, not -3 g/,
+    );
   });
 });
 
@@ -107,8 +126,22 @@ describe('hanging and askew supports', () => {
     expect(inside / 3000).toBeLessThan(0.965);
   });
 
-  test('parallel lines are refused', () => {
-    const answer = crossingOfLines([through(0, 0, 0.3), through(9, 9, 0.31)]);
-    expect(answer.ok ? '' : answer.sentence).toMatch(/parallel/);
+  test('lines that cross nowhere in particular are refused', () => {
+    const refused = (...lines: readonly CgLine[]) => {
+      const answer = crossingOfLines(lines);
+      return answer.ok ? '' : answer.sentence;
+    };
+    // The sine of the angle between them: 0.05 is the least that is trusted.
+    const apart = (sine: number) => refused(through(0, 0, 0.3), through(9, 9, 0.3 + Math.asin(sine)));
+    expect(apart(0.0499)).toMatch(/parallel/);
+    expect(apart(0.0501)).toBe('');
+    // A line hung the other way round is the same line.
+    expect(refused(through(0, 0, 0.3), through(9, 9, 0.3 + Math.PI))).toMatch(/parallel/);
+    // Of three, two that cross are enough.
+    expect(refused(through(0, 0, 0.3), through(9, 9, 0.3), through(5, 0, 1.2))).toBe('');
+    expect(refused(through(0, 0, 0.3))).toMatch(/two lines or more, not 1/);
+    const point: CgLine = { throughMm: [4, 5], andMm: [4, 5], sigmaMm: 1 };
+    expect(refused(through(0, 0, 0.3), point)).toMatch(/Line 2: expected two points apart/);
+    expect(refused(point, through(0, 0, 0.3))).toMatch(/Line 1: expected two points apart/);
   });
 });

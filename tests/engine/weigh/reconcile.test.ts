@@ -81,6 +81,71 @@ test('two masses on one scale: the textbook weighted mean, by hand', () => {
   expect(after.massG.sigma ** 2).toBeCloseTo((25 * 11) / 36, 6);
 });
 
+test('two places and a balance stand: each coordinate by its own variance, by hand', () => {
+  const pair = [body('a', 100, [0, 0, 0], 0, 3), body('b', 100, [100, 40, -60], 0, 4)];
+  const quantities = ['station', 'buttline', 'waterline'] as const;
+  quantities.forEach((quantity, axis) => {
+    const listed = pair[1]!.mass.cgMm![axis]! / 2;
+    const { updated, before, after, differences, chiSquare } = reconciled(pair, [
+      { id: 'stand', quantities: [quantity], values: [listed + 1], covariance: [[2.75]] },
+    ]);
+    // The CG is half of each place, so its variance is (9 + 16)/4 = 6.25, and with the stand's 2.75 it is 9.
+    expect(updated[0]!.movedMm[axis]).toBeCloseTo((9 / 2) * (1 / 9), 9);
+    expect(updated[1]!.movedMm[axis]).toBeCloseTo((16 / 2) * (1 / 9), 9);
+    for (const other of [0, 1, 2].filter((each) => each !== axis)) {
+      expect(updated[0]!.movedMm[other]).toBe(0);
+      expect(after.cgMm[other]).toEqual(before.cgMm[other]);
+    }
+    expect(updated[0]!.positionMm[axis]!.value).toBeCloseTo(0.5, 9);
+    expect(updated[0]!.positionMm[axis]!.sigma ** 2).toBeCloseTo(9 - 4.5 ** 2 / 9, 9);
+    expect(before.cgMm[axis]!.sigma ** 2).toBeCloseTo(6.25, 9);
+    expect(after.cgMm[axis]!.value).toBeCloseTo(listed + 6.25 / 9, 9);
+    expect(after.cgMm[axis]!.sigma ** 2).toBeCloseTo((6.25 * 2.75) / 9, 9);
+    expect(chiSquare).toBeCloseTo(1 / 9, 9);
+    const [difference] = differences;
+    expect(difference).toMatchObject({ measurementId: 'stand', quantity });
+    expect(difference!.predicted.value).toBeCloseTo(listed, 9);
+    expect(difference!.measured.value).toBeCloseTo(listed + 1, 9);
+    expect(difference!.measured.sigma ** 2).toBeCloseTo(2.75, 9);
+    expect(difference!.difference.value).toBeCloseTo(1, 9);
+    expect(difference!.difference.sigma).toBeCloseTo(3, 9);
+  });
+});
+
+test('a weighing of some items says nothing of the others, and the figures may be of some items only', () => {
+  const pair = [body('a', 100, [0, 0, 0], 3, 0), body('b', 200, [60, 0, 0], 4, 0)];
+  const alone: WholeMeasurement = {
+    id: 'kitchen',
+    quantities: ['mass'],
+    values: [105],
+    covariance: [[16]],
+    aboard: new Set(['a']),
+  };
+  const { updated, after, differences } = reconciled(pair, [alone]);
+  // 5 g shared between the list's 9 and the scale's 16.
+  expect(updated.map(({ movedG }) => movedG)).toEqual([expect.closeTo((5 * 9) / 25, 9), 0]);
+  expect(differences[0]!.predicted).toEqual({ value: 100, sigma: 3 });
+  expect(after.massG.sigma ** 2).toBeCloseTo((9 * 16) / 25 + 16, 9);
+  const ofB = reconcile(pair, [alone], { ofWhole: new Set(['b']) });
+  expect(ofB.ok && ofB.after.massG).toEqual({ value: 200, sigma: 4 });
+  expect(ofB.ok && ofB.after.cgMm[0]).toEqual({ value: 60, sigma: 0 });
+});
+
+test('whether it agrees is asked at the confidence that is wanted', () => {
+  // Abramowitz & Stegun, table 26.8, one degree of freedom: 2.70554 is passed by 10 %, 3.84146 by 5 %.
+  const agrees = (chiSquare: number, confidence?: number) => {
+    const values = [100 + Math.sqrt(chiSquare) * 5];
+    const answer = reconcile(
+      [body('a', 100, [0, 0, 0], 3, 0)],
+      [{ id: 'one', quantities: ['mass'], values, covariance: [[16]] }],
+      confidence === undefined ? {} : { confidence },
+    );
+    return answer.ok && answer.degrees === 1 && answer.agrees;
+  };
+  expect([agrees(2.7, 0.9), agrees(2.71, 0.9)]).toEqual([true, false]);
+  expect([agrees(3.84), agrees(3.85)]).toEqual([true, false]);
+});
+
 test('the least sum of squares, found by brute force descent, is where the update stands', () => {
   const measurement: WholeMeasurement = {
     id: 'one',
@@ -188,6 +253,41 @@ describe('something unaccounted for', () => {
     ]);
   });
 
+  test('something listed that is missing is less than nothing, and stands where it was listed', () => {
+    const { massG, placeMm, momentGmm } = unaccountedFor(
+      { massG: exact(5000), cgMm: [exact(700), null, exact(10)] },
+      { massG: exact(4000), cgMm: [exact(750), null, exact(10)] },
+    );
+    // 5000·700 − 4000·750 = 500 000 g·mm of a thousand grams.
+    expect(massG.value).toBe(-1000);
+    expect(placeMm).toEqual([{ value: 500, sigma: 0 }, null, { value: 10, sigma: 0 }]);
+    expect(momentGmm).toEqual([4000 * 50, 0, 0]);
+  });
+
+  test('a mass has a place from three sigmas of it on, with the error of all four figures', () => {
+    const placed = (gone: number) =>
+      unaccountedFor(
+        { massG: { value: 5000, sigma: 3 }, cgMm: [{ value: 700, sigma: 0.6 }] },
+        { massG: { value: 5000 + gone, sigma: 4 }, cgMm: [{ value: 710, sigma: 0.8 }] },
+      );
+    expect(placed(14.9).placeMm[0]).toBeNull();
+    expect(placed(-15.1).placeMm[0]).not.toBeNull();
+    const { massG, placeMm } = placed(1000);
+    expect(massG).toEqual({ value: 1000, sigma: 5 });
+    // r = c + w·(v − c)/(w − m): slopes by hand, at c 700, v 710, m 5000, w 6000.
+    expect(placeMm[0]!.value).toBeCloseTo(760, 9);
+    const [byC, byV, byW, byM] = [1 - 6, 6, (10 * -5000) / 1000 ** 2, (6000 * 10) / 1000 ** 2];
+    const sigma = Math.hypot(byC * 0.6, byV * 0.8, byW * 4, byM * 3);
+    expect(placeMm[0]!.sigma).toBeCloseTo(sigma, 5);
+    expect(
+      unaccountedFor({ massG: exact(5), cgMm: [exact(1)] }, { massG: exact(5), cgMm: [exact(2)] }),
+    ).toEqual({
+      massG: { value: 0, sigma: 0 },
+      placeMm: [null, null, null],
+      momentGmm: [5, 0, 0],
+    });
+  });
+
   test('a mass within its error has no place', () => {
     const answer = unaccountedFor(
       { massG: { value: 5000, sigma: 10 }, cgMm: [exact(700), null, null] },
@@ -205,7 +305,19 @@ test('what cannot be held against each other says why', () => {
   };
   expect(refused([], [])).toMatch(/Nothing aboard has a mass/);
   expect(refused(bodies, [])).toMatch(/Nothing has been measured/);
-  expect(
-    refused(bodies, [{ id: 'may', quantities: ['mass'], values: [Number.NaN], covariance: [[1]] }]),
-  ).toMatch(/Weigh-in may: a measured figure is missing/);
+  const may: WholeMeasurement = { id: 'may', quantities: ['mass'], values: [5780], covariance: [[1]] };
+  expect(refused(bodies, [may])).toBe('');
+  expect(refused(bodies, [{ ...may, values: [Number.NaN] }])).toMatch(
+    /Weigh-in may: a measured figure is missing/,
+  );
+  expect(refused(bodies, [{ ...may, values: [5780, 676] }])).toMatch(/may: expected as many figures/);
+  expect(refused(bodies, [{ ...may, covariance: [] }])).toMatch(/may: expected as many figures/);
+  expect(refused(bodies, [{ ...may, aboard: new Set(['kite']) }])).toMatch(/may: nothing was aboard/);
+  // One empty among others is passed over; an item without a mass has no say.
+  expect(refused(bodies, [{ ...may, quantities: [], values: [], covariance: [] }, may])).toBe('');
+  const without: MeasuredBody = { ...bodies[0]!, mass: massPoint(0, [0, 0, 0]) };
+  expect(refused([without], [may])).toMatch(/Nothing aboard has a mass/);
+  // Twice the same without any error: there is no weighing the two.
+  const exact = { ...may, covariance: [[0]] };
+  expect(refused(bodies, [exact, exact])).toMatch(/the same without any error/);
 });

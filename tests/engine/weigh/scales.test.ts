@@ -161,6 +161,46 @@ describe('what gives no answer says why', () => {
     ));
   test('nothing on them', () =>
     expect(refused({ scales: [scale(0, 0), scale(0, 9)] })).toMatch(/read nothing/));
+  test('one that carries nothing is no fault, nor is one that reads its tare', () => {
+    expect(weighed({ scales: [scale(0, 0), scale(8, 9)] }).stationMm.value).toBe(9);
+    const { massG, stationMm } = weighed({ scales: [{ ...scale(20, 0), tareG: 20 }, scale(8, 9)] });
+    expect([massG.value, stationMm.value]).toEqual([8, 9]);
+  });
+  test('a missing figure, by the name of its scale', () => {
+    const nose = { ...scale(1, 0), name: 'Nose' };
+    for (const spoilt of [
+      { grossG: Number.NaN },
+      { tareG: Number.NaN },
+      { resolutionG: Number.NaN },
+      { supportSigmaMm: Number.NaN },
+      { supportMm: [0, Number.NaN, 0] as const },
+    ]) {
+      expect(refused({ scales: [scale(1, 9), { ...nose, ...spoilt }] })).toMatch(/^Nose: expected figures/);
+    }
+  });
+  test('steeper than 60°, or at no pitch that can be read', () => {
+    const scales = [scale(1, 0), scale(1, 9)];
+    const pitched = (value: number) =>
+      refused({ scales, pitchDeg: { value, sigma: 0 }, cgWaterlineMm: { value: 0, sigma: 0 } });
+    expect([pitched(60), pitched(-60)]).toEqual(['an answer', 'an answer']);
+    expect(pitched(60.1)).toMatch(/within ±60°, not 60.1°/);
+    expect(pitched(-61)).toMatch(/not -61°/);
+    expect(pitched(Number.NaN)).toMatch(/within ±60°/);
+  });
+  test('stations are told apart from a millimetre on, and so are buttlines', () => {
+    expect(refused({ scales: [scale(1, 0), scale(1, 0.9)] })).toMatch(/at one station/);
+    expect(weighed({ scales: [scale(1, 1, 0), scale(1, 0, 1)] }).buttlineMm).toBeNull();
+    expect(weighed({ scales: [scale(1, 1, 0), scale(3, 0, -1.1)] }).buttlineMm?.value).toBeCloseTo(-0.825, 9);
+  });
+});
+
+test('what a scale may be off by: the display once, twice with a tare of its own, and its sigma besides', () => {
+  // A step of s read off flatly is s/√12 of one sigma (GUM, 4.3.7, from memory).
+  const sigmaOf = (change: Partial<Scale>) =>
+    weighed({ scales: [{ ...scale(100, 0), ...change }, scale(100, 9)] }).massG.sigma;
+  expect(sigmaOf({ resolutionG: 6 })).toBeCloseTo(6 / Math.sqrt(12), 6);
+  expect(sigmaOf({ resolutionG: 6, tareG: 4 })).toBeCloseTo(6 / Math.sqrt(6), 6);
+  expect(sigmaOf({ resolutionG: 6, sigmaG: 4 })).toBeCloseTo(Math.sqrt(3 + 16), 6);
 });
 
 test('supports in one line along the aircraft say nothing of the buttline', () => {

@@ -106,14 +106,64 @@ describe('inertia from a swing', () => {
     expect(inside / 3000).toBeLessThan(0.965);
   });
 
-  test('figures that leave no inertia are refused', () => {
-    const answer = inertiaFromSwing({
-      kind: 'compound',
-      massG: exact(1000),
-      armMm: exact(1000),
-      periodS: exact(1),
-    });
-    expect(answer.ok ? '' : answer.sentence).toMatch(/leave no inertia/);
+  test('without a plate a ring on three threads swings with T = 2π√(h/g) (I = m·r², from memory)', () => {
+    const swing: Swing = {
+      kind: 'trifilar',
+      massG: exact(900),
+      radiusMm: exact(300),
+      lengthMm: exact(1200),
+      periodS: exact(2 * Math.PI * Math.sqrt(1200 / 9806.65)),
+    };
+    expect(inertia(swing).value / (900 * 300 ** 2)).toBeCloseTo(1, 12);
+  });
+
+  test('the air is taken off, with its own error', () => {
+    const swing: Swing = {
+      kind: 'bifilar',
+      massG: exact(1500),
+      spacingMm: exact(600),
+      lengthMm: exact(900),
+      periodS: exact(2 * Math.PI * Math.sqrt(900 / 3 / 9806.65)),
+    };
+    const rod = (1500 * 600 ** 2) / 12;
+    const answer = inertiaFromSwing(swing, { airGmm2: { value: 0.1 * rod, sigma: 0.025 * rod } });
+    expect(answer.ok && answer.airGmm2).toBe(0.1 * rod);
+    expect(answer.ok && answer.inertiaGmm2.value / rod).toBeCloseTo(0.9, 12);
+    expect(answer.ok && answer.inertiaGmm2.sigma / rod).toBeCloseTo(0.025, 9);
+    expect(inertiaFromSwing(swing)).toMatchObject({ airGmm2: 0 });
+    // More air than was swung: nothing is left.
+    expect(inertiaFromSwing(swing, { airGmm2: exact(rod) })).toMatchObject({ ok: false });
+  });
+
+  test('what gives no inertia says why', () => {
+    const refused = (swing: Swing, amplitudeDeg?: number) => {
+      const answer = inertiaFromSwing(swing, amplitudeDeg === undefined ? {} : { amplitudeDeg });
+      return answer.ok ? '' : answer.sentence;
+    };
+    const [massG, periodS, lengthMm] = [exact(1000), exact(1.8), exact(900)];
+    const compound: Swing = { kind: 'compound', massG, armMm: exact(300), periodS };
+    expect(refused({ ...compound, armMm: exact(1000), periodS: exact(1) })).toMatch(/leave no inertia/);
+    expect([refused(compound, 0), refused(compound, 45)]).toEqual(['', '']);
+    expect(refused(compound, 45.1)).toMatch(/0° to 45° to each side, not 45.1°/);
+    expect(refused(compound, -1)).toMatch(/not -1°/);
+    expect(refused(compound, Number.NaN)).toMatch(/0° to 45°/);
+    expect(refused({ ...compound, armMm: exact(0) })).toBe('Axis to CG: expected more than 0, got 0.');
+    expect(refused({ ...compound, periodS: exact(Number.POSITIVE_INFINITY) })).toMatch(
+      /^Period: .* Infinity/,
+    );
+    expect(refused({ ...compound, massG: exact(-2) })).toMatch(/^Mass: expected more than 0, got -2/);
+    const bifilar: Swing = { kind: 'bifilar', massG, spacingMm: exact(600), lengthMm, periodS };
+    expect(refused({ ...bifilar, spacingMm: exact(0) })).toMatch(/^Spacing of the threads:/);
+    expect(refused({ ...bifilar, lengthMm: exact(0) })).toMatch(/^Length of the threads:/);
+    const plate = { massG: exact(500), periodS: exact(1.2) };
+    const trifilar: Swing = { kind: 'trifilar', massG, radiusMm: exact(300), lengthMm, periodS, plate };
+    expect(refused(trifilar)).toBe('');
+    expect(refused({ ...trifilar, radiusMm: exact(0) })).toMatch(/^Radius of the threads:/);
+    expect(refused({ ...trifilar, lengthMm: exact(0) })).toMatch(/^Length of the threads:/);
+    expect(refused({ ...trifilar, plate: { ...plate, massG: exact(0) } })).toMatch(/^Mass of the plate:/);
+    expect(refused({ ...trifilar, plate: { ...plate, periodS: exact(0) } })).toMatch(
+      /^Period of the plate alone:/,
+    );
   });
 });
 
@@ -147,12 +197,80 @@ describe('period', () => {
     expect(inside / 3000).toBeGreaterThan(0.945);
   });
 
-  test('no run, and a run of no swings, are refused', () => {
-    expect(periodOfRuns([])).toMatchObject({ ok: false });
-    expect(periodOfRuns([{ swings: 0, timeS: 3 }])).toMatchObject({
-      ok: false,
-      sentence: expect.stringMatching(/Run 1/),
-    });
+  test('the ± of a few runs: the thumb’s over the swings, over √n, and √(π/2) more for a median of three or more', () => {
+    // The scatter of a median is √(π/2) of the mean's (normal errors, from memory); of two runs it is the mean.
+    const runs = (count: number) => Array.from({ length: count }, () => ({ swings: 10, timeS: 20 }));
+    const sigmaOf = (count: number, thumbS?: number) => {
+      const answer = periodOfRuns(runs(count), thumbS);
+      return answer.ok ? answer.sigma : Number.NaN;
+    };
+    expect(sigmaOf(1, 0.2)).toBeCloseTo(0.02, 12);
+    expect(sigmaOf(2, 0.2)).toBeCloseTo(0.02 / Math.SQRT2, 12);
+    expect(sigmaOf(3, 0.2)).toBeCloseTo(0.02 * Math.sqrt(Math.PI / 2 / 3), 12);
+    expect(sigmaOf(1)).toBeCloseTo(0.01, 12);
+  });
+
+  test('runs that scatter by more than a thumb: the median deviation is 0.6745 of a normal sigma', () => {
+    const runs = [-0.4, -0.2, 0, 0.2, 0.4].map((off) => ({ swings: 10, timeS: 20 + 10 * off }));
+    const answer = periodOfRuns(runs, 0.01);
+    expect(answer.ok && answer.value).toBeCloseTo(2, 12);
+    expect(answer.ok && answer.sigma).toBeCloseTo((0.2 / 0.6745) * Math.sqrt(Math.PI / 2 / 5), 4);
+  });
+
+  test('an even number of runs: midway between the two in the middle', () => {
+    const answer = periodOfRuns([8, 2, 3, 4].map((timeS) => ({ swings: 1, timeS })));
+    expect(answer.ok && answer.value).toBe(3.5);
+  });
+
+  test('no run, and one without swings or time, are refused', () => {
+    const refused = (...runs: Parameters<typeof periodOfRuns>[0]) => {
+      const answer = periodOfRuns(runs);
+      return answer.ok ? '' : answer.sentence;
+    };
+    const good = { swings: 1, timeS: 2 };
+    expect(refused()).toMatch(/one run at least/);
+    expect(refused(good)).toBe('');
+    expect(refused({ swings: 0, timeS: 3 }, good)).toMatch(/Run 1: expected one swing or more/);
+    expect(refused(good, { swings: 4, timeS: 0 })).toMatch(/Run 2/);
+    expect(refused(good, { swings: 4, timeS: Number.POSITIVE_INFINITY })).toMatch(/Run 2/);
+  });
+
+  test('taps: three at least, each after the other', () => {
+    const refused = (...taps: number[]) => {
+      const run = runOfTaps(taps);
+      return run.ok ? '' : run.sentence;
+    };
+    expect(refused(0, 2)).toMatch(/two full swings at least: 2 taps so far/);
+    expect(refused(0, 2, 4)).toBe('');
+    expect(refused(0, 2, 2)).toMatch(/follow one another/);
+    // Two taps of one swing, as by a nervous thumb, still are two.
+    expect(runOfTaps([0, 2, 4, 4.1, 6])).toMatchObject({ ok: true, swings: 4 });
+  });
+});
+
+describe('the air that swings along', () => {
+  const strip = {
+    centreMm: [600, 80, -30] as const,
+    along: [0, 1, 0] as const,
+    normal: [0, 0, 1] as const,
+    spanMm: 900,
+    chordMm: 200,
+  };
+  const density = 1.225e-6;
+
+  test('a flat plate turning about its own span: ρ·π·c⁴/128 for each mm; its arm adds ρ·π·c²/4·x²', () => {
+    const own = ((density * Math.PI * 200 ** 4) / 128) * 900;
+    expect(airSwungAlong([strip], [0, 1, 0], [600, 7, -30]).value / own).toBeCloseTo(1, 12);
+    const moved = ((density * Math.PI * 200 ** 2) / 4) * 900 * 450 ** 2;
+    // The height of the axis says nothing: the plate moves edgeways then.
+    expect(airSwungAlong([strip], [0, 1, 0], [150, 7, 500]).value / (own + moved)).toBeCloseTo(1, 12);
+  });
+
+  test('edgeways it moves none, and the estimate is unsure by half of it at two sigmas', () => {
+    expect(airSwungAlong([strip], [0, 0, 1], [0, 0, 0])).toEqual({ value: 0, sigma: 0 });
+    const { value, sigma } = airSwungAlong([strip, strip], [1, 0, 0], [0, 0, 0]);
+    expect(value / airSwungAlong([strip], [1, 0, 0], [0, 0, 0]).value).toBeCloseTo(2, 12);
+    expect((2 * sigma) / value).toBeCloseTo(0.5, 12);
   });
 });
 

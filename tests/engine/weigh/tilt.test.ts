@@ -140,14 +140,58 @@ describe('height of the CG', () => {
     expect(answer.mmPerG).toBeCloseTo(700 / (5000 * Math.tan(10 * rad)), 10);
   });
 
-  test('angles too close together are refused', () => {
-    const answer = heightFromTilt({
+  test('what a reading is off the line by: one of three that reads 3 g more leaves +2 g there and −1 g at its neighbours', () => {
+    const answer = height({
       massG: exact(5000),
       pivotMm: [exact(0), exact(0)],
       otherMm: [exact(-700), exact(0)],
-      readings: [0, 1].map((deg) => ({ pitchDeg: exact(deg), readingG: exact(1000) })),
+      readings: [-10, 0, 10].map((deg) => ({
+        pitchDeg: exact(deg),
+        readingG: exact(1000 - 40 * Math.tan(deg * rad) + (deg === 0 ? 3 : 0)),
+      })),
     });
-    expect(answer.ok ? '' : answer.sentence).toMatch(/too close together/);
+    expect(answer.leftG).toEqual([expect.closeTo(-1, 9), expect.closeTo(2, 9), expect.closeTo(-1, 9)]);
+  });
+
+  test('readings that give no height say why', () => {
+    const level = { pitchDeg: exact(0), readingG: exact(1000) };
+    const tilted = { pitchDeg: exact(10), readingG: exact(900) };
+    const setup: TiltSetup = {
+      massG: exact(5000),
+      pivotMm: [exact(0), exact(0)],
+      otherMm: [exact(-700), exact(0)],
+      readings: [level, tilted],
+    };
+    const refused = (change: Partial<TiltSetup>) => {
+      const answer = heightFromTilt({ ...setup, ...change });
+      return answer.ok ? '' : answer.sentence;
+    };
+    const second = (change: Partial<TiltSetup['readings'][number]>) =>
+      refused({ readings: [level, { ...tilted, ...change }] });
+    expect(refused({})).toBe('');
+    expect(refused({ readings: [level] })).toMatch(/Two angles or more are needed, not 1/);
+    expect(refused({ massG: exact(0) })).toMatch(/more than 0 g, not 0 g/);
+    expect(refused({ massG: exact(Number.NaN) })).toMatch(/more than 0 g/);
+    expect(refused({ otherMm: [exact(0.9), exact(0)] })).toMatch(/at one station/);
+    expect(refused({ otherMm: [exact(1), exact(0)] })).toBe('');
+    expect(refused({ otherMm: [exact(-1), exact(0)] })).toBe('');
+    // The tangents 0.03 apart at least.
+    const degOf = (tangent: number) => exact(Math.atan(tangent) / rad);
+    expect(second({ pitchDeg: degOf(0.0299) })).toMatch(/too close together: tilt it farther/);
+    expect(second({ pitchDeg: degOf(0.0301) })).toBe('');
+    expect(second({ pitchDeg: degOf(-0.0301) })).toBe('');
+    expect(second({ pitchDeg: exact(61) })).toBe('Reading 2: a pitch must be within ±60°, not 61°.');
+    expect(second({ pitchDeg: exact(-61) })).toMatch(/not -61°/);
+    expect(second({ pitchDeg: exact(60) })).toBe('');
+    expect(second({ readingG: exact(-0.26) })).toBe(
+      'Reading 2: the scale must read 0 g or more, not -0.3 g.',
+    );
+    expect(second({ readingG: exact(0) })).toBe('');
+    expect(second({ readingG: exact(5000) })).toBe('');
+    expect(second({ readingG: exact(5000.04) })).toMatch(/5000 g on one scale is more than the whole/);
+    const liquid = (massG: number) => second({ liquid: { massG, cgMm: [0, 0, 0] } });
+    expect(liquid(4999)).toBe('');
+    expect(liquid(5000)).toMatch(/5000 g of liquid is not less than the whole/);
   });
 });
 
@@ -166,4 +210,44 @@ test('the recommended tilt keeps weight on the scale and betters the flatter one
   expect(best.sigmaMm).toBeLessThan(flatter!.sigmaMm);
   // A CG hard by the mains lifts the nose wheel off at once.
   expect(recommendedTilt(geometry, [835, 0, 200], errors)).toBeNull();
+});
+
+test('the recommended tilt is the flattest within a tenth of the least error, of all that keep 3 % on either axle', () => {
+  const [pivot, other]: [number, number][] = [
+    [842, -240],
+    [146, -245],
+  ];
+  const geometry = {
+    massG: { value: 6800, sigma: 2 },
+    pivotMm: [exact(842), exact(-240)] as const,
+    otherMm: [exact(146), exact(-245)] as const,
+  };
+  const cases = [
+    { cg: [742, 20], noseUp: true },
+    { cg: [742, 20], noseUp: false },
+    { cg: [800, -150], noseUp: true },
+    // Nose down the scale under the nose soon carries all of it.
+    { cg: [260, 60], noseUp: false },
+    { cg: [500, -240], noseUp: true, mostDeg: 12 },
+  ] satisfies { cg: [number, number]; noseUp: boolean; mostDeg?: number }[];
+  for (const { cg, noseUp, mostDeg = 25 } of cases) {
+    const at = (deg: number) => ({
+      pitchDeg: { value: deg, sigma: 0.2 },
+      readingG: { value: reading(6800, cg, pivot!, other!, deg), sigma: 2 },
+    });
+    const all: { deg: number; sigmaMm: number }[] = [];
+    for (let deg = 5; deg <= mostDeg; deg += 1) {
+      const tilted = at(noseUp ? deg : -deg);
+      const share = tilted.readingG.value / 6800;
+      if (share < 0.03 || share > 0.97) break;
+      const { waterlineMm } = height({ ...geometry, readings: [at(0), tilted] });
+      all.push({ deg: tilted.pitchDeg.value, sigmaMm: waterlineMm.sigma });
+    }
+    const least = Math.min(...all.map(({ sigmaMm }) => sigmaMm));
+    const flattest = all.find(({ sigmaMm }) => sigmaMm <= 1.1 * least);
+    const errors = { readingSigmaG: 2, pitchSigmaDeg: 0.2, noseUp, mostDeg };
+    const best = recommendedTilt(geometry, [cg[0], 0, cg[1]], errors);
+    expect(best?.pitchDeg).toBe(flattest?.deg);
+    if (best) expect(best.sigmaMm / flattest!.sigmaMm).toBeCloseTo(1, 6);
+  }
 });

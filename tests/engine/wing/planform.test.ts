@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { pctMacToStation, planform, stationToPctMac } from '../../../src/engine/wing/planform';
-import type { LiftingSurface } from '../../../src/engine/wing/types';
+import type { LiftingSurface, WingPanel } from '../../../src/engine/wing/types';
 import { flatPanel, surfaceOf } from './builders';
 
 const chord = fc.double({ min: 10, max: 500, noNaN: true });
@@ -108,11 +108,70 @@ describe('planform', () => {
     );
   });
 
+  test('the figures of a trapezium by hand, with a gap between its roots and without', () => {
+    const panel = flatPanel({ spanMm: 400, rootChordMm: 300, tipChordMm: 100 });
+    const pair = planform(surfaceOf([panel], { rootMm: [0, 50, 0] }));
+    expect(pair).toMatchObject({
+      plane: 'xy',
+      areaMm2: 160_000,
+      spanMm: 900,
+      taper: 1 / 3,
+      rootChordMm: 300,
+      tipChordMm: 100,
+      meanChordMm: 200,
+    });
+    expect(pair.aspectRatio).toBeCloseTo(900 ** 2 / 160_000, 12);
+    // One that lies by itself has the span of itself, wherever it lies.
+    const alone = planform(surfaceOf([panel], { rootMm: [0, 50, 0], sides: 'centre' }));
+    expect([alone.plane, alone.areaMm2, alone.spanMm]).toEqual(['own', 80_000, 400]);
+    // Outer panels that turn back inwards end no farther out than where they turned.
+    const turned = surfaceOf([flatPanel({ spanMm: 400 }), flatPanel({ spanMm: 100, dihedralDeg: 80 })], {
+      cantDeg: 30,
+    });
+    expect(planform(turned).spanMm).toBeCloseTo(2 * 400 * Math.cos(Math.PI / 6), 9);
+  });
+
+  test('up to a cant of 75° it is seen from above, steeper in its own plane, down as up', () => {
+    const planeAt = (cantDeg: number) => planform(surfaceOf([flatPanel({})], { cantDeg })).plane;
+    expect([75, 75.1, -75, -75.1].map(planeAt)).toEqual(['xy', 'own', 'xy', 'own']);
+    expect(() => planform(surfaceOf([flatPanel({})], { cantDeg: 90 }), 'xy')).not.toThrow();
+  });
+
   test('impossible geometry is refused with the place named', () => {
-    expect(() => planform(surfaceOf([]))).toThrow(/at least one panel/);
-    expect(() => planform(surfaceOf([flatPanel({}), flatPanel({ spanMm: 0 })]))).toThrow(/panel 2.*above 0/);
-    expect(() => planform(surfaceOf([flatPanel({ tipChordMm: Number.NaN })]))).toThrow(/tipChordMm.*NaN/);
-    expect(() => planform(surfaceOf([flatPanel({ rootChordMm: 0, tipChordMm: 0 })]))).toThrow(/both 0/);
-    expect(() => planform(surfaceOf([flatPanel({ dihedralDeg: 90 })]))).toThrow(/dihedralDeg/);
+    const refused = (panel: Partial<WingPanel>, given: Partial<LiftingSurface> = {}) => {
+      try {
+        planform(surfaceOf([flatPanel({}), flatPanel(panel)], given));
+        return '';
+      } catch (error) {
+        return String(error);
+      }
+    };
+    expect(() => planform(surfaceOf([]))).toThrow(/"Wing": needs at least one panel, got none/);
+    expect(refused({})).toBe('');
+    expect(refused({ spanMm: 0 })).toMatch(/panel 2: spanMm must be above 0, got 0/);
+    for (const field of [
+      'spanMm',
+      'rootChordMm',
+      'tipChordMm',
+      'sweepMm',
+      'dihedralDeg',
+      'rootTwistDeg',
+      'tipTwistDeg',
+    ] as const) {
+      expect(refused({ [field]: Number.NaN })).toMatch(`panel 2: ${field} must be a number, got NaN`);
+    }
+    expect(refused({ rootChordMm: 0, tipChordMm: 0 })).toMatch(/nor both 0, got 0 and 0/);
+    expect(refused({ rootChordMm: -5 })).toMatch(/must not be negative/);
+    expect(refused({ tipChordMm: -5 })).toMatch(/must not be negative/);
+    expect(refused({ tipChordMm: 0 })).toBe('');
+    expect(refused({ rootChordMm: 0 })).toBe('');
+    expect(refused({ dihedralDeg: 90 })).toMatch(/dihedralDeg must lie between -90 and 90, got 90/);
+    expect(refused({ dihedralDeg: -90 })).toMatch(/got -90/);
+    expect(refused({ dihedralDeg: 89 })).toBe('');
+    expect(refused({}, { cantDeg: Number.NaN })).toMatch(/root, cant and incidence must be numbers/);
+    expect(refused({}, { incidenceDeg: Number.NaN })).toMatch(/must be numbers/);
+    expect(refused({}, { rootMm: [0, Number.POSITIVE_INFINITY, 0] })).toMatch(/must be numbers/);
+    expect(refused({}, { rootMm: [0, -1, 0] })).toMatch(/cannot lie left of the plane of symmetry, got -1/);
+    expect(refused({}, { rootMm: [0, -1, 0], sides: 'centre' })).toBe('');
   });
 });

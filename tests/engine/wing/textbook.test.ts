@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { planform } from '../../../src/engine/wing/planform';
-import { drelaNeutralPoint, textbookNeutralPoint } from '../../../src/engine/wing/textbook';
+import {
+  drelaNeutralPoint,
+  nelsonNeutralPoint,
+  textbookNeutralPoint,
+} from '../../../src/engine/wing/textbook';
 import { flatPanel, rectangular, surfaceOf } from './builders';
 
 const wing = rectangular(8, { rootMm: [300, 0, 0] });
@@ -31,12 +35,59 @@ describe('textbook neutral point', () => {
     expect(found?.drelaPctMac).toBeCloseTo(100 * drelaNeutralPoint(8, 4, volume), 9);
   });
 
-  test('a canard: between the two quarter chords, ahead of the wing', () => {
+  test('a canard by hand: both quarter chords weighted by slope × area, the wing’s inner part in the downwash', () => {
+    const slope = (ar: number) => (2 * Math.PI * ar) / (2 + Math.sqrt(ar * ar + 4));
     const found = textbookNeutralPoint([{ ...tail, rootMm: [-200, 0, 0] }, wing]);
     expect(found?.method).toBe('canard');
     expect(found?.drelaPctMac).toBeNull();
-    expect(found?.stationMm).toBeGreaterThan(-200 + 125 / 4);
-    expect(found?.stationMm).toBeLessThan(350);
+    // Spans 500 and 1600: that share of the wing meets 1 − 2CLα/(π·AR) of the flow.
+    const ofWing = slope(8) * 1600 * 200 * (1 - (500 / 1600) * ((2 * slope(4)) / (Math.PI * 4)));
+    const ofCanard = slope(4) * 500 * 125;
+    const stationMm = (ofWing * 350 + ofCanard * (-200 + 125 / 4)) / (ofWing + ofCanard);
+    expect(found?.stationMm).toBeCloseTo(stationMm, 9);
+    expect(found?.pctMac).toBeCloseTo((100 * (stationMm - 300)) / 200, 9);
+  });
+
+  test('a wing whose root is carried through a body is the wing through it', () => {
+    const stub = (id: string, y: number) =>
+      surfaceOf([flatPanel({ spanMm: 800 - y })], { id, rootMm: [300, y, 0] });
+    const through = textbookNeutralPoint([wing, tail]);
+    const carried = textbookNeutralPoint([stub('wing', 60), tail], { wing: 1 });
+    expect(carried?.stationMm).toBeCloseTo(through?.stationMm ?? 0, 9);
+    // And so is a tail: here one of 200 mm chord behind, its root at the boom's side.
+    const whole = surfaceOf([flatPanel({ spanMm: 250 })], { id: 'tail', rootMm: [900, 0, 0] });
+    const cut = surfaceOf([flatPanel({ spanMm: 220 })], { id: 'tail', rootMm: [900, 30, 0] });
+    const expected = textbookNeutralPoint([wing, whole])?.stationMm ?? 0;
+    expect(textbookNeutralPoint([wing, cut], { tail: 1 })?.stationMm).toBeCloseTo(expected, 9);
+  });
+
+  test('a tail counts from three hundredths of the wing on', () => {
+    const methodOf = (share: number) =>
+      textbookNeutralPoint([
+        wing,
+        surfaceOf([flatPanel({ spanMm: (share * 1600 * 200) / 200, rootChordMm: 100, tipChordMm: 100 })], {
+          id: 'tail',
+          rootMm: [900, 0, 0],
+        }),
+      ])?.method;
+    expect([methodOf(0.0299), methodOf(0.0301)]).toEqual(['quarter MAC', 'wing and tail']);
+  });
+
+  test('Nelson’s terms: a fuselage moves it by Cmα/CLα, a slower flow at the tail takes its share (equation 2.36, by hand)', () => {
+    const terms = {
+      aerodynamicCentre: 0.25,
+      fuselageCmAlpha: 0.3,
+      wingSlope: 5,
+      tailSlope: 4,
+      tailVolume: 0.6,
+      tailEfficiency: 0.9,
+      downwash: 0.4,
+    };
+    expect(nelsonNeutralPoint(terms)).toBeCloseTo(0.25 - 0.3 / 5 + 0.9 * 0.6 * (4 / 5) * 0.6, 12);
+  });
+
+  test('Drela’s rule by hand: AR 10 and 5, volume 0.5', () => {
+    expect(drelaNeutralPoint(10, 5, 0.5)).toBeCloseTo(0.25 + (1.2 / 1.4) * (1 - 4 / 12) * 0.5, 12);
   });
 
   test('a V-tail counts with the square of the cosine on its own area', () => {

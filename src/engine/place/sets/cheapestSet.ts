@@ -141,12 +141,12 @@ function tableOf(
   for (let i = entries.length - 1; i >= 0; i--) {
     const { steps, base, slope } = entries[i]!;
     const next = table[i + 1]!;
-    const own = Float64Array.from(next);
+    const costs = Float64Array.from(next);
     for (let used = 0; used + steps <= capacity; used++) {
       const cost = base + slope * used + next[used + steps]!;
-      if (cost < own[used]!) own[used] = cost;
+      if (cost < costs[used]!) costs[used] = cost;
     }
-    table[i] = own;
+    table[i] = costs;
   }
   return table;
 }
@@ -173,10 +173,10 @@ function walk(
   rear: readonly Entry[],
 ): number[] {
   const set: number[] = [];
-  const follow = (entries: readonly Entry[], own: readonly Float64Array[]) => {
+  const follow = (entries: readonly Entry[], costs: readonly Float64Array[]) => {
     let used = 0;
     entries.forEach(({ index, steps }, i) => {
-      if (own[i + 1]![used]! <= own[i]![used]!) return;
+      if (costs[i + 1]![used]! <= costs[i]![used]!) return;
       set.push(index);
       used += steps;
     });

@@ -59,9 +59,9 @@ export function exchange(
   const weigher = weigherOf(question, packer);
   const steps = stepsOf(ways);
   let best = weigher.assigned(
-    ways.map((own, part) => {
+    ways.map((open, part) => {
       const likely = from.find((choice) => choice.part === part);
-      return own.find(({ room, index }) => question.rooms[room]![index] === likely) ?? own[0]!;
+      return open.find(({ room, index }) => question.rooms[room]![index] === likely) ?? open[0]!;
     }),
   );
   // Whatever fits is there at once, and bettered then.
@@ -107,17 +107,17 @@ interface Change {
 function weigherOf(question: SetQuestion, packer: RoomPacker): Weigher {
   const { problem, rows, rooms } = question;
   const measures = rooms.map((room) => roomMeasure(problem, room));
-  const known = rooms.map(() => new Map<string, SetWorth>());
+  const weighedSets = rooms.map(() => new Map<string, SetWorth>());
   const packed = new Set<string>();
   const arms = rows.map(({ perSpot }) => Math.max(1, ...perSpot));
   const worthOf = (room: number, set: readonly number[]): SetWorth => {
     const key = set.join(' ');
-    const before = known[room]!.get(key);
+    const before = weighedSets[room]!.get(key);
     if (before) return before;
     const measure = measures[room]!;
     const most = rows.map((row) => mostLoosely(problem, rooms[room]!, measure, row, set));
     const worth = { most, excessMm: excessOf(measure, set) };
-    known[room]!.set(key, worth);
+    weighedSets[room]!.set(key, worth);
     return worth;
   };
   const weighed = (at: readonly Way[], sets: Assigned['sets'], worths: readonly SetWorth[]): Assigned => {
@@ -164,7 +164,7 @@ function weigherOf(question: SetQuestion, packer: RoomPacker): Weigher {
         packed.add(key);
         const choices = set.map((i) => rooms[room]![i]!);
         const most = mostOf(problem, packer, rows, choices);
-        known[room]!.set(set.join(' '), { most, excessMm: 0 });
+        weighedSets[room]!.set(set.join(' '), { most, excessMm: 0 });
         changed ||= most === null || most.some((give, r) => give < before.most![r]! - LESS_GMM);
       });
       return changed;
@@ -214,18 +214,18 @@ function bettered(
 
 /** Every way to put one part elsewhere or to let two change rooms. */
 function stepsOf(ways: readonly (readonly Way[])[]): ((assigned: Assigned) => readonly Change[] | null)[] {
-  const moves = ways.flatMap((own, part) =>
-    own.map(
+  const moves = ways.flatMap((open, part) =>
+    open.map(
       (to) =>
         ({ at }: Assigned) =>
           at[part] === to ? null : [{ part, to }],
     ),
   );
-  const swaps = ways.flatMap((own, part) =>
+  const swaps = ways.flatMap((open, part) =>
     ways.slice(0, part).map((others, other) => ({ at }: Assigned) => {
       const [a, b] = [at[part]!, at[other]!];
       if (a.room === b.room) return null;
-      const to = own.find(({ room }) => room === b.room);
+      const to = open.find(({ room }) => room === b.room);
       const back = others.find(({ room }) => room === a.room);
       return to && back
         ? [

@@ -68,9 +68,9 @@ export function standing(
   perMm: readonly number[],
 ): Standing[] {
   const ofEnd = (ahead: boolean): Standing[] => {
-    const own = set.filter((i) => perMm[i]! >= 0 === ahead);
+    const atEnd = set.filter((i) => perMm[i]! >= 0 === ahead);
     let used = 0;
-    return own
+    return atEnd
       .sort((i, j) => bySmith(taken, perMm, i, j))
       .map((index) => {
         const { lengthMm } = taken[index]!;

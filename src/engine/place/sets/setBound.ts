@@ -125,9 +125,9 @@ export function setsWithin(priced: readonly PricedRoom[], slack: number): number
   const sets: number[][][] = [];
   for (const { leastCost, ways } of priced) {
     const closest = ways.reduce((a, b) => (b.leastCost > a.leastCost ? b : a));
-    const own = closest.within(leastCost + slack, MOST_SETS);
-    if (!own) return null;
-    sets.push(own);
+    const near = closest.within(leastCost + slack, MOST_SETS);
+    if (!near) return null;
+    sets.push(near);
   }
   return sets;
 }

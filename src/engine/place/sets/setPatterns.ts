@@ -27,9 +27,9 @@ export function setPatterns(
     return sets[r]!.flatMap((set): Pattern[] => {
       const choices = set.map((i) => room[i]!);
       const pattern = { room: r, choices, most: [] };
-      const known = packed.get(keyOf(pattern));
-      if (known === null) return [];
-      const most = known ?? rows.map((row) => mostLoosely(problem, room, measure, row, set));
+      const packedMost = packed.get(keyOf(pattern));
+      if (packedMost === null) return [];
+      const most = packedMost ?? rows.map((row) => mostLoosely(problem, room, measure, row, set));
       return [{ ...pattern, most }];
     });
   });

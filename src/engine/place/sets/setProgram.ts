@@ -106,15 +106,15 @@ export function restAt({ program, common, firstRow }: PatternProgram, duals: rea
     const dual = isRoom(i) ? 0 : duals[i]!;
     return dual === 0 ? sum : sum + dual * (dual > 0 ? lower : upper);
   }, 0);
-  const own = [...common.steps, ...(common.margin === null ? [] : [common.margin])];
-  const reduced = new Map(own.map((column) => [column, program.cost[column]!]));
+  const chosen = [...common.steps, ...(common.margin === null ? [] : [common.margin])];
+  const reduced = new Map(chosen.map((column) => [column, program.cost[column]!]));
   program.rows.forEach(({ columns, values }, i) => {
     columns.forEach((column, k) => {
       const before = reduced.get(column);
       if (before !== undefined) reduced.set(column, before - duals[i]! * values[k]!);
     });
   });
-  return own.reduce((sum, column) => {
+  return chosen.reduce((sum, column) => {
     const each = reduced.get(column)!;
     return sum + Math.min(each * program.lower[column]!, each * program.upper[column]!);
   }, rest);

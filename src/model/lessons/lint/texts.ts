@@ -14,7 +14,7 @@ export function textsOf(lesson: Lesson): readonly LessonText[] {
   const named = (lesson.figures ?? []).map(({ name }) => name);
   const before = [...named, 'before'];
   const after = [...named, ...ANSWER_NAMES];
-  const told = [...after, ...PREDICTION_NAMES];
+  const afterGuess = [...after, ...PREDICTION_NAMES];
   const { question: checked } = lesson.check;
   const ofCheck = checked.by === 'marker' ? [...ANSWER_NAMES, ...PREDICTION_NAMES] : [...ANSWER_NAMES];
   const rows: readonly (readonly [Path, readonly string[]])[] = [
@@ -27,7 +27,7 @@ export function textsOf(lesson: Lesson): readonly LessonText[] {
       [['experiment', index, 'after'], after],
     ]),
     ...(['right', 'tooLittle', 'tooMuch', 'wrongWay'] as const).map(
-      (key) => [['outcome', key], told] as const,
+      (key) => [['outcome', key], afterGuess] as const,
     ),
     [['outcome', 'why'], after],
     [['sum', 'intro'], after],

@@ -14,13 +14,13 @@ import { ghostOf } from '../../revisions/ghostOf';
 /** A bench of its own with the aircraft as a slide has it: nothing that happens on it reaches the one that is worked on. */
 export function useShowBench(aircraft: Aircraft): Bench {
   const owner = useBench();
-  const own = use(OwnBenchContext);
+  const ownBench = use(OwnBenchContext);
   const first = useRef(aircraft);
   const bench = useMemo(() => {
     const { units, theme, tilts, measureFromId } = owner.view.getState();
     return createBench(first.current, { units, theme, tilts, measureFromId, learned: LESSONS });
   }, [owner]);
-  useEffect(() => own?.start(bench), [bench, own]);
+  useEffect(() => ownBench?.start(bench), [bench, ownBench]);
   return bench;
 }
 
