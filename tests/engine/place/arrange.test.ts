@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { arrange } from '../../../src/engine/place/arrange';
 import { checkPlaced } from '../../../src/engine/place/check';
 import { arrangeOneOf } from '../../../src/engine/place/oneOfSeveral';
 import { searchOf } from '../../../src/engine/place/search';
@@ -165,5 +166,33 @@ describe('parts that are never aboard together', () => {
     const search = searchOf(problem, { solve, now, timeMs: 5000 });
     bySets(search);
     expect(search.state.answer().boundG).toBeLessThanOrEqual(40);
+  });
+});
+
+describe('a first answer', () => {
+  test.each([
+    { parts: 12, bays: 2 },
+    { parts: 12, bays: 4 },
+    { parts: 12, bays: 8 },
+  ])('of $parts parts in $bays bays is there before the solver has been asked anything', (size) => {
+    let found = 0;
+    for (let seed = 1; seed <= 5; seed++) {
+      const problem = lineCase(seed, { ...size, hard: 6 });
+      let asked = 0;
+      const { best } = arrange(problem, {
+        solve: () => {
+          asked += 1;
+          return { status: 'stopped', values: null, bound: Number.NEGATIVE_INFINITY };
+        },
+        now,
+        timeMs: 1000,
+        cancelled: () => asked > 0,
+      });
+      if (!best) continue;
+      found += 1;
+      expect(checkPlaced(problem, best.placed, best.ballast).faults, `seed ${seed}`).toEqual([]);
+    }
+    // A seed may ask for more than all the ballast that there is.
+    expect(found).toBeGreaterThanOrEqual(4);
   });
 });
