@@ -2,6 +2,7 @@ import { fewestMoves } from './fewestMoves';
 import { asItStands, askedAgain, raced, withoutOverlap } from './leastBallast';
 import { type ArrangeOrder, type Search, searchOf } from './search';
 import type { ArrangeAnswer } from './searchState';
+import { atOnce } from './sets/atOnce';
 import { bySets, hasManyWays } from './sets/bySets';
 import { shrunkBand } from './shrunkBand';
 import type { PlaceProblem } from './types';
@@ -16,6 +17,7 @@ function bySetsWhereMany(search: Search): void {
 /** The stages of a search for the least ballast; each may prove it, or that there is no arrangement. */
 const BALLAST: readonly ((search: Search) => void)[] = [
   asItStands,
+  atOnce,
   bySetsWhereMany,
   withoutOverlap,
   raced,

@@ -8,12 +8,10 @@ import { SAME_G } from './tolerances';
 
 /** What looking bay by bay came to. */
 export interface ByBays {
-  /** Nothing is less than this, in what the goal counts. */
+  /** Nothing is less than this, in what the goal counts; infinite when every choice of bays was ruled out. */
   readonly bound: number;
   /** The last program, to ask again for a second opinion. */
   readonly program: Milp | null;
-  /** Every choice of bays was ruled out or settled. */
-  readonly exhausted: boolean;
 }
 
 interface Budget {
@@ -55,7 +53,7 @@ export function byBays(search: Search, goal: Goal, budget: Budget): ByBays {
     });
     if (found.status === 'infeasible') {
       raise(Number.POSITIVE_INFINITY);
-      return { bound, program, exhausted: true };
+      return { bound, program };
     }
     raise(found.bound);
     if (!found.values) break;
@@ -67,5 +65,5 @@ export function byBays(search: Search, goal: Goal, budget: Budget): ByBays {
     settledBound = Math.min(settledBound, settled.answer.bound);
     forbidden.push(choices);
   }
-  return { bound, program, exhausted: false };
+  return { bound, program };
 }

@@ -26,7 +26,7 @@ export function asItStands({ problem, state }: Search): void {
 /** A bound and a first arrangement from a program that forgets what overlaps; sets that do not fit are told to it. */
 export function withoutOverlap(search: Search): void {
   const { problem, rows, rooms, packer, solve, state, stepG, mostMoves, leftMs, shouldStop } = search;
-  if (state.best) return;
+  if (state.isProved() || (state.best && hasManyWays(problem))) return;
   const singles = singlePatterns(problem, rooms, rows);
   const misfits: Choice[][] = [];
   while (misfits.length < MOST_MISFITS && !shouldStop()) {

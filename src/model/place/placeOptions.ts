@@ -62,13 +62,20 @@ export const placeOptions = (aircraft: Aircraft, item: Item, rule: PlaceRule): P
     }),
   );
 
-/** The regions of a part that is turned: standing as high as it stood, or where there is no room so, about its origin. */
+/**
+ * The regions of a part that is turned: standing as high as it stood, or where there is no room so, about its origin. Along
+ * the inside of a wing only where no bay and no hull has room at either height.
+ */
 function regionsTurned(aircraft: Aircraft, item: Item, there: Item, rule: PlaceRule): NamedRegion[] {
   const [x, y, z] = there.positionMm;
   const byMm = itemExtent(item).minMm[2] - itemExtent(there).minMm[2];
-  const raised = byMm === 0 ? there : { ...there, positionMm: [x, y, z + byMm] as const };
-  const regions = regionsOf(aircraft, raised, rule, partBox(raised));
-  return regions.length > 0 || raised === there ? regions : regionsOf(aircraft, there, rule, partBox(there));
+  const raised = byMm === 0 ? [] : [{ ...there, positionMm: [x, y, z + byMm] as const }];
+  const heights: readonly Item[] = [...raised, there];
+  const first = (regionsAt: (at: Item) => NamedRegion[]) =>
+    heights.reduce<NamedRegion[]>((found, at) => (found.length > 0 ? found : regionsAt(at)), []);
+  const regions = first((at) => regionsOf(aircraft, at, rule, partBox(at)));
+  if (regions.length > 0 || rule.by !== 'rail' || rule.stations !== 'hull') return regions;
+  return first((at) => railInWing(aircraft, at, partBox(at)));
 }
 
 /** Where it stands, as the one place it has. */
@@ -127,8 +134,7 @@ function regionsOf(aircraft: Aircraft, item: Item, rule: PlaceRule, box: PartBox
       .flatMap((bay) => regionsInBay(aircraft, bay, box));
   }
   if (rule.stations !== 'hull') return [railBetween(item, rule.stations, box)];
-  const inHull = regionsInHull(aircraft, item, box);
-  return inHull.length > 0 ? inHull : railInWing(aircraft, item, box);
+  return regionsInHull(aircraft, item, box);
 }
 
 /** What of a bay lies in the hull, standing on its floor. A bay in no hull is taken as it is. */

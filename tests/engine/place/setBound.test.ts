@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { balanceRows } from '../../../src/engine/place/balanceRows';
+import type { SolveMilp } from '../../../src/engine/place/milp';
 import type { Room } from '../../../src/engine/place/rooms';
 import { searchOf } from '../../../src/engine/place/search';
 import type { ArrangeAnswer } from '../../../src/engine/place/searchState';
@@ -58,6 +59,30 @@ describe('what sets of parts prove and find is never better than what trying eve
     expect(above).toBeGreaterThanOrEqual(least);
     if (kind === 'parts in line') expect(near / needed).toBeGreaterThan(0.9);
   });
+});
+
+describe('a choice of bays whose places were not found in time', () => {
+  /** As slow as can be wherever places are asked for: those programs alone have both whole and other columns. */
+  const withoutPlaces: SolveMilp = (program, order) =>
+    program.integer.some(Boolean) && !program.integer.every(Boolean)
+      ? { status: 'stopped', values: null, bound: Number.NEGATIVE_INFINITY }
+      : solve(program, order);
+
+  test.each([2, 3, 4, 7, 8, 9])(
+    'is not taken for impossible, however much ballast there is: case %i',
+    (seed) => {
+      const drawn = smallLines(seed);
+      const wide = { ...drawn, lateralMm: null, spots: [drawn.spots[0]!] };
+      const leastG = bruteOfLines(wide)!.ballastG;
+      // No more than what it takes, so that all is gone through.
+      const problem = { ...wide, spots: [{ ...wide.spots[0]!, mostG: leastG }] };
+      const search = searchOf(problem, { solve: withoutPlaces, now, timeMs: 5000 });
+      bySets(search);
+      const { boundG, proved } = search.state.answer();
+      expect(boundG).toBeLessThanOrEqual(leastG + 1e-6);
+      expect(proved).toBe(false);
+    },
+  );
 });
 
 /** All subsets of 0…n−1. */

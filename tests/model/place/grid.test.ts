@@ -14,13 +14,16 @@ const SAME_MM = 0.02;
 /** More by hand: GRID_FROM=1 GRID_COUNT=400. */
 const from = Number(process.env.GRID_FROM ?? 4);
 const count = Number(process.env.GRID_COUNT ?? 6);
+const all = Array.from({ length: count }, (_, i) => from + i);
+/** Found red: a part on end that touched the ceiling was kept to a narrow rail (314). */
+const foundRed = process.env.GRID_COUNT === undefined ? [314] : [];
 
 describe('parts in a tube with a lead, turned, one of two, and a stack of ballast', () => {
   test(`no grid of places beats what is offered, and the fit refuses none of it: ${count} cases`, () => {
     const beaten: string[] = [];
     let offered = 0;
     let withBallast = 0;
-    for (let seed = from; seed < from + count; seed++) {
+    for (const seed of [...foundRed, ...all]) {
       const one = gridCase(seed);
       const cases = seed % 4 === 0 ? [one, withOther(one, one.parts[0]!.massG + 60, 44)] : [one];
       const grids = cases.flatMap((each) => bestOnGrid(each, WANTED_MM) ?? []);

@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { anglesOf, poseRotation, rotationProduct } from '../../../src/engine/geometry/rotation';
 import type { Mat3 } from '../../../src/engine/geometry/types';
+import { placeOptions } from '../../../src/model/place/placeOptions';
 import { turned, turnsOf } from '../../../src/model/place/turns';
 import { randomFrom } from '../../randomFrom';
 import { seed } from '../../seed';
 import { boxPart } from '../aircraft';
+import { gridCase } from './gridCases';
 
 const transposed = (m: Mat3): Mat3 => [m[0], m[3], m[6], m[1], m[4], m[7], m[2], m[5], m[8]];
 const whole = (m: Mat3) => m.map((value) => Math.round(value) + 0).join(' ');
@@ -73,6 +75,30 @@ describe('how a part may be turned', () => {
       again.forEach((value, i) => {
         expect(value).toBeCloseTo(r[i]!, 6);
       });
+    }
+  });
+});
+
+describe('a part stood on end in a tube', () => {
+  test('whose top would touch the ceiling goes all along the tube about its middle', () => {
+    // From low it stands at −15 mm and is 47 mm high: 32 mm, where the inner face is and 0.3 mm of air should be.
+    const { aircraft } = gridCase(314);
+    const [part] = aircraft.parts;
+    const onEnd = placeOptions(aircraft, part!, { by: 'rail', stations: 'hull' }).filter(
+      ({ sizeMm }) => sizeMm[2] > 46,
+    );
+    expect(onEnd.length).toBeGreaterThan(0);
+    for (const { region } of onEnd) {
+      expect(region.minMm).toEqual([
+        expect.closeTo(0.3, 6),
+        expect.closeTo(-31.7, 6),
+        expect.closeTo(-23.5, 6),
+      ]);
+      expect(region.maxMm).toEqual([
+        expect.closeTo(399.7, 6),
+        expect.closeTo(31.7, 6),
+        expect.closeTo(23.5, 6),
+      ]);
     }
   });
 });

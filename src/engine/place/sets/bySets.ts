@@ -82,7 +82,7 @@ function deepen(
     const sets = setsWithin(priced, targetG - bound + SAME_G);
     if (!sets) return;
     const beyondG = targetG + stepG;
-    const { exhausted } = byBays(
+    const { bound: reached } = byBays(
       search,
       { seek: 'least ballast', atMostG: targetG },
       {
@@ -93,7 +93,7 @@ function deepen(
         onBound: (grams) => state.raise(Math.min(grams, beyondG, state.best?.ballastG ?? beyondG)),
       },
     );
-    if (exhausted && beyondG > mostG) state.none();
+    if (reached === Number.POSITIVE_INFINITY && beyondG > mostG + SAME_G) state.none();
     if (state.boundG < beyondG - SAME_G && !state.isProved()) return;
   }
 }

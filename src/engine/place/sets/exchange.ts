@@ -48,7 +48,8 @@ const MOST_KICKS = 60;
 /**
  * Looks for choices that need little ballast: one part goes to another choice, or two change rooms, as long as that betters
  * them; then some go elsewhere by chance (iterated local search: H. R. Lourenço, O. C. Martin, T. Stützle, Handbook of
- * Metaheuristics, 2003). Ballast is estimated from what rows are short of and the longest arm of any spot.
+ * Metaheuristics, 2003). Ballast is estimated from what rows are short of and the longest arm of any spot. Nothing comes of it
+ * where a part fits nowhere.
  */
 export function exchange(
   question: SetQuestion,
@@ -56,6 +57,7 @@ export function exchange(
   { packer, over, random, take }: Exchange,
 ): void {
   const ways = waysOf(question);
+  if (ways.some(({ length }) => length === 0)) return;
   const weigher = weigherOf(question, packer);
   const steps = stepsOf(ways);
   let best = weigher.assigned(

@@ -27,8 +27,8 @@ export interface RoomMeasure {
 }
 
 const ACROSS: readonly Axis[] = [1, 2];
-/** What is left of a length that a negative gap would eat up, mm. */
-const LEAST_MM = 1e-3;
+/** Stands for the length of what takes none, mm. */
+const LEAST_MM = 1e-9;
 
 export function roomMeasure(problem: PlaceProblem, room: Room): RoomMeasure {
   const options = room.map((choice) => optionOf(problem, choice));
