@@ -8,13 +8,15 @@ export function SpanNote() {
   const stretch = useAxis(({ wholeSpanStretch }) => wholeSpanStretch);
   if (!top || stretch <= 1.005) return null;
   return (
-    <p className="stage-note">
-      {wholeSpan
-        ? `Span drawn at ${Math.round(100 / stretch)} % of the length’s scale`
-        : 'True to scale, the wing goes on'}
-      <button type="button" onClick={() => bench.view.setState({ wholeSpan: !wholeSpan })}>
+    <div className="stage-note">
+      {wholeSpan && <p>Span drawn at {Math.round(100 / stretch)} % of the length’s scale</p>}
+      <button
+        type="button"
+        title={wholeSpan ? 'The tips then lie beyond the picture' : 'In a scale of its own'}
+        onClick={() => bench.view.setState({ wholeSpan: !wholeSpan })}
+      >
         {wholeSpan ? 'True to scale' : 'Whole span'}
       </button>
-    </p>
+    </div>
   );
 }
