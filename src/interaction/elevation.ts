@@ -18,7 +18,8 @@ export const uprightAxis = (view: Elevation): 1 | 2 => (view === 'top' ? 1 : 2);
 
 /** Room above and below the aircraft, px: for the view's buttons, and for the rule's figures over the stage's bar. */
 const abovePx = (heightPx: number) => Math.min(72, heightPx * 0.28);
-const belowPx = (heightPx: number) => Math.min(104, heightPx * 0.24);
+// On a low stage the rule lies beside the bar rather than over it.
+const belowPx = (heightPx: number) => Math.min(104, heightPx * 0.24 + Math.max(0, heightPx - 250) * 0.14);
 
 const spanOf = (extent: Extent, view: Elevation): Span => ({
   across: [extent.minMm[acrossAxis(view)], extent.maxMm[acrossAxis(view)]],
