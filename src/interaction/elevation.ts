@@ -17,8 +17,9 @@ export const acrossAxis = (view: Elevation): 0 | 1 => (view === 'front' ? 1 : 0)
 export const uprightAxis = (view: Elevation): 1 | 2 => (view === 'top' ? 1 : 2);
 
 /** Room above and below the aircraft, px: for the view's buttons, and for the rule's figures over the stage's bar. */
-const abovePx = (heightPx: number) => Math.min(64, heightPx * 0.16);
-const belowPx = (heightPx: number) => Math.min(104, heightPx * 0.34);
+const abovePx = (heightPx: number) => Math.min(72, heightPx * 0.28);
+// On a low stage the rule lies beside the bar rather than over it.
+const belowPx = (heightPx: number) => Math.min(104, heightPx * 0.24 + Math.max(0, heightPx - 250) * 0.14);
 
 const spanOf = (extent: Extent, view: Elevation): Span => ({
   across: [extent.minMm[acrossAxis(view)], extent.maxMm[acrossAxis(view)]],
@@ -38,16 +39,25 @@ const LEAST_BAND_PX = 6;
 export const uprightMmPerPx = (axes: AxisState, view: Elevation): number =>
   Math.abs(axisOf(axes, view).mmPerPx) * (view === 'top' ? axes.spanStretch : 1);
 
+/** What a fit goes by besides the aircraft's box and the picture's. */
+interface FitWish {
+  /** The target band's length, if there is one, mm. */
+  readonly bandMm?: number | null;
+  /** All of a wide wing is to be seen from above, in a scale of its own. */
+  readonly wholeSpan?: boolean;
+}
+
 /**
  * The axes that show all of an aircraft in a view, the same scale across as up. The free view has the
- * beam's axis only: stations fitted to the width. A wing so wide that the band would shrink to a hairline in top
- * elevation gets a scale of its own, no other than it takes.
+ * beam's axis only: stations fitted to the width. From above a wing may be so wide that the band would shrink to a
+ * hairline: then the length is fitted and the tips lie beyond the picture, or, if the whole span is asked for, it gets a
+ * scale of its own, no other than it takes.
  */
 export function fitElevation(
   extent: Extent,
   view: View,
   { widthPx, heightPx }: Pick<AxisState, 'widthPx' | 'heightPx'>,
-  bandMm: number | null = null,
+  { bandMm = null, wholeSpan = false }: FitWish = {},
 ): Omit<AxisState, 'widthPx' | 'heightPx'> {
   const marginPx = Math.min(56, Math.max(20, widthPx * 0.05));
   const [above, below] = [abovePx(heightPx), belowPx(heightPx)];
@@ -62,7 +72,8 @@ export function fitElevation(
   const closest = fit('top', false);
   const wanted = bandMm === null ? plain.mmPerPx : Math.max(closest.mmPerPx, bandMm / LEAST_BAND_PX);
   const station = view === 'top' && wanted < plain.mmPerPx ? noFiner(closest, widthPx, wanted) : plain;
-  const spanStretch = plain.mmPerPx / station.mmPerPx;
+  const wholeSpanStretch = plain.mmPerPx / station.mmPerPx;
+  const spanStretch = wholeSpan ? wholeSpanStretch : 1;
   const lateral = fit('front', view === 'front');
   const middle = (elevation: Elevation, axis: Axis) => {
     const [low, high] = spanOf(extent, elevation).upright;
@@ -74,6 +85,7 @@ export function fitElevation(
     lateral,
     middleMm: { side: middle('side', station), top: middle('top', station), front: middle('front', lateral) },
     spanStretch,
+    wholeSpanStretch,
   };
 }
 

@@ -2,6 +2,7 @@ import type { RefObject } from 'react';
 import { Handles } from './gestures/Handles';
 import type { HandlePlace } from './gestures/handlePlace';
 import { TraceHand } from './gestures/TraceHand';
+import { SpanNote } from './SpanNote';
 import { StageBar } from './StageBar';
 import { StageLessons } from './StageLessons';
 import { StageVoice } from './StageVoice';
@@ -17,6 +18,7 @@ export default function OverStage({ picture, handles }: OverStageProps) {
     <>
       <Handles place={handles} />
       <StageBar />
+      <SpanNote />
       <StageVoice picture={picture} />
       <StageLessons picture={picture} />
       <TraceHand />

@@ -1,6 +1,5 @@
 import { useCallback, useRef, useState } from 'react';
 import { createPiece } from '../store/piece';
-import { useAxis, useView } from '../store/react';
 import { useScenePiece } from './frame/useScenePiece';
 import { useStageBox } from './frame/useStageBox';
 import { type HandlePlace, noHandles } from './gestures/handlePlace';
@@ -35,9 +34,6 @@ export function Stage({ trouble: Trouble }: { readonly trouble: StageTroubleView
     setFailure(null);
     setCanvasNumber(canvasNumber + 1);
   };
-  const top = useView(({ view }) => view === 'top');
-  const stretch = useAxis(({ spanStretch }) => spanStretch);
-
   return (
     <div ref={box} className="stage-box">
       <div ref={picture} className="stage-canvas" role="img" aria-label="The aircraft on its mat">
@@ -46,9 +42,6 @@ export function Stage({ trouble: Trouble }: { readonly trouble: StageTroubleView
         </StageCanvas>
       </div>
       <Labels place={labels} />
-      {top && stretch > 1.005 && (
-        <p className="stage-note">Span drawn at {Math.round(100 / stretch)} % of the length’s scale</p>
-      )}
       <div ref={readout} className="stage-readout" aria-hidden="true" />
       {OverStage && <OverStage picture={picture} handles={handles} />}
       {failure && (

@@ -51,6 +51,8 @@ export interface AxisState {
   readonly middleMm: { readonly side: number; readonly top: number; readonly front: number };
   /** In top elevation a pixel up is so many times as long as one across: the span of a wide wing has its own scale. */
   readonly spanStretch: number;
+  /** So much it would take for all of the span to be in the picture; 1 where it is. */
+  readonly wholeSpanStretch: number;
 }
 
 export type AxisStore = StoreApi<AxisState>;
@@ -63,5 +65,6 @@ export function createAxisStore(): AxisStore {
     lateral: { atLeftMm: 0, mmPerPx: -1 },
     middleMm: { side: 0, top: 0, front: 0 },
     spanStretch: 1,
+    wholeSpanStretch: 1,
   }));
 }

@@ -81,6 +81,8 @@ export interface ViewState {
   readonly looking: Looking;
   /** What is seen to tilt in a climb: the aircraft over its mat, or the world under the aircraft. */
   readonly tilts: 'aircraft' | 'world';
+  /** From above, all of a wide wing in a scale of its own, rather than the body true to scale. */
+  readonly wholeSpan: boolean;
   readonly units: UnitSystem;
   /** The reference point that readings are shown from; null is the datum. */
   readonly measureFromId: string | null;
@@ -125,6 +127,7 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     layers: FIRST_LAYERS,
     looking: FIRST_LOOKING,
     tilts: 'aircraft',
+    wholeSpan: false,
     units: 'metric',
     theme: 'system',
     face: 'middle',

@@ -68,43 +68,77 @@ describe.each(SIZES)('at %i × %i', (width, height) => {
   });
 });
 
-test('two fingers on a part zoom, and the part stays where it is', async () => {
-  const fingers = await openBench({
-    touch: true,
-    reducedMotion: true,
-    width: 820,
-    height: 1180,
-    graphics: 'unpainted',
-  });
-  const { page } = fingers;
-  await page.waitForSelector('.stage-bar');
-  await showView(page, 'Side');
-  const start = await placeOf(page, PACK);
-  const scale = () => page.evaluate(() => window.counterpoise.axis.getState().station.mmPerPx);
-  const before = await scale();
-  const at = await onPage(page, start);
-  const protocol = await page.context().newCDPSession(page);
-  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', apartPx: number) =>
-    protocol.send('Input.dispatchTouchEvent', {
-      type,
-      touchPoints:
-        type === 'touchEnd'
-          ? []
-          : [
-              { x: at.x, y: at.y, id: 0 },
-              { x: at.x + apartPx, y: at.y, id: 1 },
-            ],
+describe('with fingers', () => {
+  let fingers: Bench;
+  beforeAll(async () => {
+    fingers = await openBench({
+      touch: true,
+      reducedMotion: true,
+      width: 820,
+      height: 1180,
+      graphics: 'unpainted',
     });
-  await protocol.send('Input.dispatchTouchEvent', {
-    type: 'touchStart',
-    touchPoints: [{ x: at.x, y: at.y, id: 0 }],
+    await fingers.page.waitForSelector('.stage-bar');
+    await showView(fingers.page, 'Side');
+    await settled(fingers.page);
   });
-  await touch('touchStart', 80);
-  for (let apart = 90; apart <= 160; apart += 10) await touch('touchMove', apart);
-  await touch('touchEnd', 0);
-  // Twice as far apart shows half as much.
-  expect((await scale()) / before).toBeCloseTo(0.5, 1);
-  expect(await placeOf(page, PACK)).toEqual(start);
-  expectClean(fingers);
-  await fingers.close();
+  afterAll(async () => {
+    expectClean(fingers);
+    await fingers.close();
+  });
+
+  /** Puts fingers on the page, moves them or takes them off, from then on. */
+  const touching = async () => {
+    const protocol = await fingers.page.context().newCDPSession(fingers.page);
+    return (type: 'touchStart' | 'touchMove' | 'touchEnd', ...points: { x: number; y: number }[]) =>
+      protocol.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: points.map((point, id) => ({ ...point, id })),
+      });
+  };
+
+  test('one that rests on a part chooses it too; one that rests and then drags moves it alone', async () => {
+    const { page } = fingers;
+    await page.evaluate(() => window.counterpoise.view.setState({ selectedId: 'camera', groupIds: [] }));
+    const [start, camera] = [await placeOf(page, PACK), await placeOf(page, 'camera')];
+    const mmPerPx = await page.evaluate(() => window.counterpoise.axis.getState().station.mmPerPx);
+    const at = await onPage(page, start);
+    const touch = await touching();
+    const chosen = () => page.evaluate(() => window.counterpoise.view.getState().groupIds);
+    await touch('touchStart', at);
+    await expect.poll(chosen).toEqual(['camera', PACK]);
+    for (const dx of [4, 30, 60]) await touch('touchMove', { x: at.x + dx, y: at.y });
+    await touch('touchEnd');
+    expect(await chosen()).toEqual([]);
+    const end = await placeOf(page, PACK);
+    // It may have caught on the grid or a neighbour, within a few pixels.
+    expect(Math.abs(end[0] - start[0] - 60 * mmPerPx)).toBeLessThanOrEqual(6 * mmPerPx);
+    expect(await placeOf(page, 'camera')).toEqual(camera);
+    await page.evaluate(() => window.counterpoise.document.undo());
+    // A finger that only rests leaves both chosen.
+    await page.evaluate(() => window.counterpoise.view.setState({ selectedId: 'camera', groupIds: [] }));
+    await touch('touchStart', at);
+    await expect.poll(chosen).toEqual(['camera', PACK]);
+    await touch('touchMove', { x: at.x + 4, y: at.y });
+    await touch('touchEnd');
+    expect(await chosen()).toEqual(['camera', PACK]);
+    expect(await placeOf(page, PACK)).toEqual(start);
+  });
+
+  test('two on a part zoom, and the part stays where it is', async () => {
+    const { page } = fingers;
+    const start = await placeOf(page, PACK);
+    const scale = () => page.evaluate(() => window.counterpoise.axis.getState().station.mmPerPx);
+    const before = await scale();
+    const at = await onPage(page, start);
+    const touch = await touching();
+    const apartBy = (px: number) => [at, { x: at.x + px, y: at.y }];
+    await touch('touchStart', at);
+    await touch('touchStart', ...apartBy(80));
+    for (let apart = 90; apart <= 160; apart += 10) await touch('touchMove', ...apartBy(apart));
+    await touch('touchEnd');
+    // Twice as far apart shows half as much.
+    expect((await scale()) / before).toBeCloseTo(0.5, 1);
+    expect(await placeOf(page, PACK)).toEqual(start);
+  });
 });

@@ -75,34 +75,74 @@ describe.each(views)('the %s elevation', (view) => {
 describe('a wing that is wide for the window, from above', () => {
   // 4 m of span on 1.5 m of length, with a band of 20 mm.
   const glider: Extent = { minMm: [0, -2000, -50], maxMm: [1500, 2000, 200] };
-  const fitted = (bandMm: number | null): AxisState => ({
+  const fitted = (bandMm: number | null, wholeSpan: boolean): AxisState => ({
     ...size,
-    ...fitElevation(glider, 'top', size, bandMm),
+    ...fitElevation(glider, 'top', size, { bandMm, wholeSpan }),
+  });
+  const pxUp = (axes: AxisState, y: number) =>
+    size.heightPx / 2 - (y - axes.middleMm.top) / uprightMmPerPx(axes, 'top');
+
+  test.each([true, false])(
+    'keeps the band at least 6 px wide and the length in the picture, whole span: %s',
+    (whole) => {
+      const axes = fitted(20, whole);
+      expect(20 / axes.station.mmPerPx).toBeGreaterThanOrEqual(6 - 1e-9);
+      for (const x of [0, 1500]) {
+        expect(axisToPx(axes.station, x)).toBeGreaterThan(0);
+        expect(axisToPx(axes.station, x)).toBeLessThan(size.widthPx);
+      }
+    },
+  );
+
+  test('is drawn true to scale, the body in the picture and the tips beyond it', () => {
+    const axes = fitted(20, false);
+    expect(axes.spanStretch).toBe(1);
+    expect(axes.wholeSpanStretch).toBeGreaterThan(1);
+    expect(pxUp(axes, 0)).toBeGreaterThan(0.25 * size.heightPx);
+    expect(pxUp(axes, 0)).toBeLessThan(0.75 * size.heightPx);
+    expect(pxUp(axes, 2000)).toBeLessThan(0);
+    expect(pxUp(axes, -2000)).toBeGreaterThan(size.heightPx);
   });
 
-  test('keeps the band at least 6 px wide, and all of the span in the picture', () => {
-    const axes = fitted(20);
-    expect(20 / axes.station.mmPerPx).toBeGreaterThanOrEqual(6 - 1e-9);
-    const mmUp = uprightMmPerPx(axes, 'top');
-    expect(axes.spanStretch).toBeCloseTo(mmUp / axes.station.mmPerPx, 12);
+  test('is in the picture with both tips where the whole span is asked for, in a scale of its own', () => {
+    const axes = fitted(20, true);
+    expect(axes.spanStretch).toBe(axes.wholeSpanStretch);
+    expect(axes.spanStretch).toBeCloseTo(uprightMmPerPx(axes, 'top') / axes.station.mmPerPx, 12);
     for (const y of [-2000, 2000]) {
-      const px = size.heightPx / 2 - (y - axes.middleMm.top) / mmUp;
-      expect(px).toBeGreaterThan(0);
-      expect(px).toBeLessThan(size.heightPx);
-    }
-    for (const x of [0, 1500]) {
-      expect(axisToPx(axes.station, x)).toBeGreaterThan(0);
-      expect(axisToPx(axes.station, x)).toBeLessThan(size.widthPx);
+      expect(pxUp(axes, y)).toBeGreaterThan(0);
+      expect(pxUp(axes, y)).toBeLessThan(size.heightPx);
     }
   });
 
-  test('is drawn true where there is no band, or the band is wide enough', () => {
-    expect(fitted(null).spanStretch).toBe(1);
-    expect(fitted(200).spanStretch).toBe(1);
-  });
+  test.each([true, false])(
+    'is whole and true where there is no band, or it is wide enough, whole span: %s',
+    (whole) => {
+      for (const bandMm of [null, 200]) {
+        const axes = fitted(bandMm, whole);
+        expect([axes.spanStretch, axes.wholeSpanStretch]).toEqual([1, 1]);
+        for (const y of [-2000, 2000]) expect(Math.abs(pxUp(axes, y) - 300)).toBeLessThan(300);
+      }
+    },
+  );
 
   test('is never drawn closer than its length allows', () => {
-    const axes = fitted(0.1);
+    const axes = fitted(0.1, true);
     expect(axisToPx(axes.station, 1500) - axisToPx(axes.station, 0)).toBeLessThan(size.widthPx);
   });
 });
+
+test.each([232, 250, 414])(
+  'a stage %i px high leaves its upper edge to the switches, and shows most of a model',
+  (heightPx) => {
+    // The switches of a touch screen end 64 px under the edge.
+    const low = { widthPx: 660, heightPx };
+    const box: Extent = { minMm: [0, -800, -180], maxMm: [2000, 800, 330] };
+    for (const view of views) {
+      const axes: AxisState = { ...low, ...fitElevation(box, view, low) };
+      const top =
+        heightPx / 2 - (box.maxMm[uprightAxis(view)] - axes.middleMm[view]) / uprightMmPerPx(axes, view);
+      expect(top, view).toBeGreaterThanOrEqual(64);
+      expect(top, view).toBeLessThan(heightPx * 0.45);
+    }
+  },
+);

@@ -14,6 +14,7 @@ const axes = (widthPx: number, heightPx: number): AxisState => ({
   lateral: { atLeftMm: 700, mmPerPx: -1.25 },
   middleMm: { side: 20, top: -5, front: 30 },
   spanStretch: 1,
+  wholeSpanStretch: 1,
 });
 
 test.each(['side', 'top', 'front'] as const)('%s is looked at again as it was', (view) => {

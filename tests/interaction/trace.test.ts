@@ -170,6 +170,7 @@ test('a pixel of the stage is a place of the elevation, the span with a scale of
     lateral: { atLeftMm: 500, mmPerPx: -2.5 },
     middleMm: { side: 50, top: 0, front: 10 },
     spanStretch: 3,
+    wholeSpanStretch: 3,
   };
   expect(placeAtPx(axes, 'side', [30, 100])).toEqual([-40, 250]);
   expect(placeAtPx(axes, 'top', [30, 100])).toEqual([-40, 600]);

@@ -32,8 +32,8 @@ const roomy: Rows = {
 
 /** For windows that are not high, or hold all in one column: the stage keeps its share of them. */
 const low: Rows = {
-  labels: 13,
-  tag: 25,
+  labels: 12,
+  tag: 26,
   weightsTop: 28,
   beam: 71,
   ruler: 95,

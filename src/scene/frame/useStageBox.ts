@@ -9,7 +9,8 @@ export function fitToView({ document, axis, view, balance }: Bench): void {
   const { band } = balance.get();
   const bandMm = band && band.aftMm - band.forwardMm;
   const extent = extentOnce(document.api.getState().committed);
-  axis.setState((axes) => fitElevation(extent, view.getState().view, axes, bandMm));
+  const { view: shown, wholeSpan } = view.getState();
+  axis.setState((axes) => fitElevation(extent, shown, axes, { bandMm, wholeSpan }));
 }
 
 const inHand = ({ drag, reshape }: Bench): boolean =>
@@ -69,7 +70,7 @@ export function useStageBox(box: RefObject<HTMLElement | null>): () => void {
     });
     observer.observe(element);
     const offView = bench.view.subscribe((now, before) => {
-      if (now.view !== before.view) fitToView(bench);
+      if (now.view !== before.view || now.wholeSpan !== before.wholeSpan) fitToView(bench);
     });
     const sizeOf = () => {
       const { minMm, maxMm } = extentOnce(bench.document.api.getState().committed);

@@ -71,14 +71,17 @@ export function createStageHand(setting: HandSetting): StageHand {
     press: () => press,
     goDown(reached, start, event) {
       forget();
-      press = { ...reached, pointerId: event.pointerId, start, drag: null, spent: false, rested: false };
+      press = { ...reached, pointerId: event.pointerId, start, drag: null, spent: false, rested: null };
       stopWaiting = selectPressed(bench, press, event);
     },
     move(at, before, event) {
       const now = press;
-      if (!now || now.rested || (!now.spent && !hasMoved(now, at))) return;
-      const begins = !now.spent;
+      const begins = now !== null && (!now.spent || now.rested !== null);
+      if (!now || (begins && !hasMoved(now, at))) return;
       now.spent = true;
+      // A hand that took its time before it moved drags like any other.
+      now.rested?.();
+      now.rested = null;
       if (begins) takeUp(now);
       const elevation = looking.elevation();
       if (now.drag) {

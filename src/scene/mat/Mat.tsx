@@ -1,5 +1,6 @@
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { type Color, type Group, PlaneGeometry, Quaternion } from 'three';
+import type { Extent } from '../../interaction/snap';
 import { pieces } from '../../model/airframe/pieces';
 import type { Aircraft } from '../../model/document/types';
 import type { Bench } from '../../store/bench';
@@ -22,6 +23,7 @@ import { graduation, type RuleRun } from './graduation';
 import { createMatMaterial } from './matMaterial';
 import { matRect } from './matRect';
 import { RuleFigures } from './RuleFigures';
+import { ruleRun } from './ruleRun';
 
 const NO_TURN = new Quaternion();
 /** In the elevations the mat is the whole backdrop, mm. */
@@ -57,24 +59,9 @@ export function Mat() {
       0,
     );
   }, [mat, rect]);
-  const lengthMm = extent.maxMm[0] - extent.minMm[0];
-  const figureMm = Math.min(90, Math.max(36, lengthMm * 0.04)) * (mat ? 1 : 0.8);
   // Printed upright even where the span has a scale of its own.
   const stretch = useAxis(({ spanStretch }) => (view === 'top' ? spanStretch : 1));
-  const wholeMm = Math.floor(extent.maxMm[1] / 100) * 100;
-  const run: RuleRun = {
-    // Ahead of its zero too, where the zero is not the nose.
-    fromMm:
-      view === 'front'
-        ? -wholeMm
-        : Math.min(zeroMm, zeroMm + Math.floor((extent.minMm[0] - zeroMm) / 100 + 0.2) * 100),
-    toMm: view === 'front' ? wholeMm : Math.ceil(extent.maxMm[0] / 100) * 100,
-    zeroMm,
-    atMm: mat ? 0 : view === 'top' ? extent.minMm[1] - figureMm * stretch : extent.minMm[2],
-    mirrored: view === 'front',
-    every: lengthMm > 1300 ? 2 : 1,
-    figureMm,
-  };
+  const run = useRule(extent, zeroMm);
 
   useLayoutEffect(() => {
     const set = material.uniforms;
@@ -133,6 +120,22 @@ export function Mat() {
       </group>
     </group>
   );
+}
+
+/** The rule under the aircraft as it is fitted into the picture; a zoom leaves it as it is printed. */
+function useRule(extent: Extent, zeroMm: number): RuleRun {
+  const bench = useBench();
+  const view = useView((state) => state.view);
+  const wholeSpan = useView((state) => state.wholeSpan);
+  const widthPx = useAxis((axes) => axes.widthPx);
+  const heightPx = useAxis((axes) => axes.heightPx);
+  // With it the length of the band has changed, as far as it matters to the fit.
+  const fittedFor = useAxis((axes) => axes.wholeSpanStretch);
+  return useMemo(() => {
+    const { band } = bench.balance.get();
+    const fit = { bandMm: band && band.aftMm - band.forwardMm, wholeSpan };
+    return ruleRun({ view, extent, zeroMm, picture: { widthPx, heightPx }, fit });
+  }, [bench, view, extent, zeroMm, widthPx, heightPx, wholeSpan, fittedFor]);
 }
 
 /** The station that the rule reads 0 at: the chosen reference point's, or the datum. */

@@ -14,6 +14,7 @@ const axesIn = (mmPerPx: number, atLeftMm: number, widthPx: number, heightPx: nu
   lateral: { atLeftMm: -atLeftMm, mmPerPx: -mmPerPx },
   middleMm: { side: -40, top: 12, front: 33 },
   spanStretch: 1,
+  wholeSpanStretch: 1,
 });
 
 /** Where three.js itself draws a point of the aircraft, px from the top left corner. */
