@@ -11,9 +11,10 @@ const browserTests = {
   environment: 'node',
   // Each file closes what it opened, and the next finds the browser connected.
   isolate: false,
-  testTimeout: 180_000,
-  hookTimeout: 180_000,
-  expect: { poll: { timeout: 60_000 } },
+  // Limits against a hang, not on speed: both cores may be busy with something else.
+  testTimeout: 300_000,
+  hookTimeout: 300_000,
+  expect: { poll: { timeout: 150_000 } },
   globalSetup: 'tests/browser/harness/globalSetup.ts',
   setupFiles: 'tests/browser/harness/everyTest.ts',
 } as const;

@@ -25,8 +25,11 @@ export interface ServedBench {
   close(): Promise<void>;
 }
 
-/** Builds the bench if it is stale, serves it and starts a browser. Throws an Error that says what is in the way. */
-export async function serveBench(): Promise<ServedBench> {
+/**
+ * Builds the bench if it is stale, serves it and starts a browser, with more flags for it where wanted. Throws an Error
+ * that says what is in the way.
+ */
+export async function serveBench(moreFlags: readonly string[] = []): Promise<ServedBench> {
   if ((await buildIsStale()) && !buildBench()) throw new Error('The bench does not build.');
   const server = await preview({
     configFile: inProject('vite.config.ts'),
@@ -35,7 +38,10 @@ export async function serveBench(): Promise<ServedBench> {
   });
   const bound = server.httpServer.address();
   if (bound === null || typeof bound === 'string') throw new Error('The preview server has no port.');
-  const browser = await chromium.launchServer({ executablePath: ensureBrowser(), args: chromiumFlags });
+  const browser = await chromium.launchServer({
+    executablePath: ensureBrowser(),
+    args: [...chromiumFlags, ...moreFlags],
+  });
   return {
     url: `http://127.0.0.1:${bound.port}/`,
     browser,

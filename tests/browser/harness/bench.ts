@@ -63,6 +63,9 @@ async function wrongOn(one: Open): Promise<string[]> {
   return [...errors, ...(bench.page.isClosed() ? [] : await noFigures(bench.page).catch(() => []))];
 }
 
+/** How long whatever is waited for may take: a limit against a hang, for both cores may be busy with something else. */
+const WAIT_MS = 150_000;
+
 let browser: Promise<Browser> | undefined;
 
 /** Opens the built bench in a fresh browser profile, so with empty storage. */
@@ -94,6 +97,7 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
       hasTouch: touch,
       acceptDownloads: true,
     }));
+  context.setDefaultTimeout(WAIT_MS);
   // A context beside another has it already, and adding it asks every page there, a dead one too.
   if (!beside) await setGraphics(context, graphics);
   if (!offline && !beside) await context.addInitScript(withoutServiceWorkers);
