@@ -26,6 +26,7 @@ export function useWeightPicture(line: Line) {
   const drawn = useRef<readonly Drawn[]>([]);
   /** Where each stands on the page, so that only what moves is written. */
   const placed = useRef(new Map<SVGGElement, Drawn>());
+  const marked = useRef(new Map<SVGGElement, string>());
   const scale = useRef(0);
 
   const placeAll = () => {
@@ -36,7 +37,9 @@ export function useWeightPicture(line: Line) {
       const last = placed.current.get(element);
       if (!last || !isPlacedAlike(last, shown)) placeWeight(element, shown, rows.beam);
       placed.current.set(element, shown);
-      setAttribute(element, 'data-fit', bench.fit.mark(sourceId)?.severity ?? 'fits');
+      const fit = bench.fit.mark(sourceId)?.severity ?? 'fits';
+      if (marked.current.get(element) !== fit) setAttribute(element, 'data-fit', fit);
+      marked.current.set(element, fit);
     }
   };
   /** The name of what is pointed at or selected, over its weight. */
@@ -65,7 +68,10 @@ export function useWeightPicture(line: Line) {
   };
 
   // What React has made anew is written anew.
-  useLayoutEffect(() => placed.current.clear());
+  useLayoutEffect(() => {
+    placed.current.clear();
+    marked.current.clear();
+  });
   useDrawn(() => {
     const axis = line.pick(bench.axis.getState());
     // While something is in hand sizes must not jump.
@@ -75,7 +81,9 @@ export function useWeightPicture(line: Line) {
     placeAll();
     writeTag();
     const { tilt, pivotPx } = tippingOf(bench, line, axis);
-    setAttribute(tipping.current, 'transform', `rotate(${tilt} ${pivotPx ?? 0} ${rows.beam})`);
+    // A level beam is turned about nothing: another pivot would lay out all that hangs from it.
+    const turn = tilt === 0 ? 'rotate(0)' : `rotate(${tilt} ${pivotPx ?? 0} ${rows.beam})`;
+    setAttribute(tipping.current, 'transform', turn);
     setAttribute(fulcrum.current, 'transform', `translate(${pivotPx ?? 0} ${rows.beam + 3})`);
     setAttribute(fulcrum.current, 'visibility', pivotPx === null ? 'hidden' : 'inherit');
   });

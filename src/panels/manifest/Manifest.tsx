@@ -1,5 +1,6 @@
 import './manifest.css';
 import { useEffect, useMemo, useRef, useState } from 'react';
+import { inLoadState } from '../../model/airframe/loadSwitches';
 import { type ManifestRow, manifestRows } from '../../model/words/manifestRows';
 import { useBench, useCommitted, useView } from '../../store/react';
 import { Icon } from '../icons';
@@ -7,7 +8,7 @@ import { Live } from '../Live';
 import { later } from '../later';
 import { useReadings } from '../readings';
 import { orderRows, type Sort, type SortKey, usualSort } from './order';
-import { Row } from './Row';
+import { isOff, Row } from './Row';
 import { RowFigures } from './RowFigures';
 import { useManifestKeys } from './useManifestKeys';
 import { ownOrderSort, useOwnOrder } from './useOwnOrder';
@@ -55,6 +56,8 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
   const [folded, setFolded] = useState<ReadonlySet<Group>>(new Set<Group>(['structure']));
   const [adding, setAdding] = useState(false);
   const rows = useMemo(() => manifestRows(aircraft), [aircraft]);
+  const positions = useView((view) => view.positions);
+  const aboard = useMemo(() => inLoadState(aircraft, positions), [aircraft, positions]);
   const cgMm = bench.balance.get().cgMm?.[0] ?? null;
   const shown = sections.map(({ group, title }) => {
     const all = rows.filter((row) => row.group === group);
@@ -139,6 +142,7 @@ export function Manifest({ onOpenCard }: { readonly onOpenCard: () => void }) {
                         key={row.id}
                         row={row}
                         isFirst={row.id === order[0]}
+                        off={isOff(aboard, row)}
                         own={own}
                         onOpenCard={onOpenCard}
                       />
