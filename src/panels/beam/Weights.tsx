@@ -102,9 +102,7 @@ export function Weights({ line, children, over }: WeightsProps) {
           </g>
         ))}
       </g>
-      <g ref={fulcrum} className="fulcrum">
-        <path d={`M0 0L15 ${rows.ruler - rows.beam - 3}H-15Z`} />
-      </g>
+      <path ref={fulcrum} className="fulcrum" />
       {over}
       <path ref={leader} className="leader" />
       <text ref={tag} className="weight-tag" y={rows.tag} />

@@ -19,7 +19,7 @@ export function useWeightPicture(line: Line) {
   const rows = useView(rowsOf);
   const elements = useRef(new Map<string, SVGGElement>());
   const tipping = useRef<SVGGElement>(null);
-  const fulcrum = useRef<SVGGElement>(null);
+  const fulcrum = useRef<SVGPathElement>(null);
   const tag = useRef<SVGTextElement>(null);
   const leader = useRef<SVGPathElement>(null);
   const tagHalfPx = useRef(0);
@@ -84,7 +84,8 @@ export function useWeightPicture(line: Line) {
     // A level beam is turned about nothing: another pivot would lay out all that hangs from it.
     const turn = tilt === 0 ? 'rotate(0)' : `rotate(${tilt} ${pivotPx ?? 0} ${rows.beam})`;
     setAttribute(tipping.current, 'transform', turn);
-    setAttribute(fulcrum.current, 'transform', `translate(${pivotPx ?? 0} ${rows.beam + 3})`);
+    const foot = `l15 ${rows.ruler - rows.beam - 3}h-30Z`;
+    setAttribute(fulcrum.current, 'd', `M${pivotPx ?? 0} ${rows.beam + 3}${foot}`);
     setAttribute(fulcrum.current, 'visibility', pivotPx === null ? 'hidden' : 'inherit');
   });
 
