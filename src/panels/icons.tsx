@@ -47,12 +47,18 @@ export function RoleMark({ of }: { readonly of: BodyRole }) {
   );
 }
 
+/** The dark quarters of the disc, and its outline. */
+export const discPaths = {
+  quarters: 'M0 0V-1A1 1 0 0 1 1 0ZM0 0V1A1 1 0 0 1-1 0Z',
+  outline: 'M-1 0A1 1 0 0 1 1 0A1 1 0 0 1 -1 0Z',
+} as const;
+
 /** The quartered disc that marks a CG on engineering drawings; radius 1. */
 export function QuarteredDisc() {
   return (
     <>
       <circle r="1" className="disc-ground" />
-      <path d="M0 0V-1A1 1 0 0 1 1 0ZM0 0V1A1 1 0 0 1-1 0Z" className="disc-quarters" />
+      <path d={discPaths.quarters} className="disc-quarters" />
       <circle r="1" className="disc-ring" />
     </>
   );

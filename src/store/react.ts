@@ -8,6 +8,7 @@ import {
   useSyncExternalStore,
 } from 'react';
 import { shallow } from 'zustand/vanilla/shallow';
+import { perObject } from '../engine/memory/memory';
 import type { Balance } from '../model/balance/balance';
 import type { Aircraft } from '../model/document/types';
 import type { KeptBand } from '../model/judgement/bandToKeep';
@@ -20,6 +21,7 @@ import type { MeshInHand } from './meshStore';
 import type { Piece, PieceState } from './piece';
 import type { PlaceState } from './placeStore';
 import type { RestState } from './restStore';
+import { earAt } from './sharedEar';
 import type { StabilityState } from './stabilityStore';
 import type { TraceStore } from './traceStore';
 import type { VerdictState } from './verdictStore';
@@ -184,17 +186,10 @@ export function useLive(apply: (bench: Bench) => void): void {
       }
     };
     run();
-    const offBalance = bench.balance.subscribe(run);
-    const offView = bench.view.subscribe(run);
-    const offAxis = bench.axis.subscribe(run);
-    const offPlace = bench.place.subscribe(run);
-    const offFit = bench.fit.subscribe(run);
-    return () => {
-      offBalance();
-      offView();
-      offAxis();
-      offPlace();
-      offFit();
-    };
+    return everythingDrawn(bench)(run);
   }, [bench]);
 }
+
+const everythingDrawn = perObject(({ balance, view, axis, place, fit }: Bench) =>
+  earAt([balance, view, axis, place, fit]),
+);

@@ -104,6 +104,84 @@ test('a drag is drawn frame by frame and builds no geometry', async () => {
   expect(after.frames).toBeGreaterThan(before.frames + 5);
 });
 
+test('a move of a level beam turns or moves no group of its drawing, only what is in hand and what follows it', async () => {
+  // A drawing with another transform is laid out and composed anew by the browser, with all that it holds.
+  const written = await bench.page.evaluate(async () => {
+    const { drag, document, view } = window.counterpoise;
+    const pack = document.current().parts.find(({ id }) => id === 'flight-pack');
+    const beam = window.document.querySelector('[data-testid=beam]');
+    if (!pack || !beam) throw new Error('expected the flight pack and the beam');
+    view.setState({ selectedId: null });
+    const [x, y, z] = pack.positionMm;
+    drag.pickUp('flight-pack');
+    drag.moveTo([x + 0.5, y, z]);
+    const names: string[] = [];
+    const watch = new MutationObserver((changes) => {
+      for (const { target, attributeName } of changes)
+        names.push(`${(target as Element).classList[0]} ${attributeName}`);
+    });
+    watch.observe(beam, { subtree: true, attributes: true });
+    for (let i = 2; i <= 6; i++) {
+      drag.moveTo([x + i / 2, y, z]);
+      await Promise.resolve();
+    }
+    watch.disconnect();
+    drag.cancel();
+    return names;
+  });
+  expect(written).toContain('weight-shape d');
+  expect(written.filter((name) => name.endsWith(' transform'))).toEqual([]);
+});
+
+test('the way out of a clash is not looked for while something is in hand', async () => {
+  const { page } = bench;
+  await page.evaluate(() => {
+    const { document, fit, view } = window.counterpoise;
+    const now = document.current();
+    const [first, second] = now.parts;
+    const judge = fit.judge();
+    if (!first || !second || !judge) throw new Error('expected two parts and the judge of fit');
+    const asked = { times: 0 };
+    const { clearMove } = judge;
+    Object.assign(window, { asked });
+    Object.assign(judge, {
+      clearMove: (...of: Parameters<typeof clearMove>) => {
+        asked.times += 1;
+        return clearMove(...of);
+      },
+    });
+    view.setState(({ folds }) => ({ selectedId: null, folds: { ...folds, fit: true } }));
+    // Two in one place.
+    const parts = now.parts.map((part) =>
+      part.id === second.id ? { ...part, positionMm: first.positionMm } : part,
+    );
+    document.commit('Into each other', { ...now, parts });
+  });
+  const asked = () => page.evaluate(() => (window as unknown as { asked: { times: number } }).asked.times);
+  const before = await page.evaluate(async () => {
+    const { document, drag, view } = window.counterpoise;
+    const id = document.current().parts[1]?.id ?? '';
+    view.setState({ selectedId: id });
+    // Once React has shown its card.
+    const shown = new MutationObserver(() => {
+      if (window.document.querySelector('.fit-clash')) drag.pickUp(id);
+    });
+    shown.observe(window.document.body, { subtree: true, childList: true });
+    while (drag.api.getState().itemId === null) await new Promise((done) => setTimeout(done, 20));
+    shown.disconnect();
+    const { times } = (window as unknown as { asked: { times: number } }).asked;
+    await new Promise((done) => setTimeout(done, 400));
+    return times;
+  });
+  expect(await asked()).toBe(before);
+  await page.evaluate(() => window.counterpoise.drag.cancel());
+  await expect.poll(asked).toBeGreaterThan(before);
+  await page.evaluate(() => {
+    window.counterpoise.view.setState({ selectedId: null });
+    window.counterpoise.document.undo();
+  });
+});
+
 /** What scripts hold, bytes, once all that nobody holds any more is gone. */
 async function heapBytes(): Promise<number> {
   const protocol = await bench.page.context().newCDPSession(bench.page);

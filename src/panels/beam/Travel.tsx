@@ -1,6 +1,5 @@
 import type { KeyboardEvent, PointerEvent } from 'react';
 import { useAircraft, useBench, useView } from '../../store/react';
-import { QuarteredDisc } from '../icons';
 import { useBenchValue } from '../Live';
 import type { Line } from './lines';
 import { rowsOf } from './rows';
@@ -100,9 +99,9 @@ export function Travel({ line, widthPx }: TravelProps) {
         }}
       >
         <circle r="22" className="handle-reach" />
-        <g transform="scale(10)">
-          <QuarteredDisc />
-        </g>
+        <path className="disc-ground" />
+        <path className="disc-quarters" />
+        <path className="disc-ring" />
       </g>
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group in a drawing takes no focus */}
       <text ref={reading} className="travel-label figure" aria-hidden="true" />

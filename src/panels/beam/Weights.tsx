@@ -1,6 +1,6 @@
-import { type PointerEvent, type ReactNode, useMemo } from 'react';
+import { type PointerEvent, type ReactNode, useRef } from 'react';
 import { useAxis, useBench, useView } from '../../store/react';
-import { useBenchList } from '../Live';
+import { useBenchValue } from '../Live';
 import { roleLooks } from '../roleLooks';
 import { useNudge } from '../useNudge';
 import { shownWeights } from './drawnWeights';
@@ -9,18 +9,33 @@ import { rowsOf } from './rows';
 import { TiltWords } from './TiltWords';
 import { useWeightDrag } from './useWeightDrag';
 import { useWeightPicture } from './useWeightPicture';
+import type { Weight } from './weights';
 
 /** How far from a weight a press still finds it, px. */
 const REACH_PX = { mouse: 4, touch: 22 };
-
-/** A small warning sign that touches its weight, from above or from below. */
-const fitSigns = { above: 'M0 -10L6 0H-6ZM0 -7V-3', below: 'M0 0L6 10H-6ZM0 3V7' };
 
 interface WeightsProps {
   readonly line: Line;
   readonly children: ReactNode;
   /** Drawn over the weights. */
   readonly over: ReactNode;
+}
+
+/** What stands on the beam, the very same list while each has the same role: where it stands is written by hand. */
+function useMadeWeights(line: Line): readonly Weight[] {
+  const kept = useRef<{ readonly weights: readonly Weight[]; readonly times: number }>({
+    weights: [],
+    times: 0,
+  });
+  useBenchValue((bench) => {
+    const weights = shownWeights(bench, line);
+    const last = kept.current.weights;
+    const alike = ({ key, role }: Weight, i: number) => key === last[i]?.key && role === last[i]?.role;
+    if (weights.length !== last.length || !weights.every(alike))
+      kept.current = { weights, times: kept.current.times + 1 };
+    return kept.current.times;
+  });
+  return kept.current.weights;
 }
 
 /** The beam itself. Its weights are made by React and moved by hand, so that a drag renders nothing. */
@@ -30,10 +45,7 @@ export function Weights({ line, children, over }: WeightsProps) {
   const rows = useView(rowsOf);
   const selectedId = useView((view) => view.selectedId);
   const hoveredId = useView((view) => view.hoveredId);
-  // In words alone: comparing some hundred records with each move of a hand would cost more than all the rest here.
-  const seen = useBenchList((live) => shownWeights(live, line).map(({ key, role }) => `${key} ${role}`));
-  // They are others where they read otherwise.
-  const made = useMemo(() => shownWeights(bench, line), [bench, line, seen]);
+  const made = useMadeWeights(line);
   const { take, tipping, fulcrum, tag, leader, at } = useWeightPicture(line);
   const nudge = useNudge();
 
@@ -80,24 +92,17 @@ export function Weights({ line, children, over }: WeightsProps) {
             data-hovered={sourceId === hoveredId || undefined}
             ref={take(key)}
           >
-            <line className="stem" x1="0" x2="0" y1="0" y2="0" />
+            <path className="stem" />
             {role === 'airframe' ? (
               <rect className="weight-shape" fill="url(#hatch)" />
             ) : (
-              <path
-                className="weight-shape"
-                d={roleLooks[role].path}
-                fill={roleLooks[role].colour}
-                fillRule="evenodd"
-              />
+              <path className="weight-shape" fill={roleLooks[role].colour} fillRule="evenodd" />
             )}
-            <path className="weight-fit" d={role === 'airframe' ? fitSigns.below : fitSigns.above} />
+            <path className="weight-fit" />
           </g>
         ))}
       </g>
-      <g ref={fulcrum} className="fulcrum">
-        <path d={`M0 0L15 ${rows.ruler - rows.beam - 3}H-15Z`} />
-      </g>
+      <path ref={fulcrum} className="fulcrum" />
       {over}
       <path ref={leader} className="leader" />
       <text ref={tag} className="weight-tag" y={rows.tag} />

@@ -4,9 +4,11 @@ import type { Vec3 } from '../../engine/geometry/types';
 import type { Bench } from '../../store/bench';
 import { useBench, useView } from '../../store/react';
 import { setAttribute, setText } from '../drawing';
+import { discPaths } from '../icons';
 import { useReadings } from '../readings';
 import { useDrawn } from '../useDrawn';
 import { type Line, pathThrough } from './lines';
+import { outlineOf } from './outlineOf';
 import { type Rows, rowsOf } from './rows';
 import { stabilityShown } from './stabilityLayer';
 import { type TravelScale, travelPx } from './travelScale';
@@ -47,6 +49,19 @@ type Column = readonly [xPx: number, yPx: number];
 type Columns = (travel: readonly TravelPoint[]) => Column[];
 const written = ([xPx, yPx]: Column) => `${xPx} ${yPx}`;
 
+const outline = outlineOf(discPaths.outline);
+const quarters = outlineOf(discPaths.quarters);
+const DISC_RADIUS_PX = 10;
+
+/** The disc by which the burn is scrubbed: what a press finds of it, its ground, quarters and ring. */
+function placeDisc(handle: SVGGElement | null, [xPx, yPx]: Column): void {
+  const [reach, ground, dark, ring] = handle?.children ?? [];
+  setAttribute(reach, 'cx', String(xPx));
+  setAttribute(reach, 'cy', String(yPx));
+  for (const round of [ground, ring]) setAttribute(round, 'd', outline(xPx, yPx, DISC_RADIUS_PX));
+  setAttribute(dark, 'd', quarters(xPx, yPx, DISC_RADIUS_PX));
+}
+
 /** The drawing of the travel: its elements are made by React and written here, so that a drag renders nothing. */
 export function useTravelPicture(line: Line, widthPx: number, scaleOf: (bench: Bench) => TravelScale) {
   const bench = useBench();
@@ -80,7 +95,7 @@ export function useTravelPicture(line: Line, widthPx: number, scaleOf: (bench: B
     setAttribute(ghost.current, 'd', path.length === 1 ? `M${path[0]}h0` : pathThrough(path));
   };
   const writeReading = (points: readonly Column[], disc: Column) => {
-    setAttribute(handle.current, 'transform', `translate(${written(disc)})`);
+    placeDisc(handle.current, disc);
     const text = momentWords(bench, say, line);
     if (!bench.document.api.getState().preview) setAttribute(handle.current, 'aria-valuetext', text);
     if (!reading.current) return;

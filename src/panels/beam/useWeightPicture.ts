@@ -19,13 +19,14 @@ export function useWeightPicture(line: Line) {
   const rows = useView(rowsOf);
   const elements = useRef(new Map<string, SVGGElement>());
   const tipping = useRef<SVGGElement>(null);
-  const fulcrum = useRef<SVGGElement>(null);
+  const fulcrum = useRef<SVGPathElement>(null);
   const tag = useRef<SVGTextElement>(null);
   const leader = useRef<SVGPathElement>(null);
   const tagHalfPx = useRef(0);
   const drawn = useRef<readonly Drawn[]>([]);
   /** Where each stands on the page, so that only what moves is written. */
   const placed = useRef(new Map<SVGGElement, Drawn>());
+  const marked = useRef(new Map<SVGGElement, string>());
   const scale = useRef(0);
 
   const placeAll = () => {
@@ -36,7 +37,9 @@ export function useWeightPicture(line: Line) {
       const last = placed.current.get(element);
       if (!last || !isPlacedAlike(last, shown)) placeWeight(element, shown, rows.beam);
       placed.current.set(element, shown);
-      setAttribute(element, 'data-fit', bench.fit.mark(sourceId)?.severity ?? 'fits');
+      const fit = bench.fit.mark(sourceId)?.severity ?? 'fits';
+      if (marked.current.get(element) !== fit) setAttribute(element, 'data-fit', fit);
+      marked.current.set(element, fit);
     }
   };
   /** The name of what is pointed at or selected, over its weight. */
@@ -65,7 +68,10 @@ export function useWeightPicture(line: Line) {
   };
 
   // What React has made anew is written anew.
-  useLayoutEffect(() => placed.current.clear());
+  useLayoutEffect(() => {
+    placed.current.clear();
+    marked.current.clear();
+  });
   useDrawn(() => {
     const axis = line.pick(bench.axis.getState());
     // While something is in hand sizes must not jump.
@@ -75,8 +81,11 @@ export function useWeightPicture(line: Line) {
     placeAll();
     writeTag();
     const { tilt, pivotPx } = tippingOf(bench, line, axis);
-    setAttribute(tipping.current, 'transform', `rotate(${tilt} ${pivotPx ?? 0} ${rows.beam})`);
-    setAttribute(fulcrum.current, 'transform', `translate(${pivotPx ?? 0} ${rows.beam + 3})`);
+    // A level beam is turned about nothing: another pivot would lay out all that hangs from it.
+    const turn = tilt === 0 ? 'rotate(0)' : `rotate(${tilt} ${pivotPx ?? 0} ${rows.beam})`;
+    setAttribute(tipping.current, 'transform', turn);
+    const foot = `l15 ${rows.ruler - rows.beam - 3}h-30Z`;
+    setAttribute(fulcrum.current, 'd', `M${pivotPx ?? 0} ${rows.beam + 3}${foot}`);
     setAttribute(fulcrum.current, 'visibility', pivotPx === null ? 'hidden' : 'inherit');
   });
 

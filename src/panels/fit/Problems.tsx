@@ -12,6 +12,9 @@ import { useRestingValue } from '../Live';
 import { useReadings } from '../readings';
 import { wayWords } from './wayWords';
 
+/** How soon it is looked again whether the hand has let go, ms. */
+const IN_HAND_MS = 150;
+
 /** Said in sections of their own. */
 const elsewhere: readonly FitProblem['kind'][] = ['shortLead', 'outOfBay'];
 
@@ -78,13 +81,19 @@ function MoveClear({ id, problem }: { readonly id: string; readonly problem: Fit
   const fail = useRef(useFail());
   useEffect(() => {
     if (!atRest) return;
-    const timer = setTimeout(() => {
+    const look = () => {
+      // Taken in hand in the meantime: it is looked for once that has ended where it began.
+      if (bench.document.api.getState().preview !== null || bench.drag.api.getState().itemId !== null) {
+        timer = setTimeout(look, IN_HAND_MS);
+        return;
+      }
       try {
         setFound({ committed, problem, by: bench.fit.judge()?.clearMove(committed, id, problem) ?? null });
       } catch (error) {
         fail.current(error);
       }
-    });
+    };
+    let timer = setTimeout(look);
     return () => clearTimeout(timer);
   }, [atRest, bench, committed, id, problem]);
   if (!item || !atRest) return null;

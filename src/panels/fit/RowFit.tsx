@@ -1,4 +1,7 @@
+import { useCallback, useSyncExternalStore } from 'react';
 import type { Bench } from '../../store/bench';
+import { useBench } from '../../store/react';
+import { followFit } from '../following';
 import { Icon } from '../icons';
 import { useBenchValue } from '../Live';
 
@@ -10,13 +13,15 @@ function wordsOf({ fit }: Bench, id: string): string {
   return others.length > 0 ? `${words}, and ${others.length} more` : words;
 }
 
-/** In a row of the manifest, whatever is selected: what does not fit of it. Nothing when it fits. */
-export function RowFit({ id }: { readonly id: string }) {
-  const words = useBenchValue((bench) => wordsOf(bench, id));
-  return words === '' ? null : <Words id={id} words={words} />;
+/** What does not fit of a thing, in the few words of its row; empty when it fits. */
+export function useRowFit(id: string): string {
+  const bench = useBench();
+  const subscribe = useCallback((listener: () => void) => followFit(bench, id, listener), [bench, id]);
+  return useSyncExternalStore(subscribe, () => wordsOf(bench, id));
 }
 
-function Words({ id, words }: { readonly id: string; readonly words: string }) {
+/** In a row of the manifest, whatever is selected: what does not fit of it. */
+export function RowFit({ id, words }: { readonly id: string; readonly words: string }) {
   const bad = useBenchValue(({ fit }) => fit.mark(id)?.severity === 'bad');
   return (
     <span className="row-fit" data-severity={bad ? 'bad' : 'caution'}>

@@ -1,14 +1,15 @@
 import './manifest.css';
 import { useMemo, useRef, useState } from 'react';
+import { inLoadState } from '../../model/airframe/loadSwitches';
 import { type ManifestRow, manifestRows } from '../../model/words/manifestRows';
-import { useBench, useCommitted } from '../../store/react';
+import { useBench, useCommitted, useView } from '../../store/react';
 import { Icon } from '../icons';
 import { Live } from '../Live';
 import { later } from '../later';
 import { useReadings } from '../readings';
 import { ManifestHead } from './ManifestHead';
 import { orderRows, type Sort, usualSort } from './order';
-import { Row } from './Row';
+import { isOff, Row } from './Row';
 import { RowFigures } from './RowFigures';
 import { useFolded } from './useFolded';
 import { useManifestKeys } from './useManifestKeys';
@@ -119,6 +120,9 @@ interface SectionProps {
 }
 
 function Section({ title, isOpen, listed, firstId, ownOrder, onToggle, onOpenCard }: SectionProps) {
+  const aircraft = useCommitted((committed) => committed);
+  const positions = useView((view) => view.positions);
+  const aboard = useMemo(() => inLoadState(aircraft, positions), [aircraft, positions]);
   return (
     <tbody>
       <tr className="section">
@@ -135,6 +139,7 @@ function Section({ title, isOpen, listed, firstId, ownOrder, onToggle, onOpenCar
             key={row.id}
             row={row}
             isFirst={row.id === firstId}
+            off={isOff(aboard, row)}
             ownOrder={ownOrder}
             onOpenCard={onOpenCard}
           />

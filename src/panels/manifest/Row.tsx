@@ -4,8 +4,8 @@ import { perObject } from '../../engine/memory/memory';
 import { BARE_AIRFRAME_ID } from '../../model/airframe/bareAirframe';
 import type { Aircraft, MassFrom } from '../../model/document/types';
 import type { ManifestRow } from '../../model/words/manifestRows';
-import { useBalance, useBench, useView } from '../../store/react';
-import { RowFit } from '../fit/RowFit';
+import { useBench, useView } from '../../store/react';
+import { RowFit, useRowFit } from '../fit/RowFit';
 import { Icon, RoleMark } from '../icons';
 import { RowActions } from './RowActions';
 import type { OwnOrder } from './useOwnOrder';
@@ -15,8 +15,8 @@ const idsOf = perObject(
   (things: readonly { readonly id: string }[]): ReadonlySet<string> => new Set(things.map(({ id }) => id)),
 );
 
-/** Whether a switch has taken the item off. */
-const isOff = ({ structure, parts, tanks }: Aircraft, { id, group }: ManifestRow): boolean => {
+/** Whether a switch has taken the item off, of what is aboard with the switches so. */
+export const isOff = ({ structure, parts, tanks }: Aircraft, { id, group }: ManifestRow): boolean => {
   if (group === 'structure') return id !== BARE_AIRFRAME_ID && !idsOf(structure).has(id);
   return (group === 'part' || group === 'tank') && !idsOf(parts).has(id) && !idsOf(tanks).has(id);
 };
@@ -33,12 +33,14 @@ const rowMarks: Readonly<Record<MassFrom, { readonly sign: string; readonly says
 interface RowProps {
   readonly row: ManifestRow;
   readonly isFirst: boolean;
+  /** A switch has taken it off. */
+  readonly off: boolean;
   readonly ownOrder: OwnOrder;
   readonly onOpenCard: () => void;
 }
 
 /** One item aboard. The selected one opens its actions below. */
-export const Row = memo(function Row({ row, isFirst, ownOrder, onOpenCard }: RowProps) {
+export const Row = memo(function Row({ row, isFirst, off, ownOrder, onOpenCard }: RowProps) {
   const bench = useBench();
   const { id, name, role, locked, massFrom, counted } = row;
   const mark = massFrom && rowMarks[massFrom];
@@ -46,8 +48,8 @@ export const Row = memo(function Row({ row, isFirst, ownOrder, onOpenCard }: Row
   const chosen = useView(({ groupIds }) => groupIds.length > 1 && groupIds.includes(id));
   const press = useRowPress(id);
   const hidden = useView((view) => view.hiddenIds.includes(id));
-  const off = useBalance(({ loaded }) => isOff(loaded, row));
   const nothingSelected = useView((view) => view.selectedId === null);
+  const unfit = useRowFit(id);
   return (
     <>
       <tr
@@ -73,6 +75,7 @@ export const Row = memo(function Row({ row, isFirst, ownOrder, onOpenCard }: Row
             aria-pressed={selected || chosen}
             tabIndex={selected || (nothingSelected && isFirst) ? 0 : -1}
             title={name}
+            data-fit={unfit === '' ? undefined : 'words'}
           >
             <RoleMark of={role} />
             <span className="row-name">{name}</span>
@@ -85,7 +88,7 @@ export const Row = memo(function Row({ row, isFirst, ownOrder, onOpenCard }: Row
             {locked && <Icon name="lock" />}
             {hidden && <Icon name="hidden" />}
             {off && <span className="typical">off</span>}
-            <RowFit id={id} />
+            {unfit !== '' && <RowFit id={id} words={unfit} />}
           </button>
         </th>
         {/* The figures are written by hand: see RowFigures. */}
@@ -94,9 +97,7 @@ export const Row = memo(function Row({ row, isFirst, ownOrder, onOpenCard }: Row
         </td>
         <td className="figure">
           <span data-of="station" />
-          <span className="moment" aria-hidden="true">
-            <span data-of="moment" />
-          </span>
+          <span className="moment" aria-hidden="true" />
         </td>
       </tr>
       {selected && !chosen && <RowActions row={row} ownOrder={ownOrder} />}

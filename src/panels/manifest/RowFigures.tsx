@@ -32,7 +32,7 @@ interface Line {
 const lineOf = (row: Element): Line => ({
   mass: row.querySelector('[data-of=mass]'),
   station: row.querySelector('[data-of=station]'),
-  bar: row.querySelector('[data-of=moment]'),
+  bar: row.querySelector('.moment'),
   words: null,
   barPct: Number.NaN,
 });
@@ -53,7 +53,8 @@ function drawBar(line: Line, share: number): void {
   // A stretch of the ground: painting it anew lays nothing out again.
   const long = Math.abs(pct) / 100;
   const fromLeft = 0.5 + Math.min(0, pct / 100);
-  line.bar.style.background = `linear-gradient(var(--moment), var(--moment)) ${(100 * fromLeft) / (1 - long)}% 0 / ${100 * long}% 100% no-repeat`;
+  line.bar.style.setProperty('--moment-from', `${(100 * fromLeft) / (1 - long)}%`);
+  line.bar.style.setProperty('--moment-long', `${100 * long}%`);
 }
 
 /**

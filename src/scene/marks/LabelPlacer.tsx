@@ -139,11 +139,18 @@ function write(
     const at = word && placed.get(word.id);
     setStyle(span, 'visibility', at ? 'visible' : 'hidden');
     if (!word || !at) continue;
-    if (span.textContent !== word.text) span.textContent = word.text;
+    setWords(span, word.text);
     setData(span, 'look', word.look);
     setData(span, 'fresh', String(word.look !== 'neutralPoint' || fresh));
     setStyle(span, 'transform', `translate(${at.left}px, ${at.top}px)`);
   }
+}
+
+/** In the same piece of text, where there is one: a new one would cost more to lay out. */
+function setWords(element: HTMLElement, words: string): void {
+  const { firstChild } = element;
+  if (!(firstChild instanceof Text)) element.textContent = words;
+  else if (firstChild.data !== words) firstChild.data = words;
 }
 
 /** What is written again as it was costs the page its style and layout all the same. */
