@@ -7,6 +7,7 @@ import type { FileActions } from './fileActions';
 import { FilesContext } from './filesContext';
 import { later } from './later';
 import type { Turn } from './layout/Turns';
+import { useHeldHeight } from './layout/useHeldHeight';
 import { Notices } from './Notices';
 import type { OpenDialog } from './openDialog';
 import { OwnBenchContext } from './ownBench';
@@ -38,8 +39,7 @@ interface AppProps {
 }
 
 /** Windows with a low strip under the stage: those that are not high, and those that hold all in one column. */
-const LOW_WINDOW =
-  '(max-height: 819px), (min-width: 701px) and (max-width: 1099px) and (max-aspect-ratio: 1 / 1)';
+const LOW_WINDOW = '(max-height: 819px), (max-width: 1099px) and (max-aspect-ratio: 1 / 1)';
 
 /** The bench as a person sees it: every place, and the stage handed in from outside. */
 export function App({ stage, files, start }: AppProps) {
@@ -61,6 +61,7 @@ function Places({ stage, files }: Omit<AppProps, 'start'>) {
   const [turn, setTurn] = useState<Turn>('stage');
   const bench = useBench();
   const away = useView(({ place }) => place !== 'bench');
+  const head = useHeldHeight<HTMLElement>();
   useTheme();
   useShortcuts({ openShortcuts: () => setSheet('shortcuts'), save: () => void files.saveFile() });
   useEffect(() => {
@@ -72,7 +73,7 @@ function Places({ stage, files }: Omit<AppProps, 'start'>) {
   }, [bench]);
   return (
     <div className="app" data-tab={turn}>
-      <header>
+      <header ref={head}>
         <h1 className="unseen">Counterpoise</h1>
         <Boundary place="The menu">
           <TopBar files={files} onSheet={setSheet} />
