@@ -40,6 +40,8 @@ interface AppProps {
 
 /** Windows with a low strip under the stage: those that are not high, and those that hold all in one column. */
 const LOW_WINDOW = '(max-height: 819px), (max-width: 1099px) and (max-aspect-ratio: 1 / 1)';
+/** A phone that lies. */
+const LOWEST_WINDOW = '(max-width: 1099px) and (max-height: 519px)';
 
 /** The bench as a person sees it: every place, and the stage handed in from outside. */
 export function App({ stage, files, start }: AppProps) {
@@ -65,11 +67,13 @@ function Places({ stage, files }: Omit<AppProps, 'start'>) {
   useTheme();
   useShortcuts({ openShortcuts: () => setSheet('shortcuts'), save: () => void files.saveFile() });
   useEffect(() => {
-    const window = globalThis.matchMedia(LOW_WINDOW);
-    const tell = () => bench.view.setState({ lowWindow: window.matches });
+    const [low, lowest] = [matchMedia(LOW_WINDOW), matchMedia(LOWEST_WINDOW)];
+    const tell = () =>
+      bench.view.setState({ strip: lowest.matches ? 'lowest' : low.matches ? 'low' : 'roomy' });
     tell();
-    window.addEventListener('change', tell);
-    return () => window.removeEventListener('change', tell);
+    const listening = new AbortController();
+    for (const window of [low, lowest]) window.addEventListener('change', tell, listening);
+    return () => listening.abort();
   }, [bench]);
   return (
     <div className="app" data-tab={turn}>
