@@ -7,6 +7,7 @@ import type { FileActions } from './fileActions';
 import { FilesContext } from './filesContext';
 import { later } from './later';
 import type { Turn } from './layout/Turns';
+import { useHeldHeight } from './layout/useHeldHeight';
 import { Notices } from './Notices';
 import type { OpenDialog } from './openDialog';
 import { OwnBenchContext } from './ownBench';
@@ -38,8 +39,9 @@ interface AppProps {
 }
 
 /** Windows with a low strip under the stage: those that are not high, and those that hold all in one column. */
-const LOW_WINDOW =
-  '(max-height: 819px), (min-width: 701px) and (max-width: 1099px) and (max-aspect-ratio: 1 / 1)';
+const LOW_WINDOW = '(max-height: 819px), (max-width: 1099px) and (max-aspect-ratio: 1 / 1)';
+/** A phone that lies. */
+const LOWEST_WINDOW = '(max-width: 1099px) and (max-height: 519px)';
 
 /** The bench as a person sees it: every place, and the stage handed in from outside. */
 export function App({ stage, files, start }: AppProps) {
@@ -61,18 +63,21 @@ function Places({ stage, files }: Omit<AppProps, 'start'>) {
   const [turn, setTurn] = useState<Turn>('stage');
   const bench = useBench();
   const away = useView(({ place }) => place !== 'bench');
+  const head = useHeldHeight<HTMLElement>();
   useTheme();
   useShortcuts({ openShortcuts: () => setSheet('shortcuts'), save: () => void files.saveFile() });
   useEffect(() => {
-    const window = globalThis.matchMedia(LOW_WINDOW);
-    const tell = () => bench.view.setState({ lowWindow: window.matches });
+    const [low, lowest] = [matchMedia(LOW_WINDOW), matchMedia(LOWEST_WINDOW)];
+    const tell = () =>
+      bench.view.setState({ strip: lowest.matches ? 'lowest' : low.matches ? 'low' : 'roomy' });
     tell();
-    window.addEventListener('change', tell);
-    return () => window.removeEventListener('change', tell);
+    const listening = new AbortController();
+    for (const window of [low, lowest]) window.addEventListener('change', tell, listening);
+    return () => listening.abort();
   }, [bench]);
   return (
     <div className="app" data-tab={turn}>
-      <header>
+      <header ref={head}>
         <h1 className="unseen">Counterpoise</h1>
         <Boundary place="The menu">
           <TopBar files={files} onSheet={setSheet} />

@@ -93,8 +93,8 @@ export interface ViewState {
   readonly learned: readonly Lesson[];
   /** Sections of a card that the person opened or folded, by their id. */
   readonly folds: Readonly<Record<string, boolean>>;
-  /** The window is not high, so what stands under the stage keeps itself low. */
-  readonly lowWindow: boolean;
+  /** How high what stands under the stage may be: windows that are not high keep it low, a phone that lies even lower. */
+  readonly strip: 'roomy' | 'low' | 'lowest';
   /** For whom an edit is, on an aircraft with variants. */
   readonly editScope: EditScope;
   /** Where the person is. */
@@ -133,7 +133,7 @@ export function createViewStore(initial: Partial<ViewState> = {}): ViewStore {
     face: 'middle',
     learned: [],
     folds: {},
-    lowWindow: false,
+    strip: 'roomy',
     place: 'bench',
     sheet: FIRST_CHOICES,
     ...initial,

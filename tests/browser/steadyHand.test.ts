@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Bench, drag, expectClean, onPage, openBench, placeOf, settled, showView } from './harness';
 
@@ -35,6 +36,16 @@ const scrolled = () =>
       .reduce((sum, element) => sum + Math.abs(element?.scrollTop ?? 0), 0),
   );
 
+/** Until the axis has followed the stage's box, which it does with the next frame. */
+async function fitted(page: Page): Promise<void> {
+  await page.waitForFunction(() => {
+    const box = window.document.querySelector('.stage-box');
+    const { widthPx, heightPx } = window.counterpoise.axis.getState();
+    return box && Math.abs(box.clientWidth - widthPx) < 1 && Math.abs(box.clientHeight - heightPx) < 1;
+  });
+  await settled(page);
+}
+
 describe.each(SIZES)('at %i × %i', (width, height) => {
   test('a drag moves the part by its pixels times the scale, and nothing scrolls', async () => {
     const { page } = bench;
@@ -45,13 +56,7 @@ describe.each(SIZES)('at %i × %i', (width, height) => {
       for (const element of window.document.querySelectorAll('*')) element.scrollTop = 0;
     });
     await showView(page, 'Side');
-    // The axis follows the stage's box with the next frame.
-    await page.waitForFunction(() => {
-      const box = window.document.querySelector('.stage-box');
-      const { widthPx, heightPx } = window.counterpoise.axis.getState();
-      return box && Math.abs(box.clientWidth - widthPx) < 1 && Math.abs(box.clientHeight - heightPx) < 1;
-    });
-    await settled(page);
+    await fitted(page);
     const start = await placeOf(page, PACK);
     const mmPerPx = await page.evaluate(() => window.counterpoise.axis.getState().station.mmPerPx);
     const from = await onPage(page, start);
@@ -123,6 +128,38 @@ describe('with fingers', () => {
     await touch('touchEnd');
     expect(await chosen()).toEqual(['camera', PACK]);
     expect(await placeOf(page, PACK)).toEqual(start);
+  });
+
+  test('the stage stays where it is under one that drags, though the verdict takes more lines', async () => {
+    const { page } = fingers;
+    await page.setViewportSize({ width: 390, height: 844 });
+    await fitted(page);
+    const top = async () => (await page.locator('.stage-box').boundingBox())?.y;
+    const [start, before] = [await placeOf(page, PACK), await top()];
+    const at = await onPage(page, start);
+    let during: number | undefined;
+    await drag(
+      page,
+      at,
+      { x: at.x + 100, y: at.y },
+      {
+        touch: true,
+        beforeRelease: async () => {
+          await expect
+            .poll(() => page.locator('.answer-headline').textContent())
+            .toMatch(/^Do not fly: tail-heavy by/);
+          await settled(page);
+          during = await top();
+        },
+      },
+    );
+    expect(during).toBe(before);
+    // What it says needs more room, which it takes once the hand is empty.
+    await expect.poll(top).toBeGreaterThan(before ?? Number.NaN);
+    await page.evaluate(() => window.counterpoise.document.undo());
+    await page.setViewportSize({ width: 820, height: 1180 });
+    await fitted(page);
+    await expect.poll(() => placeOf(page, PACK)).toEqual(start);
   });
 
   test('two on a part zoom, and the part stays where it is', async () => {

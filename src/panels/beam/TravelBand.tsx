@@ -7,12 +7,11 @@ import { useReadings } from '../readings';
 import { useDrawn } from '../useDrawn';
 import type { Line } from './lines';
 import { rowsOf } from './rows';
+import { type FigurePlace, limitPlaces } from './travelLimits';
 import { type TravelScale, travelPx } from './travelScale';
 
 /** A figure of the limits, px; measuring would lay the page out again. */
 const CHARACTER_PX = 7.6;
-/** From an edge of the band to its figure, px. */
-const BESIDE_PX = 6;
 
 interface TravelBandProps {
   readonly line: Line;
@@ -70,10 +69,17 @@ export function TravelBand({ line, scaleOf }: TravelBandProps) {
       isShown && left >= 0 ? name(lowMm) : '',
       isShown && right <= widthPx ? name(highMm) : '',
     ];
-    // Within the band where both have room in it, else either side of it.
-    const inBand = (foreWords.length + aftWords.length) * CHARACTER_PX + 3 * BESIDE_PX <= to - from;
-    place(fore.current, foreWords, inBand ? from + BESIDE_PX : from - BESIDE_PX, inBand ? 'start' : 'end');
-    place(aft.current, aftWords, inBand ? to - BESIDE_PX : to + BESIDE_PX, inBand ? 'end' : 'start');
+    const end = bench.balance.get().travel.at(-1);
+    const [forePlace, aftPlace] = limitPlaces({
+      fromPx: from,
+      toPx: to,
+      pictureWidthPx: widthPx,
+      foreWidthPx: foreWords.length * CHARACTER_PX,
+      aftWidthPx: aftWords.length * CHARACTER_PX,
+      dryPx: end ? travelPx(scale, end.cgMm[line.axis]) : null,
+    });
+    place(fore.current, foreWords, forePlace);
+    place(aft.current, aftWords, aftPlace);
   });
 
   return (
@@ -87,7 +93,7 @@ export function TravelBand({ line, scaleOf }: TravelBandProps) {
   );
 }
 
-function place(text: SVGTextElement | null, words: string, xPx: number, anchor: 'start' | 'end'): void {
+function place(text: SVGTextElement | null, words: string, { xPx, anchor }: FigurePlace): void {
   if (!text) return;
   setText(text, words);
   setAttribute(text, 'x', String(xPx));

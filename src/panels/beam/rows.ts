@@ -44,4 +44,20 @@ const low: Rows = {
   travelHeight: 61,
 };
 
-export const rowsOf = ({ lowWindow }: ViewState): Rows => (lowWindow ? low : roomy);
+/** For a phone that lies, where the strip has the screen with the facts over it. */
+const lowest: Rows = {
+  labels: 11,
+  tag: 23,
+  weightsTop: 25,
+  beam: 59,
+  ruler: 81,
+  numerals: 94,
+  strip: 97,
+  travelTop: 13,
+  travelFoot: 42,
+  travelHeight: 53,
+};
+
+const byHeight = { roomy, low, lowest } as const;
+
+export const rowsOf = ({ strip }: ViewState): Rows => byHeight[strip];

@@ -41,6 +41,17 @@ function readingPlace({ discPx: [x, y], widthPx, endPx, fallsRight }: ReadingRoo
   };
 }
 
+/** As much of the reading as has room beside the disc: the time goes first, then what is left; where the CG is stays. */
+function longestBeside(text: string, roomFor: (words: string) => ReadingRoom): string {
+  const pieces = text.split(' · ');
+  for (let count = pieces.length; count > 1; count -= 1) {
+    const words = pieces.slice(0, count).join(' · ');
+    const { discPx, widthPx, endPx } = roomFor(words);
+    if (discPx[0] + OFF_PX + widthPx <= endPx || discPx[0] - OFF_PX - widthPx >= fromPx) return words;
+  }
+  return pieces[0] ?? text;
+}
+
 /** Fuel remaining runs downward: full at the top, dry at the foot. */
 export const fractionToY = (fraction: number, rows: Rows) =>
   rows.travelTop + (1 - fraction) * (rows.travelFoot - rows.travelTop);
@@ -100,14 +111,15 @@ export function useTravelPicture(line: Line, widthPx: number, scaleOf: (bench: B
     if (!bench.document.api.getState().preview) setAttribute(handle.current, 'aria-valuetext', text);
     if (!reading.current) return;
     const [first, last] = [points[0] ?? [0, 0], points.at(-1) ?? [0, 0]];
-    const room: ReadingRoom = {
+    const roomFor = (words: string): ReadingRoom => ({
       discPx: disc,
-      widthPx: text.length * CHARACTER_PX,
+      widthPx: words.length * CHARACTER_PX,
       endPx: toPx(widthPx),
       fallsRight: (last[0] - first[0]) * (last[1] - first[1]) >= 0,
-    };
-    const at = readingPlace(room, rows);
-    setText(reading.current, text);
+    });
+    const shown = longestBeside(text, roomFor);
+    const at = readingPlace(roomFor(shown), rows);
+    setText(reading.current, shown);
     setAttribute(reading.current, 'x', String(at.xPx));
     setAttribute(reading.current, 'y', String(stability ? Math.max(at.yPx, rows.travelTop + 22) : at.yPx));
   };

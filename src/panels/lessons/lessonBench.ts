@@ -36,7 +36,7 @@ const heldAs = ({ fuelFraction, attitude, positions }: LessonBench): Partial<Vie
 });
 
 /** What the person chose on the page counts here too. */
-const chosen = ({ theme, units, lowWindow }: ViewState): Partial<ViewState> => ({ theme, units, lowWindow });
+const chosen = ({ theme, units, strip }: ViewState): Partial<ViewState> => ({ theme, units, strip });
 
 /** A bench for a lesson, beside the person's own. */
 export function lessonSeat(main: Bench, lesson: Lesson, start: LessonBench): SeatOfLesson {
@@ -72,7 +72,7 @@ export function lessonSeat(main: Bench, lesson: Lesson, start: LessonBench): Sea
 /** Keeps a lesson's bench as the page is: theme, units, height. Returns how to stop. */
 export const followPage = (main: Bench, { view }: Bench): (() => void) =>
   main.view.subscribe((now, before) => {
-    if (now.theme !== before.theme || now.units !== before.units || now.lowWindow !== before.lowWindow)
+    if (now.theme !== before.theme || now.units !== before.units || now.strip !== before.strip)
       view.setState(chosen(now));
   });
 
