@@ -102,7 +102,8 @@ function setsByBay(search: Search, budgetMs: number): void {
     isEnough: state.isProved,
     onBound: (grams) => state.raise(Math.min(grams, state.best?.ballastG ?? Number.POSITIVE_INFINITY)),
   });
-  if (found.program) search.state.lastProof = found.program;
+  // Where something else closes the search, this was not its last step: choices it would still have ruled out are no doubt.
+  state.lastProof = state.isProved() ? found.program : null;
 }
 
 function wholeProgram(search: Search, budgetMs: number): void {

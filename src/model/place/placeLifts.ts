@@ -1,6 +1,7 @@
 import { gapAlong } from '../../engine/place/regions';
 import type { KeepApart, MovablePart, PlaceBox, PlaceProblem } from '../../engine/place/types';
 import type { Lift } from '../../engine/place/whyNot';
+import { type Item, itemById } from '../document/edit';
 import type { Aircraft } from '../document/types';
 import { keepApartRules } from '../fit/keepApart';
 import { type PlaceQuestion, placeProblem } from './placeProblem';
@@ -17,19 +18,26 @@ export type LiftQuestion =
  * that a lock forbids as options that count only when it is lifted.
  */
 export function placeLifts(aircraft: Aircraft, settings: PlaceSettings): LiftQuestion {
-  const rules: Record<string, PlaceRule> = {};
-  for (const part of aircraft.parts) {
-    const asked = settings.rules?.[part.id] ?? defaultRule(aircraft, part);
-    // As if neither locked nor bound.
-    const { bayId: _bay, ...loose } = { ...part, locked: false };
-    rules[part.id] = asked.by === 'stay' || part.bayId ? defaultRule(aircraft, loose) : asked;
-  }
-  const wide: PlaceQuestion = placeProblem(aircraft, { ...settings, rules });
+  const asking = (item: Item): PlaceRule => settings.rules?.[item.id] ?? defaultRule(aircraft, item);
+  const isBound = (item: Item) => 'bayId' in item && item.bayId !== undefined;
+  const isHeld = (item: Item) => asking(item).by === 'stay' || isBound(item);
+  const heldIds = new Set([...aircraft.parts, ...aircraft.tanks].filter(isHeld).map(({ id }) => id));
+  // As if neither locked nor bound; whatever else is asked of where things may go stays asked.
+  const loosened: Aircraft = {
+    ...aircraft,
+    parts: aircraft.parts.map((part) => {
+      if (!heldIds.has(part.id)) return part;
+      const { bayId: _bay, locked: _locked, ...loose } = part;
+      return loose;
+    }),
+  };
+  const rules = Object.fromEntries(Object.entries(settings.rules ?? {}).filter(([id]) => !heldIds.has(id)));
+  const wide: PlaceQuestion = placeProblem(loosened, { ...settings, rules });
   if ('fault' in wide) return wide;
   const lifts: Lift[] = [];
   const parts = wide.problem.parts.map((part) => {
-    const piece = aircraft.parts.find(({ id }) => id === part.id)!;
-    const asked = settings.rules?.[piece.id] ?? defaultRule(aircraft, piece);
+    const piece = itemById(aircraft, part.id)!;
+    const asked = asking(piece);
     if (asked.by === 'stay') {
       const now = part.options.find(({ id }) => id === part.present.optionId) ?? part.options[0]!;
       const half = now.sizeMm.map((mm) => mm / 2);
@@ -53,7 +61,7 @@ export function placeLifts(aircraft: Aircraft, settings: PlaceSettings): LiftQue
       });
       return { ...part, options: [here, ...part.options], present: { ...part.present, optionId: 'locked' } };
     }
-    if (asked.by === 'bays') {
+    if (asked.by === 'bays' && isBound(piece)) {
       const beyond = part.options.filter(
         ({ id }) => id !== 'here' && !asked.bayIds.some((bay) => id.split(' ')[1] === bay),
       );

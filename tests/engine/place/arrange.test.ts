@@ -196,3 +196,24 @@ describe('a first answer', () => {
     expect(found).toBeGreaterThanOrEqual(4);
   });
 });
+
+describe('the second opinion on a proof', () => {
+  test('is not asked of a program that has proved nothing: another way closed the search', () => {
+    const problem = lineCase(1, { parts: 4, bays: 2, hard: 6, states: 2 });
+    let plainly = 0;
+    const answer = arrange(problem, {
+      // Sets by bay come to nothing in their time; the whole program does all.
+      solve: (program, order) => {
+        plainly += Number(order.plainly === true);
+        return program.integer.every(Boolean)
+          ? { status: 'stopped', values: null, bound: 0 }
+          : solve(program, order);
+      },
+      now,
+      timeMs: 20_000,
+    });
+    expect(answer.best!.ballastG).toBeGreaterThan(0);
+    expect(answer.proved).toBe(true);
+    expect(plainly).toBe(0);
+  });
+});
