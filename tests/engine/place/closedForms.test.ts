@@ -6,6 +6,7 @@ import { massRange, spotEffects } from '../../../src/engine/place/massRange';
 import { sigmasFor } from '../../../src/engine/place/robust';
 import { shrunkBand } from '../../../src/engine/place/shrunkBand';
 import type { LoadCase } from '../../../src/engine/place/types';
+import { between } from '../../between';
 
 const one = (massG: number, stationMm: number, buttlineMm = 0, id = 'only'): LoadCase => ({
   id,
@@ -30,36 +31,31 @@ describe('published examples', () => {
 
   test('ballast: W·(distance out)/(arm from ballast to limit) (FAA AMT Handbook – General, p. 4-23)', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 500, max: 9000, noNaN: true }),
-        fc.double({ min: 0.1, max: 50, noNaN: true }),
-        fc.double({ min: 50, max: 900, noNaN: true }),
-        (massG, outMm, armMm) => {
-          const aftMm = 300;
-          const found = massRange(
-            [one(massG, aftMm + outMm)],
-            { band: { forwardMm: -1e6, aftMm }, lateralMm: null },
-            [aftMm - armMm, 0, 0],
-          );
-          expect(found?.leastG).toBeCloseTo((massG * outMm) / armMm, 6);
-        },
-      ),
+      fc.property(between(500, 9000), between(0.1, 50), between(50, 900), (massG, outMm, armMm) => {
+        const aftMm = 300;
+        const found = massRange(
+          [one(massG, aftMm + outMm)],
+          { band: { forwardMm: -1e6, aftMm }, lateralMm: null },
+          [aftMm - armMm, 0, 0],
+        );
+        expect(found?.leastG).toBeCloseTo((massG * outMm) / armMm, 6);
+      }),
     );
   });
 });
 
 const caseOf = fc.record({
   massG: fc.integer({ min: 500, max: 3000 }),
-  stationMm: fc.double({ min: 80, max: 120, noNaN: true }),
-  buttlineMm: fc.double({ min: -6, max: 6, noNaN: true }),
+  stationMm: between(80, 120),
+  buttlineMm: between(-6, 6),
   ownG: fc.oneof(fc.constant(0), fc.integer({ min: 10, max: 600 })),
 });
 const zoneInput = fc
   .record({
     states: fc.array(caseOf, { minLength: 1, maxLength: 5 }),
-    middle: fc.double({ min: 95, max: 105, noNaN: true }),
-    half: fc.double({ min: 1, max: 15, noNaN: true }),
-    lateralMm: fc.option(fc.double({ min: 1, max: 6, noNaN: true })),
+    middle: between(95, 105),
+    half: between(1, 15),
+    lateralMm: fc.option(between(1, 6)),
   })
   .map(
     ({ states, middle, half, lateralMm }): ZoneInput => ({
@@ -87,35 +83,30 @@ function byDefinition({ cases, massesG, band, lateralMm }: ZoneInput, x: number,
 describe('the allowed zone', () => {
   test('holds exactly the places where every load state is within its limits', () => {
     fc.assert(
-      fc.property(
-        zoneInput,
-        fc.double({ min: -400, max: 600, noNaN: true }),
-        fc.double({ min: -300, max: 300, noNaN: true }),
-        (input, x, y) => {
-          const zone = allowedZone(input)!;
-          const { margin, lateral } = byDefinition(input, x, y);
-          fc.pre(Math.abs(margin) > 1e-6 && Math.abs(lateral) > 1e-6);
-          const { station, buttline } = zone;
-          expect(station.allowed !== null && x >= station.allowed.fromMm && x <= station.allowed.toMm).toBe(
-            margin > 0,
-          );
-          if (buttline) {
-            expect(
-              buttline.allowed !== null && y >= buttline.allowed.fromMm && y <= buttline.allowed.toMm,
-            ).toBe(lateral > 0);
-          }
-          expect(zoneMargin(input, x, y)?.marginMm).toBeCloseTo(margin, 6);
-          // No place is better than the best, and where there is none it fails by just that much.
-          expect(station.bestMarginMm).toBeGreaterThanOrEqual(margin - 1e-6);
-          if (station.bestMm !== null) {
-            expect(byDefinition(input, station.bestMm, 0).margin).toBeCloseTo(station.bestMarginMm, 6);
-          }
-          if (!zone.possible) {
-            expect(zone.failsByMm).toBeGreaterThanOrEqual(-station.bestMarginMm - 1e-9);
-            expect(zone.blame.length).toBeGreaterThan(0);
-          }
-        },
-      ),
+      fc.property(zoneInput, between(-400, 600), between(-300, 300), (input, x, y) => {
+        const zone = allowedZone(input)!;
+        const { margin, lateral } = byDefinition(input, x, y);
+        fc.pre(Math.abs(margin) > 1e-6 && Math.abs(lateral) > 1e-6);
+        const { station, buttline } = zone;
+        expect(station.allowed !== null && x >= station.allowed.fromMm && x <= station.allowed.toMm).toBe(
+          margin > 0,
+        );
+        if (buttline) {
+          expect(
+            buttline.allowed !== null && y >= buttline.allowed.fromMm && y <= buttline.allowed.toMm,
+          ).toBe(lateral > 0);
+        }
+        expect(zoneMargin(input, x, y)?.marginMm).toBeCloseTo(margin, 6);
+        // No place is better than the best, and where there is none it fails by just that much.
+        expect(station.bestMarginMm).toBeGreaterThanOrEqual(margin - 1e-6);
+        if (station.bestMm !== null) {
+          expect(byDefinition(input, station.bestMm, 0).margin).toBeCloseTo(station.bestMarginMm, 6);
+        }
+        if (!zone.possible) {
+          expect(zone.failsByMm).toBeGreaterThanOrEqual(-station.bestMarginMm - 1e-9);
+          expect(zone.blame.length).toBeGreaterThan(0);
+        }
+      }),
       { numRuns: 2000 },
     );
   });
