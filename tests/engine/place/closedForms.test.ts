@@ -177,6 +177,80 @@ describe('fuel that keeps the band', () => {
   });
 });
 
+describe('fuel by trying every amount', () => {
+  const travels = fc
+    .array(
+      fc.record({ fuel: fc.integer({ min: 0, max: 50 }), liquidG: between(0, 400), cg: between(60, 140) }),
+      {
+        minLength: 2,
+        maxLength: 6,
+      },
+    )
+    .map((list) =>
+      [...new Map(list.map((point) => [point.fuel, point])).values()].map(({ fuel, liquidG, cg }) => ({
+        fuelFraction: fuel / 50,
+        massG: 800 + liquidG,
+        cgMm: [cg, 0, 0] as const,
+      })),
+    );
+
+  test('an amount keeps the band if and only if it lies in one of the stretches, which are apart and in order', () => {
+    fc.assert(
+      fc.property(travels, between(80, 100), between(0, 30), (travel, forwardMm, wide) => {
+        fc.pre(travel.length > 1);
+        const band = { forwardMm, aftMm: forwardMm + wide };
+        const stretches = fuelRange(travel, band);
+        stretches.slice(1).forEach(({ fromFraction }, k) => {
+          expect(fromFraction).toBeGreaterThan(stretches[k]!.toFraction);
+        });
+        const points = [...travel].sort((a, b) => a.fuelFraction - b.fuelFraction);
+        for (let k = 1; k < points.length; k += 1) {
+          const [a, b] = [points[k - 1]!, points[k]!];
+          for (let step = 0; step <= 20; step += 1) {
+            const share = step / 20;
+            const mix = (of: (point: (typeof points)[number]) => number) => of(a) + share * (of(b) - of(a));
+            const cg = mix(({ massG, cgMm }) => massG * cgMm[0]) / mix(({ massG }) => massG);
+            const margin = Math.min(cg - band.forwardMm, band.aftMm - cg);
+            if (Math.abs(margin) < 1e-6) continue;
+            const fuel = mix(({ fuelFraction }) => fuelFraction);
+            const held = stretches.some(
+              ({ fromFraction, toFraction }) => fuel >= fromFraction - 1e-9 && fuel <= toFraction + 1e-9,
+            );
+            expect(held).toBe(margin > 0);
+          }
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('one amount alone is a stretch of no length, or none', () => {
+    const only = { fuelFraction: 0.4, massG: 900, cgMm: [100, 0, 0] as const };
+    expect(fuelRange([only], { forwardMm: 100, aftMm: 110 })).toEqual([
+      { fromFraction: 0.4, toFraction: 0.4 },
+    ]);
+    expect(fuelRange([only], { forwardMm: 100.1, aftMm: 110 })).toEqual([]);
+    expect(fuelRange([only], { forwardMm: 90, aftMm: 99.9 })).toEqual([]);
+    expect(fuelRange([], { forwardMm: 90, aftMm: 99.9 })).toEqual([]);
+  });
+});
+
+test('the load state that sets the most is named; right on a limit’s station mass changes nothing', () => {
+  const limits = { band: { forwardMm: 90, aftMm: 110 }, lateralMm: null };
+  const [light, heavy] = [one(1000, 100, 0, 'light'), one(1600, 108, 0, 'heavy')];
+  // 1000·10 g·mm to the limit at 50 mm beyond it are 200 g; of the heavy one 1600·2 are 64 g.
+  expect(massRange([light, heavy], limits, [160, 0, 0])).toEqual({ leastG: 0, mostG: 64, mostBy: heavy });
+  expect(massRange([light], limits, [160, 0, 0])).toEqual({ leastG: 0, mostG: 200, mostBy: light });
+  expect(massRange([light], limits, [100, 0, 0])).toEqual({ leastG: 0, mostG: Infinity, mostBy: null });
+  expect(massRange([light], limits, [110, 0, 0])).toEqual({ leastG: 0, mostG: Infinity, mostBy: null });
+  // Beyond the limit already, mass on its station brings it nearer, never back.
+  expect(massRange([one(1000, 112)], limits, [110, 0, 0])).toBeNull();
+  const sideways = { ...limits, lateralMm: 4 };
+  // 1000 g 6 mm right want 2000 g·mm back, by mass 16 mm left of the limit: 100 g; too far right by 40 mm off the other.
+  expect(massRange([one(1000, 100, 6)], sideways, [100, -16, 0])?.leastG).toBeCloseTo(100, 9);
+  expect(massRange([one(1000, 100, -6)], sideways, [100, 16, 0])?.leastG).toBeCloseTo(100, 9);
+});
+
 describe('certainty', () => {
   test('two-sided quantiles of the normal distribution (any table: 1.959964, 2.575829)', () => {
     expect(sigmasFor(0.95)).toBeCloseTo(1.959964, 6);
