@@ -101,3 +101,32 @@ test('two spots do what one cannot', () => {
   const both = ballastFor([-100, -100], rows, stacks, true);
   expect([both.shortMm, both.gramsG]).toEqual([0, [10, 10]]);
 });
+
+test('with a second spot in eighths of its most, none does it with less: by trying every step of the first', () => {
+  const random = randomFrom(33);
+  let met = 0;
+  for (let trial = 0; trial < 400; trial += 1) {
+    const given = anyCase(random);
+    if (leastAlone(given) !== null) continue;
+    const pairs = given.stacks.flatMap(({ spot, most }, second) =>
+      Array.from({ length: 8 }, (_, k) => Math.round((most * (k + 1)) / 8) * spot.stepG).flatMap((secondG) =>
+        given.stacks.flatMap((first, k) =>
+          k === second
+            ? []
+            : Array.from({ length: first.most + 1 }, (_, steps) =>
+                given.stacks.map((__, i) =>
+                  i === k ? steps * first.spot.stepG : i === second ? secondG : 0,
+                ),
+              ),
+        ),
+      ),
+    );
+    const enough = pairs.filter((grams) => short(given, grams).shortMm === 0);
+    if (enough.length === 0) continue;
+    const sums = enough.map((grams) => grams.reduce((sum, each) => sum + each, 0));
+    const found = ballastFor(given.values, given.rows, given.stacks, true);
+    expect([found.shortMm, found.ballastG]).toEqual([0, Math.min(...sums)]);
+    met += 1;
+  }
+  expect(met).toBeGreaterThan(10);
+});

@@ -88,6 +88,7 @@ describe('the allowed zone', () => {
         const { margin, lateral } = byDefinition(input, x, y);
         fc.pre(Math.abs(margin) > 1e-6 && Math.abs(lateral) > 1e-6);
         const { station, buttline } = zone;
+        expect(buttline === null).toBe(input.lateralMm === null);
         expect(station.allowed !== null && x >= station.allowed.fromMm && x <= station.allowed.toMm).toBe(
           margin > 0,
         );
