@@ -129,6 +129,21 @@ describe('the allowed zone', () => {
   });
 });
 
+test('a load state without the item that stands right on a limit, but for rounding, forbids no place', () => {
+  const band = { forwardMm: 92, aftMm: 108 };
+  const zoneOf = (stationMm: number) =>
+    allowedZone({ cases: [one(900, 100, 0), one(900, stationMm)], massesG: [100, 0], band, lateralMm: null })!
+      .station;
+  // (900·100 + 100·x)/1000 from 92 to 108.
+  for (const stationMm of [92, 108, 92 - 1e-11, 108 + 1e-11])
+    expect(zoneOf(stationMm).allowed).toEqual({
+      fromMm: expect.closeTo(20, 9),
+      toMm: expect.closeTo(180, 9),
+    });
+  expect(zoneOf(91.9).allowed).toBeNull();
+  expect(zoneOf(108.1).allowed).toBeNull();
+});
+
 describe('masses at a place', () => {
   test('exactly the masses in the range keep every limit', () => {
     fc.assert(
