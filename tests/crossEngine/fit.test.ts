@@ -9,6 +9,7 @@ import { pointToAircraft, poseRotation, rotationProduct } from '../../src/engine
 import type { Mat3, Pose } from '../../src/engine/geometry/types';
 import type { Shape } from '../../src/engine/mass/shapes';
 import { tessellate } from '../../src/engine/mass/tessellate';
+import { between } from '../between';
 import { boxShape, poses, saddle } from '../engine/fit/randomSolids';
 
 /** Rapier stands its cylinders, capsules and cones on y, the cone's point at +y; ours lie along x, point aft. */
@@ -46,7 +47,7 @@ function rapierShape(shape: Shape): RAPIER.Shape {
   }
 }
 
-const size = fc.double({ min: 5, max: 80, noNaN: true });
+const size = between(5, 80);
 const shapes: fc.Arbitrary<Shape> = fc.oneof(
   fc.record({ kind: fc.constant('box' as const), lengthMm: size, widthMm: size, heightMm: size }),
   fc.record({ kind: fc.constant('cylinder' as const), lengthMm: size, diameterMm: size }),

@@ -13,6 +13,7 @@ import { diagonalTensor, tensorRotate } from '../../src/engine/mass/tensor';
 import { tessellate } from '../../src/engine/mass/tessellate';
 import type { Mesh } from '../../src/engine/mass/types';
 import { solidMass, volumeProperties } from '../../src/engine/mass/volumeProperties';
+import { between } from '../between';
 import { expectTensor, tensorKeys } from '../engine/mass/closeTo';
 import { nameOf, sampleShapes } from '../engine/mass/sampleShapes';
 
@@ -48,7 +49,7 @@ function matrix({ w, x, y, z }: RAPIER.Rotation): Mat3 {
 }
 
 /** Big enough that every inertia is far above 1: their eigenvalue routine stops at a fixed 1e-7 or so. */
-const size = fc.double({ min: 4, max: 20, noNaN: true });
+const size = between(4, 20);
 const shapes: fc.Arbitrary<Shape> = fc.oneof(
   fc.record({ kind: fc.constant('box' as const), lengthMm: size, widthMm: size, heightMm: size }),
   fc.record({ kind: fc.constant('cylinder' as const), lengthMm: size, diameterMm: size }),
@@ -72,7 +73,7 @@ const angle = fc.integer({ min: -1800, max: 1800 }).map((step) => step / 10);
 const compounds = fc.array(
   fc.record({
     shape: shapes,
-    density: fc.double({ min: 0.3, max: 5, noNaN: true }),
+    density: between(0.3, 5),
     pose: fc.record<Pose>({
       positionMm: fc.tuple(place, place, place),
       yawDeg: angle,

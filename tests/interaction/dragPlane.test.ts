@@ -3,10 +3,11 @@ import { Plane, Ray, Vector3 } from 'three';
 import { describe, expect, test } from 'vitest';
 import type { Vec3 } from '../../src/engine/geometry/types';
 import { dragNormal, followPointer, rayOnPlane } from '../../src/interaction/dragPlane';
+import { between } from '../between';
 
-const mm = fc.double({ min: -2000, max: 2000, noNaN: true });
+const mm = between(-2000, 2000);
 const point = fc.tuple(mm, mm, mm);
-const part = fc.double({ min: -1, max: 1, noNaN: true });
+const part = between(-1, 1);
 const direction = fc.tuple(part, part, part).filter((d) => Math.hypot(...d) > 0.1);
 
 describe('where a ray meets the drag plane', () => {

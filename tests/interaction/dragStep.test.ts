@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Vec3 } from '../../src/engine/geometry/types';
 import { type DragAsk, dragStep, type Grip, regrip } from '../../src/interaction/dragStep';
+import { between } from '../between';
 
 const FAR = { minMm: [-1e4, -1e4, -1e4], maxMm: [1e4, 1e4, 1e4] } as const;
 const downAt = (x: number, y: number): DragAsk['ray'] => ({ originMm: [x, y, 5000], direction: [0, 0, -1] });
@@ -14,7 +15,7 @@ const ask = (ray: DragAsk['ray'], more: Partial<DragAsk> = {}): DragAsk => ({
   ...more,
 });
 const grip: Grip = { itemMm: [100, 20, 5], grabbedMm: [103, 22, 15], upright: false };
-const mm = fc.double({ min: -900, max: 900, noNaN: true });
+const mm = between(-900, 900);
 
 describe('a drag', () => {
   test('moves as the pointer moves and keeps its height to the last digit', () => {

@@ -12,11 +12,12 @@ import {
 } from '../../src/interaction/elevation';
 import type { Extent } from '../../src/interaction/snap';
 import { type AxisState, axisToPx } from '../../src/store/axisStore';
+import { between } from '../between';
 
 const size = { widthPx: 880, heightPx: 600 };
 const views: Elevation[] = ['side', 'top', 'front'];
-const length = fc.double({ min: 50, max: 4000, noNaN: true });
-const low = fc.double({ min: -2000, max: 500, noNaN: true });
+const length = between(50, 4000);
+const low = between(-2000, 500);
 const extent = fc
   .tuple(low, low, low, length, length, length)
   .map(([x, y, z, l, w, h]): Extent => ({ minMm: [x, y, z], maxMm: [x + l, y + w, z + h] }));
@@ -53,7 +54,7 @@ describe.each(views)('the %s elevation', (view) => {
   test('zooms about the pointer and pans with it', () => {
     const px = fc.tuple(fc.integer({ min: 0, max: 880 }), fc.integer({ min: 0, max: 600 }));
     fc.assert(
-      fc.property(extent, px, fc.double({ min: 0.7, max: 1.4, noNaN: true }), (box, at, factor) => {
+      fc.property(extent, px, between(0.7, 1.4), (box, at, factor) => {
         const before: AxisState = { ...size, ...fitElevation(box, view, size) };
         const axis = axisOf(before, view);
         const across = axis.atLeftMm + at[0] * axis.mmPerPx;

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Extent, type SnapSetting, snapPlace } from '../../src/interaction/snap';
+import { between } from '../between';
 
 const box = (x: number, y: number, z: number, half = 10): Extent => ({
   minMm: [x - half, y - half, z - half],
@@ -13,7 +14,7 @@ const alone: SnapSetting = {
   extent: box(0, 0, 0),
   neighbours: [],
 };
-const mm = fc.double({ min: -1500, max: 1500, noNaN: true });
+const mm = between(-1500, 1500);
 
 describe('snapping', () => {
   test('alone it catches on the grid, half a step away at most', () => {

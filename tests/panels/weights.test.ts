@@ -4,6 +4,7 @@ import { balanceAt, LEVEL } from '../../src/model/balance/balance';
 import { blankAircraft } from '../../src/model/document/blank';
 import { type Block, stackBlocks, stackTop } from '../../src/panels/beam/stackBlocks';
 import { areaPerGram, tiltDeg, weightSizePx, weightsAlong } from '../../src/panels/beam/weights';
+import { between } from '../between';
 import { randomFrom } from '../randomFrom';
 import { part, waterTank } from './builders';
 
@@ -56,8 +57,8 @@ describe('what stands on the beam', () => {
 describe('stacking', () => {
   const blocks = fc.array(
     fc.record({
-      xPx: fc.double({ min: 0, max: 300, noNaN: true }),
-      sizePx: fc.double({ min: 7, max: 44, noNaN: true }),
+      xPx: between(0, 300),
+      sizePx: between(7, 44),
     }),
     { maxLength: 14 },
   );

@@ -1,22 +1,17 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { axisToPx, fitAxis, panAxis, pxToAxis, zoomAxis } from '../../src/store/axisStore';
+import { between } from '../between';
 
-const mm = fc.double({ min: -5000, max: 5000, noNaN: true });
-const px = fc.double({ min: 0, max: 2000, noNaN: true });
+const mm = between(-5000, 5000);
+const px = between(0, 2000);
 
 test('pixels and millimetres go back and forth', () => {
   fc.assert(
-    fc.property(
-      mm,
-      fc.double({ min: 0.05, max: 20, noNaN: true }),
-      px,
-      fc.boolean(),
-      (atLeftMm, scale, x, flip) => {
-        const axis = { atLeftMm, mmPerPx: flip ? -scale : scale };
-        expect(axisToPx(axis, pxToAxis(axis, x))).toBeCloseTo(x, 6);
-      },
-    ),
+    fc.property(mm, between(0.05, 20), px, fc.boolean(), (atLeftMm, scale, x, flip) => {
+      const axis = { atLeftMm, mmPerPx: flip ? -scale : scale };
+      expect(axisToPx(axis, pxToAxis(axis, x))).toBeCloseTo(x, 6);
+    }),
   );
 });
 
@@ -31,7 +26,7 @@ test('a fitted axis shows its range with the margin on either side, in either di
 
 test('zoom keeps the place under the pointer, pan carries the picture along', () => {
   fc.assert(
-    fc.property(px, fc.double({ min: 0.2, max: 5, noNaN: true }), fc.boolean(), (x, factor, flip) => {
+    fc.property(px, between(0.2, 5), fc.boolean(), (x, factor, flip) => {
       const axis = { atLeftMm: 100, mmPerPx: flip ? -1.5 : 1.5 };
       expect(pxToAxis(zoomAxis(axis, factor, x), x)).toBeCloseTo(pxToAxis(axis, x), 6);
       expect(axisToPx(panAxis(axis, 25), 300)).toBeCloseTo(axisToPx(axis, 300) + 25, 6);

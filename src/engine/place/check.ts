@@ -55,7 +55,8 @@ export function checkPlaced(
       y += momentGmm[1];
     }
     for (const { spotId, massG: pieceG } of ballast) {
-      const spot = problem.spots.find(({ id }) => id === spotId)!;
+      const spot = problem.spots.find(({ id }) => id === spotId);
+      if (!spot) continue;
       massG += pieceG;
       x += pieceG * spot.positionMm[0];
       y += pieceG * spot.positionMm[1];
@@ -138,7 +139,9 @@ function placeFaults(
 function leadFaults(problem: PlaceProblem, placed: readonly Placed[]): string[] {
   return problem.leads.flatMap((lead) => {
     const ends = endsOf(problem, lead, placed);
-    const short = ends ? leadRunMm(lead, ...ends) - lead.lengthMm : Number.POSITIVE_INFINITY;
+    // That an end has no place is told already.
+    if (!ends) return [];
+    const short = leadRunMm(lead, ...ends) - lead.lengthMm;
     return short > FORGIVEN_MM ? [`${lead.name} is ${short.toFixed(1)} mm short.`] : [];
   });
 }

@@ -62,9 +62,9 @@ export interface Gap {
 }
 
 /**
- * The gaps that two items must keep: the clearance, or what rules along an axis say, the last rule for a pair, and the
- * most that any straight rule says. A rule with less than the clearance lets them be closer, and with a negative gap
- * overlap by so much along an axis. Ids of parts, obstacles or ballast spots.
+ * The gaps that two items must keep: the clearance, or the most that rules along an axis say, and the most that any
+ * straight rule says. A rule with less than the clearance lets them be closer, whatever the rules before it say, and with
+ * a negative gap overlap by so much along an axis. Ids of parts, obstacles or ballast spots.
  */
 export function gapBetween({ clearanceMm, apart }: PlaceProblem): (a: string, b: string) => Gap {
   const gaps = new Map<string, Gap>();

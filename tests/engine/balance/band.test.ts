@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { ballastRange, ballastToLimit, tipMassForLateral } from '../../../src/engine/balance/ballast';
 import { allowedStations, bandFit, bestStation } from '../../../src/engine/balance/band';
 import type { TravelPoint } from '../../../src/engine/balance/travel';
+import { between } from '../../between';
 
 const at = (fuelFraction: number, massG: number, x: number): TravelPoint => ({
   fuelFraction,
@@ -14,8 +15,8 @@ const at = (fuelFraction: number, massG: number, x: number): TravelPoint => ({
 const burns = fc
   .array(
     fc.record({
-      x: fc.double({ min: 300, max: 700, noNaN: true }),
-      drop: fc.double({ min: 0, max: 40, noNaN: true }),
+      x: between(300, 700),
+      drop: between(0, 40),
     }),
     {
       minLength: 1,
@@ -62,7 +63,7 @@ describe('the band', () => {
 
   test('an allowed station keeps the whole travel in, and a step beyond either end does not', () => {
     fc.assert(
-      fc.property(burns, fc.double({ min: 20, max: 900, noNaN: true }), (travel, massG) => {
+      fc.property(burns, between(20, 900), (travel, massG) => {
         const movable = { stationMm: 400, massesG: travel.map(() => massG) };
         const room = allowedStations(travel, movable, { forwardMm: 450, aftMm: 560 });
         const inside = (stationMm: number, slackMm: number) =>
@@ -94,24 +95,19 @@ describe('the band', () => {
 
   test('no station has a greater least margin than the best one', () => {
     fc.assert(
-      fc.property(
-        burns,
-        fc.double({ min: 20, max: 900, noNaN: true }),
-        fc.double({ min: -50, max: 50, noNaN: true }),
-        (travel, massG, off) => {
-          const limits = { forwardMm: 450, aftMm: 560 };
-          const best = bestStation(
-            travel,
-            { stationMm: 400, massesG: travel.map(() => massG) },
-            limits,
-          ) as number;
-          const least = (stationMm: number) =>
-            Math.min(
-              ...shifted(travel, massG, stationMm - 400).flatMap((p) => [p.cgMm[0] - 450, 560 - p.cgMm[0]]),
-            );
-          expect(least(best)).toBeGreaterThanOrEqual(least(best + off) - 1e-6);
-        },
-      ),
+      fc.property(burns, between(20, 900), between(-50, 50), (travel, massG, off) => {
+        const limits = { forwardMm: 450, aftMm: 560 };
+        const best = bestStation(
+          travel,
+          { stationMm: 400, massesG: travel.map(() => massG) },
+          limits,
+        ) as number;
+        const least = (stationMm: number) =>
+          Math.min(
+            ...shifted(travel, massG, stationMm - 400).flatMap((p) => [p.cgMm[0] - 450, 560 - p.cgMm[0]]),
+          );
+        expect(least(best)).toBeGreaterThanOrEqual(least(best + off) - 1e-6);
+      }),
     );
   });
 
@@ -126,17 +122,12 @@ describe('ballast', () => {
   /** FAA AMT Handbook – General, p. 4-23; that the result lies exactly on the limit is plain algebra. */
   test('the handbook formula puts the CG on the limit', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 500, max: 20_000, noNaN: true }),
-        fc.double({ min: 0.1, max: 80, noNaN: true }),
-        fc.double({ min: 50, max: 900, noNaN: true }),
-        (massG, out, arm) => {
-          const limit = 600;
-          const grams = ballastToLimit(massG, limit + out, limit, limit - arm) as number;
-          const cg = (massG * (limit + out) + grams * (limit - arm)) / (massG + grams);
-          expect(cg).toBeCloseTo(limit, 6);
-        },
-      ),
+      fc.property(between(500, 20_000), between(0.1, 80), between(50, 900), (massG, out, arm) => {
+        const limit = 600;
+        const grams = ballastToLimit(massG, limit + out, limit, limit - arm) as number;
+        const cg = (massG * (limit + out) + grams * (limit - arm)) / (massG + grams);
+        expect(cg).toBeCloseTo(limit, 6);
+      }),
     );
     expect(ballastToLimit(1000, 620, 600, 700)).toBeNull();
     expect(ballastToLimit(1000, 620, 600, 600)).toBeNull();

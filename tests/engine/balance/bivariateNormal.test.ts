@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bivariateNormalBelow, normalBelow } from '../../../src/engine/balance/bivariateNormal';
+import { between } from '../../between';
 
-const deviate = fc.double({ min: -5, max: 5, noNaN: true });
-const correlation = fc.double({ min: -1, max: 1, noNaN: true });
+const deviate = between(-5, 5);
+const correlation = between(-1, 1);
 
 /** ∫ φ(x)·Φ((k − ρx)/√(1 − ρ²)) dx up to h: another formula and another rule (Simpson's). */
 function byConditioning(h: number, k: number, rho: number): number {
@@ -31,7 +32,7 @@ describe('the normal distribution', () => {
 
   test('is symmetric and rises', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 12, noNaN: true }), (x) => {
+      fc.property(between(0, 12), (x) => {
         expect(normalBelow(x) + normalBelow(-x)).toBeCloseTo(1, 14);
         expect(normalBelow(x + 0.01)).toBeGreaterThanOrEqual(normalBelow(x) - 1e-15);
       }),
@@ -51,7 +52,7 @@ describe('the bivariate normal distribution', () => {
   });
 
   test('agrees with integrating over one variable', () => {
-    const below99 = fc.double({ min: -0.99, max: 0.99, noNaN: true });
+    const below99 = between(-0.99, 0.99);
     fc.assert(
       fc.property(deviate, deviate, below99, (h, k, rho) => {
         expect(Math.abs(bivariateNormalBelow(h, k, rho) - byConditioning(h, k, rho))).toBeLessThan(1e-11);

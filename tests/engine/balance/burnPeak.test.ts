@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import type { Heading } from '../../../src/engine/balance/bestLoad';
+import { type BurnSearch, burnBoundMm, burnEnd, burnPeak } from '../../../src/engine/balance/burnPeak';
 import { type Bounds, loadEnvelope } from '../../../src/engine/balance/loadStates';
-import type { LiquidMoment } from '../../../src/engine/balance/travel';
+import type { LiquidMoment, MassMoment } from '../../../src/engine/balance/travel';
+import type { Vec3 } from '../../../src/engine/geometry/types';
 import { massPoint } from '../../../src/engine/mass/massProperties';
+import { randomFrom } from '../../randomFrom';
 
 describe('peaks inside a smooth piece of the burn', () => {
   /**
@@ -158,5 +162,114 @@ describe('peaks inside a smooth piece of the burn', () => {
     };
     const whole = { min: [-400, 0, 0], max: [400, 0, 0] } as const;
     expect(countWith(boxes)).toBeLessThan(countWith([whole]));
+  });
+});
+
+describe('what the two ends of a burn say', () => {
+  /** Tanks that are drawn layer by layer, each layer anywhere within the tank's reach; cut evenly into eighths of the burn. */
+  function burn(random: () => number, heading: Heading): BurnSearch {
+    const tanks = Array.from({ length: 1 + Math.floor(3 * random()) }, () => {
+      const [least, wide] = [400 * random(), 300 * random()];
+      const layers = Array.from({ length: 8 }, () => ({
+        massG: 60 * random(),
+        atMm: least + wide * random(),
+      }));
+      return { reach: [least, least + wide] as const, layers };
+    });
+    const liquidAt = (fuelFraction: number): LiquidMoment => {
+      const byTank = tanks.map(({ layers }): MassMoment => {
+        const left = layers.map(({ massG, atMm }, k) => {
+          // The last layer is drawn first.
+          const grams = massG * Math.min(1, Math.max(0, 8 * fuelFraction - k));
+          return { grams, moment: grams * atMm };
+        });
+        const massG = left.reduce((sum, { grams }) => sum + grams, 0);
+        const moment = left.reduce((sum, each) => sum + each.moment, 0);
+        return { massG, momentGmm: heading.axis === 0 ? [moment, 0, 0] : [0, moment, 0] };
+      });
+      return {
+        fuelFraction,
+        massG: byTank.reduce((sum, { massG }) => sum + massG, 0),
+        momentGmm: [0, 1, 2].map((axis) =>
+          byTank.reduce((sum, { momentGmm }) => sum + momentGmm[axis]!, 0),
+        ) as unknown as Vec3,
+        byTank,
+      };
+    };
+    const fixedG = 300 + 900 * random();
+    const options = Array.from({ length: 2 }, () => [
+      { massG: 0, momentGmm: 0 },
+      { massG: 80 * random(), momentGmm: 80 * 500 * (random() - 0.3) },
+    ]);
+    return {
+      heading,
+      fixed: { massG: fixedG, momentGmm: heading.sign * fixedG * 500 * random() },
+      options,
+      liquidAt,
+      breaks: Array.from({ length: 9 }, (_, k) => k / 8),
+      lightestG: fixedG,
+      reaches: tanks.map(({ reach: [least, most] }) =>
+        heading.sign === 1 ? [least, most] : [-most, -least],
+      ),
+      toleranceMm: 0.01,
+      floorMm: Number.NEGATIVE_INFINITY,
+      maySample: () => true,
+    };
+  }
+
+  /** The farthest CG at one amount of liquid, every combination of the two switches tried. */
+  const farthestAt = ({ heading, fixed, options, liquidAt }: BurnSearch, fuelFraction: number) => {
+    const { massG, momentGmm } = liquidAt(fuelFraction);
+    const liquid = heading.sign * momentGmm[heading.axis];
+    return Math.max(
+      ...options[0]!.flatMap((a) =>
+        options[1]!.map(
+          (b) =>
+            (fixed.momentGmm + liquid + a.momentGmm + b.momentGmm) /
+            (fixed.massG + massG + a.massG + b.massG),
+        ),
+      ),
+    );
+  };
+
+  const headings: readonly Heading[] = [
+    { axis: 0, sign: 1 },
+    { axis: 0, sign: -1 },
+    { axis: 1, sign: 1 },
+  ];
+
+  test('the farther of them is that of full and dry, whatever lies between', () => {
+    const random = randomFrom(21);
+    for (let trial = 0; trial < 60; trial += 1) {
+      const search = burn(random, headings[trial % 3]!);
+      const [dry, full] = [farthestAt(search, 0), farthestAt(search, 1)];
+      const end = burnEnd(search);
+      expect(end.cgMm).toBeCloseTo(Math.max(dry, full), 9);
+      expect(end.fuelFraction).toBe(dry > full ? 0 : 1);
+    }
+  });
+
+  test('no amount of liquid lies farther beyond a station than they say it can, and at times one lies nearly so far', () => {
+    const random = randomFrom(22);
+    let tightest = Number.POSITIVE_INFINITY;
+    for (let trial = 0; trial < 120; trial += 1) {
+      const search = burn(random, headings[trial % 3]!);
+      const lambdaMm = burnEnd(search).cgMm - 5 + 20 * random();
+      const most = Math.max(...Array.from({ length: 401 }, (_, k) => farthestAt(search, k / 400)));
+      const bound = burnBoundMm(search, lambdaMm);
+      expect(bound).toBeGreaterThanOrEqual(most - lambdaMm - 1e-9);
+      if (most > lambdaMm) tightest = Math.min(tightest, bound / (most - lambdaMm));
+      const { best, withinMm } = burnPeak(search);
+      expect(best.cgMm).toBeGreaterThan(most - search.toleranceMm - 1e-9);
+      expect(withinMm).toBeLessThanOrEqual(search.toleranceMm + 1e-9);
+    }
+    // A bound that is far above everything would prune nothing.
+    expect(tightest).toBeLessThan(2);
+  });
+
+  test('without a reach nothing is known, and nothing is bounded', () => {
+    const search = { ...burn(randomFrom(23), headings[0]!), reaches: null };
+    expect(burnBoundMm(search, 400)).toBe(Number.POSITIVE_INFINITY);
+    expect(burnPeak(search).withinMm).toBeNull();
   });
 });

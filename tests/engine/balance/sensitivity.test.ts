@@ -9,16 +9,17 @@ import {
 import type { LiquidMoment } from '../../../src/engine/balance/travel';
 import type { Vec3 } from '../../../src/engine/geometry/types';
 import { massMove, massPoint, massSum, noMass } from '../../../src/engine/mass/massProperties';
+import { between } from '../../between';
 
 const place = fc.tuple(
-  ...([0, 1, 2].map(() => fc.double({ min: -900, max: 900, noNaN: true })) as [
+  ...([0, 1, 2].map(() => between(-900, 900)) as [
     fc.Arbitrary<number>,
     fc.Arbitrary<number>,
     fc.Arbitrary<number>,
   ]),
 );
 const models = fc.array(
-  fc.tuple(fc.double({ min: 5, max: 4000, noNaN: true }), place).map(([massG, at]) => massPoint(massG, at)),
+  fc.tuple(between(5, 4000), place).map(([massG, at]) => massPoint(massG, at)),
   { minLength: 1, maxLength: 12 },
 );
 

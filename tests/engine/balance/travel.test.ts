@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cgTravel, type LiquidMoment, travelExtremes } from '../../../src/engine/balance/travel';
 import type { MassProperties } from '../../../src/engine/mass/types';
+import { between } from '../../between';
 
 const none = { xx: 0, yy: 0, zz: 0, xy: 0, xz: 0, yz: 0 };
 const point = (massG: number, x: number): MassProperties => ({
@@ -51,10 +52,10 @@ describe('CG travel', () => {
   test('burning liquid moves the CG away from the tank, always', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: 100, max: 20_000, noNaN: true }),
-        fc.double({ min: -500, max: 2000, noNaN: true }),
-        fc.double({ min: 1, max: 5000, noNaN: true }),
-        fc.double({ min: 1, max: 800, noNaN: true }),
+        between(100, 20_000),
+        between(-500, 2000),
+        between(1, 5000),
+        between(1, 800),
         (massG, x, liquidG, behind) => {
           const armMm = x + behind;
           const travel = cgTravel(point(massG, x), [

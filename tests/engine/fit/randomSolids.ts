@@ -3,6 +3,7 @@ import { solidOf } from '../../../src/engine/fit/solid';
 import type { Pose, Vec3 } from '../../../src/engine/geometry/types';
 import { length, normalise } from '../../../src/engine/geometry/vec3';
 import type { PrismShape, Shape, ShapeKind } from '../../../src/engine/mass/shapes';
+import { between } from '../../between';
 
 export const placed = (shape: Shape, positionMm: Vec3, yawDeg = 0, pitchDeg = 0, rollDeg = 0) =>
   solidOf({ shape, pose: { positionMm, yawDeg, pitchDeg, rollDeg } });
@@ -32,8 +33,8 @@ export const saddle: PrismShape = {
   ],
 };
 
-const size = fc.double({ min: 2, max: 80, noNaN: true });
-export const angle = fc.double({ min: -180, max: 180, noNaN: true });
+const size = between(2, 80);
+export const angle = between(-180, 180);
 
 type ConvexKind = Exclude<ShapeKind, 'tube' | 'loft' | 'panel' | 'mesh'>;
 
@@ -85,22 +86,20 @@ export const anyShapes: fc.Arbitrary<Shape> = fc.oneof(
   { weight: 1, arbitrary: fc.constant<Shape>(saddle) },
   {
     weight: 1,
-    arbitrary: fc
-      .record({ width: size, height: size, roundness: fc.double({ min: 0, max: 1, noNaN: true }) })
-      .map(
-        ({ width, height, roundness }): Shape => ({
-          kind: 'loft',
-          sections: [
-            { xMm: -20, widthMm: width, heightMm: height, centreYMm: 0, centreZMm: 0, roundness: 1 },
-            { xMm: 0, widthMm: height, heightMm: width, centreYMm: 3, centreZMm: 1, roundness },
-            { xMm: 25, widthMm: 4, heightMm: 6, centreYMm: 0, centreZMm: -2, roundness: 0.2 },
-          ],
-        }),
-      ),
+    arbitrary: fc.record({ width: size, height: size, roundness: between(0, 1) }).map(
+      ({ width, height, roundness }): Shape => ({
+        kind: 'loft',
+        sections: [
+          { xMm: -20, widthMm: width, heightMm: height, centreYMm: 0, centreZMm: 0, roundness: 1 },
+          { xMm: 0, widthMm: height, heightMm: width, centreYMm: 3, centreZMm: 1, roundness },
+          { xMm: 25, widthMm: 4, heightMm: 6, centreYMm: 0, centreZMm: -2, roundness: 0.2 },
+        ],
+      }),
+    ),
   },
 );
 
-const place = fc.double({ min: -60, max: 60, noNaN: true });
+const place = between(-60, 60);
 export const points = fc.tuple(place, place, place);
 export const directions = points.map((v): Vec3 => (length(v) > 1e-3 && normalise(v)) || [1, 0, 0]);
 

@@ -7,6 +7,7 @@ import type { Vec3 } from '../../../src/engine/geometry/types';
 import { add, cross, distance, dot, length, normalise, scale, sub } from '../../../src/engine/geometry/vec3';
 import type { Shape } from '../../../src/engine/mass/shapes';
 import { tessellate } from '../../../src/engine/mass/tessellate';
+import { between } from '../../between';
 import { foundFirst } from '../../foundCases';
 import { clearingFound } from './clearingFound';
 import { anyShapes, boxShape, convexShapes, directions, placed, points, poses, saddle } from './randomSolids';
@@ -35,7 +36,7 @@ describe('distances by formula', () => {
 
   test('two balls, anyhow: distance of the centres less the radii; on overlap its negative', () => {
     fc.assert(
-      fc.property(points, points, fc.double({ min: 1, max: 60, noNaN: true }), (p, q, d) => {
+      fc.property(points, points, between(1, 60), (p, q, d) => {
         const apart = distance(p, q) - (d + 20) / 2;
         const [a, b] = [placed(ball(d), p), placed(ball(20), q)];
         if (apart > 1e-3) {
@@ -89,8 +90,8 @@ describe('distances by formula', () => {
   });
 
   test('two capsules, anyhow and nearly parallel: least distance of their axes by ternary search, less the radii', () => {
-    const lengths = fc.double({ min: 0.1, max: 60, noNaN: true });
-    const small = fc.double({ min: -1, max: 1, noNaN: true });
+    const lengths = between(0.1, 60);
+    const small = between(-1, 1);
     const anyhow = fc.oneof(
       poses,
       poses.chain((p) => small.map((yawDeg) => ({ ...p, yawDeg, pitchDeg: 0 }))),
@@ -157,7 +158,7 @@ describe('the shortest way out, by formula', () => {
   });
 
   test('of two boxes, anyhow: the least overlap over the 15 separating axes (Gottschalk, Lin, Manocha 1996)', () => {
-    const size = fc.double({ min: 5, max: 80, noNaN: true });
+    const size = between(5, 80);
     const sizes = fc.tuple(size, size, size);
     const axesOf = (pose: Parameters<typeof pointToAircraft>[0]): Vec3[] =>
       [0, 1, 2].map((i) =>
@@ -210,7 +211,7 @@ const innerPoint = (shape: Shape, way: Vec3, share: number): Vec3 => {
 
 describe('no clash is missed, at any orientation', () => {
   test('ten thousand pairs with a point in both', () => {
-    const inner = fc.double({ min: 0, max: 0.98, noNaN: true });
+    const inner = between(0, 0.98);
     fc.assert(
       fc.property(
         convexShapes,

@@ -9,6 +9,7 @@ import {
   turnOf,
 } from '../../../src/engine/geometry/polygon';
 import { fan, triangulate } from '../../../src/engine/geometry/triangulate';
+import { between } from '../../between';
 
 const channel: Corner[] = [
   [0, 0],
@@ -22,14 +23,12 @@ const channel: Corner[] = [
 ];
 
 /** A star round the origin: simple, often far from convex. */
-const stars = fc
-  .array(fc.double({ min: 1, max: 10, noNaN: true }), { minLength: 3, maxLength: 24 })
-  .map((radii) =>
-    radii.map((r, i): Corner => {
-      const angle = (2 * Math.PI * i) / radii.length;
-      return [r * Math.cos(angle), r * Math.sin(angle)];
-    }),
-  );
+const stars = fc.array(between(1, 10), { minLength: 3, maxLength: 24 }).map((radii) =>
+  radii.map((r, i): Corner => {
+    const angle = (2 * Math.PI * i) / radii.length;
+    return [r * Math.cos(angle), r * Math.sin(angle)];
+  }),
+);
 
 describe('polygon moments', () => {
   test('rectangle b × h about its corner: b³h/3, bh³/3, b²h²/4', () => {

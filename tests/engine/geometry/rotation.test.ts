@@ -26,11 +26,12 @@ import {
   normalise,
   sub,
 } from '../../../src/engine/geometry/vec3';
+import { between } from '../../between';
 
 const nose: Vec3 = [-1, 0, 0];
 const rightWing: Vec3 = [0, 1, 0];
-const angle = fc.double({ min: -360, max: 360, noNaN: true });
-const coordinate = fc.double({ min: -2000, max: 2000, noNaN: true });
+const angle = between(-360, 360);
+const coordinate = between(-2000, 2000);
 const poses = fc.record<Pose>({
   positionMm: fc.tuple(coordinate, coordinate, coordinate),
   yawDeg: angle,

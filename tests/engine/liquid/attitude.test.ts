@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { directionFromAircraft } from '../../../src/engine/geometry/rotation';
 import { downFromAttitude, LEVEL } from '../../../src/engine/liquid/attitude';
+import { between } from '../../between';
 
 const near = (came: readonly number[], expected: readonly number[]) =>
   came.forEach((v, i) => {
@@ -24,7 +25,7 @@ test('a coordinated turn keeps liquid in the middle: sideways acceleration tan(b
 });
 
 test('at rest it is the earth’s down seen in the posed body’s frame, whatever the heading', () => {
-  const angle = fc.double({ min: -180, max: 180, noNaN: true });
+  const angle = between(-180, 180);
   fc.assert(
     fc.property(angle, angle, angle, (yawDeg, pitchDeg, rollDeg) => {
       const pose = { positionMm: [0, 0, 0] as const, yawDeg, pitchDeg, rollDeg };

@@ -10,6 +10,7 @@ import {
   timeToReserve,
 } from '../../../src/engine/liquid/burn';
 import type { Flow, Phase } from '../../../src/engine/liquid/types';
+import { between } from '../../between';
 
 const FLOW: Flow = { idleMlPerMin: 60, fullMlPerMin: 360 };
 const CIRCUIT: readonly Phase[] = [
@@ -72,12 +73,12 @@ test('phases without flow, and no phases at all', () => {
   expect(endurance([{ name: 'glide', durationS: 300, throttlePct: 0 }], still, 500)).toBeNull();
 });
 
-const amount = fc.double({ min: 0, max: 500, noNaN: true });
+const amount = between(0, 500);
 const phases = fc.array(
   fc.record({
     name: fc.string(),
     durationS: amount,
-    throttlePct: fc.double({ min: 0, max: 100, noNaN: true }),
+    throttlePct: between(0, 100),
   }),
 );
 const flows = fc.record({ idleMlPerMin: amount, fullMlPerMin: amount });
@@ -142,7 +143,7 @@ describe('flow from a table', () => {
     fc.assert(
       fc.property(
         fc.uniqueArray(fc.integer({ min: 1, max: 99 }), { maxLength: 6 }),
-        fc.double({ min: 0, max: 100, noNaN: true }),
+        between(0, 100),
         (throttles, throttlePct) => {
           const points = throttles
             .sort((a, b) => a - b)

@@ -6,9 +6,10 @@ import { liquidState, tankVolumeMl } from '../../../src/engine/liquid/liquidStat
 import { fuelStates, plumbing, tankVolumesAfter } from '../../../src/engine/liquid/plumbing';
 import type { Tank } from '../../../src/engine/liquid/types';
 import type { Shape } from '../../../src/engine/mass/shapes';
+import { between } from '../../between';
 
 const LEVEL: Vec3 = [0, 0, -1];
-const size = fc.double({ min: 12, max: 260, noNaN: true });
+const size = between(12, 260);
 const anyShape: fc.Arbitrary<Shape> = fc.oneof(
   fc.record({ kind: fc.constant('box' as const), lengthMm: size, widthMm: size, heightMm: size }),
   fc.record({ kind: fc.constant('cylinder' as const), lengthMm: size, diameterMm: size }),
@@ -64,37 +65,33 @@ const layouts: Readonly<Record<string, fc.Arbitrary<readonly Tank[]>>> = {
 describe('tanks full to the brim with nothing unusable', () => {
   test.each(Object.entries(layouts))('%s: no tank goes below nothing and nothing is lost', (_, layout) => {
     fc.assert(
-      fc.property(
-        layout,
-        fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 4 }),
-        (tanks, parts) => {
-          const plumbed = plumbing(tanks);
-          if ('faults' in plumbed) throw new Error(plumbed.faults.join(' '));
-          const startMl = tanks.reduce((sum, tank) => sum + tank.startMl, 0);
-          const amounts = [
-            ...parts.map((part) => part * plumbed.usableMl),
-            ...feedBreaks(plumbed, LEVEL),
-            plumbed.usableMl * (1 - 1e-15),
-            plumbed.usableMl,
-            startMl,
-          ];
-          for (const drawnMl of amounts) {
-            const volumes = tankVolumesAfter(plumbed, drawnMl, LEVEL);
-            volumes.forEach((ml, k) => {
-              expect(ml).toBeGreaterThanOrEqual(0);
-              expect(ml).toBeLessThanOrEqual(tanks[k]!.startMl);
-            });
-            const leftMl = volumes.reduce((sum, ml) => sum + ml, 0);
-            expect(Math.abs(startMl - leftMl - Math.min(drawnMl, plumbed.usableMl))).toBeLessThan(
-              1e-9 * startMl,
-            );
-          }
-          // The liquid of the last drop, and of none, can be worked out in every tank.
-          for (const states of fuelStates(plumbed, [1e-15, 0], LEVEL)) {
-            for (const { volumeMl, mass } of states) expect(mass.massG).toBeCloseTo(volumeMl * 0.745, 9);
-          }
-        },
-      ),
+      fc.property(layout, fc.array(between(0, 1), { maxLength: 4 }), (tanks, parts) => {
+        const plumbed = plumbing(tanks);
+        if ('faults' in plumbed) throw new Error(plumbed.faults.join(' '));
+        const startMl = tanks.reduce((sum, tank) => sum + tank.startMl, 0);
+        const amounts = [
+          ...parts.map((part) => part * plumbed.usableMl),
+          ...feedBreaks(plumbed, LEVEL),
+          plumbed.usableMl * (1 - 1e-15),
+          plumbed.usableMl,
+          startMl,
+        ];
+        for (const drawnMl of amounts) {
+          const volumes = tankVolumesAfter(plumbed, drawnMl, LEVEL);
+          volumes.forEach((ml, k) => {
+            expect(ml).toBeGreaterThanOrEqual(0);
+            expect(ml).toBeLessThanOrEqual(tanks[k]!.startMl);
+          });
+          const leftMl = volumes.reduce((sum, ml) => sum + ml, 0);
+          expect(Math.abs(startMl - leftMl - Math.min(drawnMl, plumbed.usableMl))).toBeLessThan(
+            1e-9 * startMl,
+          );
+        }
+        // The liquid of the last drop, and of none, can be worked out in every tank.
+        for (const states of fuelStates(plumbed, [1e-15, 0], LEVEL)) {
+          for (const { volumeMl, mass } of states) expect(mass.massG).toBeCloseTo(volumeMl * 0.745, 9);
+        }
+      }),
       { numRuns: 150 },
     );
   });
@@ -108,8 +105,8 @@ test('a small tank beside a large one at one level never holds more than it can'
     widthMm: edgeMm,
     heightMm: edgeMm,
   });
-  const edges = fc.double({ min: 0, max: 2.5, noNaN: true }).map((power) => 0.5 * 10 ** power);
-  const angle = fc.double({ min: -180, max: 180, noNaN: true });
+  const edges = between(0, 2.5).map((power) => 0.5 * 10 ** power);
+  const angle = between(-180, 180);
   fc.assert(
     fc.property(fc.array(edges, { minLength: 2, maxLength: 3 }), angle, angle, (sizes, pitchDeg, rollDeg) => {
       const tanks = sizes.map((edgeMm, k) =>
@@ -145,7 +142,7 @@ test('a small tank beside a large one at one level never holds more than it can'
 
 test('a tank never gives of what must stay behind', () => {
   fc.assert(
-    fc.property(size, size, fc.double({ min: 0, max: 1, noNaN: true }), (mainMl, headerMl, share) => {
+    fc.property(size, size, between(0, 1), (mainMl, headerMl, share) => {
       const shape: Shape = { kind: 'box', lengthMm: 100, widthMm: 100, heightMm: 10 };
       const unusableMl = share * Math.min(mainMl, headerMl);
       const tanks = [

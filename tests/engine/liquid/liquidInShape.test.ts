@@ -8,6 +8,7 @@ import type { Shape } from '../../../src/engine/mass/shapes';
 import { tessellate } from '../../../src/engine/mass/tessellate';
 import type { Tensor } from '../../../src/engine/mass/types';
 import { volumeProperties } from '../../../src/engine/mass/volumeProperties';
+import { between } from '../../between';
 import { anyDown, anyFill, TANK_NAMES, TANKS } from './tankShapes';
 
 const ENTRIES = ['xx', 'yy', 'zz', 'xy', 'xz', 'yz'] as const;
@@ -118,7 +119,7 @@ describe.each(TANK_NAMES)('%s', (name) => {
 
   test('the free-surface area is how fast the volume grows with the level', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0.1, max: 0.9, noNaN: true }), anyDown, (share, down) => {
+      fc.property(between(0.1, 0.9), anyDown, (share, down) => {
         const tilted = vesselOf(shape).tilt(down);
         const offset = fill(share, down).surfaceOffsetMm!;
         const step = 1e-3 * (tilted.bottomMm - tilted.topMm);
@@ -161,7 +162,7 @@ describe.each(TANK_NAMES)('%s', (name) => {
   test('as the tank tilts the centroid moves level: its path is square to down', () => {
     const lean = 1e-4;
     fc.assert(
-      fc.property(fc.double({ min: 0.05, max: 0.95, noNaN: true }), anyDown, (share, down) => {
+      fc.property(between(0.05, 0.95), anyDown, (share, down) => {
         const side: Vec3 = Math.abs(down[1]) < 0.8 ? [0, 1, 0] : [1, 0, 0];
         const tilted = (by: number): Vec3 => [
           down[0] + by * side[0],

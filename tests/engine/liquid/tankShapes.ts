@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { Vec3 } from '../../../src/engine/geometry/types';
 import type { Shape, ShapeKind } from '../../../src/engine/mass/shapes';
+import { between } from '../../between';
 
 const section = (xMm: number, w: number, h: number, y: number, z: number, roundness: number) => ({
   xMm,
@@ -86,8 +87,8 @@ export const CURVED_NAMES = TANK_NAMES.filter((name) => !FLAT_NAMES.includes(nam
 /** Any direction, with those near an axis made common, for that is where tanks lie. */
 export const anyDown: fc.Arbitrary<Vec3> = fc
   .tuple(
-    fc.double({ min: -1, max: 1, noNaN: true }),
-    fc.double({ min: 0, max: 2 * Math.PI, noNaN: true }),
+    between(-1, 1),
+    between(0, 2 * Math.PI),
     fc.constantFrom(0, 0, 1, 2, 3),
     fc.integer({ min: 0, max: 9 }),
   )
@@ -102,9 +103,9 @@ export const anyDown: fc.Arbitrary<Vec3> = fc
 
 /** A share of full, small shares and shares near one made common. */
 export const anyFill: fc.Arbitrary<number> = fc.oneof(
-  fc.double({ min: 0.02, max: 0.98, noNaN: true }),
-  fc.double({ min: -5, max: -1, noNaN: true }).map((power) => 10 ** power),
-  fc.double({ min: -5, max: -1, noNaN: true }).map((power) => 1 - 10 ** power),
+  between(0.02, 0.98),
+  between(-5, -1).map((power) => 10 ** power),
+  between(-5, -1).map((power) => 1 - 10 ** power),
 );
 
 /** A repeatable stream of numbers 0…1 (Park and Miller, minimal standard generator, CACM 31(10), 1988). */

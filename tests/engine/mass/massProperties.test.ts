@@ -17,12 +17,13 @@ import type { BoxShape } from '../../../src/engine/mass/shapes';
 import { tensorScale } from '../../../src/engine/mass/tensor';
 import type { MassProperties } from '../../../src/engine/mass/types';
 import { solidMass, solidOfMass } from '../../../src/engine/mass/volumeProperties';
+import { between } from '../../between';
 import { expectMass, expectTensor } from './closeTo';
 import { bruteForce, type PointMass } from './pointMasses';
 
-const size = fc.double({ min: 1, max: 200, noNaN: true });
-const coordinate = fc.double({ min: -1500, max: 1500, noNaN: true });
-const angle = fc.double({ min: -180, max: 180, noNaN: true });
+const size = between(1, 200);
+const coordinate = between(-1500, 1500);
+const angle = between(-180, 180);
 
 interface Placed {
   readonly shape: BoxShape;
@@ -37,7 +38,7 @@ const placedBoxes = fc.record<Placed>({
     widthMm: size,
     heightMm: size,
   }),
-  massG: fc.double({ min: 0.1, max: 900, noNaN: true }),
+  massG: between(0.1, 900),
   pose: fc.record({
     positionMm: fc.tuple(coordinate, coordinate, coordinate),
     yawDeg: angle,

@@ -6,6 +6,7 @@ import { massRange, spotEffects } from '../../../src/engine/place/massRange';
 import { sigmasFor } from '../../../src/engine/place/robust';
 import { shrunkBand } from '../../../src/engine/place/shrunkBand';
 import type { LoadCase } from '../../../src/engine/place/types';
+import { between } from '../../between';
 
 const one = (massG: number, stationMm: number, buttlineMm = 0, id = 'only'): LoadCase => ({
   id,
@@ -30,36 +31,31 @@ describe('published examples', () => {
 
   test('ballast: W·(distance out)/(arm from ballast to limit) (FAA AMT Handbook – General, p. 4-23)', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 500, max: 9000, noNaN: true }),
-        fc.double({ min: 0.1, max: 50, noNaN: true }),
-        fc.double({ min: 50, max: 900, noNaN: true }),
-        (massG, outMm, armMm) => {
-          const aftMm = 300;
-          const found = massRange(
-            [one(massG, aftMm + outMm)],
-            { band: { forwardMm: -1e6, aftMm }, lateralMm: null },
-            [aftMm - armMm, 0, 0],
-          );
-          expect(found?.leastG).toBeCloseTo((massG * outMm) / armMm, 6);
-        },
-      ),
+      fc.property(between(500, 9000), between(0.1, 50), between(50, 900), (massG, outMm, armMm) => {
+        const aftMm = 300;
+        const found = massRange(
+          [one(massG, aftMm + outMm)],
+          { band: { forwardMm: -1e6, aftMm }, lateralMm: null },
+          [aftMm - armMm, 0, 0],
+        );
+        expect(found?.leastG).toBeCloseTo((massG * outMm) / armMm, 6);
+      }),
     );
   });
 });
 
 const caseOf = fc.record({
   massG: fc.integer({ min: 500, max: 3000 }),
-  stationMm: fc.double({ min: 80, max: 120, noNaN: true }),
-  buttlineMm: fc.double({ min: -6, max: 6, noNaN: true }),
+  stationMm: between(80, 120),
+  buttlineMm: between(-6, 6),
   ownG: fc.oneof(fc.constant(0), fc.integer({ min: 10, max: 600 })),
 });
 const zoneInput = fc
   .record({
     states: fc.array(caseOf, { minLength: 1, maxLength: 5 }),
-    middle: fc.double({ min: 95, max: 105, noNaN: true }),
-    half: fc.double({ min: 1, max: 15, noNaN: true }),
-    lateralMm: fc.option(fc.double({ min: 1, max: 6, noNaN: true })),
+    middle: between(95, 105),
+    half: between(1, 15),
+    lateralMm: fc.option(between(1, 6)),
   })
   .map(
     ({ states, middle, half, lateralMm }): ZoneInput => ({
@@ -87,35 +83,31 @@ function byDefinition({ cases, massesG, band, lateralMm }: ZoneInput, x: number,
 describe('the allowed zone', () => {
   test('holds exactly the places where every load state is within its limits', () => {
     fc.assert(
-      fc.property(
-        zoneInput,
-        fc.double({ min: -400, max: 600, noNaN: true }),
-        fc.double({ min: -300, max: 300, noNaN: true }),
-        (input, x, y) => {
-          const zone = allowedZone(input)!;
-          const { margin, lateral } = byDefinition(input, x, y);
-          fc.pre(Math.abs(margin) > 1e-6 && Math.abs(lateral) > 1e-6);
-          const { station, buttline } = zone;
-          expect(station.allowed !== null && x >= station.allowed.fromMm && x <= station.allowed.toMm).toBe(
-            margin > 0,
-          );
-          if (buttline) {
-            expect(
-              buttline.allowed !== null && y >= buttline.allowed.fromMm && y <= buttline.allowed.toMm,
-            ).toBe(lateral > 0);
-          }
-          expect(zoneMargin(input, x, y)?.marginMm).toBeCloseTo(margin, 6);
-          // No place is better than the best, and where there is none it fails by just that much.
-          expect(station.bestMarginMm).toBeGreaterThanOrEqual(margin - 1e-6);
-          if (station.bestMm !== null) {
-            expect(byDefinition(input, station.bestMm, 0).margin).toBeCloseTo(station.bestMarginMm, 6);
-          }
-          if (!zone.possible) {
-            expect(zone.failsByMm).toBeGreaterThanOrEqual(-station.bestMarginMm - 1e-9);
-            expect(zone.blame.length).toBeGreaterThan(0);
-          }
-        },
-      ),
+      fc.property(zoneInput, between(-400, 600), between(-300, 300), (input, x, y) => {
+        const zone = allowedZone(input)!;
+        const { margin, lateral } = byDefinition(input, x, y);
+        fc.pre(Math.abs(margin) > 1e-6 && Math.abs(lateral) > 1e-6);
+        const { station, buttline } = zone;
+        expect(buttline === null).toBe(input.lateralMm === null);
+        expect(station.allowed !== null && x >= station.allowed.fromMm && x <= station.allowed.toMm).toBe(
+          margin > 0,
+        );
+        if (buttline) {
+          expect(
+            buttline.allowed !== null && y >= buttline.allowed.fromMm && y <= buttline.allowed.toMm,
+          ).toBe(lateral > 0);
+        }
+        expect(zoneMargin(input, x, y)?.marginMm).toBeCloseTo(margin, 6);
+        // No place is better than the best, and where there is none it fails by just that much.
+        expect(station.bestMarginMm).toBeGreaterThanOrEqual(margin - 1e-6);
+        if (station.bestMm !== null) {
+          expect(byDefinition(input, station.bestMm, 0).margin).toBeCloseTo(station.bestMarginMm, 6);
+        }
+        if (!zone.possible) {
+          expect(zone.failsByMm).toBeGreaterThanOrEqual(-station.bestMarginMm - 1e-9);
+          expect(zone.blame.length).toBeGreaterThan(0);
+        }
+      }),
       { numRuns: 2000 },
     );
   });
@@ -135,6 +127,21 @@ describe('the allowed zone', () => {
     expect(zone.failsByMm).toBeCloseTo(1, 9);
     expect(zone.blame.map(({ id }) => id).sort()).toEqual(['dry', 'full']);
   });
+});
+
+test('a load state without the item that stands right on a limit, but for rounding, forbids no place', () => {
+  const band = { forwardMm: 92, aftMm: 108 };
+  const zoneOf = (stationMm: number) =>
+    allowedZone({ cases: [one(900, 100, 0), one(900, stationMm)], massesG: [100, 0], band, lateralMm: null })!
+      .station;
+  // (900·100 + 100·x)/1000 from 92 to 108.
+  for (const stationMm of [92, 108, 92 - 1e-11, 108 + 1e-11])
+    expect(zoneOf(stationMm).allowed).toEqual({
+      fromMm: expect.closeTo(20, 9),
+      toMm: expect.closeTo(180, 9),
+    });
+  expect(zoneOf(91.9).allowed).toBeNull();
+  expect(zoneOf(108.1).allowed).toBeNull();
 });
 
 describe('masses at a place', () => {
@@ -184,6 +191,80 @@ describe('fuel that keeps the band', () => {
     expect(stretch?.toFraction).toBeCloseTo(limit, 9);
     expect(fuelRange([at(1), at(0)], { forwardMm: 90, aftMm: 95 })).toEqual([]);
   });
+});
+
+describe('fuel by trying every amount', () => {
+  const travels = fc
+    .array(
+      fc.record({ fuel: fc.integer({ min: 0, max: 50 }), liquidG: between(0, 400), cg: between(60, 140) }),
+      {
+        minLength: 2,
+        maxLength: 6,
+      },
+    )
+    .map((list) =>
+      [...new Map(list.map((point) => [point.fuel, point])).values()].map(({ fuel, liquidG, cg }) => ({
+        fuelFraction: fuel / 50,
+        massG: 800 + liquidG,
+        cgMm: [cg, 0, 0] as const,
+      })),
+    );
+
+  test('an amount keeps the band if and only if it lies in one of the stretches, which are apart and in order', () => {
+    fc.assert(
+      fc.property(travels, between(80, 100), between(0, 30), (travel, forwardMm, wide) => {
+        fc.pre(travel.length > 1);
+        const band = { forwardMm, aftMm: forwardMm + wide };
+        const stretches = fuelRange(travel, band);
+        stretches.slice(1).forEach(({ fromFraction }, k) => {
+          expect(fromFraction).toBeGreaterThan(stretches[k]!.toFraction);
+        });
+        const points = [...travel].sort((a, b) => a.fuelFraction - b.fuelFraction);
+        for (let k = 1; k < points.length; k += 1) {
+          const [a, b] = [points[k - 1]!, points[k]!];
+          for (let step = 0; step <= 20; step += 1) {
+            const share = step / 20;
+            const mix = (of: (point: (typeof points)[number]) => number) => of(a) + share * (of(b) - of(a));
+            const cg = mix(({ massG, cgMm }) => massG * cgMm[0]) / mix(({ massG }) => massG);
+            const margin = Math.min(cg - band.forwardMm, band.aftMm - cg);
+            if (Math.abs(margin) < 1e-6) continue;
+            const fuel = mix(({ fuelFraction }) => fuelFraction);
+            const held = stretches.some(
+              ({ fromFraction, toFraction }) => fuel >= fromFraction - 1e-9 && fuel <= toFraction + 1e-9,
+            );
+            expect(held).toBe(margin > 0);
+          }
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('one amount alone is a stretch of no length, or none', () => {
+    const only = { fuelFraction: 0.4, massG: 900, cgMm: [100, 0, 0] as const };
+    expect(fuelRange([only], { forwardMm: 100, aftMm: 110 })).toEqual([
+      { fromFraction: 0.4, toFraction: 0.4 },
+    ]);
+    expect(fuelRange([only], { forwardMm: 100.1, aftMm: 110 })).toEqual([]);
+    expect(fuelRange([only], { forwardMm: 90, aftMm: 99.9 })).toEqual([]);
+    expect(fuelRange([], { forwardMm: 90, aftMm: 99.9 })).toEqual([]);
+  });
+});
+
+test('the load state that sets the most is named; right on a limit’s station mass changes nothing', () => {
+  const limits = { band: { forwardMm: 90, aftMm: 110 }, lateralMm: null };
+  const [light, heavy] = [one(1000, 100, 0, 'light'), one(1600, 108, 0, 'heavy')];
+  // 1000·10 g·mm to the limit at 50 mm beyond it are 200 g; of the heavy one 1600·2 are 64 g.
+  expect(massRange([light, heavy], limits, [160, 0, 0])).toEqual({ leastG: 0, mostG: 64, mostBy: heavy });
+  expect(massRange([light], limits, [160, 0, 0])).toEqual({ leastG: 0, mostG: 200, mostBy: light });
+  expect(massRange([light], limits, [100, 0, 0])).toEqual({ leastG: 0, mostG: Infinity, mostBy: null });
+  expect(massRange([light], limits, [110, 0, 0])).toEqual({ leastG: 0, mostG: Infinity, mostBy: null });
+  // Beyond the limit already, mass on its station brings it nearer, never back.
+  expect(massRange([one(1000, 112)], limits, [110, 0, 0])).toBeNull();
+  const sideways = { ...limits, lateralMm: 4 };
+  // 1000 g 6 mm right want 2000 g·mm back, by mass 16 mm left of the limit: 100 g; too far right by 40 mm off the other.
+  expect(massRange([one(1000, 100, 6)], sideways, [100, -16, 0])?.leastG).toBeCloseTo(100, 9);
+  expect(massRange([one(1000, 100, -6)], sideways, [100, 16, 0])?.leastG).toBeCloseTo(100, 9);
 });
 
 describe('certainty', () => {

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { pairOhm } from '../../../src/engine/power/cells';
 import { powerFlow } from '../../../src/engine/power/powerFlow';
 import type { PackSource, PowerNet } from '../../../src/engine/power/types';
+import { between } from '../../between';
 import { seed } from '../../seed';
 import { nominal, pack, wire } from './nets';
 
@@ -195,16 +196,16 @@ it('a unit on a regulator and on a pack at once has the higher of them, and noth
 const star = fc.record({
   packs: fc.array(
     fc.record({
-      emf: fc.double({ min: 10, max: 13, noNaN: true }),
-      ohm: fc.double({ min: 0.01, max: 0.3, noNaN: true }),
-      wireOhm: fc.double({ min: 0.002, max: 0.1, noNaN: true }),
+      emf: between(10, 13),
+      ohm: between(0.01, 0.3),
+      wireOhm: between(0.002, 0.1),
     }),
     { minLength: 1, maxLength: 3 },
   ),
   units: fc.array(
     fc.record({
-      amps: fc.double({ min: 0, max: 3, noNaN: true }),
-      ohm: fc.double({ min: 0.002, max: 0.1, noNaN: true }),
+      amps: between(0, 3),
+      ohm: between(0.002, 0.1),
     }),
     { minLength: 1, maxLength: 5 },
   ),
@@ -267,8 +268,8 @@ const anyNet = fc
   .record({
     packs: fc.array(
       fc.record({
-        emf: fc.double({ min: 9, max: 25, noNaN: true }),
-        ohm: fc.double({ min: 0.005, max: 0.2, noNaN: true }),
+        emf: between(9, 25),
+        ohm: between(0.005, 0.2),
       }),
       {
         minLength: 1,
@@ -280,8 +281,8 @@ const anyNet = fc
         regulated: fc.boolean(),
         linear: fc.boolean(),
         from: fc.nat(9),
-        ohm: fc.double({ min: 0.001, max: 0.05, noNaN: true }),
-        amps: fc.double({ min: 0, max: 1.5, noNaN: true }),
+        ohm: between(0.001, 0.05),
+        amps: between(0, 1.5),
         past: fc.boolean(),
       }),
       { minLength: 1, maxLength: 6 },

@@ -212,6 +212,11 @@ describe('what is thought of', () => {
     const [up, down] = all.filter(({ kind }) => kind === 'mass-times-ten').map(({ things }) => things[0]!);
     expect([up!.massG, up!.sigmaG]).toEqual([3000, 0.5]);
     expect([down!.massG, down!.sigmaG]).toEqual([30, expect.closeTo(0.05, 12)]);
+    // A zero too many is as likely as one too few, an ounce for a gram as a gram for an ounce.
+    for (const kind of ['mass-times-ten', 'mass-unit']) {
+      const [first, second] = all.filter((each) => each.kind === kind).map(({ weight }) => weight);
+      expect(first).toBe(second);
+    }
     // A guessed mass is likelier wrong than a weighed one.
     const weightOf = (notWeighed: boolean) =>
       thoughtOfAll(listed({ ...truth, notWeighed })).find(({ kind }) => kind === 'not-weighed')!.weight;

@@ -251,3 +251,16 @@ test('the recommended tilt is the flattest within a tenth of the least error, of
     if (best) expect(best.sigmaMm / flattest!.sigmaMm).toBeCloseTo(1, 6);
   }
 });
+
+test('no tilt is recommended that the angles are too unsure for', () => {
+  const geometry = {
+    massG: { value: 6800, sigma: 2 },
+    pivotMm: [exact(842), exact(-240)] as const,
+    otherMm: [exact(146), exact(-245)] as const,
+  };
+  // Angles that may be off by a sigma of a degree must lie six of them apart: 6·tan 1° is the tangent of 5.98°.
+  const best = (mostDeg: number) =>
+    recommendedTilt(geometry, [742, 0, 20], { readingSigmaG: 2, pitchSigmaDeg: 1, mostDeg });
+  expect(best(5)).toBeNull();
+  expect(best(6)?.pitchDeg).toBe(6);
+});

@@ -6,9 +6,10 @@ import {
   marginsOfBand,
   staticMarginPct,
 } from '../../../src/engine/wing/margin';
+import { between } from '../../between';
 
-const mm = fc.double({ min: -2000, max: 2000, noNaN: true });
-const mac = fc.double({ min: 20, max: 800, noNaN: true });
+const mm = between(-2000, 2000);
+const mac = between(20, 800);
 
 describe('margins and bands', () => {
   test('a CG ahead of the neutral point has a positive margin', () => {
@@ -22,7 +23,7 @@ describe('margins and bands', () => {
 
   test('band and margins undo each other', () => {
     fc.assert(
-      fc.property(mm, mac, fc.double({ min: -5, max: 20, noNaN: true }), (point, chord, minPct) => {
+      fc.property(mm, mac, between(-5, 20), (point, chord, minPct) => {
         const back = marginsOfBand(
           point,
           chord,

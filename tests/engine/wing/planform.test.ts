@@ -2,21 +2,22 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { pctMacToStation, planform, stationToPctMac } from '../../../src/engine/wing/planform';
 import type { LiftingSurface, WingPanel } from '../../../src/engine/wing/types';
+import { between } from '../../between';
 import { flatPanel, surfaceOf } from './builders';
 
-const chord = fc.double({ min: 10, max: 500, noNaN: true });
+const chord = between(10, 500);
 const panels = fc.array(
   fc.record({
-    spanMm: fc.double({ min: 10, max: 900, noNaN: true }),
-    sweepMm: fc.double({ min: -300, max: 300, noNaN: true }),
+    spanMm: between(10, 900),
+    sweepMm: between(-300, 300),
     rootChordMm: chord,
     tipChordMm: chord,
-    dihedralDeg: fc.double({ min: -40, max: 40, noNaN: true }),
+    dihedralDeg: between(-40, 40),
   }),
   { minLength: 1, maxLength: 5 },
 );
 const surfaces = fc
-  .tuple(panels, fc.double({ min: -60, max: 60, noNaN: true }))
+  .tuple(panels, between(-60, 60))
   .map(([list, cantDeg]) => surfaceOf(list.map(flatPanel), { rootMm: [310, 25, -40], cantDeg }));
 
 /** Midpoint sums over narrow strips seen from above: the definition, without the closed forms. */
@@ -101,7 +102,7 @@ describe('planform', () => {
 
   test('% MAC and station undo each other', () => {
     fc.assert(
-      fc.property(surfaces, fc.double({ min: -2000, max: 2000, noNaN: true }), (surface, stationMm) => {
+      fc.property(surfaces, between(-2000, 2000), (surface, stationMm) => {
         const mac = planform(surface);
         expect(pctMacToStation(mac, stationToPctMac(mac, stationMm))).toBeCloseTo(stationMm, 6);
       }),

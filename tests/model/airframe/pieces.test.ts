@@ -6,6 +6,7 @@ import { elementPieces, pieces } from '../../../src/model/airframe/pieces';
 import { poseBetween, surfacePose } from '../../../src/model/airframe/poses';
 import type { Aircraft, Surface } from '../../../src/model/document/types';
 import { readAircraft } from '../../../src/model/reading/read';
+import { between } from '../../between';
 import { dunlinJson } from '../aircraft';
 
 const dunlin = (): Aircraft => {
@@ -20,9 +21,9 @@ const closeTo = (got: readonly number[], wanted: readonly number[], digits = 9) 
   });
 };
 
-const coordinate = fc.double({ min: -2000, max: 2000, noNaN: true });
+const coordinate = between(-2000, 2000);
 const point = fc.tuple(coordinate, coordinate, coordinate);
-const angle = fc.double({ min: -180, max: 180, noNaN: true });
+const angle = between(-180, 180);
 
 describe('pieces', () => {
   test('are named after their element, side and place', () => {
@@ -88,21 +89,16 @@ describe('a surface', () => {
   test('is turned by its incidence about the span line, then canted: Rx(cant)·Ry(incidence)', () => {
     const wing = dunlin().structure.find(({ id }) => id === 'wing') as Surface;
     fc.assert(
-      fc.property(
-        fc.double({ min: -89, max: 89, noNaN: true }),
-        angle,
-        point,
-        (incidenceDeg, cantDeg, at) => {
-          const pose = surfacePose({ ...wing, incidenceDeg, cantDeg, rootMm: [0, 0, 0] });
-          const [i, c] = [(incidenceDeg * Math.PI) / 180, (cantDeg * Math.PI) / 180];
-          // The elementary turns, right-handed, one after the other.
-          const [x, y, z] = at;
-          const pitched: Vec3 = [x * Math.cos(i) + z * Math.sin(i), y, z * Math.cos(i) - x * Math.sin(i)];
-          const [px, py, pz] = pitched;
-          const canted = [px, py * Math.cos(c) - pz * Math.sin(c), py * Math.sin(c) + pz * Math.cos(c)];
-          closeTo(pointToAircraft(pose, at), canted, 7);
-        },
-      ),
+      fc.property(between(-89, 89), angle, point, (incidenceDeg, cantDeg, at) => {
+        const pose = surfacePose({ ...wing, incidenceDeg, cantDeg, rootMm: [0, 0, 0] });
+        const [i, c] = [(incidenceDeg * Math.PI) / 180, (cantDeg * Math.PI) / 180];
+        // The elementary turns, right-handed, one after the other.
+        const [x, y, z] = at;
+        const pitched: Vec3 = [x * Math.cos(i) + z * Math.sin(i), y, z * Math.cos(i) - x * Math.sin(i)];
+        const [px, py, pz] = pitched;
+        const canted = [px, py * Math.cos(c) - pz * Math.sin(c), py * Math.sin(c) + pz * Math.cos(c)];
+        closeTo(pointToAircraft(pose, at), canted, 7);
+      }),
     );
   });
 

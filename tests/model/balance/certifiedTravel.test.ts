@@ -9,9 +9,10 @@ import { blankAircraft } from '../../../src/model/document/blank';
 import type { Aircraft, TankItem } from '../../../src/model/document/types';
 import { feedFindings } from '../../../src/model/loads/feedFindings';
 import { loadEnvelopeOf } from '../../../src/model/loads/loadStates';
+import { between } from '../../between';
 import { boxPart } from '../aircraft';
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const number = (min: number, max: number) => between(min, max);
 const shapes = fc.oneof(
   fc.record({
     kind: fc.constant('box' as const),

@@ -8,9 +8,10 @@ import type {
   SwitchItem,
   TankItem,
 } from '../../../src/model/document/types';
+import { between } from '../../between';
 import { boxBlock, boxPart } from '../aircraft';
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const number = (min: number, max: number) => between(min, max);
 const level = { yawDeg: 0, pitchDeg: 0, rollDeg: 0 } as const;
 
 const pod = (id: string, fromMm: number): StructurePiece => ({

@@ -18,6 +18,7 @@ import {
   powerWorking,
   takesWords,
 } from '../../../src/model/words/powerWords';
+import { between } from '../../between';
 import { demo } from '../../demo/demoAircraft';
 import { seed } from '../../seed';
 import { aircraftOf, boxPart } from '../aircraft';
@@ -103,7 +104,7 @@ describe('voltages', () => {
       fc.property(
         fc.constantFrom(...chemistries),
         fc.integer({ min: 1, max: 6 }),
-        fc.double({ min: -3, max: 3, noNaN: true }),
+        between(-3, 3),
         (chemistry, cells, aboveV) => {
           const { fullV, emptyV } = cellFigures[chemistry];
           const maxV = cells * fullV + aboveV;

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type FlowPiece, paginate } from '../../../src/model/sheet/paginate';
+import { between } from '../../between';
 
 const piece = fc.record(
   {
-    heightMm: fc.double({ min: 0.5, max: 60, noNaN: true }),
+    heightMm: between(0.5, 60),
     keepWithNext: fc.boolean(),
     startsPage: fc.boolean(),
     tableId: fc.constantFrom('a', 'b'),

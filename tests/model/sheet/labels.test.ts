@@ -11,13 +11,11 @@ import {
   rowsTake,
 } from '../../../src/model/sheet/rowLabels';
 import { spread } from '../../../src/model/sheet/spread';
+import { between } from '../../between';
 
 const rows: LabelRows = { topMm: 20, bottomMm: 120, fromMm: 5.4, toMm: 174.6, gapMm: 5.4 };
 const spotIn = ({ leftMm, topMm, rightMm, bottomMm }: Rect): fc.Arbitrary<Spot> =>
-  fc.tuple(
-    fc.double({ min: leftMm, max: rightMm, noNaN: true }),
-    fc.double({ min: topMm, max: bottomMm, noNaN: true }),
-  );
+  fc.tuple(between(leftMm, rightMm), between(topMm, bottomMm));
 const drawingRect: Rect = { leftMm: 0, rightMm: 180, topMm: 25, bottomMm: 115 };
 /** Crowded in a corner, all in one place, or all over the drawing. */
 const crowd = (most: number): fc.Arbitrary<Labelled[]> =>
@@ -105,24 +103,21 @@ test('a few things apart all find their label', () => {
 test('set apart in a row: in order, inside, far enough apart, and no arrangement on a fine grid is nearer', () => {
   const options = { gapMm: 2, fromMm: 0, toMm: 10 };
   fc.assert(
-    fc.property(
-      fc.array(fc.double({ min: -3, max: 13, noNaN: true }), { minLength: 3, maxLength: 3 }),
-      (given) => {
-        const wanted = [...given].sort((a, b) => a - b);
-        const found = spread(wanted, options)!;
-        const costOf = (places: readonly number[]) =>
-          places.reduce((sum, x, at) => sum + (x - wanted[at]!) ** 2, 0);
-        expect(found[0]).toBeGreaterThanOrEqual(-1e-9);
-        expect(found[2]).toBeLessThanOrEqual(10 + 1e-9);
-        expect(found[1]! - found[0]!).toBeGreaterThanOrEqual(2 - 1e-9);
-        expect(found[2]! - found[1]!).toBeGreaterThanOrEqual(2 - 1e-9);
-        // Brute force over a grid of 0.25 mm.
-        for (let a = 0; a <= 6; a += 0.25)
-          for (let b = a + 2; b <= 8; b += 0.25)
-            for (let c = b + 2; c <= 10; c += 0.25)
-              expect(costOf(found)).toBeLessThanOrEqual(costOf([a, b, c]) + 1e-9);
-      },
-    ),
+    fc.property(fc.array(between(-3, 13), { minLength: 3, maxLength: 3 }), (given) => {
+      const wanted = [...given].sort((a, b) => a - b);
+      const found = spread(wanted, options)!;
+      const costOf = (places: readonly number[]) =>
+        places.reduce((sum, x, at) => sum + (x - wanted[at]!) ** 2, 0);
+      expect(found[0]).toBeGreaterThanOrEqual(-1e-9);
+      expect(found[2]).toBeLessThanOrEqual(10 + 1e-9);
+      expect(found[1]! - found[0]!).toBeGreaterThanOrEqual(2 - 1e-9);
+      expect(found[2]! - found[1]!).toBeGreaterThanOrEqual(2 - 1e-9);
+      // Brute force over a grid of 0.25 mm.
+      for (let a = 0; a <= 6; a += 0.25)
+        for (let b = a + 2; b <= 8; b += 0.25)
+          for (let c = b + 2; c <= 10; c += 0.25)
+            expect(costOf(found)).toBeLessThanOrEqual(costOf([a, b, c]) + 1e-9);
+    }),
     { numRuns: 25 },
   );
   expect(spread([1, 2, 3, 4, 5, 6, 7], options)).toBeNull();

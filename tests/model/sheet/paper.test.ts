@@ -4,6 +4,7 @@ import { bodyOf, PAPERS, papers } from '../../../src/model/sheet/paper';
 import { rulers } from '../../../src/model/sheet/ruler';
 import { chooseScale } from '../../../src/model/sheet/scale';
 import { OVERLAP_MM, tilesOf } from '../../../src/model/sheet/tiles';
+import { between } from '../../between';
 
 test('the papers are A4 of ISO 216 (√2 times as high as wide, an area of 1/16 m²) and 8.5 × 11 in', () => {
   const { a4, letter } = papers;
@@ -25,16 +26,12 @@ test('a scale fits, and the next larger standard one would not', () => {
   const steps = [1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8];
   const all = [...steps, ...steps.map((step) => 10 * step), ...steps.map((step) => 100 * step)];
   fc.assert(
-    fc.property(
-      fc.double({ min: 1, max: 5e4, noNaN: true }),
-      fc.double({ min: 60, max: 250, noNaN: true }),
-      (long, room) => {
-        const scale = chooseScale(long, room);
-        expect(long / scale).toBeLessThanOrEqual(room * (1 + 1e-6));
-        const larger = all.filter((step) => step < scale);
-        for (const step of larger) expect(long / step).toBeGreaterThan(room);
-      },
-    ),
+    fc.property(between(1, 5e4), between(60, 250), (long, room) => {
+      const scale = chooseScale(long, room);
+      expect(long / scale).toBeLessThanOrEqual(room * (1 + 1e-6));
+      const larger = all.filter((step) => step < scale);
+      for (const step of larger) expect(long / step).toBeGreaterThan(room);
+    }),
     { numRuns: 200 },
   );
   expect(chooseScale(1440, 180)).toBe(8);
@@ -52,7 +49,7 @@ test('the rulers are 100 mm and 4 in of 25.4 mm long', () => {
 });
 
 test('tiles cover the whole, none leaves its room, and neighbours overlap by what is said', () => {
-  const size = fc.double({ min: 5, max: 1500, noNaN: true });
+  const size = between(5, 1500);
   fc.assert(
     fc.property(size, size, (wideMm, highMm) => {
       const room = { wideMm: 180, highMm: 200 };

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { calculatorFigures, calculatorSum } from '../../../src/model/words/calculatorSum';
 import type { Working } from '../../../src/model/words/working';
+import { between } from '../../between';
 
 const metric = { gPerMass: 1, mmPerArm: 1, massPlaces: 0, armPlaces: 1 };
 const inches = { gPerMass: 28.349523125, mmPerArm: 25.4, massPlaces: 2, armPlaces: 2 };
@@ -38,10 +39,7 @@ test('no mass gives no CG', () => {
 });
 
 describe('whoever adds up the printed figures gets the printed answer', () => {
-  const part = fc.tuple(
-    fc.double({ min: 0.1, max: 4000, noNaN: true }),
-    fc.double({ min: -900, max: 2500, noNaN: true }),
-  );
+  const part = fc.tuple(between(0.1, 4000), between(-900, 2500));
   test.each([
     ['mm and g', metric],
     ['inches and ounces', inches],

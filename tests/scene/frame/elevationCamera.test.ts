@@ -6,6 +6,7 @@ import { acrossAxis, axisOf, type Elevation, uprightAxis } from '../../../src/in
 import { registerElevation } from '../../../src/scene/frame/elevationCamera';
 import { toWorld } from '../../../src/scene/frame/frame';
 import { type AxisState, axisToPx } from '../../../src/store/axisStore';
+import { between } from '../../between';
 
 const axesIn = (mmPerPx: number, atLeftMm: number, widthPx: number, heightPx: number): AxisState => ({
   widthPx,
@@ -26,8 +27,8 @@ function drawnAt(view: Elevation, axes: AxisState, point: Vec3): readonly [numbe
 }
 
 const views: Elevation[] = ['side', 'top', 'front'];
-const mm = fc.double({ min: -3000, max: 3000, noNaN: true });
-const scale = fc.double({ min: 0.05, max: 20, noNaN: true });
+const mm = between(-3000, 3000);
+const scale = between(0.05, 20);
 
 describe('an elevation is registered with the shared axis', () => {
   test.each(views)('%s: a column of pixels is a station or a buttline, to 0.01 px', (view) => {
