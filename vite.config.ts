@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { offline } from './src/commands/offlinePlugin.mjs';
+import { SlowFirst } from './tests/slowFirst.mjs';
 
 const projectRoot = fileURLToPath(new URL('.', import.meta.url));
 
@@ -39,6 +40,7 @@ export default defineConfig({
   test: {
     root: projectRoot,
     maxWorkers: 2,
+    sequence: { sequencer: SlowFirst },
     projects: [
       {
         test: {

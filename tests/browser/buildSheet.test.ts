@@ -18,15 +18,11 @@ afterAll(() => bench.close());
 
 /** The pages are those of this aircraft. */
 async function shown(name: string): Promise<void> {
-  await bench.page.waitForFunction(
-    (wanted) => {
-      const pages = document.querySelectorAll('[data-testid=sheet-page]');
-      const named = [...pages].every((each) => each.querySelector('.title-block dd')?.textContent === wanted);
-      return pages.length > 0 && named && document.querySelector('.sheet-measure') === null;
-    },
-    name,
-    { timeout: 150_000 },
-  );
+  await bench.page.waitForFunction((wanted) => {
+    const pages = document.querySelectorAll('[data-testid=sheet-page]');
+    const named = [...pages].every((each) => each.querySelector('.title-block dd')?.textContent === wanted);
+    return pages.length > 0 && named && document.querySelector('.sheet-measure') === null;
+  }, name);
 }
 
 /** Everything that the bench checks has been checked, so that no banner is about that. */
@@ -34,7 +30,6 @@ async function checked(): Promise<void> {
   await bench.page.waitForFunction(
     () => !window.counterpoise.verdict.judgement().findings.some(({ kind }) => kind.endsWith('-unchecked')),
     undefined,
-    { timeout: 150_000 },
   );
 }
 

@@ -228,7 +228,7 @@ describe('the solver', () => {
     await page.context().unroute(/\.wasm/);
     await search.first().click();
     await expect
-      .poll(() => page.getByTestId('arrange').textContent(), { timeout: 40_000 })
+      .poll(() => page.getByTestId('arrange').textContent())
       .toMatch(/Proved|No less than|least ballast/i);
     await bench.close();
   });

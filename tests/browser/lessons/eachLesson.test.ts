@@ -21,9 +21,6 @@ import {
   title,
 } from './lessonHand';
 
-/** Against a hang, not on speed. */
-const SLOW = 120_000;
-
 let bench: Bench;
 beforeAll(async () => {
   bench = await openBench({ width: 1280, height: 800, graphics: 'unpainted', reducedMotion: true });
@@ -61,7 +58,7 @@ describe.each(lessons.map((lesson) => ({ name: lesson.title, lesson })))('$name'
   const answer = lessonAnswer(lesson)!;
   const says = figureText(answer.answer, lesson.question, reading);
 
-  test('done right, by mouse and keys', { timeout: SLOW }, async () => {
+  test('done right, by mouse and keys', async () => {
     const { page } = bench;
     await openLesson(page, lesson);
 
@@ -90,7 +87,6 @@ describe.each(lessons.map((lesson) => ({ name: lesson.title, lesson })))('$name'
       for (const change of wayOf(lesson, step)) await doByHand(page, change);
       await expect
         .poll(() => page.locator('.lesson-hint').getAttribute('data-kind'), {
-          timeout: 10_000,
           message: `${lesson.id}, step ${at + 1}`,
         })
         .toBe('done');
@@ -107,7 +103,7 @@ describe.each(lessons.map((lesson) => ({ name: lesson.title, lesson })))('$name'
     expectClean(bench);
   });
 
-  test('done wrong, and told so', { timeout: SLOW }, async () => {
+  test('done wrong, and told so', async () => {
     const { page } = bench;
     await openLesson(page, lesson);
     await page.getByRole('button', { name: 'Start again' }).click();

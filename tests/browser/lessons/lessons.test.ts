@@ -18,8 +18,6 @@ import {
 } from './lessonHand';
 
 const seeSaw = lessons.find(({ id }) => id === 'see-saw')!;
-const SLOW = 120_000;
-
 let bench: Bench;
 beforeAll(async () => {
   bench = await openBench({ width: 1280, height: 800, graphics: 'unpainted' });
@@ -52,9 +50,7 @@ test('the list stands for itself, and the answer on the person’s own aircraft 
   expect(await axe(page)).toEqual([]);
 });
 
-test('a lesson is left for free play and come back to; what was done there is not the lesson’s', {
-  timeout: SLOW,
-}, async () => {
+test('a lesson is left for free play and come back to; what was done there is not the lesson’s', async () => {
   const { page } = bench;
   const before = await own();
   await openLesson(page, seeSaw);
@@ -85,9 +81,7 @@ test('a lesson is left for free play and come back to; what was done there is no
   expect(await axe(page)).toEqual([]);
 });
 
-test('astray is told and put back; a reload comes back to the same lesson and stage', {
-  timeout: SLOW,
-}, async () => {
+test('astray is told and put back; a reload comes back to the same lesson and stage', async () => {
   const { page } = bench;
   const stage = page.locator('.lesson-stage .stage-picture');
   await stage.focus();
@@ -104,9 +98,7 @@ test('astray is told and put back; a reload comes back to the same lesson and st
   expect(await card.textContent()).toContain('Begun, at 2 of 5');
 });
 
-test('ten times in and out leaves nothing behind, and nothing is drawn at rest', {
-  timeout: SLOW,
-}, async () => {
+test('ten times in and out leaves nothing behind, and nothing is drawn at rest', async () => {
   const { page } = bench;
   const memory = () =>
     page.evaluate(() => {
@@ -155,9 +147,7 @@ test('ten times in and out leaves nothing behind, and nothing is drawn at rest',
   expect(await memory()).toEqual(before);
 });
 
-test('a lesson of one’s own: a faulty one is told, a good one stands apart and stays', {
-  timeout: SLOW,
-}, async () => {
+test('a lesson of one’s own: a faulty one is told, a good one stands apart and stays', async () => {
   const { page } = bench;
   await goToLessons(page);
   const text = readFileSync(join(inProject('demo-data/lessons'), 'see-saw.json'), 'utf8');
@@ -213,9 +203,7 @@ test('a lesson file dropped on the place opens there and not on the bench', asyn
   expect(await own()).toBe(before);
 });
 
-test('a lesson’s aircraft is taken to the bench as a copy with a place of its own', {
-  timeout: SLOW,
-}, async () => {
+test('a lesson’s aircraft is taken to the bench as a copy with a place of its own', async () => {
   const { page } = bench;
   await openLesson(page, seeSaw);
   await page.getByRole('button', { name: 'Try freely' }).click();
@@ -230,9 +218,7 @@ test('a lesson’s aircraft is taken to the bench as a copy with a place of its 
   expectClean(bench);
 });
 
-test('where the browser keeps nothing, the page says so and the lesson goes on', {
-  timeout: SLOW,
-}, async () => {
+test('where the browser keeps nothing, the page says so and the lesson goes on', async () => {
   const shut = await openBench({
     graphics: false,
     prepare: (context) =>
@@ -256,7 +242,7 @@ test('where the browser keeps nothing, the page says so and the lesson goes on',
 test.each([
   { width: 820, height: 1180, dark: false },
   { width: 390, height: 844, dark: true },
-])('by finger at $width × $height', { timeout: SLOW }, async ({ width, height, dark }) => {
+])('by finger at $width × $height', async ({ width, height, dark }) => {
   const tablet = await openBench({ width, height, dark, touch: true, graphics: 'unpainted' });
   const { page } = tablet;
   await page.waitForSelector('.answer-headline');
@@ -294,7 +280,7 @@ function wordsOff(axis: Element): string[] {
   });
 }
 
-test('what the axis says stays on the narrow page, however far to its end', { timeout: SLOW }, async () => {
+test('what the axis says stays on the narrow page, however far to its end', async () => {
   const phone = await openBench({ width: 390, height: 844, graphics: 'unpainted' });
   const { page } = phone;
   await page.waitForSelector('.answer-headline');
