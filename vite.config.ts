@@ -65,6 +65,8 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           exclude: ['tests/browser/painted/**'],
+          // More than there are cores: much of a page's time is waiting for its next frame.
+          maxWorkers: 3,
           sequence: { groupOrder: 1 },
         },
       },

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import {
+  atRest,
   type Bench,
   cutTexts,
   look,
@@ -49,9 +50,7 @@ async function open(name: (typeof demos)[number]): Promise<void> {
       .click();
     await page.waitForFunction((wanted) => window.counterpoise.document.current().name === wanted, name);
   }
-  await page.waitForFunction(() => window.counterpoise.stability.get().fresh);
-  await page.waitForFunction(() => window.counterpoise.fit.get().judged);
-  await settled(page);
+  await atRest(page);
 }
 
 /** Letters that stand for a unit belong to their figure. */
