@@ -85,12 +85,12 @@ test('an edit or a tilt during a search says whose it is, and a cancelled one ha
     await ofBefore.waitFor({ state: 'detached' });
     await button('Cancel').click();
   });
-  expect(await sheet().getByRole('status').first().textContent()).toMatch(/^Cancelled/);
+  await expect.poll(() => sheet().getByRole('status').first().textContent()).toMatch(/^Cancelled/);
   await button('Put away').click();
   await button('Start').waitFor();
   await page.getByRole('button', { name: /^Undo/ }).click();
   expect(await steps()).toBe(before);
-  expect(await page.locator('[data-testid=ghost]').count()).toBe(0);
+  await expect.poll(() => page.locator('[data-testid=ghost]').count()).toBe(0);
 });
 
 test('the least ballast with its bound, a ghost to look at, one step to accept and one to take back', async () => {
@@ -126,7 +126,7 @@ test('the least ballast with its bound, a ghost to look at, one step to accept a
     return ballast.reduce((sum, { massG }) => sum + massG, 0);
   });
   expect(ghostG).toBeCloseTo(grams, 6);
-  expect(await page.locator('[data-testid=ghost] .ghost-outline').count()).toBeGreaterThan(1);
+  await expect.poll(() => page.locator('[data-testid=ghost] .ghost-outline').count()).toBeGreaterThan(1);
   await settled(page);
   await expect.poll(triangles).toBeGreaterThan(without);
   expect(await axe(page)).toEqual([]);
@@ -136,9 +136,9 @@ test('the least ballast with its bound, a ghost to look at, one step to accept a
   const count = await page.locator('.moves li').count();
   expect(count).toBeGreaterThan(1);
   await button('One move back').click();
-  expect(await page.locator('.moves li[data-shown=false]').count()).toBe(1);
+  await expect.poll(() => page.locator('.moves li[data-shown=false]').count()).toBe(1);
   await button('One move on').click();
-  expect(await page.locator('.moves li[data-shown=false]').count()).toBe(0);
+  await expect.poll(() => page.locator('.moves li[data-shown=false]').count()).toBe(0);
   await page.locator('.arrange-body').evaluate((body) => body.scrollTo(0, body.scrollHeight));
   expect(await button('Put away').boundingBox()).not.toBeNull();
 
@@ -150,7 +150,7 @@ test('the least ballast with its bound, a ghost to look at, one step to accept a
     .getByRole('checkbox', { name: / is done$/ })
     .first()
     .check();
-  expect(await page.locator('.moves li[data-done=true]').count()).toBe(1);
+  await expect.poll(() => page.locator('.moves li[data-done=true]').count()).toBe(1);
   await button('Put away').click();
   // In the band and level enough, with the video sender and without.
   for (const position of ['on', 'off']) {
@@ -163,7 +163,7 @@ test('the least ballast with its bound, a ghost to look at, one step to accept a
     expect(Math.abs(cgMm[1]), position).toBeLessThanOrEqual(1.001);
   }
   await page.evaluate(() => window.counterpoise.view.setState({ positions: {} }));
-  expect(await page.getByTestId('verdict').textContent()).toContain('In the band');
+  await expect.poll(() => page.getByTestId('verdict').textContent()).toContain('In the band');
 
   await page.getByRole('button', { name: /^Undo/ }).click();
   expect(await steps()).toBe(before);

@@ -189,10 +189,10 @@ test('what is ticked is printed, and is remembered with the paper and the name',
   await controls.getByLabel('US Letter').check();
   await controls.getByLabel('Made by').fill('A builder');
   await expect.poll(() => page.getByTestId('sheet-page').count()).toBeLessThan(4);
-  expect(await page.locator('.title-block').first().textContent()).toContain('A builder');
+  await expect.poll(() => page.locator('.title-block').first().textContent()).toContain('A builder');
   await controls.getByLabel('Wing marked at buttline').fill('furlong');
   await controls.getByLabel('Wing marked at buttline').press('Enter');
-  expect(await controls.getByRole('alert').textContent()).toMatch(/Expected|Cannot read/);
+  await expect.poll(() => controls.getByRole('alert').textContent()).toMatch(/Expected|Cannot read/);
   await controls.getByLabel('Wing marked at buttline').press('Escape');
   expect(await axe(page)).toEqual([]);
   const kept = await page.evaluate(

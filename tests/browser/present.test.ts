@@ -73,7 +73,7 @@ test('it is presented by keys; the figures are the bench’s; leaving leaves all
   const onBench = (await page.locator('[data-fact=cg-full] .fact-value').textContent()) ?? '';
   await page.getByRole('button', { name: 'Present', exact: true }).click();
   await show().getByText('1 / 2').waitFor();
-  expect(await show().getByRole('heading').textContent()).toBe('Full');
+  await expect.poll(() => show().getByRole('heading').textContent()).toBe('Full');
   await expect.poll(() => show().locator('[data-figure=cg-full] dd').textContent()).toBe(onBench);
   expect(await axe(page)).toEqual([]);
   await page.keyboard.press('PageDown');
@@ -184,7 +184,7 @@ test('by touch at 820 × 1180 a swipe turns the slide, two states stand one abov
     await swipe(300, 600);
     await shown.getByText('4 / 6').waitFor();
     // Held nose up and half full, it is about the CG of the moment.
-    expect(await shown.locator('[data-figure=fuel] dd').textContent()).toBe('50 %');
+    await expect.poll(() => shown.locator('[data-figure=fuel] dd').textContent()).toBe('50 %');
     await shown.getByRole('button', { name: 'Leave' }).tap();
     await shown.waitFor({ state: 'detached' });
   } finally {

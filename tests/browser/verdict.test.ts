@@ -49,7 +49,7 @@ test.each(WORST.map((worst) => [worst.join(', '), rowOf(worst)] as const))('%s',
     .replace(/\.$/, '')
     .replace(/\u202f/g, ' ');
   expect(words).toMatch(row.headline);
-  expect(await verdict.getByRole('img').first().getAttribute('aria-label')).toBe(SIGNS[row.tone]);
+  await expect.poll(() => verdict.getByRole('img').first().getAttribute('aria-label')).toBe(SIGNS[row.tone]);
 
   // The remedy's button carries it out in one step, which mends what was wrong, and undo takes it back.
   const fix = verdict.locator('button.answer-fix');

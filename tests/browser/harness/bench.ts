@@ -36,6 +36,8 @@ export interface Bench {
   readonly requests: readonly string[];
   /** Those of the requests that left the page's own origin. */
   foreignRequests(): string[];
+  /** Which complaints the fault under test brings with it from now on; all others fail the test. */
+  expecting(complaints: RegExp): void;
   close(): Promise<void>;
 }
 
@@ -109,12 +111,16 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
   }
   const errors: string[] = [];
   const requests: string[] = [];
-  record(context, page, { errors, requests, expects });
+  const recorded: Recorded = { errors, requests, expects };
+  record(context, page, recorded);
   await page.goto(new URL(path, url).href, { waitUntil: 'load' });
   const bench: Bench = {
     page,
     errors,
     requests,
+    expecting: (complaints) => {
+      recorded.expects = complaints;
+    },
     foreignRequests: () => requests.filter((asked) => !isOwn(asked, url)),
     close: async () => {
       closed.push(...(await wrongOn(mine)));
@@ -152,12 +158,13 @@ function waitsLonger(): void {
 interface Recorded {
   readonly errors: string[];
   readonly requests: string[];
-  readonly expects: RegExp | undefined;
+  expects: RegExp | undefined;
 }
 
-function record(context: BrowserContext, page: Page, { errors, requests, expects }: Recorded): void {
+function record(context: BrowserContext, page: Page, recorded: Recorded): void {
+  const { errors, requests } = recorded;
   const complain = (text: string) => {
-    if (!expects?.test(text)) errors.push(text);
+    if (!recorded.expects?.test(text)) errors.push(text);
   };
   page.on('console', (message) => {
     if (isComplaint(message.type(), message.text())) complain(message.text());

@@ -63,7 +63,7 @@ describe.each(lessons.map((lesson) => ({ name: lesson.title, lesson })))('$name'
     await openLesson(page, lesson);
 
     // Nothing tells the answer before it was predicted.
-    expect(await title(page).textContent()).toBe(filled(lesson.question.ask, fillings, reading));
+    await expect.poll(() => title(page).textContent()).toBe(filled(lesson.question.ask, fillings, reading));
     expect((await benchNow(page)).cgShown).toBe(false);
     expect(await room(page).getByTestId('lesson-answer').count()).toBe(0);
     const before = await page.locator('.lesson-stage').evaluate((stage) => stage.outerHTML);
@@ -94,7 +94,7 @@ describe.each(lessons.map((lesson) => ({ name: lesson.title, lesson })))('$name'
     }
 
     await expect.poll(() => axisAnswer().textContent()).toBe(says);
-    expect(await title(page).getAttribute('data-right')).toBe('true');
+    await expect.poll(() => title(page).getAttribute('data-right')).toBe('true');
     await next(page).click();
     await page.getByTestId('sum').first().waitFor();
     await next(page).click();

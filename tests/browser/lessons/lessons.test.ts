@@ -45,7 +45,7 @@ const toBench = async () => {
 test('the list stands for itself, and the answer on the person’s own aircraft is out of the way', async () => {
   const { page } = bench;
   await goToLessons(page);
-  expect(await page.getByTestId('lesson-card').count()).toBe(lessons.length);
+  await expect.poll(() => page.getByTestId('lesson-card').count()).toBe(lessons.length);
   expect(await page.getByTestId('verdict').isVisible()).toBe(false);
   expect(await axe(page)).toEqual([]);
 });
@@ -92,10 +92,10 @@ test('astray is told and put back; a reload comes back to the same lesson and st
   await expect.poll(() => page.locator('.lesson-hint').getAttribute('data-kind')).toBe(null);
   await page.reload();
   await title(page).waitFor();
-  expect(await room(page).getAttribute('data-stage')).toBe('tried');
+  await expect.poll(() => room(page).getAttribute('data-stage')).toBe('tried');
   await page.getByRole('button', { name: 'All lessons' }).click();
   const card = page.getByTestId('lesson-card').filter({ hasText: seeSaw.title });
-  expect(await card.textContent()).toContain('Begun, at 2 of 5');
+  await expect.poll(() => card.textContent()).toContain('Begun, at 2 of 5');
 });
 
 test('ten times in and out leaves nothing behind, and nothing is drawn at rest', async () => {
@@ -158,10 +158,10 @@ test('a lesson of one’s own: a faulty one is told, a good one stands apart and
   };
   await give('half.json', text.replace('"minutes": 3', '"minutes": 45'));
   const dialog = page.getByRole('dialog', { name: 'This lesson cannot be held' });
-  expect(await dialog.textContent()).toContain('half.json has one fault');
-  expect(await dialog.textContent()).toContain('3 to 5 minutes');
+  await expect.poll(() => dialog.textContent()).toContain('half.json has one fault');
+  await expect.poll(() => dialog.textContent()).toContain('3 to 5 minutes');
   await dialog.getByRole('button', { name: 'Close' }).click();
-  expect(await page.getByTestId('lesson-card').count()).toBe(lessons.length);
+  await expect.poll(() => page.getByTestId('lesson-card').count()).toBe(lessons.length);
 
   await give('mine.json', text.replace('"The see-saw"', '"The see-saw, mine"'));
   await title(page).waitFor();
@@ -178,13 +178,13 @@ test('a lesson of one’s own: a faulty one is told, a good one stands apart and
   await expect.poll(stage).toBe('asked');
   await page.getByRole('button', { name: 'All lessons' }).click();
   const mine = page.getByRole('region', { name: 'Lessons of your own' }).getByTestId('lesson-card');
-  expect(await mine.textContent()).toContain('The see-saw, mine');
-  expect(await mine.textContent()).toContain('Not begun');
+  await expect.poll(() => mine.textContent()).toContain('The see-saw, mine');
+  await expect.poll(() => mine.textContent()).toContain('Not begun');
   await page.reload();
   await mine.waitFor();
   await page.getByRole('button', { name: 'Take The see-saw, mine off the list' }).click();
   await expect.poll(() => mine.count()).toBe(0);
-  expect(await page.getByTestId('lesson-card').count()).toBe(lessons.length);
+  await expect.poll(() => page.getByTestId('lesson-card').count()).toBe(lessons.length);
 });
 
 test('a lesson file dropped on the place opens there and not on the bench', async () => {
@@ -198,7 +198,7 @@ test('a lesson file dropped on the place opens there and not on the bench', asyn
   });
   await room(page).dispatchEvent('drop', { dataTransfer: carried });
   const dialog = page.getByRole('dialog', { name: 'This lesson cannot be held' });
-  expect(await dialog.textContent()).toContain('counterpoise lesson');
+  await expect.poll(() => dialog.textContent()).toContain('counterpoise lesson');
   await dialog.getByRole('button', { name: 'Close' }).click();
   expect(await own()).toBe(before);
 });
@@ -234,8 +234,8 @@ test('where the browser keeps nothing, the page says so and the lesson goes on',
   await openLesson(shut.page, seeSaw);
   await predict(shut.page, seeSaw.question.axis.least, 'keys');
   await next(shut.page).click();
-  expect(await shut.page.locator('.lessons-faults').textContent()).toContain('is not kept');
-  expect(await room(shut.page).getAttribute('data-stage')).toBe('tried');
+  await expect.poll(() => shut.page.locator('.lessons-faults').textContent()).toContain('is not kept');
+  await expect.poll(() => room(shut.page).getAttribute('data-stage')).toBe('tried');
   await shut.close();
 });
 
