@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { offline } from './src/commands/offlinePlugin.mjs';
+import { SlowFirst } from './tests/slowFirst.mjs';
 
 const projectRoot = fileURLToPath(new URL('.', import.meta.url));
 
@@ -39,6 +40,7 @@ export default defineConfig({
   test: {
     root: projectRoot,
     maxWorkers: 2,
+    sequence: { sequencer: SlowFirst },
     projects: [
       {
         test: {
@@ -63,6 +65,8 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           exclude: ['tests/browser/painted/**'],
+          // More than there are cores: much of a page's time is waiting for its next frame.
+          maxWorkers: 3,
           sequence: { groupOrder: 1 },
         },
       },

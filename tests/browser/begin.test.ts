@@ -65,17 +65,19 @@ test('from the empty bench to a verdict: a kit with its manual, by pointer', asy
   }
   // What is being typed is what the drawing measures.
   await field('Nose to wing').focus();
-  expect(await page.getByTestId('begin-drawing').textContent()).toMatch(/Nose to wing 343\s*mm/);
+  await expect.poll(() => page.getByTestId('begin-drawing').textContent()).toMatch(/Nose to wing 343\s*mm/);
   await hand.press(sheet.getByLabel('The airframe is finished and weighed'));
   await hand.type(field('It weighs'), '2010');
   await hand.type(field('Balances at'), '455');
   await hand.press(sheet.getByLabel('motor with propeller'));
-  expect(await sheet.textContent()).toContain('contains the structure, servos and motor with propeller');
+  await expect
+    .poll(() => sheet.textContent())
+    .toContain('contains the structure, servos and motor with propeller');
   await hand.press(sheet.getByLabel('The manual gives CG limits'));
   await hand.type(field('From'), '105');
   // Limits the wrong way round are refused where they were typed, and nothing is put on the bench.
   await hand.type(field('To'), '95');
-  expect(await sheet.getByRole('alert').first().textContent()).toContain('ahead of the second');
+  await expect.poll(() => sheet.getByRole('alert').first().textContent()).toContain('ahead of the second');
   await field('To').fill('');
   await hand.type(field('To'), '115');
   await hand.press(sheet.getByRole('button', { name: 'Put it on the bench' }));
@@ -90,7 +92,7 @@ test('from the empty bench to a verdict: a kit with its manual, by pointer', asy
   });
   expect(made.bareAirframe).toMatchObject({ massG: 2010, stationMm: 455 });
   expect(await page.locator('.answer-headline').textContent()).not.toBe('');
-  expect(await page.getByTestId('card').textContent()).toContain('Flight pack');
+  await expect.poll(() => page.getByTestId('card').textContent()).toContain('Flight pack');
   console.log(`A kit with its manual: ${hand.count()} actions.`);
   expect(hand.count()).toBeLessThanOrEqual(MOST_ACTIONS);
 
@@ -117,7 +119,7 @@ test('and a flying wing that nobody weighed, by keys', async () => {
   await sheet.getByRole('button', { name: 'Put it on the bench' }).focus();
   await hand.key('Enter');
   await judgeScreen(bench);
-  expect(await page.locator('.answer-headline').textContent()).toMatch(/^In the estimated band/);
+  await expect.poll(() => page.locator('.answer-headline').textContent()).toMatch(/^In the estimated band/);
   console.log(`A flying wing by its span: ${hand.count()} actions.`);
   expect(hand.count()).toBeLessThanOrEqual(MOST_ACTIONS);
 });
@@ -147,8 +149,8 @@ test.each(arrangementIds)('%s: all figures of the tape, and then a verdict to ac
   }
   await hand.press(sheet.getByRole('button', { name: 'Put it on the bench' }));
   await judgeScreen(bench);
-  expect(await page.locator('.answer-headline').textContent()).toMatch(/^(In the|Nose-heavy)/);
-  expect(await page.locator('[data-fact=fit]').textContent()).toContain('all fits');
+  await expect.poll(() => page.locator('.answer-headline').textContent()).toMatch(/^(In the|Nose-heavy)/);
+  await expect.poll(() => page.locator('[data-fact=fit]').textContent()).toContain('all fits');
   console.log(`${id} from the tape: ${hand.count()} actions.`);
   expect(hand.count()).toBeLessThanOrEqual(MOST_ACTIONS);
 });

@@ -18,15 +18,11 @@ afterAll(() => bench.close());
 
 /** The pages are those of this aircraft. */
 async function shown(name: string): Promise<void> {
-  await bench.page.waitForFunction(
-    (wanted) => {
-      const pages = document.querySelectorAll('[data-testid=sheet-page]');
-      const named = [...pages].every((each) => each.querySelector('.title-block dd')?.textContent === wanted);
-      return pages.length > 0 && named && document.querySelector('.sheet-measure') === null;
-    },
-    name,
-    { timeout: 150_000 },
-  );
+  await bench.page.waitForFunction((wanted) => {
+    const pages = document.querySelectorAll('[data-testid=sheet-page]');
+    const named = [...pages].every((each) => each.querySelector('.title-block dd')?.textContent === wanted);
+    return pages.length > 0 && named && document.querySelector('.sheet-measure') === null;
+  }, name);
 }
 
 /** Everything that the bench checks has been checked, so that no banner is about that. */
@@ -34,7 +30,6 @@ async function checked(): Promise<void> {
   await bench.page.waitForFunction(
     () => !window.counterpoise.verdict.judgement().findings.some(({ kind }) => kind.endsWith('-unchecked')),
     undefined,
-    { timeout: 150_000 },
   );
 }
 
@@ -194,10 +189,10 @@ test('what is ticked is printed, and is remembered with the paper and the name',
   await controls.getByLabel('US Letter').check();
   await controls.getByLabel('Made by').fill('A builder');
   await expect.poll(() => page.getByTestId('sheet-page').count()).toBeLessThan(4);
-  expect(await page.locator('.title-block').first().textContent()).toContain('A builder');
+  await expect.poll(() => page.locator('.title-block').first().textContent()).toContain('A builder');
   await controls.getByLabel('Wing marked at buttline').fill('furlong');
   await controls.getByLabel('Wing marked at buttline').press('Enter');
-  expect(await controls.getByRole('alert').textContent()).toMatch(/Expected|Cannot read/);
+  await expect.poll(() => controls.getByRole('alert').textContent()).toMatch(/Expected|Cannot read/);
   await controls.getByLabel('Wing marked at buttline').press('Escape');
   expect(await axe(page)).toEqual([]);
   const kept = await page.evaluate(

@@ -130,7 +130,9 @@ test('a station is typed to the front face, from a reference point that is named
         ?.positionMm[0] ?? Number.NaN,
   );
   expect((await placeOf(page, a))[0]).toBeCloseTo(root + 110 + (await halfLength(a)), 6);
-  expect(await card().locator('.station-of').textContent()).toContain('behind the wing root leading edge');
+  await expect
+    .poll(() => card().locator('.station-of').textContent())
+    .toContain('behind the wing root leading edge');
   await page.keyboard.press('Escape');
   await page.evaluate(() => window.counterpoise.view.setState({ measureFromId: null, face: 'middle' }));
 });
@@ -186,7 +188,7 @@ test('an estimate never becomes a weighed mass by choosing “Weighed”: only w
   await card().getByLabel('Mass by').selectOption('weighed');
   expect(await massOf()).toEqual({ by: 'foam', gPerMl: 0.03 });
   const field = card().getByPlaceholder('not weighed yet');
-  expect(await field.inputValue()).toBe('');
+  await expect.poll(() => field.inputValue()).toBe('');
   await field.fill('123');
   await field.press('Enter');
   expect(await massOf()).toMatchObject({ by: 'weighed', massG: 123 });
@@ -198,14 +200,14 @@ test('Ctrl+S saves, and lessons are said as the gestures are made', async () => 
   await page.evaluate(() => window.counterpoise.view.setState({ learned: [], selectedId: null }));
   const [a = ''] = await boxes();
   await row(a).hover();
-  expect(await lesson.textContent()).toContain('disc');
+  await expect.poll(() => lesson.textContent()).toContain('disc');
   await page.evaluate((id) => {
     const { drag } = window.counterpoise;
     drag.pickUp(id);
     drag.moveTo([400, 0, 0]);
     drag.setDown();
   }, a);
-  expect(await lesson.textContent()).toContain('Arrow keys');
+  await expect.poll(() => lesson.textContent()).toContain('Arrow keys');
   expect(await page.evaluate(() => window.counterpoise.view.getState().learned)).toEqual(['drag', 'nudge']);
   const download = page.waitForEvent('download');
   await page.keyboard.press('Control+s');

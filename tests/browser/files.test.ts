@@ -67,7 +67,7 @@ test('a bad file tells every fault with its place, and changes nothing', async (
   await page.keyboard.press('Escape');
   await open('broken.json', '{ "format": ');
   await dialog.waitFor();
-  expect(await dialog.textContent()).toMatch(/line 1/i);
+  await expect.poll(() => dialog.textContent()).toMatch(/line 1/i);
   await page.keyboard.press('Escape');
 });
 

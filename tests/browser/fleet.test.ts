@@ -69,7 +69,7 @@ test('each aircraft keeps its place; one is found, copied, renamed, deleted and 
   await expect.poll(() => names(page)).toEqual(['Ruff', 'Ruff with skis']);
   await page.getByRole('searchbox').fill('');
   await page.getByRole('button', { name: 'Delete Jack Snipe' }).click();
-  expect(await page.getByTestId('fleet').getByRole('alert').textContent()).toMatch(/on the bench/);
+  await expect.poll(() => page.getByTestId('fleet').getByRole('alert').textContent()).toMatch(/on the bench/);
   expect(await axe(page)).toEqual([]);
   await page.getByRole('button', { name: 'Put Knot on the bench' }).click();
   await expect.poll(() => nameNow(page)).toBe('Knot');

@@ -15,7 +15,7 @@ test('a word of the answer opens by touch of the mouse and by keys, and gives th
   const term = page.locator('[data-fact=margin] .term');
   await term.click();
   await word().getByRole('img').waitFor();
-  expect(await page.getByRole('dialog').getByRole('heading').textContent()).toBe('Static margin');
+  await expect.poll(() => page.getByRole('dialog').getByRole('heading').textContent()).toBe('Static margin');
   expect(await axe(page)).toEqual([]);
   await page.keyboard.press('Escape');
   await word().waitFor({ state: 'detached' });
@@ -23,7 +23,7 @@ test('a word of the answer opens by touch of the mouse and by keys, and gives th
   await page.keyboard.press('Enter');
   await word().waitFor();
   await word().getByRole('button', { name: 'Neutral point' }).click();
-  expect(await word().getAttribute('data-word')).toBe('neutral-point');
+  await expect.poll(() => word().getAttribute('data-word')).toBe('neutral-point');
   // The focus went along, so that the new word is read out and the keys go on from there.
   expect(
     await page.evaluate(() => document.activeElement?.closest('dialog')?.querySelector('h2')?.textContent),
@@ -54,7 +54,7 @@ test('the whole list stands in the menu and is searched', async () => {
   await list.getByRole('searchbox').fill('air trap');
   await expect.poll(() => list.getByRole('listitem').count()).toBe(1);
   await list.getByRole('button', { name: /^Header tank/ }).click();
-  expect(await word().getAttribute('data-word')).toBe('header-tank');
+  await expect.poll(() => word().getAttribute('data-word')).toBe('header-tank');
   await word().getByRole('button', { name: 'All words' }).click();
   await expect.poll(() => list.getByRole('listitem').count()).toBe(all);
   expect(await axe(page)).toEqual([]);

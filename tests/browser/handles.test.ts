@@ -45,7 +45,7 @@ test('a hull’s height is dragged, typed over and stepped by keys in the side e
   expect((await hull()).sections[at]!.heightMm).toBe(217);
   await field.fill('−3');
   await field.press('Enter');
-  expect(await page.locator('.handle-field [role=alert]').textContent()).toContain('Expected');
+  await expect.poll(() => page.locator('.handle-field [role=alert]').textContent()).toContain('Expected');
   expect(await steps()).toBe(4);
   for (let step = 0; step < 4; step += 1) await page.evaluate(() => window.counterpoise.document.undo());
   expect((await hull()).sections).toEqual(sections);
@@ -98,6 +98,8 @@ test('a column pasted from a spreadsheet into the sections is one step', async (
   expect(widths).toEqual(sections.map(({ widthMm }, i) => [widthMm, 61.5, 72.5][i] ?? widthMm));
   expect(await steps()).toBe(before + 1);
   await paste('61\nnarrow');
-  expect(await page.getByTestId('card').getByRole('alert').first().textContent()).toContain('Row 2, width');
+  await expect
+    .poll(() => page.getByTestId('card').getByRole('alert').first().textContent())
+    .toContain('Row 2, width');
   expect(await steps()).toBe(before + 1);
 });

@@ -81,7 +81,7 @@ describe('a store that does not keep', () => {
     for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
     expect(Buffer.concat(chunks).toString('utf8')).toBe(text);
     await notice.getByRole('button', { name: 'Discard it' }).click();
-    expect(await notice.count()).toBe(0);
+    await expect.poll(() => notice.count()).toBe(0);
     await bench.close();
   });
 });
@@ -134,7 +134,7 @@ test('a file dropped on the page opens, and undo brings back what was there', as
   await expect.poll(() => notices(page).textContent()).toContain('what was dropped is no file');
   expect(await drop([['broken.json', '{ "format": ']])).toEqual([false, false]);
   await page.getByRole('dialog').waitFor();
-  expect(await page.getByRole('dialog').textContent()).toContain('broken.json');
+  await expect.poll(() => page.getByRole('dialog').textContent()).toContain('broken.json');
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Undo: Open avocet.json' }).click();
   expect(await nameNow(page)).toBe('Sandmartin');

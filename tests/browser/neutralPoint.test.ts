@@ -115,7 +115,7 @@ test('the usual margin makes a band beside the stated one', async () => {
   expect(bands.estimatedBand?.forwardMm).toBeCloseTo(neutralPointMm - 0.15 * macMm, 9);
   expect(bands.estimatedBand?.aftMm).toBeCloseTo(neutralPointMm - 0.08 * macMm, 9);
   await page.locator('.estimated-zone').waitFor({ state: 'attached' });
-  expect(await page.locator('[data-testid=beam] .zone').count()).toBe(1);
+  await expect.poll(() => page.locator('[data-testid=beam] .zone').count()).toBe(1);
 });
 
 test('a stated band behind the neutral point is warned of, in the verdict and on the card', async () => {
@@ -125,7 +125,9 @@ test('a stated band behind the neutral point is warned of, in the verdict and on
   await aft.fill(String(Math.ceil(neutralPointMm) + 20));
   await aft.press('Enter');
   for (const place of ['verdict', 'estimate']) {
-    expect(await page.getByTestId(place).textContent()).toContain('behind the estimated neutral point');
+    await expect
+      .poll(() => page.getByTestId(place).textContent())
+      .toContain('behind the estimated neutral point');
   }
 });
 

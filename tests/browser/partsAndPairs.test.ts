@@ -29,7 +29,9 @@ test('a list is pasted, looked over, added as one step and taken back; a thing i
     );
   // What cannot be read says so in its row; a sum is left out; nothing goes without a word.
   await sheet.getByText('got “heavy”').waitFor();
-  expect(await sheet.textContent()).toContain('Not taken: 1 row cannot be read, 1 row left out, 1 row above');
+  await expect
+    .poll(() => sheet.textContent())
+    .toContain('Not taken: 1 row cannot be read, 1 row left out, 1 row above');
   await sheet.getByRole('button', { name: 'Add 3 parts' }).click();
   await sheet.waitFor({ state: 'detached' });
   expect(await partNamed('Camera mast')).toMatchObject({ massG: 12.5 });
@@ -42,7 +44,9 @@ test('a list is pasted, looked over, added as one step and taken back; a thing i
   await page.getByTestId('manifest').getByRole('button', { name: 'Add a part' }).click();
   const maker = page.getByTestId('shelf-maker');
   await maker.getByLabel('Cells in series').fill('0');
-  expect(await maker.getByRole('alert').textContent()).toContain('expected a whole number, 1 to 14');
+  await expect
+    .poll(() => maker.getByRole('alert').textContent())
+    .toContain('expected a whole number, 1 to 14');
   await maker.getByLabel('Cells in series').fill('4');
   await maker.getByRole('button', { name: 'Add it' }).click();
   expect(await partNamed('Pack 4S 2200 mAh')).toMatchObject({ massFrom: 'typical', role: 'energy' });

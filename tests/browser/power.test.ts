@@ -65,6 +65,6 @@ test('the smaller pack is taken in one step, and one pack or two is compared', a
   await power()
     .getByRole('row', { name: /Two packs in place of Flight pack/ })
     .waitFor();
-  expect(await power().getByRole('row').count()).toBeGreaterThanOrEqual(4);
+  await expect.poll(() => power().getByRole('row').count()).toBeGreaterThanOrEqual(4);
   expect(await axe(bench.page)).toEqual([]);
 });

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { inProject } from '../../src/commands/paths.mjs';
-import { axe, type Bench, openBench, screenshot } from './harness';
+import { axe, type Bench, openBench } from './harness';
 
 let bench: Bench;
 const fieldfare = async () => JSON.parse(await readFile(inProject('demo-data/fieldfare.json'), 'utf8'));
@@ -83,12 +83,9 @@ test('it is presented by keys; the figures are the bench’s; leaving leaves all
   const onBench = (await page.locator('[data-fact=cg-full] .fact-value').textContent()) ?? '';
   await page.getByRole('button', { name: 'Present', exact: true }).click();
   await show().getByText('1 / 2').waitFor();
-  expect(await show().getByRole('heading').textContent()).toBe('Full');
-  await expect
-    .poll(() => show().locator('[data-figure=cg-full] dd').textContent(), { timeout: 60_000 })
-    .toBe(onBench);
+  await expect.poll(() => show().getByRole('heading').textContent()).toBe('Full');
+  await expect.poll(() => show().locator('[data-figure=cg-full] dd').textContent()).toBe(onBench);
   expect(await axe(page)).toEqual([]);
-  await screenshot(page, 'present-1');
   await page.keyboard.press('PageDown');
   await show().getByText('2 / 2').waitFor();
   await expect.poll(() => show().locator('[data-figure=fuel] dd').textContent()).toBe('0 %');
@@ -98,7 +95,6 @@ test('it is presented by keys; the figures are the bench’s; leaving leaves all
   await show()
     .getByText(/^Outlines: Before, CG/)
     .waitFor();
-  await screenshot(page, 'present-2');
   await page.keyboard.press(' ');
   await show().getByText('2 / 2').waitFor();
   await page.keyboard.press('Home');
@@ -153,7 +149,7 @@ test('of two states side by side both burn, each from its own fuel', async () =>
   }));
   await page.getByRole('button', { name: 'Present', exact: true }).click();
   const left = show().locator('[data-figure=fuel] dd');
-  await expect.poll(() => left.allTextContents(), { timeout: 60_000 }).toEqual(['10 %', '10 %']);
+  await expect.poll(() => left.allTextContents()).toEqual(['10 %', '10 %']);
   // It burns on at once: what stood there is noted as it comes.
   await show().evaluate((place) => {
     const note = () => {
@@ -199,7 +195,7 @@ test('by touch at 820 × 1180 a swipe turns the slide, two states stand one abov
     await expect.poll(() => shown.locator('.show-stage').count()).toBe(2);
     const now = shown.locator('[data-figure=cg-now] dd');
     // Full and dry are not the same place.
-    await expect.poll(async () => new Set(await now.allTextContents()).size, { timeout: 60_000 }).toBe(2);
+    await expect.poll(async () => new Set(await now.allTextContents()).size).toBe(2);
     const [above, below] = await shown.locator('.show-stage').evaluateAll((all) =>
       all.map((each) => {
         const { top, bottom } = each.getBoundingClientRect();
@@ -210,7 +206,7 @@ test('by touch at 820 × 1180 a swipe turns the slide, two states stand one abov
     await swipe(300, 600);
     await shown.getByText('4 / 6').waitFor();
     // Held nose up and half full, it is about the CG of the moment.
-    expect(await shown.locator('[data-figure=fuel] dd').textContent()).toBe('50 %');
+    await expect.poll(() => shown.locator('[data-figure=fuel] dd').textContent()).toBe('50 %');
     await shown.getByRole('button', { name: 'Leave' }).tap();
     await shown.waitFor({ state: 'detached' });
   } finally {

@@ -76,7 +76,7 @@ test('graphics memory stays level over 40 rounds of add, take out and undo', asy
   const after = await drawn();
   expect(after.geometries).toBe(before.geometries);
   expect(after.textures).toBe(before.textures);
-}, 300_000);
+});
 
 test('a drag is drawn frame by frame and builds no geometry', async () => {
   const { page } = bench;
@@ -236,4 +236,4 @@ test('200 drags leave graphics memory and the heap level, and parts are drawn in
   await settled(page);
   expect(await calls()).toBe(few);
   await page.evaluate(() => window.counterpoise.document.undo());
-}, 300_000);
+});

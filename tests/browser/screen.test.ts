@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import {
+  atRest,
   type Bench,
   cutTexts,
   look,
@@ -49,9 +50,7 @@ async function open(name: (typeof demos)[number]): Promise<void> {
       .click();
     await page.waitForFunction((wanted) => window.counterpoise.document.current().name === wanted, name);
   }
-  await page.waitForFunction(() => window.counterpoise.stability.get().fresh);
-  await page.waitForFunction(() => window.counterpoise.fit.get().judged);
-  await settled(page);
+  await atRest(page);
 }
 
 /** Letters that stand for a unit belong to their figure. */
@@ -90,16 +89,18 @@ describe.each(demos)('%s', (name) => {
   test('facts, beam and card say the same number for the same state', async () => {
     const { cgMm, band } = await look(page);
     const station = cgMm[0].toFixed(1);
-    expect(await page.locator('[data-fact^=cg] .fact-value').first().textContent()).toContain(station);
+    await expect
+      .poll(() => page.locator('[data-fact^=cg] .fact-value').first().textContent())
+      .toContain(station);
     const reading = page.locator('.travel-label');
-    if (await reading.count()) expect(await reading.textContent()).toContain(station);
-    expect(await page.locator('.manifest tfoot').textContent()).toContain(cgMm[0].toFixed(0));
+    if (await reading.count()) await expect.poll(() => reading.textContent()).toContain(station);
+    await expect.poll(() => page.locator('.manifest tfoot').textContent()).toContain(cgMm[0].toFixed(0));
     if (!band) throw new Error('the demos have a band');
     const limits = [band.forwardMm, band.aftMm].map((mm) => mm.toFixed(0));
     for (const limit of limits)
-      expect(await page.locator('[data-testid=beam] .zone').textContent()).toContain(limit);
+      await expect.poll(() => page.locator('[data-testid=beam] .zone').textContent()).toContain(limit);
     for (const limit of limits)
-      expect(await page.locator('[data-fold=band] .fold-summary').textContent()).toContain(limit);
+      await expect.poll(() => page.locator('[data-fold=band] .fold-summary').textContent()).toContain(limit);
   });
 });
 

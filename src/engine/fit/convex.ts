@@ -32,7 +32,7 @@ export function placeConvex(piece: ConvexPiece, rotation: Mat3, positionMm: Vec3
 
 /** A polyhedron (or polygon, or line) by its corners in the aircraft's frame. */
 export function convexOfPoints(pointsMm: readonly Vec3[]): Convex {
-  const support = pointSupport(Float64Array.from(pointsMm.flat()));
+  const support = pointSupport(listed(pointsMm));
   return { radiusMm: 0, ...boundsOf(support, 0), support };
 }
 
@@ -66,15 +66,7 @@ function boundsOf(support: Support, radiusMm: number): { readonly minMm: Vec3; r
 
 function placedSupport(piece: ConvexPiece, r: Mat3, t: Vec3): Support {
   if (piece.kind === 'points') {
-    return pointSupport(
-      Float64Array.from(
-        piece.pointsMm.flatMap(([x, y, z]) => [
-          r[0] * x + r[1] * y + r[2] * z + t[0],
-          r[3] * x + r[4] * y + r[5] * z + t[1],
-          r[6] * x + r[7] * y + r[8] * z + t[2],
-        ]),
-      ),
-    );
+    return pointSupport(placedPoints(piece.pointsMm, r, t));
   }
   const atCentre =
     piece.kind === 'ellipsoid' ? ellipsoidSupport(piece.semiMm) : sectionSupport(piece.from, piece.to);
@@ -91,6 +83,24 @@ function placedSupport(piece: ConvexPiece, r: Mat3, t: Vec3): Support {
     out[at + 1] = r[3] * px + r[4] * py + r[5] * pz + t[1];
     out[at + 2] = r[6] * px + r[7] * py + r[8] * pz + t[2];
   };
+}
+
+/** Points turned and moved, one after the other in a list. A search for a way in asks for it at each of its poses. */
+function placedPoints(pointsMm: readonly Vec3[], r: Mat3, t: Vec3): Float64Array {
+  const placed = new Float64Array(3 * pointsMm.length);
+  for (let i = 0; i < pointsMm.length; i += 1) {
+    const [x, y, z] = pointsMm[i]!;
+    placed[3 * i] = r[0] * x + r[1] * y + r[2] * z + t[0];
+    placed[3 * i + 1] = r[3] * x + r[4] * y + r[5] * z + t[1];
+    placed[3 * i + 2] = r[6] * x + r[7] * y + r[8] * z + t[2];
+  }
+  return placed;
+}
+
+function listed(pointsMm: readonly Vec3[]): Float64Array {
+  const list = new Float64Array(3 * pointsMm.length);
+  for (let i = 0; i < pointsMm.length; i += 1) list.set(pointsMm[i]!, 3 * i);
+  return list;
 }
 
 const pointSupport = (points: Float64Array): Support =>

@@ -22,19 +22,23 @@ export const solidOf = ({ shape, pose }: PosedShape): Solid => placed(convexPiec
 /** Sets a tube down with its bore open. */
 export const openTube = (shape: TubeShape, pose: Pose): Solid => placed(openTubePieces(shape), pose);
 
+const ORIGIN: Vec3 = [0, 0, 0];
+
 function placed(pieces: readonly ConvexPiece[], pose: Pose): Solid {
   const rotation = poseRotation(pose);
   return solidOfConvexes(pieces.map((piece) => placeConvex(piece, rotation, pose.positionMm)));
 }
 
 export function solidOfConvexes(convexes: readonly Convex[]): Solid {
-  const over = (pick: (...values: number[]) => number, end: 'minMm' | 'maxMm', axis: 0 | 1 | 2) =>
-    convexes.reduce((far, convex) => pick(far, convex[end][axis]), convexes[0]?.[end][axis] ?? 0);
-  return {
-    convexes,
-    minMm: [over(Math.min, 'minMm', 0), over(Math.min, 'minMm', 1), over(Math.min, 'minMm', 2)],
-    maxMm: [over(Math.max, 'maxMm', 0), over(Math.max, 'maxMm', 1), over(Math.max, 'maxMm', 2)],
-  };
+  const [first] = convexes;
+  const least: [number, number, number] = [...(first?.minMm ?? ORIGIN)];
+  const most: [number, number, number] = [...(first?.maxMm ?? ORIGIN)];
+  for (const { minMm, maxMm } of convexes)
+    for (const axis of [0, 1, 2] as const) {
+      least[axis] = Math.min(least[axis], minMm[axis]);
+      most[axis] = Math.max(most[axis], maxMm[axis]);
+    }
+  return { convexes, minMm: least, maxMm: most };
 }
 
 export const movedSolid = ({ convexes, minMm, maxMm }: Solid, byMm: Vec3): Solid => ({

@@ -36,6 +36,8 @@ export interface Bench {
   readonly requests: readonly string[];
   /** Those of the requests that left the page's own origin. */
   foreignRequests(): string[];
+  /** Which complaints the fault under test brings with it from now on; all others fail the test. */
+  expecting(complaints: RegExp): void;
   close(): Promise<void>;
 }
 
@@ -101,6 +103,7 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
   // A context beside another has it already, and adding it asks every page there, a dead one too.
   if (!beside) await setGraphics(context, graphics);
   if (!offline && !beside) await context.addInitScript(withoutServiceWorkers);
+  if (!beside) await context.addInitScript(waitsLonger);
   await prepare?.(context);
   const page = await context.newPage();
   if (plainFiles) {
@@ -108,12 +111,16 @@ export async function openBench(options: BenchOptions = {}): Promise<Bench> {
   }
   const errors: string[] = [];
   const requests: string[] = [];
-  record(context, page, { errors, requests, expects });
+  const recorded: Recorded = { errors, requests, expects };
+  record(context, page, recorded);
   await page.goto(new URL(path, url).href, { waitUntil: 'load' });
   const bench: Bench = {
     page,
     errors,
     requests,
+    expecting: (complaints) => {
+      recorded.expects = complaints;
+    },
     foreignRequests: () => requests.filter((asked) => !isOwn(asked, url)),
     close: async () => {
       closed.push(...(await wrongOn(mine)));
@@ -141,15 +148,23 @@ function withoutServiceWorkers(): void {
   Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined });
 }
 
+/** What the page gives up after ten seconds or more may take ten times as long: both cores may be busy otherwise. */
+function waitsLonger(): void {
+  const real = window.setTimeout;
+  window.setTimeout = ((run: TimerHandler, ms = 0, ...given: unknown[]) =>
+    real(run, ms < 10_000 ? ms : 10 * ms, ...given)) as typeof window.setTimeout;
+}
+
 interface Recorded {
   readonly errors: string[];
   readonly requests: string[];
-  readonly expects: RegExp | undefined;
+  expects: RegExp | undefined;
 }
 
-function record(context: BrowserContext, page: Page, { errors, requests, expects }: Recorded): void {
+function record(context: BrowserContext, page: Page, recorded: Recorded): void {
+  const { errors, requests } = recorded;
   const complain = (text: string) => {
-    if (!expects?.test(text)) errors.push(text);
+    if (!recorded.expects?.test(text)) errors.push(text);
   };
   page.on('console', (message) => {
     if (isComplaint(message.type(), message.text())) complain(message.text());

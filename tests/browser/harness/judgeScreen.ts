@@ -10,9 +10,6 @@ import type { Bench } from './bench';
 import { noFigures } from './findings';
 import { settled } from './look';
 
-/** Against a hang, not on speed. */
-const SLOW = { timeout: 120_000 };
-
 /** What stands on the bench, as a file would hold it, and how it is looked at. */
 const shownNow = (page: Page) =>
   page.evaluate(() => {
@@ -27,19 +24,15 @@ const shownNow = (page: Page) =>
 
 /** Waits until nothing is being worked out any more. */
 export async function atRest(page: Page): Promise<void> {
-  await page.waitForFunction(
-    () => {
-      const { stability, fit, verdict } = window.counterpoise;
-      return (
-        stability.get().fresh &&
-        fit.get().judged &&
-        !verdict.checking() &&
-        verdict.judgement().loads !== 'unchecked'
-      );
-    },
-    null,
-    SLOW,
-  );
+  await page.waitForFunction(() => {
+    const { stability, fit, verdict } = window.counterpoise;
+    return (
+      stability.get().fresh &&
+      fit.get().judged &&
+      !verdict.checking() &&
+      verdict.judgement().loads !== 'unchecked'
+    );
+  });
   await settled(page);
 }
 

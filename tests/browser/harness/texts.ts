@@ -86,9 +86,6 @@ export async function seenTexts(page: Page): Promise<SeenText[]> {
 export async function overlappingTexts(page: Page): Promise<string[]> {
   await page.evaluate(install);
   return page.evaluate(() => {
-    // What lets presses through is to be found as well.
-    const style = document.head.appendChild(document.createElement('style'));
-    style.textContent = '* { pointer-events: auto !important; }';
     const texts = (window as unknown as Installed).seenTexts();
     /** Letters reach less high and low than their line, and a pixel is forgiven. */
     const slackPx = 3;
@@ -105,18 +102,22 @@ export async function overlappingTexts(page: Page): Promise<string[]> {
       const below = first < second ? other : one;
       return between.some((element) => !element.contains(below) && isOpaque(element));
     };
-    const lines: string[] = [];
-    for (const [i, a] of texts.entries())
-      for (const b of texts.slice(i + 1)) {
-        if (a.element === b.element || a.element.contains(b.element) || b.element.contains(a.element))
-          continue;
+    const over = texts.flatMap((a, i) =>
+      texts.slice(i + 1).flatMap((b) => {
         const width = Math.min(a.right, b.right) - Math.max(a.left, b.left);
         const height = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
-        if (width <= slackPx || height <= slackPx) continue;
-        const [x, y] = [Math.max(a.left, b.left) + width / 2, Math.max(a.top, b.top) + height / 2];
-        if (!hidesOther(x, y, a.element, b.element))
-          lines.push(`"${a.text}" (${a.where}) and "${b.text}" (${b.where})`);
-      }
+        if (width <= slackPx || height <= slackPx) return [];
+        if (a.element.contains(b.element) || b.element.contains(a.element)) return [];
+        return [{ a, b, x: Math.max(a.left, b.left) + width / 2, y: Math.max(a.top, b.top) + height / 2 }];
+      }),
+    );
+    if (over.length === 0) return [];
+    // What lets presses through is to be found as well.
+    const style = document.head.appendChild(document.createElement('style'));
+    style.textContent = '* { pointer-events: auto !important; }';
+    const lines = over
+      .filter(({ a, b, x, y }) => !hidesOther(x, y, a.element, b.element))
+      .map(({ a, b }) => `"${a.text}" (${a.where}) and "${b.text}" (${b.where})`);
     style.remove();
     return lines;
   });

@@ -72,7 +72,7 @@ test('the filter leaves what has the words, and sorting turns the order', async 
   expect(left.length).toBeLessThan(all);
   await page.keyboard.press('Control+a');
   await page.keyboard.press('Delete');
-  expect(await rows().count()).toBeGreaterThanOrEqual(all);
+  await expect.poll(() => rows().count()).toBeGreaterThanOrEqual(all);
   const heads = page.locator('.manifest thead');
   await hand.button('Mass', heads);
   const sorted = await page.locator('.manifest tbody').first().locator('.row .row-name').allTextContents();

@@ -21,9 +21,6 @@ import {
   title,
 } from './lessonHand';
 
-/** Against a hang, not on speed. */
-const SLOW = 120_000;
-
 let bench: Bench;
 beforeAll(async () => {
   bench = await openBench({ width: 1280, height: 800, graphics: 'unpainted', reducedMotion: true });
@@ -61,12 +58,12 @@ describe.each(lessons.map((lesson) => ({ name: lesson.title, lesson })))('$name'
   const answer = lessonAnswer(lesson)!;
   const says = figureText(answer.answer, lesson.question, reading);
 
-  test('done right, by mouse and keys', { timeout: SLOW }, async () => {
+  test('done right, by mouse and keys', async () => {
     const { page } = bench;
     await openLesson(page, lesson);
 
     // Nothing tells the answer before it was predicted.
-    expect(await title(page).textContent()).toBe(filled(lesson.question.ask, fillings, reading));
+    await expect.poll(() => title(page).textContent()).toBe(filled(lesson.question.ask, fillings, reading));
     expect((await benchNow(page)).cgShown).toBe(false);
     expect(await room(page).getByTestId('lesson-answer').count()).toBe(0);
     const before = await page.locator('.lesson-stage').evaluate((stage) => stage.outerHTML);
@@ -90,7 +87,6 @@ describe.each(lessons.map((lesson) => ({ name: lesson.title, lesson })))('$name'
       for (const change of wayOf(lesson, step)) await doByHand(page, change);
       await expect
         .poll(() => page.locator('.lesson-hint').getAttribute('data-kind'), {
-          timeout: 10_000,
           message: `${lesson.id}, step ${at + 1}`,
         })
         .toBe('done');
@@ -98,7 +94,7 @@ describe.each(lessons.map((lesson) => ({ name: lesson.title, lesson })))('$name'
     }
 
     await expect.poll(() => axisAnswer().textContent()).toBe(says);
-    expect(await title(page).getAttribute('data-right')).toBe('true');
+    await expect.poll(() => title(page).getAttribute('data-right')).toBe('true');
     await next(page).click();
     await page.getByTestId('sum').first().waitFor();
     await next(page).click();
@@ -107,7 +103,7 @@ describe.each(lessons.map((lesson) => ({ name: lesson.title, lesson })))('$name'
     expectClean(bench);
   });
 
-  test('done wrong, and told so', { timeout: SLOW }, async () => {
+  test('done wrong, and told so', async () => {
     const { page } = bench;
     await openLesson(page, lesson);
     await page.getByRole('button', { name: 'Start again' }).click();

@@ -18,8 +18,6 @@ import {
 } from './lessonHand';
 
 const seeSaw = lessons.find(({ id }) => id === 'see-saw')!;
-const SLOW = 120_000;
-
 let bench: Bench;
 beforeAll(async () => {
   bench = await openBench({ width: 1280, height: 800, graphics: 'unpainted' });
@@ -47,14 +45,12 @@ const toBench = async () => {
 test('the list stands for itself, and the answer on the person’s own aircraft is out of the way', async () => {
   const { page } = bench;
   await goToLessons(page);
-  expect(await page.getByTestId('lesson-card').count()).toBe(lessons.length);
+  await expect.poll(() => page.getByTestId('lesson-card').count()).toBe(lessons.length);
   expect(await page.getByTestId('verdict').isVisible()).toBe(false);
   expect(await axe(page)).toEqual([]);
 });
 
-test('a lesson is left for free play and come back to; what was done there is not the lesson’s', {
-  timeout: SLOW,
-}, async () => {
+test('a lesson is left for free play and come back to; what was done there is not the lesson’s', async () => {
   const { page } = bench;
   const before = await own();
   await openLesson(page, seeSaw);
@@ -85,9 +81,7 @@ test('a lesson is left for free play and come back to; what was done there is no
   expect(await axe(page)).toEqual([]);
 });
 
-test('astray is told and put back; a reload comes back to the same lesson and stage', {
-  timeout: SLOW,
-}, async () => {
+test('astray is told and put back; a reload comes back to the same lesson and stage', async () => {
   const { page } = bench;
   const stage = page.locator('.lesson-stage .stage-picture');
   await stage.focus();
@@ -98,15 +92,13 @@ test('astray is told and put back; a reload comes back to the same lesson and st
   await expect.poll(() => page.locator('.lesson-hint').getAttribute('data-kind')).toBe(null);
   await page.reload();
   await title(page).waitFor();
-  expect(await room(page).getAttribute('data-stage')).toBe('tried');
+  await expect.poll(() => room(page).getAttribute('data-stage')).toBe('tried');
   await page.getByRole('button', { name: 'All lessons' }).click();
   const card = page.getByTestId('lesson-card').filter({ hasText: seeSaw.title });
-  expect(await card.textContent()).toContain('Begun, at 2 of 5');
+  await expect.poll(() => card.textContent()).toContain('Begun, at 2 of 5');
 });
 
-test('ten times in and out leaves nothing behind, and nothing is drawn at rest', {
-  timeout: SLOW,
-}, async () => {
+test('ten times in and out leaves nothing behind, and nothing is drawn at rest', async () => {
   const { page } = bench;
   const memory = () =>
     page.evaluate(() => {
@@ -155,9 +147,7 @@ test('ten times in and out leaves nothing behind, and nothing is drawn at rest',
   expect(await memory()).toEqual(before);
 });
 
-test('a lesson of one’s own: a faulty one is told, a good one stands apart and stays', {
-  timeout: SLOW,
-}, async () => {
+test('a lesson of one’s own: a faulty one is told, a good one stands apart and stays', async () => {
   const { page } = bench;
   await goToLessons(page);
   const text = readFileSync(join(inProject('demo-data/lessons'), 'see-saw.json'), 'utf8');
@@ -168,10 +158,10 @@ test('a lesson of one’s own: a faulty one is told, a good one stands apart and
   };
   await give('half.json', text.replace('"minutes": 3', '"minutes": 45'));
   const dialog = page.getByRole('dialog', { name: 'This lesson cannot be held' });
-  expect(await dialog.textContent()).toContain('half.json has one fault');
-  expect(await dialog.textContent()).toContain('3 to 5 minutes');
+  await expect.poll(() => dialog.textContent()).toContain('half.json has one fault');
+  await expect.poll(() => dialog.textContent()).toContain('3 to 5 minutes');
   await dialog.getByRole('button', { name: 'Close' }).click();
-  expect(await page.getByTestId('lesson-card').count()).toBe(lessons.length);
+  await expect.poll(() => page.getByTestId('lesson-card').count()).toBe(lessons.length);
 
   await give('mine.json', text.replace('"The see-saw"', '"The see-saw, mine"'));
   await title(page).waitFor();
@@ -188,13 +178,13 @@ test('a lesson of one’s own: a faulty one is told, a good one stands apart and
   await expect.poll(stage).toBe('asked');
   await page.getByRole('button', { name: 'All lessons' }).click();
   const mine = page.getByRole('region', { name: 'Lessons of your own' }).getByTestId('lesson-card');
-  expect(await mine.textContent()).toContain('The see-saw, mine');
-  expect(await mine.textContent()).toContain('Not begun');
+  await expect.poll(() => mine.textContent()).toContain('The see-saw, mine');
+  await expect.poll(() => mine.textContent()).toContain('Not begun');
   await page.reload();
   await mine.waitFor();
   await page.getByRole('button', { name: 'Take The see-saw, mine off the list' }).click();
   await expect.poll(() => mine.count()).toBe(0);
-  expect(await page.getByTestId('lesson-card').count()).toBe(lessons.length);
+  await expect.poll(() => page.getByTestId('lesson-card').count()).toBe(lessons.length);
 });
 
 test('a lesson file dropped on the place opens there and not on the bench', async () => {
@@ -208,14 +198,12 @@ test('a lesson file dropped on the place opens there and not on the bench', asyn
   });
   await room(page).dispatchEvent('drop', { dataTransfer: carried });
   const dialog = page.getByRole('dialog', { name: 'This lesson cannot be held' });
-  expect(await dialog.textContent()).toContain('counterpoise lesson');
+  await expect.poll(() => dialog.textContent()).toContain('counterpoise lesson');
   await dialog.getByRole('button', { name: 'Close' }).click();
   expect(await own()).toBe(before);
 });
 
-test('a lesson’s aircraft is taken to the bench as a copy with a place of its own', {
-  timeout: SLOW,
-}, async () => {
+test('a lesson’s aircraft is taken to the bench as a copy with a place of its own', async () => {
   const { page } = bench;
   await openLesson(page, seeSaw);
   await page.getByRole('button', { name: 'Try freely' }).click();
@@ -230,9 +218,7 @@ test('a lesson’s aircraft is taken to the bench as a copy with a place of its 
   expectClean(bench);
 });
 
-test('where the browser keeps nothing, the page says so and the lesson goes on', {
-  timeout: SLOW,
-}, async () => {
+test('where the browser keeps nothing, the page says so and the lesson goes on', async () => {
   const shut = await openBench({
     graphics: false,
     prepare: (context) =>
@@ -248,15 +234,15 @@ test('where the browser keeps nothing, the page says so and the lesson goes on',
   await openLesson(shut.page, seeSaw);
   await predict(shut.page, seeSaw.question.axis.least, 'keys');
   await next(shut.page).click();
-  expect(await shut.page.locator('.lessons-faults').textContent()).toContain('is not kept');
-  expect(await room(shut.page).getAttribute('data-stage')).toBe('tried');
+  await expect.poll(() => shut.page.locator('.lessons-faults').textContent()).toContain('is not kept');
+  await expect.poll(() => room(shut.page).getAttribute('data-stage')).toBe('tried');
   await shut.close();
 });
 
 test.each([
   { width: 820, height: 1180, dark: false },
   { width: 390, height: 844, dark: true },
-])('by finger at $width × $height', { timeout: SLOW }, async ({ width, height, dark }) => {
+])('by finger at $width × $height', async ({ width, height, dark }) => {
   const tablet = await openBench({ width, height, dark, touch: true, graphics: 'unpainted' });
   const { page } = tablet;
   await page.waitForSelector('.answer-headline');
@@ -294,7 +280,7 @@ function wordsOff(axis: Element): string[] {
   });
 }
 
-test('what the axis says stays on the narrow page, however far to its end', { timeout: SLOW }, async () => {
+test('what the axis says stays on the narrow page, however far to its end', async () => {
   const phone = await openBench({ width: 390, height: 844, graphics: 'unpainted' });
   const { page } = phone;
   await page.waitForSelector('.answer-headline');

@@ -1,14 +1,29 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type Bench, expectClean, look, onPage, openBench, settled, showView } from '../harness';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import {
+  atRest,
+  type Bench,
+  drag,
+  expectClean,
+  look,
+  middleOf,
+  onPage,
+  openBench,
+  settled,
+  showView,
+} from '../harness';
+
+// One page for all that looks at pixels: in software each picture takes its time, and the first most of all.
+let bench: Bench;
+beforeAll(async () => {
+  bench = await openBench({ width: 1100, height: 760, reducedMotion: true });
+  await bench.page.waitForSelector('[data-testid=stage] canvas');
+  await atRest(bench.page);
+});
+afterEach(() => expectClean(bench));
+afterAll(() => bench.close());
 
 describe('the elevations and the beam are one drawing', () => {
-  let bench: Bench;
-  beforeAll(async () => {
-    bench = await openBench({ width: 1100, height: 760 });
-  });
-  afterAll(() => bench.close());
-
   test.each(['Side', 'Top'] as const)(
     '%s: the band stands in the same columns above and below',
     async (view) => {
@@ -42,9 +57,58 @@ describe('the elevations and the beam are one drawing', () => {
       const yellow = await columnsOfBand(page, stage);
       expect(Math.abs(yellow.from - left.x)).toBeLessThanOrEqual(1.5);
       expect(Math.abs(yellow.to - right.x)).toBeLessThanOrEqual(1.5);
-      expectClean(bench);
     },
   );
+});
+
+describe('what happens is painted', () => {
+  const pixels = () => bench.page.locator('[data-testid=stage] canvas').screenshot();
+  /** The picture once nothing in it changes any more, so that what comes after is the change asked about. */
+  const still = async (): Promise<Buffer> => {
+    let last = await pixels();
+    await expect
+      .poll(async () => {
+        const before = last;
+        last = await pixels();
+        return last.equals(before);
+      })
+      .toBe(true);
+    return last;
+  };
+  /** Waits for a picture that is another. */
+  const differsFrom = (picture: Buffer) =>
+    expect.poll(async () => (await pixels()).equals(picture)).toBe(false);
+
+  test('a pack that is dragged on the beam moves on the stage while it is in hand', async () => {
+    const { page } = bench;
+    await showView(page, 'Side');
+    const picture = await still();
+    const from = await middleOf(page, '[data-testid=beam] [data-item="flight-pack"] .weight-shape');
+    const to = { x: from.x + 120, y: from.y };
+    await drag(page, from, to, { steps: 3, cancel: true, beforeRelease: () => differsFrom(picture) });
+  });
+
+  test('liquid tilts with the slider', async () => {
+    const { page } = bench;
+    await page.evaluate(() => window.counterpoise.view.setState({ fuelFraction: 0.5 }));
+    await page.getByRole('button', { name: /^Attitude/ }).click();
+    await settled(page);
+    const level = await still();
+    await page.getByRole('slider', { name: 'Nose up or down' }).fill('30');
+    await differsFrom(level);
+    await page.getByRole('button', { name: 'Level it' }).click();
+  });
+
+  test('the free view turns with a drag beside everything', async () => {
+    const { page } = bench;
+    await showView(page, 'Free');
+    const stage = await page.locator('[data-testid=stage] canvas').boundingBox();
+    if (!stage) throw new Error('no stage');
+    const corner = { x: stage.x + 24, y: stage.y + 24 };
+    const picture = await still();
+    await drag(page, corner, { x: corner.x + 100, y: corner.y + 30 }, { steps: 3 });
+    await differsFrom(picture);
+  });
 });
 
 /** The first and last page column of the stage, a little above its foot, that is more yellow than the mat. */
