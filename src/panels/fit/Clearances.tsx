@@ -44,7 +44,7 @@ function Nearest({ id, count }: { readonly id: string; readonly count: number })
       const [named, kind] = row?.cells[0]?.children ?? [];
       setText(named, name);
       setText(kind, kinds[what]);
-      setText(row?.cells[1], say.lengthFine(distanceMm));
+      setText(row?.cells[1]?.firstElementChild, say.lengthFine(distanceMm));
     }
   });
   return (
@@ -56,7 +56,9 @@ function Nearest({ id, count }: { readonly id: string; readonly count: number })
             <th scope="row">
               <span /> <span className="hint" />
             </th>
-            <td className="figure" />
+            <td className="figure">
+              <span />
+            </td>
           </tr>
         ))}
       </tbody>
