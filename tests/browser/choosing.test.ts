@@ -163,6 +163,27 @@ test('a line is put elsewhere in the list by keys and by its grip, and what is l
   expect(await inFile()).toEqual(await listed());
 });
 
+test('what is deleted hands focus and selection to the next line at once, not with the next picture', async () => {
+  const { page } = bench;
+  const rows = page.locator('[data-testid=manifest] tbody').first().locator('tr[data-item]');
+  const [second = '', third = ''] = await rows.evaluateAll((all) =>
+    all.slice(1, 3).map((each) => each.getAttribute('data-item') ?? ''),
+  );
+  await row(second).click();
+  await row(second).locator('th button').focus();
+  const focused = await page.evaluate(async () => {
+    const key = new KeyboardEvent('keydown', { key: 'Delete', bubbles: true, cancelable: true });
+    document.activeElement?.dispatchEvent(key);
+    await Promise.resolve().then(() => {});
+    return document.activeElement?.closest('tr')?.getAttribute('data-item') ?? null;
+  });
+  expect(focused).toBe(third);
+  expect(await page.evaluate(() => window.counterpoise.view.getState().selectedId)).toBe(third);
+  expect(await row(second).count()).toBe(0);
+  await page.keyboard.press('Control+z');
+  await row(second).waitFor();
+});
+
 test('an estimate never becomes a weighed mass by choosing “Weighed”: only what is typed does', async () => {
   const { page } = bench;
   const wing = await page.evaluate(() => {

@@ -77,7 +77,7 @@ export function RowActions({
     const next = (rows[at + 1] ?? rows[at - 1])?.dataset.item;
     if (!act.remove(id, name)) return;
     if (next !== undefined) bench.view.setState({ selectedId: next });
-    requestAnimationFrame(() =>
+    queueMicrotask(() =>
       (next === undefined
         ? document.querySelector<HTMLElement>('.manifest > footer button')
         : table?.querySelector<HTMLElement>(`[data-item="${CSS.escape(next)}"] button`)

@@ -22,8 +22,8 @@ export function useManifestKeys(order: readonly string[], onStep: OwnOrder['step
       if (id === undefined) return;
       if (event.shiftKey) toggleChosen(bench.view, id);
       else bench.view.setState({ selectedId: id, groupIds: [] });
-      // After the row has become the one that can be tabbed to.
-      requestAnimationFrame(() =>
+      // After the row has become the one that can be tabbed to, and before the next key, however slow the picture is.
+      queueMicrotask(() =>
         table
           .querySelector<HTMLElement>(`[data-item="${CSS.escape(id)}"] button`)
           ?.focus({ preventScroll: true }),

@@ -35,7 +35,7 @@ function onTheMat({ extent, zeroMm }: RuleSetting): RuleRun {
 /** A figure's cell in an elevation, px: read at arm's length on a desk, and small enough for a phone. */
 const cellPx = (widthPx: number): number => (widthPx < 520 ? 17 : 21);
 /** From the lower edge to over the stage's bar, and from the left one to beside it, px. */
-const BAR_PX = { high: 66, wide: 84 };
+const BAR_PX = { high: 64.5, wide: 84 };
 /** A figure stands between its neighbours with so many cells from one to the next. */
 const APART_CELLS = 2.6;
 
@@ -52,7 +52,7 @@ function inElevation(setting: RuleSetting, view: Elevation): RuleRun {
   const cell = cellPx(picture.widthPx);
   const figureMm = cell * Math.abs(axis.mmPerPx);
   const lowestMm = axes.middleMm[view] - (picture.heightPx / 2) * upMmPerPx;
-  const underMm = view === 'top' ? extent.minMm[1] - cell * upMmPerPx : extent.minMm[2];
+  const underMm = view === 'top' ? extent.minMm[1] - 0.3 * cell * upMmPerPx : extent.minMm[2];
   // Where the wing leaves the picture below, the rule lies over it, above the bar.
   const atMm = Math.max(underMm, lowestMm + (view === 'top' ? 1.7 * cell + 8 : 0) * upMmPerPx);
   const figuresEndPx = (atMm - lowestMm) / upMmPerPx - 1.52 * cell;
