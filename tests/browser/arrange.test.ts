@@ -170,7 +170,12 @@ test('the least ballast with its bound, a ghost to look at, one step to accept a
     .getByRole('checkbox', { name: / is done$/ })
     .first()
     .check();
-  await expect.poll(() => page.locator('.moves li[data-done=true]').count()).toBe(1);
+  const done = page.locator('.moves li[data-done=true]');
+  await expect.poll(() => done.count()).toBe(1);
+  // Large enough for a thumb, and its words tick it too.
+  expect((await done.getByRole('checkbox').boundingBox())!.width).toBeGreaterThanOrEqual(16);
+  await done.locator('strong').click();
+  await expect.poll(() => done.count()).toBe(0);
   await button('Put away').click();
   // In the band and level enough, with the video sender and without.
   for (const position of ['on', 'off']) {

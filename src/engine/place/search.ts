@@ -98,7 +98,7 @@ export function takePacked(
 ): boolean {
   const { problem, rooms, packer, state, leftMs, shouldStop } = search;
   for (const likeMm of packedBothWays(problem, rooms, packer, choices)) {
-    state.take(settlePlaces(search, goal, { timeMs: leftMs() }, { choices, likeMm }).arrangement);
+    state.take(settlePlaces(search, goal, { timeMs: leftMs(), shouldStop }, { choices, likeMm }).arrangement);
     if (isEnough() || shouldStop()) return true;
   }
   return false;

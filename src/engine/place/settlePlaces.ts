@@ -102,7 +102,8 @@ export function settlePlaces(
     const places = placesIn(bodies, answer.values);
     const checked = breached(problem, goal, common, answer.values);
     const asFound = () => arrangementOf(checked, places, gramsIn(problem, common, answer.values!));
-    const arrangement = (decided.likeMm ? asFound() : null) ?? heldThere(settling, goal, places) ?? asFound();
+    const arrangement =
+      (decided.likeMm ? asFound() : null) ?? heldThere(settling, goal, places, order) ?? asFound();
     settled = { answer, arrangement };
     // Only where a lead turned out too short is there something to learn.
     if (arrangement || !learnLeads(problem, tangents, places) || order.shouldStop?.()) return settled;
@@ -111,7 +112,12 @@ export function settlePlaces(
 }
 
 /** The same choices and directions once more, around places that come out truer each time; the first that is sound. */
-function heldThere(settling: Settling, goal: Goal, places: Around): Arrangement | null {
+function heldThere(
+  settling: Settling,
+  goal: Goal,
+  places: Around,
+  { shouldStop }: Parameters<SolveMilp>[1],
+): Arrangement | null {
   const { problem, solve, tangents } = settling;
   const bends = problem.leads.some(bendsAs);
   let around = places;
@@ -123,7 +129,7 @@ function heldThere(settling: Settling, goal: Goal, places: Around): Arrangement 
       likeMm,
       tangents,
     });
-    const answer = solve(program, { timeMs: HELD_MS });
+    const answer = solve(program, { timeMs: HELD_MS, ...(shouldStop ? { shouldStop } : {}) });
     if (!answer.values) return null;
     around = placesIn(bodies, answer.values);
     const checked = breached(problem, goal, common, answer.values);

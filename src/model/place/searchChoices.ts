@@ -45,7 +45,7 @@ export function choicesForMargin(ask: ChoicesAsk, points: number, order: Choices
     const timeMs = (endMs - now()) / (points - k);
     const untilMs = now() + timeMs * CLIMB_SHARE;
     const soundest = soundestSoFar(
-      (best, of) => recheckArrangement(aircraft, of, best, downs, { emptied, waysIn: true }).refusals,
+      (best, of) => recheckArrangement(aircraft, of, best, downs, { emptied, waysIn: true }),
       askedMm,
       () => {},
     );

@@ -120,7 +120,7 @@ function searchOne(
     };
   };
   const soundest = soundestSoFar(
-    (best, problem) => recheckArrangement(aircraft, problem, best, downs, { emptied, waysIn: true }).refusals,
+    (best, problem) => recheckArrangement(aircraft, problem, best, downs, { emptied, waysIn: true }),
     sure?.marginMm ?? Number.NEGATIVE_INFINITY,
     (taken) => tools.onProgress?.(tell(taken)),
   );

@@ -1,6 +1,8 @@
+import { FORGIVEN_MM } from '../../engine/place/check';
 import { SAME_MARGIN_MM } from '../../engine/place/searchState';
 import { SAME_G, SAME_MM } from '../../engine/place/tolerances';
 import type { Arrangement, PlaceProblem } from '../../engine/place/types';
+import type { Rechecked } from './applyArrangement';
 import type { Refusal } from './fitRefusals';
 
 /** An arrangement and the problem whose places it names. */
@@ -26,9 +28,20 @@ const NOT_SURE: readonly Refusal[] = [
   { what: 'balance', ids: [], sentence: 'The CG is not so far inside the limits as certainty asks.' },
 ];
 
-/** Nothing asked yet. `leastMarginMm` is what certainty asks for; each that is taken is told of. */
+/** Said of what lies nearer to a limit on the aircraft than in the problem: foam left behind, a travel seen more finely. */
+const NOT_KEPT: readonly Refusal[] = [
+  { what: 'balance', ids: [], sentence: 'The margin that was asked for is not kept.' },
+];
+
+/**
+ * Nothing asked yet. `leastMarginMm` is what certainty asks for; each that is taken is told of, with no more margin than
+ * the aircraft has.
+ */
 export function soundestSoFar(
-  refusalsOf: (best: Pick<Arrangement, 'placed' | 'ballast'>, problem: PlaceProblem) => readonly Refusal[],
+  recheck: (
+    best: Pick<Arrangement, 'placed' | 'ballast'>,
+    problem: PlaceProblem,
+  ) => Pick<Rechecked, 'refusals' | 'marginMm'>,
   leastMarginMm: number,
   onTaken: (taken: Candidate) => void,
 ): Soundest {
@@ -38,11 +51,16 @@ export function soundestSoFar(
     take(candidate) {
       if (candidate.best.marginMm < leastMarginMm - SAME_MM) return NOT_SURE;
       if (!isBetter(candidate, kept)) return null;
-      const said = refusalsOf(candidate.best, candidate.problem);
-      if (said.length > 0) return said;
-      kept = candidate;
-      onTaken(candidate);
-      return said;
+      const { refusals, marginMm } = recheck(candidate.best, candidate.problem);
+      if (refusals.length > 0) return refusals;
+      const leastMm = Math.max(candidate.keptMarginMm, leastMarginMm);
+      if (marginMm < leastMm - 10 * FORGIVEN_MM) return NOT_KEPT;
+      const best = { ...candidate.best, marginMm: Math.min(candidate.best.marginMm, marginMm) };
+      const seen = { ...candidate, best };
+      if (!isBetter(seen, kept)) return NOT_KEPT;
+      kept = seen;
+      onTaken(seen);
+      return [];
     },
   };
 }

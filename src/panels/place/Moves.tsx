@@ -25,23 +25,32 @@ export function Moves({ rows, shown = null, ticks = false }: MovesProps) {
       {rows.map((row, i) => (
         <li key={row.id} data-shown={shown === null || i < shown} data-done={done.includes(row.id)}>
           {ticks ? (
-            <input
-              type="checkbox"
-              aria-label={`${row.name} is done`}
-              checked={done.includes(row.id)}
-              onChange={() => toggle(row.id)}
-            />
+            <label>
+              <input
+                type="checkbox"
+                aria-label={`${row.name} is done`}
+                checked={done.includes(row.id)}
+                onChange={() => toggle(row.id)}
+              />
+              <Move row={row} say={say} />
+            </label>
           ) : (
-            <RoleMark of={row.role ?? 'fuel'} />
+            <>
+              <RoleMark of={row.role ?? 'fuel'} />
+              <Move row={row} say={say} />
+            </>
           )}
-          <span>
-            <strong>{row.name}</strong> {wayWords(row, say)} <span className="why">{whyWords(row)}</span>
-          </span>
         </li>
       ))}
     </ol>
   );
 }
+
+const Move = ({ row, say }: { readonly row: MoveRow; readonly say: Readings }) => (
+  <span>
+    <strong>{row.name}</strong> {wayWords(row, say)} <span className="why">{whyWords(row)}</span>
+  </span>
+);
 
 /** Less than this is the same place, mm. */
 const SAME_MM = 0.5;

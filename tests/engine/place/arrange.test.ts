@@ -217,3 +217,19 @@ describe('the second opinion on a proof', () => {
     expect(plainly).toBe(0);
   });
 });
+
+test('whatever program with whole numbers is being solved, the solver hears when it is to stop', () => {
+  let deaf = 0;
+  let asked = 0;
+  arrange(wiredCase(9), {
+    solve: (program, order) => {
+      asked += 1;
+      deaf += Number(program.integer.some(Boolean) && order.shouldStop === undefined);
+      return solve(program, order);
+    },
+    now,
+    timeMs: 3000,
+  });
+  expect(asked).toBeGreaterThan(0);
+  expect(deaf).toBe(0);
+});

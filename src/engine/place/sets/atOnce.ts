@@ -9,8 +9,9 @@ import { arrangementOf } from '../settlePlaces';
 import { exchange } from './exchange';
 
 const LEAST_BALLAST: Goal = { seek: 'least ballast' };
-/** It is a first answer or none: looked for no longer than this, ms. */
-const AT_ONCE_MS = 200;
+/** It is a first answer or none: looked for no longer than this, ms, and than this share of the time. */
+const AT_ONCE_MS = 1000;
+const AT_ONCE_SHARE = 0.1;
 /** Chance that begins the same each time. */
 const SEED = 2;
 
@@ -19,9 +20,9 @@ const SEED = 2;
  * far forward or aft as they go, with the ballast that suits them there. It knows nothing of how many parts it moves.
  */
 export function atOnce(search: Search): void {
-  const { problem, rows, rooms, state, packer, order, mostMoves, shouldStop } = search;
+  const { problem, rows, rooms, state, packer, order, mostMoves, leftMs, shouldStop } = search;
   if (state.best || mostMoves !== undefined || problem.parts.length === 0) return;
-  const untilMs = order.now() + AT_ONCE_MS;
+  const untilMs = order.now() + Math.min(AT_ONCE_MS, leftMs() * AT_ONCE_SHARE);
   exchange({ problem, goal: LEAST_BALLAST, rows, rooms }, [], {
     packer,
     random: seededRandom(SEED),
