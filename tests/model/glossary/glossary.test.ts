@@ -181,8 +181,17 @@ test('a text is cut at the words that it holds, the longer first, each once, in 
   expect(stretchesOf('The CG', new Set())).toEqual([{ text: 'The CG', word: null }]);
   expect([isExplained('NEUTRAL POINT'), isExplained('xyzzy')]).toEqual([true, false]);
   // Of two that begin alike, the longer.
-  const band = wordsWith('centre of gravity')[0]!;
-  expect(stretchesOf('centre of gravity', new Set([band.id]))).toEqual([
-    { text: 'centre of gravity', word: band.id },
-  ]);
+  const spelt = glossary.flatMap(({ id, word, also }) =>
+    [word, ...also].map((spelling) => ({ id, spelling })),
+  );
+  const alike = spelt.flatMap((long) =>
+    spelt
+      .filter((short) => short.id !== long.id && long.spelling.startsWith(`${short.spelling} `))
+      .map((short) => ({ long, short })),
+  );
+  expect(alike.length).toBeGreaterThan(0);
+  for (const { long, short } of alike)
+    expect(stretchesOf(long.spelling, new Set([short.id, long.id]))).toEqual([
+      { text: long.spelling, word: long.id },
+    ]);
 });
