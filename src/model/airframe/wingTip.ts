@@ -36,7 +36,7 @@ export function wingTip(aircraft: Aircraft, side: 'left' | 'right', widthMm = 0)
 function tipOf({ pose, mirrored }: Piece, panel: PanelShape, widthMm: number): WingTip | null {
   const endMm = panel.spanMm - widthMm / 2 - (widthMm > 0 ? AIR_MM : 0);
   const span = Math.min(AT.span, endMm / panel.spanMm);
-  const isSteep = widthMm * Math.abs(panel.riseMm) > STEEP * widthMm * panel.spanMm;
+  const isSteep = widthMm > 0 && Math.abs(panel.riseMm) > STEEP * panel.spanMm;
   if (isSteep || span * panel.spanMm < widthMm / 2) return null;
   const between = (root: number, tip: number) => root + span * (tip - root);
   const chordMm = between(panel.rootChordMm, panel.tipChordMm);

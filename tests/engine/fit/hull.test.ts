@@ -93,3 +93,18 @@ test('a point is in the hull or not, by its rounded section', () => {
   expect(hullHolds(rounded, [-1, 0, 0])).toBe(false);
   expect(hullHolds(rounded, [101, 0, 0])).toBe(false);
 });
+
+test('round hulls of any size up to 800 mm across: never more room than there is, nor by the facets more than 0.03 mm less', () => {
+  for (const size of [24, 50, 61, 88, 130, 260, 333, 520, 799]) {
+    const round = hull([section(0, size, 1), section(2000, size, 1)], 1);
+    // All round, so that flats and corners of the facets are met.
+    for (let deg = 0; deg < 90; deg += 3.7) {
+      const offMm = size / 4;
+      const [y, z] = [offMm * Math.cos((deg * Math.PI) / 180), offMm * Math.sin((deg * Math.PI) / 180)];
+      const { distanceMm } = hullClearance(placed(ball(6), [1000, y, z]), round);
+      const truth = size / 2 - 1 - 3 - offMm;
+      expect(distanceMm).toBeLessThan(truth + 1e-9);
+      expect(distanceMm).toBeGreaterThan(truth - 0.0301);
+    }
+  }
+});

@@ -1,5 +1,10 @@
 import { expect, test } from 'vitest';
-import { outOfPanel, type PosedPanel, panelStretches } from '../../../src/engine/fit/panelHolds';
+import {
+  outOfPanel,
+  type PosedPanel,
+  panelNormals,
+  panelStretches,
+} from '../../../src/engine/fit/panelHolds';
 import { pointToAircraft, poseAtDatum } from '../../../src/engine/geometry/rotation';
 import type { Pose, Vec3 } from '../../../src/engine/geometry/types';
 import { mirrorY } from '../../../src/engine/geometry/vec3';
@@ -95,4 +100,21 @@ test('the convex stretches of a panel reach from root to tip, each from where th
   const ends = panelStretches(tapered).flat();
   expect(ends).toContainEqual([root[0]![0], 0, root[0]![1]]);
   expect(ends).toContainEqual([tip[5]![0], 400, tip[5]![1]]);
+});
+
+test('the ways to look are square to the skin and point out of it, all round', () => {
+  const { root } = panelSections(tapered);
+  const normals = panelNormals(tapered);
+  for (const [x, y, z] of normals) {
+    expect(y).toBe(0);
+    expect(Math.hypot(x, z)).toBeCloseTo(1, 12);
+    // Of a convex section the farthest corners along the way are the two of the edge that it is square to.
+    const far = root.map(([u, w]) => u * x + w * z).sort((a, b) => b - a);
+    expect(far[0]! - far[1]!).toBeLessThan(1e-9);
+  }
+  const turns = normals.map(([x, , z]) => Math.atan2(z, x)).sort((a, b) => a - b);
+  expect(normals.some(([, , z]) => z > 0.9)).toBe(true);
+  expect(normals.some(([, , z]) => z < -0.9)).toBe(true);
+  expect(turns[0]).toBeLessThan(-Math.PI / 2);
+  expect(turns.at(-1)).toBeGreaterThan(Math.PI / 2);
 });

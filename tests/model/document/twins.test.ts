@@ -13,6 +13,7 @@ import {
   mirrorTank,
   placeItem,
   removeItem,
+  replacePart,
   updatePart,
   updateTank,
 } from '../../../src/model/document/edit';
@@ -241,4 +242,111 @@ describe('what is offered moves both or neither', () => {
     expect([inBand(allowed.fromMm), inBand(allowed.toMm)]).toEqual([true, true]);
     expect([inBand(allowed.fromMm - 1), inBand(allowed.toMm + 1)]).toEqual([false, false]);
   });
+});
+
+describe('of each field it is said once whether the pair shares it', () => {
+  const partChanges: Partial<Part> = {
+    role: 'radio',
+    shape: { kind: 'box', lengthMm: 9, widthMm: 8, heightMm: 7 },
+    massG: 50,
+    plusMinusG: 3,
+    plusMinusMm: 2,
+    inertiaGmm2: { xx: 5, yy: 6, zz: 7, xy: 1, xz: 2, yz: 3 },
+    positionMm: [1, 2, 3],
+    yawDeg: 4,
+    pitchDeg: 5,
+    rollDeg: 6,
+    locked: true,
+    inTheOpen: true,
+    gyro: true,
+    massFrom: 'weighed',
+    sizeFrom: 'measured',
+    weighedOn: '2031-05-06',
+  };
+  const tankChanges: Partial<TankItem> = {
+    shape: { kind: 'box', lengthMm: 9, widthMm: 8, heightMm: 7 },
+    positionMm: [1, 2, 3],
+    yawDeg: 4,
+    pitchDeg: 5,
+    rollDeg: 6,
+    mirrored: true,
+    emptyMassG: 44,
+    plusMinusG: 3,
+    plusMinusMm: 2,
+    startMl: 9,
+    unusableMl: 2,
+    locked: true,
+    inTheOpen: true,
+    massFrom: 'weighed',
+    sizeFrom: 'measured',
+    weighedOn: '2031-05-06',
+  };
+  const ownOfParts: Partial<Part> = {
+    name: 'Mine',
+    bayId: 'nose',
+    mayTurn: 'flat',
+    notes: 'mine',
+    power: {},
+  };
+  const ownOfTanks: Partial<TankItem> = { name: 'Mine', feeds: 'tank', rank: 3 };
+
+  /** What the image of a change is in the plane of symmetry, by hand: left for right, and turns about x and z the other way. */
+  const image: Readonly<Record<string, unknown>> = {
+    positionMm: [1, -2, 3],
+    yawDeg: -4,
+    rollDeg: -6,
+    mirrored: false,
+    inertiaGmm2: { xx: 5, yy: 6, zz: 7, xy: -1, xz: 2, yz: -3 },
+  };
+  const change = (id: string, key: string, value: unknown): Aircraft =>
+    id === 'servo'
+      ? updatePart(paired.aircraft, id, { [key]: value })
+      : updateTank(paired.aircraft, id, { [key]: value });
+  const otherOf = (aircraft: Aircraft, id: string) =>
+    (id === 'servo'
+      ? aircraft.parts.find((part) => part.id === twinServo)!
+      : aircraft.tanks.find((item) => item.id === twinTank)!) as unknown as Record<string, unknown>;
+
+  const rows = (id: string, changes: object) =>
+    Object.entries(changes).map(([key, value]) => [id, key, value as unknown] as const);
+  test.each([...rows('servo', partChanges), ...rows('tank', tankChanges)])(
+    '%s: %s is shared',
+    (id, key, value) => {
+      expect(otherOf(change(id, key, value), id)[key]).toEqual(key in image ? image[key] : value);
+    },
+  );
+  test.each([...rows('servo', ownOfParts), ...rows('tank', ownOfTanks)])(
+    '%s: %s is each one’s own',
+    (id, key, value) => {
+      expect(otherOf(change(id, key, value), id)).toBe(otherOf(paired.aircraft, id));
+    },
+  );
+});
+
+test('a part put in the place of another takes its twin along, fields that are gone and all, and nobody else', () => {
+  const marked = updatePart(paired.aircraft, 'servo', { plusMinusG: 3, locked: true });
+  const before = marked.parts.find(({ id }) => id === 'servo')!;
+  const { plusMinusG: _, ...rest } = before;
+  const replaced = replacePart(marked, before, { ...rest, massG: 77 });
+  const byId = (id: string) => replaced.parts.find((part) => part.id === id)!;
+  expect(byId('servo')).toEqual({ ...rest, massG: 77 });
+  expect(byId(twinServo)).toMatchObject({ massG: 77, locked: true, positionMm: [300, -200, 10] });
+  expect(byId(twinServo)).not.toHaveProperty('plusMinusG');
+  expect(byId(twinServo).name).toBe(marked.parts.find(({ id }) => id === twinServo)!.name);
+  expect(byId('keel')).toBe(marked.parts.find(({ id }) => id === 'keel'));
+  expectMirrored(replaced);
+});
+
+test('one pair taken apart leaves the others pairs', () => {
+  const more = mirrorPart(
+    {
+      ...paired.aircraft,
+      parts: [...paired.aircraft.parts, { ...servo, id: 'lamp', positionMm: [500, 300, 0] }],
+    },
+    'lamp',
+  )!;
+  const apart = breakPair(more.aircraft, 'servo');
+  expect([twinOf(apart, 'servo'), twinOf(apart, twinServo)]).toEqual([undefined, undefined]);
+  expect([twinOf(apart, 'lamp')?.id, twinOf(apart, more.id)?.id]).toEqual([more.id, 'lamp']);
+  expect(twinOf(apart, 'tank')?.id).toBe(twinTank);
 });

@@ -36,4 +36,19 @@ describe('writeAircraft', () => {
   test('a key without a value is left out, as JSON does', () => {
     expect(JSON.parse(asWritten({ a: undefined, b: { c: undefined } }))).toEqual({ b: {} });
   });
+
+  test('a mesh is written many rows to a line, each line as long as it may be, and reads back exactly', () => {
+    const rows = Array.from({ length: 400 }, (_, k) => [k, -(k + 1) / 8, 1000 + k]);
+    const text = asWritten({ mesh: { verticesMm: rows } });
+    expect(JSON.parse(text)).toEqual({ mesh: { verticesMm: rows } });
+    const lines = text.split('\n').filter((line) => /^ +\[.*,.*\],?$/.test(line));
+    expect(lines.length).toBeLessThan(400 / 4);
+    for (const line of lines) {
+      // The commas between the last row and its neighbours do not count.
+      expect(line.length).toBeLessThanOrEqual(110 + 2);
+      expect(line).toMatch(/^ {6}\[/);
+    }
+    // All but the last are as full as the next row lets them be.
+    for (const line of lines.slice(0, -1)) expect(line.length).toBeGreaterThan(110 - 20);
+  });
 });

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { glossary, wordOf, wordsWith } from '../../../src/model/glossary/glossary';
 import { wordOfLabel } from '../../../src/model/glossary/labels';
+import { isExplained, stretchesOf } from '../../../src/model/glossary/spellings';
+import type { FactKey } from '../../../src/model/words/verdict';
 import { readProjectFiles } from '../../house/projectFiles';
 
 /**
@@ -130,4 +132,66 @@ describe('the glossary', () => {
     expect(wordOfLabel('Neutral point, estimated')).toBe('neutral-point');
     expect(wordOfLabel('Mass, g')).toBeNull();
   });
+
+  test.each([
+    ['CG along, mm', 'cg'],
+    ['CG across', 'sideways'],
+    ['CG height', 'waterline'],
+    ['CG', 'cg'],
+    ['Station, in', 'station'],
+    ['Buttline', 'buttline'],
+    ['Waterline', 'waterline'],
+    ['Mean aerodynamic chord', 'mac'],
+  ])('“%s” is %s', (label, id) => {
+    expect(wordOfLabel(label)).toBe(id);
+  });
+
+  test('each figure of the answer asks for the word that it is about', () => {
+    const asked = {
+      'cg-full': 'cg',
+      'cg-dry': 'cg',
+      band: 'band',
+      travel: 'travel',
+      margin: 'margin',
+      sideways: 'sideways',
+      worst: 'load-state',
+      fit: 'fit',
+      power: 'wiring',
+      mass: 'ready-to-fly',
+      sure: 'plus-minus',
+    } as const satisfies Record<FactKey, string>;
+    for (const [fact, id] of Object.entries(asked)) expect(wordOf(fact as FactKey).id).toBe(id);
+    expect(() => wordOf('xyzzy' as FactKey)).toThrow(/no word "xyzzy"/);
+  });
+});
+
+test('a text is cut at the words that it holds, the longer first, each once, in any letters, and nothing is lost', () => {
+  const ids = new Set(['neutral-point', 'cg', 'moment'] as const);
+  const cut = (text: string) => stretchesOf(text, ids).map((stretch) => [stretch.text, stretch.word]);
+  expect(cut('The CG lies ahead of the neutral point; the cg moves.')).toEqual([
+    ['The ', null],
+    ['CG', 'cg'],
+    [' lies ahead of the ', null],
+    ['neutral point', 'neutral-point'],
+    ['; the cg moves.', null],
+  ]);
+  expect(cut('CG')).toEqual([['CG', 'cg']]);
+  expect(cut('Moments')).toEqual([['Moments', null]]);
+  expect(cut('nothing of it')).toEqual([['nothing of it', null]]);
+  expect(stretchesOf('The CG', new Set())).toEqual([{ text: 'The CG', word: null }]);
+  expect([isExplained('NEUTRAL POINT'), isExplained('xyzzy')]).toEqual([true, false]);
+  // Of two that begin alike, the longer.
+  const spelt = glossary.flatMap(({ id, word, also }) =>
+    [word, ...also].map((spelling) => ({ id, spelling })),
+  );
+  const alike = spelt.flatMap((long) =>
+    spelt
+      .filter((short) => short.id !== long.id && long.spelling.startsWith(`${short.spelling} `))
+      .map((short) => ({ long, short })),
+  );
+  expect(alike.length).toBeGreaterThan(0);
+  for (const { long, short } of alike)
+    expect(stretchesOf(long.spelling, new Set([short.id, long.id]))).toEqual([
+      { text: long.spelling, word: long.id },
+    ]);
 });

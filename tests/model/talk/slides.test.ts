@@ -44,6 +44,9 @@ describe('the slides of a talk', () => {
     expect(new Set(slidesOf(three).map(({ id }) => id)).size).toBe(3);
     const [a, b, c] = slidesOf(three).map(({ id }) => id) as [string, string, string];
     expect(titles(moveSlide(three, c, -2))).toEqual(['B', 'A', 'B']);
+    expect(titles(addSlide(three, { ...plain, title: 'C' }, a))).toEqual(['A', 'C', 'B', 'B']);
+    expect(titles(addSlide(three, { ...plain, title: 'C' }, c))).toEqual(['A', 'B', 'B', 'C']);
+    expect(titles(addSlide(three, { ...plain, title: 'C' }, 'gone'))).toEqual(['A', 'B', 'B', 'C']);
     expect(slidesOf(moveSlide(three, a, 9)).at(-1)?.id).toBe(a);
     expect(moveSlide(three, a, -1)).toBe(three);
     expect(titles(updateSlide(three, b, { title: 'Middle' }))).toEqual(['A', 'Middle', 'B']);
