@@ -204,15 +204,17 @@ test('an estimate never becomes a weighed mass by choosing “Weighed”: only w
       const piece = window.counterpoise.document.current().structure.find((one) => one.id === id);
       return piece && 'mass' in piece ? piece.mass : null;
     }, wing);
-  await settled(page);
-  if (!(await card().getByLabel('Mass by').isVisible())) await openFold(page, 'Mass');
-  await card().getByLabel('Mass by').selectOption('weighed');
+  const massBy = card().getByLabel('Mass by');
+  const fold = card().locator('.fold > h3 > button').getByText('Mass', { exact: true });
+  await massBy.or(fold).first().waitFor();
+  if (!(await massBy.isVisible())) await openFold(page, 'Mass');
+  await massBy.selectOption('weighed');
   expect(await massOf()).toEqual({ by: 'foam', gPerMl: 0.03 });
   const field = card().getByPlaceholder('not weighed yet');
   await expect.poll(() => field.inputValue()).toBe('');
   await field.fill('123');
   await field.press('Enter');
-  expect(await massOf()).toMatchObject({ by: 'weighed', massG: 123 });
+  await expect.poll(massOf).toMatchObject({ by: 'weighed', massG: 123 });
 });
 
 test('Ctrl+S saves, and lessons are said as the gestures are made', async () => {

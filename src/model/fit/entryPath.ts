@@ -73,30 +73,32 @@ export function entryPath(
   const hatch = aircraft.hatches?.find(({ id }) => id === hatchId);
   if (!item || !hatch) return null;
   const surfaces = surfacesPassed(aircraft, item);
-  const test = clearanceTest(aircraft, item, hatch, without);
-  const past = surfaceTest(surfaces, item);
-  const whole = attempt((pose) => test(pose) ?? past(pose)[0] ?? null);
+  const test = mountedTest(aircraft, item, hatch, without);
+  const past = surfaceTest(surfaces);
+  const shape = itemShape(item);
+  const placed = (pose: Pose) => solidOf({ shape, pose });
+  const whole = attempt(placed, (solid) => test(solid) ?? past(solid)[0] ?? null);
   const bySurface = (id: string | null) => surfaces.some(({ sourceId }) => sourceId === id);
   const looking = { budget, seed, asFound };
   const rigged = whole.run(item, hatch, looking);
   if (rigged.poses) return foundWay(item, hatch, rigged.poses, rigged.tried, []);
   if (![...whole.struck.values()].some(({ id }) => bySurface(id)))
     return noWay(item, hatch, whole, rigged.tried);
-  const bare = attempt(test);
+  const bare = attempt(placed, test);
   const { poses, tried } = bare.run(item, hatch, looking);
   const all = rigged.tried + tried;
   if (!poses) return noWay(item, hatch, bare, all);
-  const off = [...new Set(poses.flatMap((pose) => past(pose).map(({ name }) => name)))];
+  const off = [...new Set(poses.flatMap((pose) => past(placed(pose)).map(({ name }) => name)))];
   return foundWay(item, hatch, poses, all, off);
 }
 
 type Looking = Pick<PathQuery, 'budget' | 'seed' | 'asFound'>;
 
 /** One search, and what it ran into how often. */
-function attempt(test: (pose: Pose) => Hit | null) {
+function attempt(placed: (pose: Pose) => Solid, test: (solid: Solid) => Hit | null) {
   const struck = new Map<string, Hit & { readonly count: number }>();
   const clear = (pose: Pose) => {
-    const hit = test(pose);
+    const hit = test(placed(pose));
     if (hit) {
       const before = struck.get(hit.id ?? hit.name) ?? { ...hit, count: 0 };
       struck.set(hit.id ?? hit.name, { ...before, count: before.count + 1 });
@@ -138,16 +140,13 @@ const surfacesPassed = (aircraft: Aircraft, item: Item): SurfaceSolid[] =>
     ? []
     : surfaceSolids(aircraft).filter(({ openToHull }) => !openToHull);
 
-/** Says which surfaces an item runs into in a pose. */
-function surfaceTest(surfaces: readonly SurfaceSolid[], item: Item): (pose: Pose) => Hit[] {
-  const shape = itemShape(item);
-  return (pose) => {
-    const solid = solidOf({ shape, pose });
-    return surfaces
-      .filter((surface) => boxGap(solid, surface.solid) === 0 && shapesClash(solid, surface.solid))
+/** Says which surfaces an item runs into where it is held. */
+const surfaceTest =
+  (surfaces: readonly SurfaceSolid[]) =>
+  (held: Solid): Hit[] =>
+    surfaces
+      .filter(({ solid }) => boxGap(held, solid) === 0 && shapesClash(held, solid))
       .map(({ name, sourceId }) => ({ name, id: sourceId }));
-  };
-}
 
 /** The hull that an item is fitted in, by its clearance; null outside. */
 function ownHull(aircraft: Aircraft, item: Item): NamedHull | null {
@@ -164,15 +163,25 @@ export function clearanceTest(
   hatch: Hatch,
   without: ReadonlySet<string> = new Set(),
 ): (pose: Pose) => Hit | null {
+  const test = mountedTest(aircraft, item, hatch, without);
+  const shape = itemShape(item);
+  return (pose) => test(solidOf({ shape, pose }));
+}
+
+/** The same, for the item as the solid that it is in its pose. */
+function mountedTest(
+  aircraft: Aircraft,
+  item: Item,
+  hatch: Hatch,
+  without: ReadonlySet<string>,
+): (held: Solid) => Hit | null {
   const mounted = standingItems(aircraft).filter(({ id }) => id !== item.id && !without.has(id));
   const obstacles: readonly Standing[] = [...mounted, ...standingStructure(aircraft)];
   const walls = wallsWithout(aircraft, hatch, ownHull(aircraft, item));
-  const shape = itemShape(item);
-  return (pose) => {
-    const solid: Solid = solidOf({ shape, pose });
-    const hit = obstacles.find((each) => boxGap(solid, each.solid) === 0 && shapesClash(solid, each.solid));
+  return (held) => {
+    const hit = obstacles.find(({ solid }) => boxGap(held, solid) === 0 && shapesClash(held, solid));
     if (hit) return { name: hit.name, id: hit.sourceId };
-    const wall = walls.find(({ tree }) => tree.nearest(solid, touchMm));
+    const wall = walls.find(({ tree }) => tree.nearest(held, touchMm));
     return wall ? { name: wall.name, id: null } : null;
   };
 }
