@@ -9,10 +9,13 @@ export function SpanNote() {
   if (!top || stretch <= 1.005) return null;
   return (
     <div className="stage-note">
-      {wholeSpan && <p>Span drawn at {Math.round(100 / stretch)} % of the length’s scale</p>}
+      <p>
+        {wholeSpan
+          ? `Span drawn at ${Math.round(100 / stretch)} % of the length’s scale`
+          : 'True to scale; the tips lie beyond the picture'}
+      </p>
       <button
         type="button"
-        title={wholeSpan ? 'The tips then lie beyond the picture' : 'In a scale of its own'}
         onClick={() => bench.view.setState({ wholeSpan: !wholeSpan })}
       >
         {wholeSpan ? 'True to scale' : 'Whole span'}
