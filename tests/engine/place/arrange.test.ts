@@ -221,7 +221,7 @@ describe('the second opinion on a proof', () => {
 test('whatever program with whole numbers is being solved, the solver hears when it is to stop', () => {
   let deaf = 0;
   let asked = 0;
-  arrange(wiredCase(9), {
+  arrange(lineCase(1, { parts: 4, bays: 2, hard: 6, states: 2 }), {
     solve: (program, order) => {
       asked += 1;
       deaf += Number(program.integer.some(Boolean) && order.shouldStop === undefined);
