@@ -14,10 +14,7 @@ export function SpanNote() {
           ? `Span drawn at ${Math.round(100 / stretch)} % of the length’s scale`
           : 'True to scale; the tips lie beyond the picture'}
       </p>
-      <button
-        type="button"
-        onClick={() => bench.view.setState({ wholeSpan: !wholeSpan })}
-      >
+      <button type="button" onClick={() => bench.view.setState({ wholeSpan: !wholeSpan })}>
         {wholeSpan ? 'True to scale' : 'Whole span'}
       </button>
     </div>
