@@ -71,7 +71,7 @@ export function Travel({ line, widthPx }: TravelProps) {
               <title>The reserve begins here</title>
             </path>
           )}
-          <text x={toPx(widthPx)} y={rows.travelFoot - 6} textAnchor="end" className="travel-scale">
+          <text x={toPx(widthPx)} y={rows.travelFoot - 14} textAnchor="end" className="travel-scale">
             {factor > 1 ? `×${factor}` : ''}
           </text>
         </g>

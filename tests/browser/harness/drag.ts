@@ -61,6 +61,9 @@ function mouse(page: Page): Pointer {
   };
 }
 
+/** How long a finger rests before it is lifted, ms. */
+const REST_MS = 150;
+
 async function finger(page: Page): Promise<Pointer> {
   const protocol = await page.context().newCDPSession(page);
   const send = async (type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel', points: PagePoint[]) => {
@@ -70,7 +73,11 @@ async function finger(page: Page): Promise<Pointer> {
   return {
     down: (at) => send('touchStart', [at]),
     move: (to) => send('touchMove', [to]),
-    up: () => send('touchEnd', []),
+    async up() {
+      // Let go from rest: lifted out of a move it would be a flick, and the next touch would only stop that.
+      await page.waitForTimeout(REST_MS);
+      await send('touchEnd', []);
+    },
     cancel: () => send('touchCancel', []),
   };
 }
