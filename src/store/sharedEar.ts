@@ -2,7 +2,7 @@ type Listen = (listener: () => void) => () => void;
 
 /**
  * One ear for all who listen to the same, while there are any: a hundred of their own would cost a move more. A listener
- * keeps its faults to itself.
+ * must not throw, for those after it would not hear.
  */
 export function sharedEar(listen: Listen): Listen {
   const listeners = new Set<() => void>();

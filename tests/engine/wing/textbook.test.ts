@@ -49,10 +49,10 @@ describe('textbook neutral point', () => {
   });
 
   test('a wing whose root is carried through a body is the wing through it', () => {
-    const stub = (id: string, y: number) =>
+    const outside = (id: string, y: number) =>
       surfaceOf([flatPanel({ spanMm: 800 - y })], { id, rootMm: [300, y, 0] });
     const through = textbookNeutralPoint([wing, tail]);
-    const carried = textbookNeutralPoint([stub('wing', 60), tail], { wing: 1 });
+    const carried = textbookNeutralPoint([outside('wing', 60), tail], { wing: 1 });
     expect(carried?.stationMm).toBeCloseTo(through?.stationMm ?? 0, 9);
     // And so is a tail: here one of 200 mm chord behind, its root at the boom's side.
     const whole = surfaceOf([flatPanel({ spanMm: 250 })], { id: 'tail', rootMm: [900, 0, 0] });
